@@ -1,0 +1,23 @@
+// Assumptions: what of a pot can be used, what a weight means, when a pot counts as low.
+import type { Assumption } from '../model/assumption.js';
+import { define } from './define-assumption.js';
+
+const memory = (source: string) => ({ mark: 'from memory', source }) as const;
+
+export const potAssumptions: readonly Assumption[] = [
+  define('usable share of a can', 0.75, {
+    unit: 'of the labelled volume',
+    ...memory('the rest is propellant, and what stays in the can'),
+  }),
+  define('usable share of a pot', 0.96, {
+    unit: 'of the labelled volume',
+    ...memory('the rest dries on wall and lid'),
+  }),
+  define('density', 1.2, { unit: 'g/ml', ...memory('water-based colour') }),
+  define('density of a wash', 1, { unit: 'g/ml', ...memory('mostly water') }),
+  define('density in a can', 0.8, { unit: 'g/ml', ...memory('mostly solvent and propellant') }),
+  define('shelf level', 15, {
+    unit: '% of the largest pot',
+    ...memory('what is kept back when the sheets name no level'),
+  }),
+];

@@ -1,0 +1,34 @@
+// Model: what an assumption is, and how marks rank. In: nothing. Out: types and the weaker of two marks.
+
+/** Where a number comes from, strongest first. */
+export const marks = [
+  'weighed',
+  'yours',
+  'published',
+  'open models',
+  'common practice',
+  'from memory',
+] as const;
+export type Mark = (typeof marks)[number];
+
+export interface Assumption {
+  /** Its name in the settings sheet and in the report. */
+  readonly name: string;
+  /** P10; equal to `likely` where the value is held as exact. */
+  readonly low: number;
+  readonly likely: number;
+  /** P90. */
+  readonly high: number;
+  /** Blank for a plain factor. */
+  readonly unit: string;
+  readonly mark: Mark;
+  readonly source: string;
+}
+
+/** Every assumption by its name. */
+export type Assumptions = ReadonlyMap<string, Assumption>;
+
+/** The weakest of some marks; of none, the strongest there is. */
+export function weakestMark(of: readonly Mark[]): Mark {
+  return of.reduce((weak, mark) => (marks.indexOf(mark) > marks.indexOf(weak) ? mark : weak), marks[0]);
+}

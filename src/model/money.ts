@@ -1,0 +1,76 @@
+// Model: money. Prices are whole minor units (number); costs of use are exact decimals of minor units.
+// In: prices, currency codes. Out: exact amounts, rounded half up only when asked.
+import { Decimal } from 'decimal.js';
+
+/** An exact number of minor units, e.g. 12.0833333 cents. */
+export type ExactMinor = Decimal;
+
+Decimal.set({ precision: 40, rounding: Decimal.ROUND_HALF_UP });
+
+/** ISO 4217 currencies whose minor unit is not a hundredth. */
+const minorDigitsByCurrency: ReadonlyMap<string, number> = new Map([
+  ...'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF'
+    .split(' ')
+    .map((code): [string, number] => [code, 0]),
+  ...'BHD IQD JOD KWD LYD OMR TND'.split(' ').map((code): [string, number] => [code, 3]),
+  ...'CLF UYW'.split(' ').map((code): [string, number] => [code, 4]),
+]);
+
+/** Digits after the point in a currency, by ISO 4217 (not by Intl, which differs for IQD and HUF). */
+export function minorDigits(currency: string): number {
+  return minorDigitsByCurrency.get(currency) ?? 2;
+}
+
+/** An exact amount from a number or a decimal string of minor units. */
+export function exactMinor(value: number | string | Decimal): ExactMinor {
+  return new Decimal(value);
+}
+
+export const zeroMinor: ExactMinor = new Decimal(0);
+
+/** Exact sum; of nothing, zero. */
+export function sumMinor(amounts: readonly ExactMinor[]): ExactMinor {
+  return amounts.reduce((sum, amount) => sum.plus(amount), zeroMinor);
+}
+
+/** Rounded half up (away from zero) to whole minor units: 2478.5 gives 2479. */
+export function roundMinor(amount: ExactMinor): number {
+  return amount.toDecimalPlaces(0, Decimal.ROUND_HALF_UP).toNumber();
+}
+
+/**
+ * A written price in whole minor units, or undefined where it has more digits than the currency.
+ * `priceToMinor('24.79', 'EUR')` is 2479.
+ */
+export function priceToMinor(price: string | number, currency: string): number | undefined {
+  const minor = new Decimal(price).times(new Decimal(10).pow(minorDigits(currency)));
+  return minor.isInteger() && minor.abs().lte(Number.MAX_SAFE_INTEGER) ? minor.toNumber() : undefined;
+}
+
+/**
+ * Major units as a plain decimal string with at least the currency's digits and at most `digits`,
+ * rounded half up: `toMajor(1250, 'EUR')` is `12.50`.
+ */
+export function toMajor(minor: number | ExactMinor, currency: string, digits = minorDigits(currency)): string {
+  return new Decimal(minor)
+    .div(new Decimal(10).pow(minorDigits(currency)))
+    .toFixed(digits, Decimal.ROUND_HALF_UP);
+}
+
+/**
+ * Splits a whole amount in proportion to `weights` by largest remainder (Hamilton), so that the parts add
+ * up to it exactly. Ties go to the earlier part. All weights 0, or none: everything stays 0.
+ * `splitWhole(1000, [1, 1, 1])` is [334, 333, 333].
+ */
+export function splitWhole(whole: number, weights: readonly number[]): number[] {
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  if (sum <= 0) return weights.map(() => 0);
+  const quotas = weights.map((weight) => (whole * weight) / sum);
+  const shares = quotas.map((quota) => Math.floor(quota + 1e-9));
+  const missing = whole - shares.reduce((total, share) => total + share, 0);
+  const byRemainder = quotas
+    .map((quota, index) => ({ index, remainder: quota - (shares[index] ?? 0) }))
+    .sort((a, b) => b.remainder - a.remainder || a.index - b.index);
+  for (const { index } of byRemainder.slice(0, missing)) shares[index] = (shares[index] ?? 0) + 1;
+  return shares;
+}

@@ -1,0 +1,232 @@
+// Model: the plan, what every stage hands on and the report draws. Lengths mm, films µm, areas cm2, volumes ml.
+// Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
+import type { Assumption, Mark } from './assumption.js';
+import type { ExactMinor } from './money.js';
+import type { DefaultUsed, Figure, IsoDate, Settings, Unit } from './sheets.js';
+import type { Container, Layer, Method } from './words.js';
+import type { Part } from './zones.js';
+
+/** Mark and main doubt of a result. */
+export interface Trust {
+  readonly mark: Mark;
+  /** Name of the assumption that causes most of the doubt; blank where every input is exact. */
+  readonly biggestDoubt: string;
+}
+
+/** One paint of one step on one zone, for all figures of a job. */
+export interface Line extends Trust {
+  readonly step: number;
+  readonly zone: string;
+  readonly layer: Layer;
+  readonly method: Method;
+  readonly paint: string;
+  /** The zone on one figure, before the area share. */
+  readonly areaCm2: number;
+  /** 0 to 1 */
+  readonly areaShare: number;
+  readonly coats: number;
+  readonly thin: number;
+  /** This paint's share of the mix, 0 to 1. */
+  readonly mixShare: number;
+  readonly sittings: number;
+  readonly onFigureMl: number;
+  /** What palette, brush, cup or nozzle keep. */
+  readonly leftoverMl: number;
+  readonly putOutMl: number;
+  /** False for steps already done: they ask for nothing more. */
+  readonly remaining: boolean;
+}
+
+/** A piece of work. Units alike in figure, scheme, count, batch and done share one, so it is computed once. */
+export interface Job {
+  readonly figure: string;
+  readonly scheme: string;
+  readonly count: number;
+  readonly batch: number;
+  readonly done: number;
+  /** One figure with its base. */
+  readonly areaCm2: number;
+  /** True while a step of the scheme is still to be done. */
+  readonly unfinished: boolean;
+  /** The whole scheme, in step order. */
+  readonly lines: readonly Line[];
+  /** Parts that no step but primer, wash and varnish reaches. */
+  readonly notPainted: readonly Part[];
+}
+
+/** Areas of one figure. */
+export interface FigureArea extends Trust {
+  readonly figure: Figure;
+  readonly parts: ReadonlyMap<Part, number>;
+  /** Body and kit, or hull. */
+  readonly wholeCm2: number;
+  readonly withBaseCm2: number;
+}
+
+/** Estimate stage: how much paint the work puts out. */
+export interface Estimate {
+  readonly figures: ReadonlyMap<string, FigureArea>;
+  readonly jobs: readonly Job[];
+  /** In the army sheet's order. */
+  readonly units: readonly { readonly unit: Unit; readonly job: Job }[];
+  /** Per paint, army wide. Every paint of a scheme in use has an entry. */
+  readonly needs: ReadonlyMap<string, { readonly wholeMl: number; readonly remainingMl: number }>;
+}
+
+export type StockState = 'none owned' | 'short' | 'tight' | 'enough';
+
+/** One pot on the shelf, in the order in which pots are used up. */
+export interface ShelfPot {
+  readonly row: number;
+  readonly sizeMl: number;
+  readonly container: Container;
+  /** Usable paint left in it. */
+  readonly usableMl: number;
+  /** Usable paint in a full one of its kind: what its price pays for. */
+  readonly fullUsableMl: number;
+  readonly priceMinor?: number;
+  readonly ordered: boolean;
+  readonly mark: Mark;
+  readonly place?: string;
+}
+
+/** Stock stage: one entry for each paint that is owned or needed. */
+export interface PaintStock {
+  readonly paint: string;
+  readonly pots: readonly ShelfPot[];
+  readonly needMl: number;
+  readonly haveMl: number;
+  /** Part of `haveMl` that is on its way. */
+  readonly orderedMl: number;
+  /** From what is owned today, before buying; never below 0. */
+  readonly leftAfterMl: number;
+  readonly toBuyMl: number;
+  readonly keepMl: number;
+  readonly state: StockState;
+  /** A pot is owned and `leftAfterMl` is under `keepMl`. */
+  readonly runningLow: boolean;
+  readonly mark: Mark;
+}
+
+/** Usable ml of one paint that an order must cover. */
+export interface OrderNeed {
+  readonly paint: string;
+  readonly ml: number;
+}
+
+export interface OrderedPot {
+  readonly paint: string;
+  readonly sizeMl: number;
+  readonly container: Container;
+  /** In all: pots of the offer times offers bought. */
+  readonly count: number;
+  /** Usable ml of one. */
+  readonly usableMl: number;
+  /** This row's share of the line's cost; rows of a line add up to it. */
+  readonly costMinor: number;
+  readonly code?: string;
+}
+
+export interface OrderLine {
+  readonly shop: string;
+  readonly offer: string;
+  readonly count: number;
+  readonly priceMinor: number;
+  readonly costMinor: number;
+  readonly pots: readonly OrderedPot[];
+}
+
+export interface ShopBill {
+  readonly shop: string;
+  readonly goodsMinor: number;
+  readonly postageMinor: number;
+  /** Set where the goods do not reach the shop's least order. */
+  readonly belowLeastOrderMinor?: number;
+}
+
+export interface Order {
+  /** How the order was found. `by paint`: the cheapest whole pots for each paint by itself. */
+  readonly status: 'nothing to buy' | 'by paint';
+  /** Goods and postage. */
+  readonly totalMinor: number;
+  readonly postageMinor: number;
+  readonly lines: readonly OrderLine[];
+  readonly bills: readonly ShopBill[];
+  /** What no offer covers. */
+  readonly unmet: readonly OrderNeed[];
+}
+
+/** An amount and whether something in it had no price: then the true sum is higher. */
+export interface Amount {
+  readonly exactMinor: ExactMinor;
+  readonly atLeast: boolean;
+}
+
+export interface PaintCost {
+  readonly paint: string;
+  /** Undefined: no pot and no offer of it has a price. */
+  readonly perMl: ExactMinor | undefined;
+  /** True where only part of the paint needed has a price. */
+  readonly partlyUnpriced: boolean;
+  /** Remaining work, army wide. */
+  readonly useCost: Amount;
+}
+
+/** Cost of use of one job; the same for every unit that shares it. */
+export interface JobCost {
+  /** In the order of `job.lines`. */
+  readonly lines: readonly Amount[];
+  /** Whole scheme on one figure, with extras. */
+  readonly perFigure: Amount;
+  /** Of `perFigure`, the extras. */
+  readonly extrasPerFigure: Amount;
+  /** Whole scheme on every figure of the job, with extras. */
+  readonly whole: Amount;
+  /** Work still to be done on the whole job, with extras while unfinished. */
+  readonly remaining: Amount;
+}
+
+export interface UnitCost {
+  readonly unit: Unit;
+  readonly job: Job;
+  readonly use: JobCost;
+  /** Its share of the army's order (postage included); the units add up to the order's total. */
+  readonly cashMinor: number;
+  /** The unpainted figures, undefined where unpriced. */
+  readonly figuresPriceMinor: number | undefined;
+}
+
+/** Cost stage. */
+export interface Costs {
+  readonly paints: ReadonlyMap<string, PaintCost>;
+  readonly units: readonly UnitCost[];
+  /** Whole scheme, all units, with extras. */
+  readonly useWhole: Amount;
+  readonly useRemaining: Amount;
+  readonly extrasWhole: Amount;
+  /** Cash for the army's order, postage included. */
+  readonly cashMinor: number;
+  /** Cash for bringing low pots back to their level, apart. */
+  readonly restockCashMinor: number;
+  readonly figuresPrice: Amount;
+  /** Paints of the plan without a price, wholly or in part. */
+  readonly unpriced: readonly string[];
+}
+
+/** Which cautions the plan calls for. */
+export type Caution = 'spray can' | 'airbrush' | 'solvent' | 'brush';
+
+export interface Plan {
+  readonly date: IsoDate;
+  readonly settings: Settings;
+  readonly figureCount: number;
+  readonly estimate: Estimate;
+  readonly stock: readonly PaintStock[];
+  readonly order: Order;
+  /** Set only with `restock` shelf. */
+  readonly restock: Order | undefined;
+  readonly costs: Costs;
+  readonly cautions: readonly Caution[];
+  readonly assumptions: readonly Assumption[];
+  readonly defaults: readonly DefaultUsed[];
+}

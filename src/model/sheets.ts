@@ -1,0 +1,202 @@
+// Model: the painter's sheets after checking. Names that refer to each other are spelled alike
+// (the first spelling met), so every stage may compare them with ===.
+import type { Build, Container, Dress, KitItem, Layer, Method, Opacity, PaintKind } from './words.js';
+import type { PartShare } from './zones.js';
+
+/** A date as `YYYY-MM-DD`. */
+export type IsoDate = string;
+
+/** What the `left` column says. Volumes are of the labelled volume. */
+export type Reading =
+  | { readonly how: 'by eye'; /** 0 to 1 */ readonly share: number }
+  | { readonly how: 'in ml'; readonly ml: number }
+  | { readonly how: 'weighed'; readonly grams: number; readonly emptyGrams: number };
+
+export interface Pot {
+  /** Row of the pots sheet, as a spreadsheet shows it. */
+  readonly row: number;
+  readonly paint: string;
+  readonly sizeMl: number;
+  readonly left: Reading;
+  /** False where the `left` cell was blank and the pot counts as full. */
+  readonly leftGiven: boolean;
+  readonly container: Container;
+  /** Price paid for the whole pot, whole minor units; absent: unpriced. */
+  readonly priceMinor?: number;
+  readonly openedOn?: IsoDate;
+  readonly countedOn?: IsoDate;
+  /** On its way: counts as full. */
+  readonly ordered: boolean;
+  readonly code?: string;
+  readonly place?: string;
+}
+
+/** One for every paint that any sheet names. */
+export interface Paint {
+  readonly paint: string;
+  readonly kind: PaintKind;
+  /** `#rrggbb`, lower case. */
+  readonly hex?: string;
+  readonly opacity?: Opacity;
+  readonly densityGPerMl?: number;
+  /** Parts of water to one of paint. */
+  readonly thin?: number;
+  /** The shelf level; absent: a share of its largest pot. */
+  readonly keepMl?: number;
+  readonly alsoCalled: readonly string[];
+}
+
+export interface OfferPot {
+  readonly paint: string;
+  readonly sizeMl: number;
+  /** How many such pots stand in the offer; whole, 1 or more. */
+  readonly count: number;
+  readonly container: Container;
+  readonly code?: string;
+}
+
+/** One pot, or a set of several, at one price. */
+export interface Offer {
+  readonly row: number;
+  readonly shop: string;
+  readonly offer: string;
+  readonly priceMinor: number;
+  /** How many of the offer can be had; absent: no limit. */
+  readonly available?: number;
+  readonly pots: readonly OfferPot[];
+}
+
+/** One for every shop that the offers name, with or without a row in the shops sheet. */
+export interface Shop {
+  readonly shop: string;
+  readonly postageMinor: number;
+  /** Goods of this sum or more travel free; absent: postage is always paid. */
+  readonly freeFromMinor?: number;
+  readonly leastOrderMinor?: number;
+}
+
+export type BaseShape =
+  | { readonly shape: 'round'; readonly acrossMm: number }
+  | { readonly shape: 'rectangle'; readonly longMm: number; readonly wideMm: number }
+  | { readonly shape: 'oval'; readonly longMm: number; readonly wideMm: number };
+
+export interface Figure {
+  readonly figure: string;
+  /** Soles to eyes; absent only for a box. */
+  readonly eyeMm?: number;
+  readonly build: Build;
+  readonly dress: Dress;
+  readonly kit: readonly { readonly item: KitItem; /** 1 or more */ readonly count: number }[];
+  readonly base?: BaseShape;
+  readonly baseHighMm: number;
+  readonly perBase: number;
+  readonly boxMm?: { readonly longMm: number; readonly wideMm: number; readonly highMm: number };
+  /** The painter's own total of body and kit (or hull). */
+  readonly areaCm2?: number;
+  /** Price of the unpainted figure, whole minor units. */
+  readonly priceMinor?: number;
+}
+
+/** A zone of the painter's own. With `figure` it counts for that figure only, and wins over one without. */
+export interface OwnZone {
+  readonly zone: string;
+  readonly figure?: string;
+  readonly parts: readonly PartShare[];
+}
+
+/** One treatment of a scheme. A mix holds several paints; else one of share 1. Absent: the layer's default. */
+export interface Step {
+  readonly row: number;
+  readonly step: number;
+  readonly zone: string;
+  readonly layer: Layer;
+  readonly method?: Method;
+  readonly coats?: number;
+  /** 0 to 1 */
+  readonly areaShare?: number;
+  readonly thin?: number;
+  /** Shares are above 0 and sum to 1. */
+  readonly paints: readonly { readonly paint: string; readonly share: number }[];
+}
+
+/** Steps in ascending order of their number, rows in sheet order within a number. */
+export interface Scheme {
+  readonly scheme: string;
+  readonly steps: readonly Step[];
+}
+
+export interface Unit {
+  readonly row: number;
+  readonly unit: string;
+  readonly figure: string;
+  readonly scheme: string;
+  readonly count: number;
+  readonly batch: number;
+  /** The last step number finished on every figure; 0: none. */
+  readonly done: number;
+  /** Lower comes first; blank cells take the row's place in the sheet. */
+  readonly priority: number;
+}
+
+export interface Extra {
+  readonly item: string;
+  readonly priceMinor: number;
+  /** Figures that one item serves. */
+  readonly serves: number;
+}
+
+export interface LogRow {
+  readonly row: number;
+  readonly date: IsoDate;
+  readonly paint: string;
+  readonly unit?: string;
+  readonly step?: number;
+  readonly figures?: number;
+  readonly beforeG?: number;
+  readonly afterG?: number;
+  readonly usedMl?: number;
+}
+
+/** A painter's own value for an assumption, by its registry name. */
+export interface Override {
+  readonly name: string;
+  readonly likely: number;
+  /** Absent: the registry's low and high move in proportion. */
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export interface Settings {
+  /** ISO 4217 code, upper case. */
+  readonly currency: string;
+  readonly date?: IsoDate;
+  /** BCP 47 tag. */
+  readonly locale: string;
+  /** 50 to 99. */
+  readonly surePercent: number;
+  readonly restock: 'army' | 'shelf';
+  readonly overrides: readonly Override[];
+}
+
+/** A blank that took its default: how many rows of which column, and what the blank means. */
+export interface DefaultUsed {
+  readonly sheet: string;
+  readonly column: string;
+  readonly rows: number;
+  readonly meaning: string;
+}
+
+export interface Sheets {
+  readonly pots: readonly Pot[];
+  readonly paints: ReadonlyMap<string, Paint>;
+  readonly offers: readonly Offer[];
+  readonly shops: ReadonlyMap<string, Shop>;
+  readonly figures: ReadonlyMap<string, Figure>;
+  readonly zones: readonly OwnZone[];
+  readonly schemes: ReadonlyMap<string, Scheme>;
+  readonly army: readonly Unit[];
+  readonly extras: readonly Extra[];
+  readonly log: readonly LogRow[];
+  readonly settings: Settings;
+  readonly defaults: readonly DefaultUsed[];
+}

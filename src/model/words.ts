@@ -1,0 +1,65 @@
+// Model: the closed word lists of the sheets. In: nothing. Out: readonly lists and the types of their members.
+
+export const layers = [
+  'primer',
+  'base coat',
+  'midtone',
+  'wash',
+  'glaze',
+  'drybrush',
+  'highlight',
+  'edge highlight',
+  'detail',
+  'tidy-up',
+  'varnish',
+  'basing',
+] as const;
+export type Layer = (typeof layers)[number];
+
+export const methods = ['brush', 'flood', 'drybrush', 'sponge', 'spread', 'airbrush', 'spray can'] as const;
+export type Method = (typeof methods)[number];
+
+export const dresses = ['bare', 'clothed', 'armoured', 'none'] as const;
+export type Dress = (typeof dresses)[number];
+
+export const builds = ['true scale', 'heroic mild', 'heroic', 'heroic strong', 'stocky', 'broad'] as const;
+export type Build = (typeof builds)[number];
+
+export const kitItems = [
+  'weapon',
+  'bow',
+  'small shield',
+  'round shield',
+  'large shield',
+  'cloak',
+  'horse',
+  'barding',
+] as const;
+export type KitItem = (typeof kitItems)[number];
+
+export const containers = ['dropper', 'pot', 'tube', 'can'] as const;
+export type Container = (typeof containers)[number];
+
+export const paintKinds = ['colour', 'metallic', 'wash', 'medium', 'primer', 'varnish', 'texture'] as const;
+export type PaintKind = (typeof paintKinds)[number];
+
+export const opacities = ['strong', 'fair', 'weak'] as const;
+export type Opacity = (typeof opacities)[number];
+
+export const sheetNames = [
+  'pots',
+  'paints',
+  'offers',
+  'shops',
+  'figures',
+  'zones',
+  'schemes',
+  'army',
+  'extras',
+  'log',
+  'settings',
+] as const;
+export type SheetName = (typeof sheetNames)[number];
+
+/** The four sheets without which nothing can be planned. */
+export const neededSheets = ['pots', 'figures', 'schemes', 'army'] as const satisfies readonly SheetName[];

@@ -1,0 +1,80 @@
+// Model: parts of a figure and the ready-made zones. In: nothing. Out: readonly lists shared by sheets and estimate.
+import { type KitItem, kitItems } from './words.js';
+
+/** Body parts, in the order of the Lund-Browder chart. Their shares stand in the registry. */
+export const bodyParts = [
+  'head',
+  'neck',
+  'front trunk',
+  'back trunk',
+  'buttocks',
+  'groin',
+  'upper arms',
+  'forearms',
+  'hands',
+  'thighs',
+  'lower legs',
+  'feet',
+] as const;
+export type BodyPart = (typeof bodyParts)[number];
+
+export const baseParts = ['base top', 'base edge'] as const;
+export type BasePart = (typeof baseParts)[number];
+
+export type Part = BodyPart | KitItem | BasePart | 'hull';
+export const parts: readonly Part[] = [...bodyParts, ...kitItems, 'hull', ...baseParts];
+
+/** A part and how much of it a zone covers; `share` is 0 to 1. */
+export interface PartShare {
+  readonly part: Part;
+  readonly share: number;
+}
+
+const all = (names: readonly Part[]): PartShare[] => names.map((part) => ({ part, share: 1 }));
+const some = (part: Part, share: number): PartShare => ({ part, share });
+
+const torso: readonly Part[] = ['front trunk', 'back trunk', 'buttocks', 'groin'];
+const whole: readonly Part[] = [...bodyParts, ...kitItems, 'hull'];
+
+/**
+ * Zones that need no row in the zones sheet; every part is a zone by its own name too.
+ * The half heads, half legs and small shares are common practice, without a source.
+ */
+export const readyMadeZones: ReadonlyMap<string, readonly PartShare[]> = new Map([
+  ...parts.map((part): [string, PartShare[]] => [part, all([part])]),
+  ['whole', all(whole)],
+  ['base', all(baseParts)],
+  ['all', all(parts)],
+  ['skin', all(['head', 'neck', 'hands'])],
+  ['face', [some('head', 0.5)]],
+  ['hair', [some('head', 0.5)]],
+  ['eyes', [some('head', 0.01)]],
+  ['torso', all(torso)],
+  ['tunic', all([...torso, 'upper arms'])],
+  ['sleeves', all(['upper arms', 'forearms'])],
+  ['trousers', [some('thighs', 1), some('lower legs', 0.5)]],
+  ['legs', all(['thighs', 'lower legs'])],
+  ['boots', [some('lower legs', 0.5), some('feet', 1)]],
+  ['belt', [some('front trunk', 0.03), some('back trunk', 0.03)]],
+]);
+
+/** What of a figure decides which parts it has. */
+interface PartsOf {
+  readonly dress: string;
+  readonly eyeMm?: number;
+  readonly kit: readonly { readonly item: KitItem }[];
+  readonly base?: unknown;
+  readonly boxMm?: unknown;
+}
+
+/**
+ * The parts that a figure has: body (unless dress is none), kit, hull of a box, base top and edge.
+ * A figure with neither body, kit, box nor base gives an empty list.
+ */
+export function partsOfFigure(figure: PartsOf): Part[] {
+  const body = figure.boxMm === undefined && figure.dress !== 'none' ? [...bodyParts] : [];
+  const kit = kitItems.filter((item) => figure.kit.some((worn) => worn.item === item));
+  const hull: Part[] = figure.boxMm === undefined ? [] : ['hull'];
+  const base = figure.base === undefined ? [] : [...baseParts];
+  return [...body, ...kit, ...hull, ...base];
+}

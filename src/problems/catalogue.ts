@@ -1,0 +1,50 @@
+// Problems: every code with its severity and exact words. In: a code, a place, what was found and expected.
+// Out: a Problem. The words of one area stand in one file; a new code goes there, with a test of its words.
+import type { Place, Problem, Severity } from '../model/problem.js';
+import { cellProblems } from './cell-problems.js';
+import { crossProblems } from './cross-problems.js';
+import { fileProblems } from './file-problems.js';
+
+/** How a code reads: `{found}` and `{expected}` are filled in. */
+export interface Wording {
+  readonly severity: Severity;
+  /** What is wrong, without a full stop. */
+  readonly says: string;
+  /** What to do: a whole sentence. */
+  readonly hint: string;
+}
+
+export const catalogue = { ...fileProblems, ...cellProblems, ...crossProblems } as const satisfies Record<
+  string,
+  Wording
+>;
+
+export type ProblemCode = keyof typeof catalogue;
+
+export const problemCodes = Object.keys(catalogue) as ProblemCode[];
+
+/** What a problem's words need beside its place. */
+export interface Details {
+  readonly found?: string;
+  readonly expected?: string;
+  /** Takes the place of the code's own hint where the site knows better, e.g. a near name. */
+  readonly hint?: string;
+}
+
+/** Makes a problem of `code` at `place`. */
+export function problem(code: ProblemCode, place: Place, details: Details = {}): Problem<ProblemCode> {
+  const { found = '', expected = '' } = details;
+  const wording: Wording = catalogue[code];
+  const hint = fill(details.hint ?? wording.hint, found, expected);
+  return { code, severity: wording.severity, ...place, found, expected, hint };
+}
+
+/** What is wrong, in words, without place and hint. */
+export function saysOf(of: Problem): string {
+  const wording: Wording | undefined = catalogue[of.code as ProblemCode];
+  return wording === undefined ? of.code : fill(wording.says, of.found, of.expected);
+}
+
+function fill(text: string, found: string, expected: string): string {
+  return text.replace(/\{(found|expected)\}/g, (_, which: string) => (which === 'found' ? found : expected));
+}

@@ -1,0 +1,37 @@
+// Problems: sheet and row order, and the cap on repeats. In: problems in any order. Out: the same, sorted; counts.
+import { sheetNames } from '../model/words.js';
+import type { Problem } from '../model/problem.js';
+
+const sheetRank = (of: Problem): number => (of.sheet === undefined ? -1 : sheetNames.indexOf(of.sheet));
+
+/** By sheet, then row, then place in the list; the input is left alone. */
+export function orderProblems<P extends Problem>(problems: readonly P[]): P[] {
+  return problems
+    .map((problem, index) => ({ problem, index }))
+    .sort(
+      (a, b) =>
+        sheetRank(a.problem) - sheetRank(b.problem) ||
+        (a.problem.row ?? 0) - (b.problem.row ?? 0) ||
+        a.index - b.index,
+    )
+    .map(({ problem }) => problem);
+}
+
+/** Problems of one code in one column of one sheet, of which the first `most` are shown. */
+export interface ProblemGroup<P extends Problem = Problem> {
+  readonly shown: readonly P[];
+  /** How many more of the same there are: "and 37 more". */
+  readonly more: number;
+}
+
+/** Groups repeats (same code, sheet and column), keeping the order of each group's first problem. */
+export function capRepeats<P extends Problem>(problems: readonly P[], most = 5): ProblemGroup<P>[] {
+  const groups = new Map<string, P[]>();
+  for (const problem of problems) {
+    const alike = `${problem.code}\n${problem.file}\n${problem.sheet ?? ''}\n${problem.column ?? ''}`;
+    const group = groups.get(alike);
+    if (group === undefined) groups.set(alike, [problem]);
+    else group.push(problem);
+  }
+  return [...groups.values()].map((of) => ({ shown: of.slice(0, most), more: Math.max(0, of.length - most) }));
+}

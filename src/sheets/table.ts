@@ -1,0 +1,48 @@
+// Sheets: the plain table between the readers (bytes to tables) and the checks (tables to rows).
+import type { ProblemCode } from '../problems/catalogue.js';
+import type { Problem } from '../model/problem.js';
+import type { SheetName } from '../model/words.js';
+
+/**
+ * One cell. CSV gives strings, trimmed of outer blanks; a workbook gives typed values:
+ * a number in a percent format comes as text (`60%`), rich text and hyperlinks as their plain text,
+ * a formula as its stored result, a date as `CellDate`, what cannot be used as `BrokenCell`.
+ * A blank cell is ''. Cells past the end of a short row are ''.
+ */
+export type Cell = string | number | boolean | CellDate | BrokenCell;
+
+export interface CellDate {
+  readonly kind: 'date';
+  /** `YYYY-MM-DD` */
+  readonly iso: string;
+}
+
+/** `#N/A` and the like, or a formula that no program has calculated yet (`shown` is then the formula). */
+export interface BrokenCell {
+  readonly kind: 'broken';
+  readonly why: 'error value' | 'formula without result';
+  readonly shown: string;
+}
+
+export interface TableRow {
+  /** As a spreadsheet counts, the header being row `headerRow`. */
+  readonly row: number;
+  readonly cells: readonly Cell[];
+}
+
+/** One sheet as written. Blank rows are left out; nothing else is. */
+export interface Table {
+  readonly sheet: SheetName;
+  /** `pots.csv`, or the workbook's file name. */
+  readonly file: string;
+  readonly headerRow: number;
+  /** As the painter wrote them; '' for a column without a header. */
+  readonly headers: readonly string[];
+  readonly rows: readonly TableRow[];
+}
+
+/** What the readers give: every table found, and every problem of files and tables. */
+export interface ReadTables {
+  readonly tables: readonly Table[];
+  readonly problems: readonly Problem<ProblemCode>[];
+}
