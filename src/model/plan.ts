@@ -2,7 +2,7 @@
 // Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
 import type { Assumption, Mark } from './assumption.js';
 import type { ExactMinor } from './money.js';
-import type { DefaultUsed, Figure, IsoDate, Settings, Unit } from './sheets.js';
+import type { DefaultUsed, Figure, IsoDate, Paint, Settings, Unit } from './sheets.js';
 import type { Container, Layer, Method } from './words.js';
 import type { Part } from './zones.js';
 
@@ -220,6 +220,8 @@ export interface Plan {
   readonly date: IsoDate;
   readonly settings: Settings;
   readonly figureCount: number;
+  /** Every paint that any sheet names: colour, kind. */
+  readonly paints: ReadonlyMap<string, Paint>;
   readonly estimate: Estimate;
   readonly stock: readonly PaintStock[];
   readonly order: Order;
