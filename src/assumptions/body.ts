@@ -1,7 +1,7 @@
 // Assumptions: surface of bodies, kit, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`, `relief`.
 import type { Assumption, Mark } from '../model/assumption.js';
-import type { BodyPart } from '../model/zones.js';
 import type { Build, Dress, KitItem } from '../model/words.js';
+import type { BodyPart } from '../model/zones.js';
 import { define } from './define-assumption.js';
 
 type Triple = readonly [number, number, number];
@@ -77,7 +77,11 @@ export const bodyAssumptions: readonly Assumption[] = [
   ...Object.entries(dresses).map(([name, values]) =>
     define(`dress ${name}`, values, { unit: 'of bare skin', ...openModels('people and soldiers') }),
   ),
-  define('build true scale', 1, { unit: 'of true scale', mark: 'open models', source: 'by definition: a person, made small' }),
+  define('build true scale', 1, {
+    unit: 'of true scale',
+    mark: 'open models',
+    source: 'by definition: a person, made small',
+  }),
   ...Object.entries(builds).map(([name, values]) =>
     define(`build ${name}`, values, { unit: 'of true scale', ...openModels('people, proportions changed') }),
   ),

@@ -51,7 +51,11 @@ export function priceToMinor(price: string | number, currency: string): number |
  * Major units as a plain decimal string with at least the currency's digits and at most `digits`,
  * rounded half up: `toMajor(1250, 'EUR')` is `12.50`.
  */
-export function toMajor(minor: number | ExactMinor, currency: string, digits = minorDigits(currency)): string {
+export function toMajor(
+  minor: number | ExactMinor,
+  currency: string,
+  digits = minorDigits(currency),
+): string {
   return new Decimal(minor)
     .div(new Decimal(10).pow(minorDigits(currency)))
     .toFixed(digits, Decimal.ROUND_HALF_UP);

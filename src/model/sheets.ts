@@ -8,7 +8,7 @@ export type IsoDate = string;
 
 /** What the `left` column says. Volumes are of the labelled volume. */
 export type Reading =
-  | { readonly how: 'by eye'; /** 0 to 1 */ readonly share: number }
+  | { readonly how: 'by eye' /** 0 to 1 */; readonly share: number }
   | { readonly how: 'in ml'; readonly ml: number }
   | { readonly how: 'weighed'; readonly grams: number; readonly emptyGrams: number };
 
@@ -86,7 +86,7 @@ export interface Figure {
   readonly eyeMm?: number;
   readonly build: Build;
   readonly dress: Dress;
-  readonly kit: readonly { readonly item: KitItem; /** 1 or more */ readonly count: number }[];
+  readonly kit: readonly { readonly item: KitItem /** 1 or more */; readonly count: number }[];
   readonly base?: BaseShape;
   readonly baseHighMm: number;
   readonly perBase: number;

@@ -1,6 +1,7 @@
 // Problems: sheet and row order, and the cap on repeats. In: problems in any order. Out: the same, sorted; counts.
-import { sheetNames } from '../model/words.js';
+
 import type { Problem } from '../model/problem.js';
+import { sheetNames } from '../model/words.js';
 
 const sheetRank = (of: Problem): number => (of.sheet === undefined ? -1 : sheetNames.indexOf(of.sheet));
 
@@ -33,5 +34,8 @@ export function capRepeats<P extends Problem>(problems: readonly P[], most = 5):
     if (group === undefined) groups.set(alike, [problem]);
     else group.push(problem);
   }
-  return [...groups.values()].map((of) => ({ shown: of.slice(0, most), more: Math.max(0, of.length - most) }));
+  return [...groups.values()].map((of) => ({
+    shown: of.slice(0, most),
+    more: Math.max(0, of.length - most),
+  }));
 }

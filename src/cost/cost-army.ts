@@ -1,0 +1,87 @@
+// Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
+import { exactMinor } from '../model/money.js';
+import type { Amount, Costs, Estimate, Job, Order, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
+import type { Sheets } from '../model/sheets.js';
+import { addAmounts, costJob, costOfPaint, extrasPerFigure, nothing, timesAmount } from './cost-jobs.js';
+import { type PaintPrice, pricePaint } from './price-paints.js';
+import { shareCash } from './share-cash.js';
+
+/** What the cost stage works from. */
+export interface Priced {
+  readonly estimate: Estimate;
+  readonly stock: readonly PaintStock[];
+  readonly order: Order;
+  readonly restock: Order | undefined;
+}
+
+/** Cost of use (paint put out and extras), cash to spend, the figures' own price. An empty army costs nothing. */
+export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Priced): Costs {
+  const { estimate, order, restock } = priced;
+  const prices = priceAll(priced);
+  const extras = extrasPerFigure(sheets.extras);
+  const jobCosts = new Map(estimate.jobs.map((job) => [job, costJob(job, prices, extras)]));
+  const units = costUnits(sheets, priced, (job) => jobCosts.get(job) ?? costJob(job, prices, extras));
+  const perJob = [...countUnits(units)].map(([job, times]) => ({ use: jobCosts.get(job), job, times }));
+  const sumOf = (amountOf: (one: (typeof perJob)[number]) => Amount | undefined): Amount =>
+    addAmounts(perJob.map((one) => timesAmount(amountOf(one) ?? nothing, one.times)));
+  return {
+    paints: costPaints(estimate, prices),
+    units,
+    useWhole: sumOf(({ use }) => use?.whole),
+    useRemaining: sumOf(({ use }) => use?.remaining),
+    extrasWhole: sumOf(({ use, job }) => use && timesAmount(use.extrasPerFigure, job.count)),
+    cashMinor: order.totalMinor,
+    restockCashMinor: restock?.totalMinor ?? 0,
+    figuresPrice: priceFigures(units),
+    unpriced: [...prices].filter(([, { pricedShare }]) => pricedShare < 1).map(([paint]) => paint),
+  };
+}
+
+/** What a ml of each paint costs, from what is still needed of it. */
+function priceAll({ estimate, stock, order }: Priced): Map<string, PaintPrice> {
+  const stockOf = new Map(stock.map((one) => [one.paint, one]));
+  return new Map(
+    [...estimate.needs].map(([paint, { remainingMl }]) => [
+      paint,
+      pricePaint(remainingMl, stockOf.get(paint), order),
+    ]),
+  );
+}
+
+function costPaints({ needs }: Estimate, prices: ReadonlyMap<string, PaintPrice>): Map<string, PaintCost> {
+  return new Map(
+    [...prices].map(([paint, price]) => {
+      const useCost = costOfPaint(needs.get(paint)?.remainingMl ?? 0, price);
+      const partlyUnpriced = price.perMl !== undefined && price.pricedShare < 1;
+      return [paint, { paint, perMl: price.perMl, partlyUnpriced, useCost }];
+    }),
+  );
+}
+
+function costUnits(
+  { figures }: Pick<Sheets, 'figures'>,
+  { estimate, order }: Priced,
+  useOf: (job: Job) => UnitCost['use'],
+): UnitCost[] {
+  const cash = shareCash(estimate, order);
+  return estimate.units.map(({ unit, job }, index) => {
+    const each = figures.get(unit.figure)?.priceMinor;
+    const figuresPriceMinor = each === undefined ? undefined : each * unit.count;
+    return { unit, job, use: useOf(job), cashMinor: cash[index] ?? 0, figuresPriceMinor };
+  });
+}
+
+function countUnits(units: readonly UnitCost[]): Map<Job, number> {
+  const counts = new Map<Job, number>();
+  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
+  return counts;
+}
+
+/** The unpainted figures; `at least` where one has no price. */
+function priceFigures(units: readonly UnitCost[]): Amount {
+  const known = units.reduce((total, { figuresPriceMinor }) => total + (figuresPriceMinor ?? 0), 0);
+  return {
+    exactMinor: exactMinor(known),
+    atLeast: units.some(({ figuresPriceMinor }) => figuresPriceMinor === undefined),
+  };
+}

@@ -1,0 +1,34 @@
+// Cost: whose cash the order is. In: units with their jobs, needs, the order. Out: minor units per unit, adding up.
+import { splitWhole } from '../model/money.js';
+import type { Estimate, Job, Order } from '../model/plan.js';
+
+/**
+ * The order's total over the units: each paint's pots by the units' share of the need, postage by the value of
+ * goods. Rounded by largest remainder, so the units add up to the total. Nothing to buy gives zeros.
+ */
+export function shareCash({ units, jobs, needs }: Estimate, order: Order): number[] {
+  const costOf = paintCosts(order);
+  const weights = new Map(jobs.map((job) => [job, goodsOf(job, needs, costOf)]));
+  return splitWhole(
+    order.totalMinor,
+    units.map(({ job }) => weights.get(job) ?? 0),
+  );
+}
+
+/** What the order spends on each paint. */
+function paintCosts({ lines }: Order): Map<string, number> {
+  const costs = new Map<string, number>();
+  for (const { paint, costMinor } of lines.flatMap(({ pots }) => pots)) {
+    costs.set(paint, (costs.get(paint) ?? 0) + costMinor);
+  }
+  return costs;
+}
+
+function goodsOf(job: Job, needs: Estimate['needs'], costOf: ReadonlyMap<string, number>): number {
+  return job.lines
+    .filter(({ remaining }) => remaining)
+    .reduce((total, { paint, putOutMl }) => {
+      const needMl = needs.get(paint)?.remainingMl ?? 0;
+      return needMl === 0 ? total : total + (costOf.get(paint) ?? 0) * (putOutMl / needMl);
+    }, 0);
+}

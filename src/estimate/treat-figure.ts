@@ -1,0 +1,123 @@
+// Estimate: one step on one figure. In: a step, a measured figure, the assumptions. Out: film, loss, mark and doubts,
+// which every batch of that figure in that scheme shares.
+
+import { usualMethod } from '../assumptions/layers.js';
+import { assume, likely, logSpread } from '../assumptions/look-up.js';
+import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
+import type { FigureArea } from '../model/plan.js';
+import type { OwnZone, Paint, Step } from '../model/sheets.js';
+import type { Method } from '../model/words.js';
+import { onFigureMl, sprayTransfer } from './estimate-film.js';
+import { areaDoubts, factorsOfPart } from './measure-figure.js';
+import { resolveZone } from './resolve-zone.js';
+
+/** One paint of a step on one figure. */
+export interface Treatment {
+  readonly step: Step;
+  readonly method: Method;
+  readonly paint: string;
+  readonly mixShare: number;
+  /** The zone on one figure. */
+  readonly areaCm2: number;
+  readonly areaShare: number;
+  readonly coats: number;
+  readonly thin: number;
+  /** This paint's share of what ends on one figure. */
+  readonly onFigureMl: number;
+  readonly transfer: number;
+  /** Of one sitting. */
+  readonly leftoverMl: number;
+  readonly painter: number;
+  readonly mark: Mark;
+  /** Log spread that each factor brings to what is on the figure and lost on the way to it. */
+  readonly doubts: ReadonlyMap<string, number>;
+  readonly leftoverSpread: number;
+}
+
+/** The sheets and assumptions that a treatment is worked out from. */
+export interface Workbench {
+  readonly zones: readonly OwnZone[];
+  readonly paints: ReadonlyMap<string, Paint>;
+  readonly assumptions: Assumptions;
+}
+
+/** One treatment per paint of the step; none where the figure has no part of the zone. */
+export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Treatment[] {
+  const covered = resolveZone(step.zone, area, bench.zones);
+  const areaCm2 = [...covered.values()].reduce((total, part) => total + part, 0);
+  if (areaCm2 === 0) return [];
+  const method = step.method ?? usualMethod(step.layer);
+  const areaFactors = [...new Set([...covered.keys()].flatMap((part) => factorsOfPart(area.figure, part)))];
+  const zoneDoubts = areaDoubts(area.figure, covered, bench.assumptions);
+  return step.paints.map(({ paint, share }) => {
+    const way = layDown(step, paint, bench);
+    const wetFilmMicrons = likely(bench.assumptions, `${method} wet film`);
+    const mixMl = onFigureMl({ areaCm2, ...way, wetFilmMicrons });
+    return {
+      step,
+      method,
+      paint,
+      mixShare: share,
+      areaCm2,
+      areaShare: way.areaShare,
+      coats: way.coats,
+      thin: way.thin,
+      onFigureMl: mixMl * share,
+      ...lose(method, area, bench.assumptions),
+      mark: markOf([...areaFactors, ...way.defaulted, ...methodFactors(method)], bench.assumptions),
+      doubts: new Map([...zoneDoubts, ...filmDoubts(method, bench.assumptions)]),
+      leftoverSpread: logSpread(assume(bench.assumptions, `${method} leftover`)),
+    };
+  });
+}
+
+interface LayDown {
+  readonly areaShare: number;
+  readonly coats: number;
+  readonly thin: number;
+  /** Names of the layer's defaults that filled a blank. */
+  readonly defaulted: readonly string[];
+}
+
+/** Coats, area share and thinning: the scheme's, else (thinning only) the paint's, else the layer's. */
+function layDown(step: Step, paint: string, { paints, assumptions }: Workbench): LayDown {
+  const ownThin = step.thin ?? paints.get(paint)?.thin;
+  const blanks: readonly [unknown, string][] = [
+    [step.coats, `${step.layer} coats`],
+    [step.areaShare, `${step.layer} area`],
+    [ownThin, `${step.layer} thin`],
+  ];
+  return {
+    coats: step.coats ?? likely(assumptions, `${step.layer} coats`),
+    areaShare: step.areaShare ?? likely(assumptions, `${step.layer} area`) / 100,
+    thin: ownThin ?? likely(assumptions, `${step.layer} thin`),
+    defaulted: blanks.filter(([given]) => given === undefined).map(([, name]) => name),
+  };
+}
+
+const isSpray = (method: Method): boolean => method === 'spray can' || method === 'airbrush';
+
+function lose(method: Method, area: FigureArea, assumptions: Assumptions) {
+  const transfer = likely(assumptions, `${method} transfer`);
+  const full = likely(assumptions, 'full target of a spray');
+  return {
+    transfer: isSpray(method) ? sprayTransfer(transfer, area.withBaseCm2, full) : Math.min(1, transfer),
+    leftoverMl: likely(assumptions, `${method} leftover`),
+    painter: likely(assumptions, 'painter'),
+  };
+}
+
+function methodFactors(method: Method): string[] {
+  const spray = isSpray(method) ? ['full target of a spray'] : [];
+  return [`${method} wet film`, `${method} transfer`, `${method} leftover`, 'painter', ...spray];
+}
+
+function filmDoubts(method: Method, assumptions: Assumptions): [string, number][] {
+  return [`${method} wet film`, `${method} transfer`].map((name) => [
+    name,
+    logSpread(assume(assumptions, name)),
+  ]);
+}
+
+const markOf = (names: readonly string[], assumptions: Assumptions): Mark =>
+  weakestMark(names.map((name) => assume(assumptions, name).mark));

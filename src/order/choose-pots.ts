@@ -1,0 +1,85 @@
+// Order: the cheapest whole packs that cover one need. In: ml and packs with price and limit. Out: how many of each.
+
+/** A pack of one paint: one pot, or several sold together. */
+export interface Pack {
+  /** Usable ml in it, above 0. */
+  readonly ml: number;
+  readonly priceMinor: number;
+  /** Pots in it: of two orders at one cost, the one with fewer pots wins. */
+  readonly pots: number;
+  /** How many can be had; Infinity for no limit. */
+  readonly limit: number;
+}
+
+interface Best {
+  costMinor: number;
+  pots: number;
+  counts: readonly number[];
+}
+
+/** Amounts closer than this are the same. */
+const sameMl = 1e-9;
+
+/** Costs are whole minor units, so a bound this little above the best is no higher. */
+const sameCost = 1e-6;
+
+/**
+ * Counts of each pack (in the order given) that cover `needMl` at the least cost, exactly; ties go to fewer pots.
+ * Undefined where even everything that can be had is not enough. A need of 0 takes nothing.
+ * Pots of 12 ml at 2.75, 17 ml at 3.50, 60 ml at 10.90 cover 38 ml with 2, 1, 0 of them.
+ * Branch and bound over packs by price per ml: the bound is the rest of the need at the best price still open.
+ */
+export function choosePots(needMl: number, packs: readonly Pack[]): readonly number[] | undefined {
+  const supply = packs.reduce((total, { ml, limit }) => total + ml * limit, 0);
+  if (supply < needMl - sameMl) return undefined;
+  const useful = packs.filter(
+    (pack, index) => !packs.some((other, at) => makesNeedless(other, at, pack, index)),
+  );
+  const sorted = useful.sort((a, b) => perMl(a) - perMl(b));
+  const best: Best = { costMinor: Number.POSITIVE_INFINITY, pots: Number.POSITIVE_INFINITY, counts: [] };
+  search({ packs: sorted, best, counts: [] }, needMl, 0, 0);
+  return packs.map((pack) => best.counts[sorted.indexOf(pack)] ?? 0);
+}
+
+const perMl = ({ priceMinor, ml }: Pack): number => priceMinor / ml;
+
+/** True where `other`, to be had without limit, gives as much for no more: then `pack` is never needed. */
+function makesNeedless(other: Pack, at: number, pack: Pack, index: number): boolean {
+  if (at === index || other.limit !== Number.POSITIVE_INFINITY) return false;
+  const alike = other.ml === pack.ml && other.priceMinor === pack.priceMinor && other.pots === pack.pots;
+  if (alike && pack.limit === other.limit) return at < index;
+  return other.ml >= pack.ml && other.priceMinor <= pack.priceMinor && other.pots <= pack.pots;
+}
+
+interface Search {
+  readonly packs: readonly Pack[];
+  readonly best: Best;
+  readonly counts: readonly number[];
+}
+
+/** Tries every count of the pack at hand that the bound leaves open, from the most down. */
+function search(state: Search, restMl: number, costMinor: number, pots: number): void {
+  const { packs, best, counts } = state;
+  if (restMl <= sameMl) keep(best, { costMinor, pots, counts });
+  const pack = packs[counts.length];
+  if (restMl <= sameMl || pack === undefined) return;
+  const next = packs[counts.length + 1];
+  const most = Math.min(pack.limit, Math.ceil((restMl - sameMl) / pack.ml));
+  for (let count = most; count >= 0; count--) {
+    const left = restMl - count * pack.ml;
+    const cost = costMinor + count * pack.priceMinor;
+    // Fewer of this pack leave more to dearer ones, so once the bound is passed it stays passed.
+    if (left > sameMl && cost + boundMinor(left, next) > best.costMinor + sameCost) break;
+    search({ packs, best, counts: [...counts, count] }, left, cost, pots + count * pack.pots);
+  }
+}
+
+/** The least that the rest can cost: all of it at the next price per ml; without a next pack it can't be had. */
+function boundMinor(leftMl: number, next: Pack | undefined): number {
+  return next === undefined ? Number.POSITIVE_INFINITY : leftMl * perMl(next);
+}
+
+function keep(best: Best, found: Best): void {
+  const cheaper = found.costMinor < best.costMinor;
+  if (cheaper || (found.costMinor === best.costMinor && found.pots < best.pots)) Object.assign(best, found);
+}

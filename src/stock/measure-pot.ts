@@ -1,0 +1,40 @@
+// Stock: what is left in one pot. In: a pot, its paint, assumptions. Out: usable ml and the mark of the reading.
+import { assume, densityName, likely, usableShare, usableShareName } from '../assumptions/look-up.js';
+import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
+import type { ShelfPot } from '../model/plan.js';
+import type { Paint, Pot } from '../model/sheets.js';
+
+/**
+ * Usable paint left in a pot, in ml: the labelled volume left times the usable share of its kind. A pot on its
+ * way counts as full. Weighed: `(g - empty g) / density`. A 17 ml pot at 60 % holds 17 x 0.6 x 0.96 = 9.792 ml.
+ */
+export function measurePot(pot: Pot, paint: Paint, assumptions: Assumptions): ShelfPot {
+  const share = usableShare(assumptions, pot.container);
+  const { row, sizeMl, container, ordered, priceMinor, place } = pot;
+  return {
+    row,
+    sizeMl,
+    container,
+    usableMl: leftMl(pot, paint, assumptions) * share,
+    fullUsableMl: sizeMl * share,
+    ordered,
+    mark: markOf(pot, paint, assumptions),
+    ...(priceMinor === undefined ? {} : { priceMinor }),
+    ...(place === undefined ? {} : { place }),
+  };
+}
+
+/** Labelled volume left, in ml. */
+function leftMl({ left, ordered, sizeMl, container }: Pot, paint: Paint, assumptions: Assumptions): number {
+  if (ordered) return sizeMl;
+  if (left.how === 'by eye') return sizeMl * left.share;
+  if (left.how === 'in ml') return left.ml;
+  const density = paint.densityGPerMl ?? likely(assumptions, densityName(paint, container));
+  return Math.min(sizeMl, (left.grams - left.emptyGrams) / density);
+}
+
+function markOf({ left, container }: Pot, paint: Paint, assumptions: Assumptions): Mark {
+  const names = [usableShareName(container)];
+  if (left.how === 'weighed' && paint.densityGPerMl === undefined) names.push(densityName(paint, container));
+  return weakestMark(['yours', ...names.map((name) => assume(assumptions, name).mark)]);
+}

@@ -1,0 +1,60 @@
+// Stock: the shelf against the army's needs. In: pots, paints, needs. Out: per paint what is there, missing, low.
+import { likely } from '../assumptions/look-up.js';
+import { type Assumptions, weakestMark } from '../model/assumption.js';
+import type { Estimate, OrderNeed, PaintStock, ShelfPot, StockState } from '../model/plan.js';
+import type { Paint, Pot, Sheets } from '../model/sheets.js';
+import { measurePot } from './measure-pot.js';
+import { sortPots } from './sort-pots.js';
+
+/** Amounts closer than this are the same: far below a drop (0.05 ml), far above rounding of sums. */
+const sameMl = 1e-9;
+
+/**
+ * One entry for every paint that is owned or needed, in the order of the paints. `toBuyMl` is what the remaining
+ * work needs beyond what is there. A paint without pots has nothing; one without need asks for nothing.
+ */
+export function takeStock(sheets: Sheets, needs: Estimate['needs'], assumptions: Assumptions): PaintStock[] {
+  const potsOf = new Map<string, Pot[]>();
+  for (const pot of sheets.pots) potsOf.set(pot.paint, [...(potsOf.get(pot.paint) ?? []), pot]);
+  return [...sheets.paints.values()]
+    .filter(({ paint }) => potsOf.has(paint) || needs.has(paint))
+    .map((paint) => {
+      const pots = sortPots(potsOf.get(paint.paint) ?? []).map((pot) => measurePot(pot, paint, assumptions));
+      const needMl = needs.get(paint.paint)?.remainingMl ?? 0;
+      return weighUp(paint, pots, needMl, likely(assumptions, 'shelf level') / 100);
+    });
+}
+
+function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfShare: number): PaintStock {
+  const haveMl = sumMl(pots);
+  const leftAfterMl = Math.max(0, haveMl - needMl);
+  const keepMl = paint.keepMl ?? shelfShare * Math.max(0, ...pots.map(({ sizeMl }) => sizeMl));
+  return {
+    paint: paint.paint,
+    pots,
+    needMl,
+    haveMl,
+    orderedMl: sumMl(pots.filter(({ ordered }) => ordered)),
+    leftAfterMl,
+    toBuyMl: needMl - haveMl > sameMl ? needMl - haveMl : 0,
+    keepMl,
+    state: stateOf(pots.length, needMl, haveMl),
+    runningLow: pots.length > 0 && keepMl - leftAfterMl > sameMl,
+    mark: weakestMark(pots.map(({ mark }) => mark)),
+  };
+}
+
+/** A paint that nothing needs is `enough`, whatever is left of it. */
+function stateOf(pots: number, needMl: number, haveMl: number): StockState {
+  if (needMl === 0) return 'enough';
+  if (pots === 0) return 'none owned';
+  if (needMl - haveMl > sameMl) return 'short';
+  return haveMl < 1.5 * needMl ? 'tight' : 'enough';
+}
+
+const sumMl = (pots: readonly ShelfPot[]): number => pots.reduce((total, pot) => total + pot.usableMl, 0);
+
+/** What must be bought for the army: every paint with something missing, in usable ml. */
+export function findShort(stock: readonly PaintStock[]): OrderNeed[] {
+  return stock.filter(({ toBuyMl }) => toBuyMl > 0).map(({ paint, toBuyMl }) => ({ paint, ml: toBuyMl }));
+}
