@@ -1,18 +1,10 @@
 // Problems: every code with its severity and exact words. In: a code, a place, what was found and expected.
 // Out: a Problem. The words of one area stand in one file; a new code goes there, with a test of its words.
-import type { Place, Problem, Severity } from '../model/problem.js';
+import type { Place, Problem } from '../model/problem.js';
 import { cellProblems } from './cell-problems.js';
 import { crossProblems } from './cross-problems.js';
 import { fileProblems } from './file-problems.js';
-
-/** How a code reads: `{found}` and `{expected}` are filled in. */
-export interface Wording {
-  readonly severity: Severity;
-  /** What is wrong, without a full stop. */
-  readonly says: string;
-  /** What to do: a whole sentence. */
-  readonly hint: string;
-}
+import type { Wording } from './wording.js';
 
 export const catalogue = { ...fileProblems, ...cellProblems, ...crossProblems } as const satisfies Record<
   string,

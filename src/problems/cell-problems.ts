@@ -1,5 +1,5 @@
 // Problems: words for one cell or one row by itself.
-import type { Wording } from './catalogue.js';
+import type { Wording } from './wording.js';
 
 export const cellProblems = {
   'not-a-volume': {

@@ -1,5 +1,5 @@
 // Problems: words for rows that do not fit one another, within a sheet or across sheets.
-import type { Wording } from './catalogue.js';
+import type { Wording } from './wording.js';
 
 export const crossProblems = {
   'unknown-paint': {

@@ -1,5 +1,5 @@
 // Problems: words for files, tables and headers as a whole.
-import type { Wording } from './catalogue.js';
+import type { Wording } from './wording.js';
 
 export const fileProblems = {
   'missing-path': {
