@@ -1,0 +1,89 @@
+// Export: the reorder list as a workbook. In: a ReorderView. Out: bytes of an XLSX file: one list by shop, with codes as
+// text, numbers as numbers and totals as formulas that carry their results.
+import type { Workbook, Worksheet } from 'exceljs';
+import type { ReorderView } from '../view/reorder-view.js';
+import { listReorderRows, type SheetRow } from './list-reorder-rows.js';
+import { setZipTimes } from './set-zip-times.js';
+
+const columns = [
+  { key: 'for', header: 'For', least: 7 },
+  { key: 'shop', header: 'Shop', least: 12 },
+  { key: 'offer', header: 'Offer', least: 16 },
+  { key: 'paint', header: 'Paint', least: 14 },
+  { key: 'sizeMl', header: 'Size ml', least: 8 },
+  { key: 'container', header: 'Container', least: 10 },
+  { key: 'pots', header: 'Pots', least: 6 },
+  { key: 'offers', header: 'Offers', least: 7 },
+  { key: 'price', header: 'Price', least: 13 },
+  { key: 'cost', header: 'Cost', least: 14 },
+  { key: 'code', header: 'Code', least: 15 },
+  { key: 'note', header: 'Note', least: 10 },
+] as const;
+
+const widest = 48;
+
+/**
+ * The whole workbook; the same view gives the same bytes. Text that looks like a formula is stored as text, which no
+ * spreadsheet calculates. Nothing to buy gives the header and a total of 0.
+ */
+export async function writeReorderWorkbook(view: ReorderView): Promise<Uint8Array> {
+  const { default: exceljs } = await import('exceljs');
+  const workbook = new exceljs.Workbook();
+  stampWorkbook(workbook, view.date);
+  const rows = listReorderRows(view);
+  const sheet = addSheet(workbook, rows);
+  for (const row of rows) addRow(sheet, row, currencyFormat(view));
+  const bytes = await workbook.xlsx.writeBuffer();
+  return setZipTimes(new Uint8Array(bytes), view.date);
+}
+
+/** Name and dates in the workbook's own record: the plan's day, never the clock's. */
+function stampWorkbook(workbook: Workbook, date: string): void {
+  const day = new Date(`${date}T00:00:00Z`);
+  workbook.creator = 'Halfpot';
+  workbook.lastModifiedBy = 'Halfpot';
+  workbook.created = day;
+  workbook.modified = day;
+}
+
+function addSheet(workbook: Workbook, rows: readonly SheetRow[]): Worksheet {
+  const sheet = workbook.addWorksheet('reorder', {
+    views: [{ state: 'frozen', ySplit: 1 }],
+    pageSetup: {
+      paperSize: 9,
+      orientation: 'landscape',
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 0,
+      printTitlesRow: '1:1',
+    },
+    headerFooter: { oddFooter: '&L&A&RPage &P of &N' },
+  });
+  sheet.columns = columns.map(({ key, header, least }) => ({
+    key,
+    header,
+    width: Math.min(widest, Math.max(least, ...rows.map((row) => textLength(row[key]) + 2))),
+  }));
+  sheet.getRow(1).font = { bold: true };
+  sheet.getRow(1).border = { bottom: { style: 'thin' } };
+  return sheet;
+}
+
+/** Amounts have a least width of their own, so only text counts here. */
+function textLength(value: SheetRow[keyof SheetRow]): number {
+  return typeof value === 'string' ? value.length : 0;
+}
+
+function addRow(sheet: Worksheet, row: SheetRow, format: string): void {
+  const added = sheet.addRow(row);
+  if (row.strong) added.font = { bold: true };
+  added.getCell('price').numFmt = format;
+  added.getCell('cost').numFmt = format;
+  added.getCell('code').numFmt = '@';
+}
+
+/** The ISO 4217 code and as many digits as its minor unit has, such as `[$EUR] #,##0.00`. */
+function currencyFormat({ currency, minorDigits }: ReorderView): string {
+  const digits = minorDigits === 0 ? '' : `.${'0'.repeat(minorDigits)}`;
+  return `[$${currency}] #,##0${digits}`;
+}

@@ -1,0 +1,64 @@
+// Report view: the orders of a plan as one reorder list by shop. In: the plan. Out: a ReorderView, which the report,
+// reorder.csv and reorder.xlsx draw.
+import { minorDigits, toMajor } from '../../model/money.js';
+import type { Order, OrderLine, Plan, ShopBill } from '../../model/plan.js';
+import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './reorder-view.js';
+
+/**
+ * The reorder list. A plan with nothing to buy gives the army's group without shops; the shelf's group is
+ * there only where the settings ask for it. Shops stand in the order of their bills.
+ */
+export function viewReorder(plan: Plan): ReorderView {
+  const { currency, locale } = plan.settings;
+  const groups = [viewGroup('army', plan.order, currency)];
+  if (plan.restock !== undefined) groups.push(viewGroup('shelf', plan.restock, currency));
+  return {
+    date: plan.date,
+    currency,
+    minorDigits: minorDigits(currency),
+    locale,
+    groups,
+    totalMinor: groups.reduce((sum, group) => sum + group.totalMinor, 0),
+  };
+}
+
+function viewGroup(whom: ReorderGroup['for'], order: Order, currency: string): ReorderGroup {
+  const linesOf = (shop: string) => order.lines.filter((line) => line.shop === shop);
+  return {
+    for: whom,
+    shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), currency)),
+    totalMinor: order.totalMinor,
+    unmet: order.unmet,
+  };
+}
+
+function viewShop(bill: ShopBill, lines: readonly OrderLine[], currency: string): ReorderShop {
+  const { shop, goodsMinor, postageMinor, belowLeastOrderMinor } = bill;
+  return {
+    shop,
+    lines: lines.map(viewLine),
+    goodsMinor,
+    postageMinor,
+    totalMinor: goodsMinor + postageMinor,
+    note:
+      belowLeastOrderMinor === undefined
+        ? ''
+        : `${toMajor(belowLeastOrderMinor, currency)} ${currency} short of this shop's least order`,
+  };
+}
+
+function viewLine({ offer, count, priceMinor, costMinor, pots }: OrderLine): ReorderLine {
+  return {
+    offer,
+    count,
+    priceMinor,
+    costMinor,
+    pots: pots.map((pot) => ({
+      paint: pot.paint,
+      sizeMl: pot.sizeMl,
+      container: pot.container,
+      count: pot.count,
+      code: pot.code ?? '',
+    })),
+  };
+}

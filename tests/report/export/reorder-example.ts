@@ -1,0 +1,88 @@
+// A reorder list with all that a list can hold: two groups, a set, a code with a leading zero, unmet needs, a note.
+import type { ReorderLine, ReorderPot, ReorderView } from '../../../src/report/view/reorder-view.js';
+
+export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({
+  paint: 'Oat',
+  sizeMl: 17,
+  container: 'dropper',
+  count: 2,
+  code: '04006381333931',
+  ...more,
+});
+
+export const line = (more: Partial<ReorderLine> = {}): ReorderLine => ({
+  offer: 'Oat 17 ml',
+  count: 2,
+  priceMinor: 335,
+  costMinor: 670,
+  pots: [pot()],
+  ...more,
+});
+
+export const reorderExample: ReorderView = {
+  date: '2026-03-14',
+  currency: 'EUR',
+  minorDigits: 2,
+  locale: 'en-GB',
+  groups: [
+    {
+      for: 'army',
+      shops: [
+        {
+          shop: 'Corner Hobby',
+          lines: [
+            line(),
+            line({
+              offer: 'Earth set',
+              count: 1,
+              priceMinor: 1299,
+              costMinor: 1299,
+              pots: [
+                pot({ paint: 'Slate', count: 1, code: '' }),
+                pot({ paint: 'Rust, dark', sizeMl: 12.5, count: 1, code: '' }),
+              ],
+            }),
+          ],
+          goodsMinor: 1969,
+          postageMinor: 490,
+          totalMinor: 2459,
+          note: '',
+        },
+        {
+          shop: 'Quay "Paints"',
+          lines: [
+            line({
+              offer: 'Bone 24 ml',
+              count: 3,
+              priceMinor: 10,
+              costMinor: 30,
+              pots: [pot({ paint: 'Bone' })],
+            }),
+          ],
+          goodsMinor: 30,
+          postageMinor: 0,
+          totalMinor: 30,
+          note: "4.70 EUR short of this shop's least order",
+        },
+      ],
+      totalMinor: 2489,
+      unmet: [{ paint: 'Moss', ml: 3.1459 }],
+    },
+    { for: 'shelf', shops: [], totalMinor: 0, unmet: [] },
+  ],
+  totalMinor: 2489,
+};
+
+/** The list with one text put into every free text: shop, offer, paint, note, unmet paint. */
+export function withText(text: string): ReorderView {
+  const shop = {
+    shop: text,
+    lines: [line({ offer: text, pots: [pot({ paint: text })] })],
+    goodsMinor: 670,
+    postageMinor: 0,
+    totalMinor: 670,
+    note: text,
+  };
+  const group = { for: 'army' as const, shops: [shop], totalMinor: 670, unmet: [{ paint: text, ml: 1 }] };
+  return { ...reorderExample, groups: [group], totalMinor: 670 };
+}
