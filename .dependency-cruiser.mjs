@@ -1,0 +1,204 @@
+// Architecture: which folder may import which, where files may be touched, where each library lives.
+// Every rule has a deliberately bad tree in tests/architecture/fixtures/<name of the rule>.
+
+const stages = ['estimate', 'ranges', 'stock', 'order', 'cost', 'colour', 'time'];
+
+/** A folder of src (or one file) and all that it may import beside itself. */
+const edges = [
+  {
+    name: 'model-imports-nothing',
+    from: '^src/model/',
+    allowed: ['^src/model/'],
+    comment:
+      'The model is what every stage agrees on and knows no stage. Move what the type needs into src/model, ' +
+      'or move the function to the stage that uses it.',
+  },
+  {
+    name: 'problems-import-model',
+    from: '^src/problems/',
+    allowed: ['^src/problems/', '^src/model/'],
+    comment: 'Wording knows only the problem as data. Put what the words need into found, expected or hint.',
+  },
+  {
+    name: 'sheets-import-model-and-problems',
+    from: '^src/sheets/',
+    allowed: ['^src/sheets/', '^src/model/', '^src/problems/'],
+    comment:
+      'Reading and checking sheets comes before any estimate. Take what you need (the registry, the date) ' +
+      'as an argument; src/cli hands it over.',
+  },
+  {
+    name: 'assumptions-import-model',
+    from: '^src/assumptions/',
+    allowed: ['^src/assumptions/', '^src/model/'],
+    comment:
+      'The registry holds values and sources, no reckoning. Move the reckoning to the stage that does it.',
+  },
+  ...stages.map((stage) => ({
+    name: `${stage}-imports-model-and-assumptions`,
+    from: `^src/${stage}/`,
+    allowed: [`^src/${stage}/`, '^src/model/', '^src/assumptions/'],
+    comment:
+      'Stages never import one another. Put what both share into src/model, and let src/plan-army.ts hand ' +
+      "one stage's result to the next.",
+  })),
+  {
+    name: 'solver-knows-no-paint',
+    from: '^src/order/solver/',
+    allowed: ['^src/order/solver/'],
+    comment:
+      'The integer program is plain numbers. Translate pots and offers to columns and rows in src/order, ' +
+      'outside the solver folder.',
+  },
+  {
+    name: 'plan-army-imports-stages',
+    from: '^src/plan-army\\.ts$',
+    allowed: ['^src/model/', '^src/assumptions/', ...stages.map((stage) => `^src/${stage}/`)],
+    comment:
+      'plan-army.ts is the list of stages in order: sheets come in as an argument, the plan goes out as data. ' +
+      'Reading belongs to src/sheets, drawing to src/report, flags to src/cli.',
+  },
+  {
+    name: 'view-imports-model-and-problems',
+    from: '^src/report/view/',
+    allowed: ['^src/report/view/', '^src/model/', '^src/problems/'],
+    comment:
+      'The view turns a finished plan into words and rounded numbers. If a number is missing, let a stage ' +
+      'put it into the plan.',
+  },
+  ...['charts', 'html', 'export'].map((drawing) => ({
+    name: `${drawing}-imports-view`,
+    from: `^src/report/${drawing}/`,
+    allowed: [`^src/report/${drawing}/`, '^src/report/view/'],
+    comment:
+      'Charts, HTML and exports draw the view and nothing else, so that they cannot disagree. Add what you ' +
+      'need to src/report/view, already rounded and worded; the files of src/report join the drawings.',
+  })),
+  {
+    name: 'report-front-imports-report',
+    from: '^src/report/[^/]+$',
+    allowed: ['^src/report/', '^src/model/', '^src/problems/'],
+    comment:
+      'The front of the report joins view, charts, HTML and exports. Stages reach it through the plan.',
+  },
+  {
+    name: 'cli-imports-fronts',
+    from: '^src/cli/',
+    allowed: ['^src/cli/', '^src/plan-army\\.ts$', '^src/sheets/', '^src/report/', '^src/problems/'],
+    comment:
+      'The command line only connects sheets, plan-army and report. Move the reckoning into a stage and the ' +
+      'wording into src/report/view.',
+  },
+];
+
+/** Each library and the one place that may import it. */
+const libraries = [
+  { library: 'exceljs', folders: ['^src/sheets/read/', '^src/sheets/starter/', '^src/report/export/'] },
+  { library: 'papaparse', folders: ['^src/sheets/read/', '^src/report/export/'] },
+  { library: 'handlebars', folders: ['^src/report/html/'] },
+  { library: 'decimal.js', folders: ['^src/model/money\\.ts$'] },
+  { library: 'commander', folders: ['^src/cli/'] },
+  { library: 'write-file-atomic', folders: ['^src/cli/'] },
+  { library: 'zod', folders: ['^src/report/'] },
+  { library: 'fastest-levenshtein', folders: ['^src/sheets/'] },
+];
+
+/** Matches a library whether it is found in node_modules, only typed there, or not installed. */
+const pathsOf = (library) => {
+  const name = library.replaceAll('.', '\\.');
+  return [`^${name}$`, `^${name}/`, `node_modules/${name}/`, `node_modules/@types/${name}/`];
+};
+
+const inWords = (paths) => paths.join(', ').replace(/[\^\\$]/g, '');
+
+const core = (...names) => `^(node:)?(${names.join('|')})(/|$)`;
+
+const fileReaders = ['^src/sheets/read/', '^src/cli/', '^src/report/html/load-template\\.ts$'];
+
+export default {
+  forbidden: [
+    ...edges.map(({ name, from, allowed, comment }) => ({
+      name,
+      comment,
+      severity: 'error',
+      from: { path: from, ...(name.startsWith('order-') ? { pathNot: '^src/order/solver/' } : {}) },
+      to: { path: '^src/', pathNot: allowed },
+    })),
+    ...libraries.map(({ library, folders }) => ({
+      name: `${library.replace('.js', '')}-in-its-folder`,
+      comment: `${library} belongs to ${inWords(folders)}, where it can be replaced. Call a function of that place, or take its result as plain data.`,
+      severity: 'error',
+      from: { path: '^src/', pathNot: folders },
+      to: { path: pathsOf(library) },
+    })),
+    {
+      name: 'listed-libraries-only',
+      comment:
+        'This library has no place yet. Add it to `libraries` in .dependency-cruiser.mjs with the one folder ' +
+        'that uses it, and give its reason in DEVELOPERS.md.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: {
+        dependencyTypesNot: ['core', 'local'],
+        pathNot: ['^src/', ...libraries.flatMap(({ library }) => pathsOf(library))],
+      },
+    },
+    {
+      name: 'files-in-readers-only',
+      comment:
+        'Files, threads and other programs are for the sheet readers, the command line and the template ' +
+        'loader. Take the bytes or the text as an argument, and return what is to be written.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: fileReaders },
+      to: { path: core('fs', 'child_process', 'worker_threads', 'cluster', 'os', 'module', 'vm') },
+    },
+    {
+      name: 'no-network',
+      comment: 'Everything runs offline on one machine: no part of the program opens a connection.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { path: core('http', 'https', 'http2', 'net', 'tls', 'dns', 'dgram', 'inspector') },
+    },
+    {
+      name: 'no-clock-chance-or-console',
+      comment:
+        'The same sheets give the same bytes. The date and a seed come in as arguments; words go back to ' +
+        'src/cli, which prints them.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: ['^src/cli/', '^src/sheets/read/'] },
+      to: {
+        path: core('process', 'console', 'perf_hooks', 'timers', 'crypto', 'readline', 'tty', 'async_hooks'),
+      },
+    },
+    {
+      name: 'nothing-outside-src',
+      comment:
+        'The program is what src holds; tests, samples and reports are not shipped in it. Move the code into src.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { dependencyTypes: ['local'], pathNot: ['^src/', 'node_modules/'] },
+    },
+    {
+      name: 'no-cycles',
+      comment:
+        'Two files that import each other are one file in two halves. Move what both need into a third, ' +
+        'or turn the call round with an argument.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { circular: true },
+    },
+    {
+      name: 'no-orphans',
+      comment: 'Nothing imports this file and it imports nothing. Use it or delete it.',
+      severity: 'error',
+      from: { path: '^src/', orphan: true, pathNot: '\\.d\\.ts$' },
+      to: {},
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { conditionNames: ['import', 'require', 'node', 'default', 'types'] },
+  },
+};
