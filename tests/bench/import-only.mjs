@@ -1,0 +1,9 @@
+// Bench: loads the libraries that `plan` loads and does nothing with them.
+import 'commander';
+import 'decimal.js';
+import 'exceljs';
+import 'fastest-levenshtein';
+import 'handlebars';
+import 'papaparse';
+import 'write-file-atomic';
+import 'zod';

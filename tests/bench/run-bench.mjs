@@ -1,0 +1,99 @@
+// Bench: whole programs against their floors, as ratios within one run. Prints Markdown tables. `npm run bench`, or
+// `npm run bench -- 1000 10000` for other army sizes; not part of the tests, since times depend on the machine.
+import { mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { argv, version } from 'node:process';
+import { makeArmy } from './make-army.mjs';
+import { medianMs, peakMb } from './measure-runs.mjs';
+
+const sample = 'sample-data/low-sluice';
+const main = 'dist/cli/main.js';
+const sizes = argv.length > 2 ? argv.slice(2).map(Number) : [1_000, 10_000, 100_000];
+const folder = mkdtempSync(join(tmpdir(), 'halfpot-bench-'));
+
+const table = (header, rows) =>
+  [header, header.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
+const times = (ratio) => `${ratio.toFixed(2)} x`;
+const against = (ratio, most) => `${times(ratio)} ${ratio < most ? '(met)' : '(MISSED)'}`;
+
+function benchCommands() {
+  const ms = medianMs(
+    {
+      bare: ['-e', '0'],
+      imports: ['tests/bench/import-only.mjs'],
+      help: [main, '--help'],
+      check: [main, 'check', sample],
+      plan: [main, 'plan', sample, '--out', join(folder, 'sample')],
+    },
+    9,
+  );
+  const row = (what, name, target) => [
+    what,
+    ms[name].toFixed(0),
+    times(ms[name] / ms.bare),
+    times(ms[name] / ms.imports),
+    target,
+  ];
+  return table(
+    ['program', 'ms', 'of bare Node', 'of imports alone', 'target'],
+    [
+      row('`node -e 0`', 'bare', ''),
+      row('imports alone', 'imports', ''),
+      row('`halfpot --help`', 'help', `< 1.6 x bare Node: ${against(ms.help / ms.bare, 1.6)}`),
+      row('`halfpot check` (sample)', 'check', ''),
+      row('`halfpot plan` (sample)', 'plan', `< 2 x imports: ${against(ms.plan / ms.imports, 2)}`),
+    ],
+  );
+}
+
+function benchArmy(rows) {
+  const sheets = join(folder, `army-${rows}`);
+  const [planOut, floorOut] = [`${sheets}-plan`, `${sheets}-floor`];
+  makeArmy({ sample, folder: sheets, rows });
+  const plan = [main, 'plan', sheets, '--out', planOut];
+  const floor = ['tests/bench/floor.mjs', sheets, floorOut, planOut];
+  const ms = medianMs({ plan, floor }, rows > 20_000 ? 3 : 5);
+  const written = readdirSync(planOut).reduce((bytes, name) => bytes + statSync(join(planOut, name)).size, 0);
+  return { rows, ...ms, writtenMb: written / 2 ** 20, planMb: peakMb(plan), floorMb: peakMb(floor) };
+}
+
+function tableOfArmies(armies) {
+  const last = armies.at(-1);
+  return table(
+    [
+      'army rows',
+      'plan ms',
+      'floor ms',
+      'plan / floor',
+      'written MB',
+      'plan peak MB',
+      'floor peak MB',
+      'growth',
+    ],
+    armies.map((army, index) => {
+      const ratio = army.plan / army.floor;
+      const before = armies[index - 1];
+      return [
+        army.rows.toLocaleString('en'),
+        army.plan.toFixed(0),
+        army.floor.toFixed(0),
+        army === last ? `< 2.5 x: ${against(ratio, 2.5)}` : times(ratio),
+        army.writtenMb.toFixed(1),
+        army.planMb.toFixed(0),
+        army.floorMb.toFixed(0),
+        before === undefined
+          ? ''
+          : `${times(army.plan / before.plan)} the time for ${times(army.rows / before.rows)} the rows`,
+      ];
+    }),
+  );
+}
+
+try {
+  console.log(`Node ${version}, medians of alternating runs.\n`);
+  console.log(`${benchCommands()}\n`);
+  console.log(tableOfArmies(sizes.map(benchArmy)));
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
