@@ -1,0 +1,175 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Amount, Plan } from '../../src/model/plan.js';
+import type { Sheets } from '../../src/model/sheets.js';
+import { planArmy } from '../../src/plan-army.js';
+import {
+  makeFigure,
+  makeOffer,
+  makePot,
+  makeSheets,
+  makeShop,
+  makeStep,
+  makeUnit,
+  offerPot,
+} from '../make-sheets.js';
+
+const plan = (parts: Parameters<typeof makeSheets>[0]): Plan => planArmy(makeSheets(parts), '2026-11-02');
+const minor = (amount: Amount | undefined): number => amount?.exactMinor.toNumber() ?? Number.NaN;
+
+/** Area 10 cm2 and one coat of 50 µm at 50 %: (0.05 x n / 0.5 + 0.05 a sitting) ml, so 1.05 ml for ten. */
+const tenCm2 = makeFigure({ areaCm2: 10 });
+const oneCoat = makeStep({ step: 1, coats: 1 });
+const need = 1.05;
+
+describe('cost of use, by hand', () => {
+  it('a full 17 ml pot at 3.40 costs 340 / 16.32 a usable ml: 1.05 ml are 21.875 cents', () => {
+    const { costs } = plan({
+      figures: [tenCm2],
+      steps: [oneCoat],
+      pots: [makePot({ paint: 'Slate', priceMinor: 340 })],
+    });
+    expect(minor(costs.useWhole)).toBeCloseTo((340 / 16.32) * need, 10);
+    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(2.1875, 10);
+    expect(costs).toMatchObject({ cashMinor: 0, unpriced: [] });
+    expect(costs.useWhole.atLeast).toBe(false);
+  });
+
+  it('an opened pot goes first, then the dearer full one: every line pays the average', () => {
+    const pots = [
+      makePot({ paint: 'Slate', row: 2, priceMinor: 680 }),
+      makePot({ paint: 'Slate', row: 3, priceMinor: 340, left: { how: 'in ml', ml: 0.5 } }),
+    ];
+    const { costs } = plan({ figures: [tenCm2], steps: [oneCoat], pots });
+    const opened = 0.5 * 0.96;
+    expect(minor(costs.useWhole)).toBeCloseTo((opened * 340) / 16.32 + ((need - opened) * 680) / 16.32, 10);
+  });
+
+  it('what must be bought is used last, at its own price', () => {
+    const { costs, order } = plan({
+      figures: [tenCm2],
+      steps: [oneCoat],
+      pots: [makePot({ paint: 'Slate', priceMinor: 340, left: { how: 'in ml', ml: 0.5 } })],
+      offers: [makeOffer({ priceMinor: 400, pots: [offerPot('Slate')] })],
+      shops: [makeShop({ postageMinor: 450 })],
+    });
+    expect(order.totalMinor).toBe(850);
+    expect(costs.cashMinor).toBe(850);
+    expect(minor(costs.useWhole)).toBeCloseTo((0.48 * 340) / 16.32 + ((need - 0.48) * 400) / 16.32, 10);
+  });
+
+  it('extras are per figure, the figures themselves apart', () => {
+    const { costs } = plan({
+      figures: [{ ...tenCm2, priceMinor: 250 }],
+      steps: [oneCoat],
+      pots: [makePot({ paint: 'Slate', priceMinor: 340 })],
+      extras: [{ item: 'brush', priceMinor: 600, serves: 100 }],
+    });
+    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(2.1875 + 6, 10);
+    expect(minor(costs.extrasWhole)).toBe(60);
+    expect(minor(costs.figuresPrice)).toBe(2500);
+  });
+});
+
+describe('what has no price', () => {
+  it('is named, counts nothing and makes every sum with it "at least"', () => {
+    const steps = [oneCoat, makeStep({ step: 2, paint: 'Oat', coats: 1 })];
+    const pots = [makePot({ paint: 'Slate', priceMinor: 340 }), makePot({ paint: 'Oat' })];
+    const { costs } = plan({ figures: [tenCm2], steps, pots });
+    expect(costs.unpriced).toEqual(['Oat']);
+    expect(minor(costs.useWhole)).toBeCloseTo(21.875, 10);
+    expect(costs.useWhole.atLeast).toBe(true);
+    expect(costs.units[0]?.use.lines.map(({ atLeast }) => atLeast)).toEqual([false, true]);
+    expect(costs.paints.get('Oat')).toMatchObject({ perMl: undefined, partlyUnpriced: false });
+    expect(costs.figuresPrice.atLeast).toBe(true);
+  });
+
+  it('in part: a need beyond the shelf that no offer covers costs what is known', () => {
+    const pots = [makePot({ paint: 'Slate', priceMinor: 340, left: { how: 'in ml', ml: 0.5 } })];
+    const { costs, order } = plan({ figures: [tenCm2], steps: [oneCoat], pots });
+    expect(order.unmet).toEqual([{ paint: 'Slate', ml: expect.closeTo(need - 0.48, 10) }]);
+    expect(costs.paints.get('Slate')).toMatchObject({ partlyUnpriced: true });
+    expect(minor(costs.useWhole)).toBeCloseTo((0.48 * 340) / 16.32, 10);
+    expect(costs.useWhole.atLeast).toBe(true);
+  });
+});
+
+describe('work done and work to do', () => {
+  const steps = [oneCoat, makeStep({ step: 2, coats: 1 })];
+  const pots = [makePot({ paint: 'Slate', priceMinor: 340 })];
+  const extras = [{ item: 'brush', priceMinor: 600, serves: 100 }];
+
+  it('the whole scheme is the cost of a figure; what is still to be done stands beside it', () => {
+    const { costs } = plan({ figures: [tenCm2], steps, pots, extras, army: [makeUnit({ done: 1 })] });
+    expect(minor(costs.useWhole)).toBeCloseTo(2 * 21.875 + 60, 10);
+    expect(minor(costs.useRemaining)).toBeCloseTo(21.875 + 60, 10);
+  });
+
+  it('a finished unit costs nothing more and keeps its cost per figure', () => {
+    const { costs } = plan({ figures: [tenCm2], steps, pots, extras, army: [makeUnit({ done: 2 })] });
+    expect(minor(costs.useRemaining)).toBe(0);
+    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(4.375 + 6, 10);
+  });
+});
+
+describe('cash per unit', () => {
+  const army = (counts: readonly number[]): Sheets['army'] =>
+    counts.map((count, index) => makeUnit({ unit: `unit ${index}`, row: index + 2, count }));
+  const offers = [makeOffer({ priceMinor: 333, pots: [offerPot('Slate')] })];
+  const shops = [makeShop({ postageMinor: 401 })];
+
+  it('goes by the need that the pots cover: 30 and 10 figures share 7.34', () => {
+    // (0.1 x 30 + 3 x 0.05) = 3.15 ml and 1.05 ml: three quarters and one quarter of 734, rounded to add up.
+    const { costs } = plan({ figures: [tenCm2], steps: [oneCoat], army: army([30, 10]), offers, shops });
+    expect(costs.units.map(({ cashMinor }) => cashMinor)).toEqual([551, 183]);
+  });
+
+  it('adds up to the order, whatever the units', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 300 }), { minLength: 1, maxLength: 12 }), (counts) => {
+        const { costs, order } = plan({
+          figures: [tenCm2],
+          steps: [oneCoat],
+          army: army(counts),
+          offers,
+          shops,
+        });
+        expect(costs.units.reduce((sum, { cashMinor }) => sum + cashMinor, 0)).toBe(order.totalMinor);
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
+
+describe('a plan', () => {
+  it('covers every need or says what is unmet, and does not mind the order of rows', () => {
+    const offers = [makeOffer({ priceMinor: 333, pots: [offerPot('Slate')] })];
+    const pots = [makePot({ paint: 'Slate', row: 2, priceMinor: 300 }), makePot({ paint: 'Slate', row: 3 })];
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 500 }), { minLength: 1, maxLength: 6 }), (counts) => {
+        const army = counts.map((count, index) => makeUnit({ unit: `unit ${index}`, row: index + 2, count }));
+        const there = plan({ figures: [tenCm2], steps: [oneCoat], army, offers, pots });
+        const back = plan({ figures: [tenCm2], steps: [oneCoat], army: [...army].reverse(), offers, pots });
+        const bought = there.order.lines
+          .flatMap((line) => line.pots)
+          .reduce((ml, pot) => ml + pot.count * pot.usableMl, 0);
+        const [slate] = there.stock;
+        expect(bought).toBeGreaterThanOrEqual((slate?.toBuyMl ?? 0) - 1e-9);
+        expect(back.order).toEqual(there.order);
+        expect(minor(back.costs.useWhole)).toBeCloseTo(minor(there.costs.useWhole), 6);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('restocks only when asked, and takes the date of the settings first', () => {
+    const parts = { figures: [tenCm2], steps: [oneCoat] };
+    const asked = makeSheets(parts);
+    const shelf: Sheets = { ...asked, settings: { ...asked.settings, restock: 'shelf', date: '2026-01-31' } };
+    expect(plan(parts)).toMatchObject({ restock: undefined, date: '2026-11-02' });
+    expect(planArmy(shelf, '2026-11-02')).toMatchObject({
+      restock: { status: 'nothing to buy' },
+      date: '2026-01-31',
+    });
+  });
+});

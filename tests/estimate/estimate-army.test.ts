@@ -1,0 +1,219 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { registry } from '../../src/assumptions/registry.js';
+import { estimateArmy } from '../../src/estimate/estimate-army.js';
+import { findCautions } from '../../src/estimate/find-cautions.js';
+import { resolveZone } from '../../src/estimate/resolve-zone.js';
+import type { Line } from '../../src/model/plan.js';
+import type { Sheets, Step } from '../../src/model/sheets.js';
+import { makeFigure, makePaint, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
+
+const round25 = { shape: 'round', acrossMm: 25 } as const;
+const armed = makeFigure({ kit: [{ item: 'weapon', count: 1 }], base: round25 });
+const linesOf = (sheets: Sheets): readonly Line[] => estimateArmy(sheets, registry).jobs[0]?.lines ?? [];
+const onlyLine = (step: Step, sheets: Partial<Sheets> = {}): Line => {
+  const [line] = linesOf(makeSheets({ steps: [step], ...(sheets as object) }));
+  if (line === undefined) throw new Error('no line');
+  return line;
+};
+
+describe('a line, by hand', () => {
+  // Body 9.3201 cm2 of a clothed heroic 28 mm figure; ten of them, one sitting.
+  it('base coat: 10 x 9.3201 x 2 x 50 x 0.0001 = 0.93201 ml on, / 0.5 + 0.05 = 1.9140 ml put out', () => {
+    const line = onlyLine(makeStep({ step: 1 }));
+    expect(line.onFigureMl).toBeCloseTo(0.93201, 4);
+    expect(line.putOutMl).toBeCloseTo(1.9140, 3);
+    expect(line).toMatchObject({
+      method: 'brush',
+      coats: 2,
+      areaShare: 1,
+      thin: 0,
+      sittings: 1,
+      remaining: true,
+    });
+  });
+
+  it('glaze: 60 %, two coats, two parts of water: 10 x 9.3201 x 0.6 x 2 x 50 / 3 x 0.0001 = 0.18641 ml on', () => {
+    expect(onlyLine(makeStep({ step: 1, layer: 'glaze' })).onFigureMl).toBeCloseTo(0.18641, 4);
+  });
+
+  it('a mix of two to one splits what is on the figure, and each paint pays a whole leftover', () => {
+    const mix = makeStep({
+      step: 1,
+      paints: [
+        { paint: 'Slate', share: 2 / 3 },
+        { paint: 'Oat', share: 1 / 3 },
+      ],
+    });
+    const [slate, oat] = linesOf(makeSheets({ steps: [mix] }));
+    expect(slate?.onFigureMl).toBeCloseTo(0.62134, 4);
+    expect(slate?.putOutMl).toBeCloseTo(0.62134 / 0.5 + 0.05, 4);
+    expect(oat?.putOutMl).toBeCloseTo(0.31067 / 0.5 + 0.05, 4);
+  });
+
+  it("thinning: the scheme's comes before the paint's, the paint's before the layer's", () => {
+    const paints = [makePaint({ paint: 'Slate', thin: 1 })];
+    const of = (thin?: number): number =>
+      linesOf(
+        makeSheets({
+          paints,
+          steps: [makeStep({ step: 1, layer: 'glaze', ...(thin === undefined ? {} : { thin }) })],
+        }),
+      )[0]?.thin ?? -1;
+    expect([of(0.5), of()]).toEqual([0.5, 1]);
+  });
+
+  it('spray on a small target: transfer 0.08 x sqrt(9.3201 / 18)', () => {
+    const line = onlyLine(makeStep({ step: 1, layer: 'primer' }));
+    const transfer = 0.08 * Math.sqrt(9.3201 / 18);
+    expect(line.putOutMl).toBeCloseTo((10 * 9.3201 * 100 * 0.0001) / transfer + 2, 2);
+  });
+
+  it('25 figures in tens are three sittings, each with its leftover', () => {
+    const line = onlyLine(makeStep({ step: 1 }), { army: [makeUnit({ count: 25 })] });
+    expect(line).toMatchObject({ sittings: 3, leftoverMl: expect.closeTo(0.15, 12) });
+  });
+
+  it('bears its mark and its largest doubt: film (0.383 in logs) beats transfer (0.331) with a brush', () => {
+    expect(onlyLine(makeStep({ step: 1 }))).toMatchObject({
+      mark: 'from memory',
+      biggestDoubt: 'brush wet film',
+    });
+  });
+
+  it('a tiny use is mostly leftover, and says so', () => {
+    const line = onlyLine(makeStep({ step: 1, zone: 'eyes' }), { army: [makeUnit({ count: 1 })] });
+    expect(line.biggestDoubt).toBe('brush leftover');
+  });
+});
+
+describe('zones', () => {
+  const area = estimateArmy(makeSheets({ figures: [armed] }), registry).figures.get('guard');
+  const cm2 = (zone: string, zones: Sheets['zones'] = []): number =>
+    area === undefined
+      ? -1
+      : [...resolveZone(zone, area, zones).values()].reduce((sum, part) => sum + part, 0);
+
+  it('whole is body and kit, base is top and edge, all is both', () => {
+    expect(cm2('all')).toBeCloseTo(cm2('whole') + cm2('base'), 10);
+    expect(cm2('whole')).toBeCloseTo(area?.wholeCm2 ?? -1, 10);
+  });
+
+  it("the painter's zone for a figure wins over one for any", () => {
+    const any = { zone: 'coat', parts: [{ part: 'head', share: 1 } as const] };
+    const own = { zone: 'coat', figure: 'guard', parts: [{ part: 'feet', share: 0.5 } as const] };
+    expect(cm2('coat', [any, own])).toBeCloseTo((area?.parts.get('feet') ?? 0) / 2, 12);
+    expect(cm2('coat', [any, { ...own, figure: 'rider' }])).toBeCloseTo(area?.parts.get('head') ?? 0, 12);
+  });
+
+  it('a zone of which the figure has no part gives no line at all', () => {
+    expect(linesOf(makeSheets({ steps: [makeStep({ step: 1, zone: 'horse' })] }))).toEqual([]);
+  });
+
+  it('parts that only primer, wash and varnish reach are not painted', () => {
+    const steps = [makeStep({ step: 1, zone: 'all', layer: 'primer' }), makeStep({ step: 2, zone: 'tunic' })];
+    const { jobs } = estimateArmy(makeSheets({ figures: [armed], steps }), registry);
+    expect(jobs[0]?.notPainted).toEqual([
+      'head',
+      'neck',
+      'forearms',
+      'hands',
+      'thighs',
+      'lower legs',
+      'feet',
+      'weapon',
+      'base top',
+      'base edge',
+    ]);
+  });
+});
+
+/** From memory, for a clothed, armed 28 mm figure on a round 25. */
+describe('sanity', () => {
+  const figuresPerPot = (step: Step, usableMl: number): number => {
+    const army = [makeUnit({ count: 1000, batch: 10 })];
+    const line = onlyLine(step, { figures: [armed], army } as never);
+    return (1000 * usableMl) / line.putOutMl;
+  };
+
+  it('a 17 ml pot base-coats 70 to 80 whole figures twice', () => {
+    const figures = figuresPerPot(makeStep({ step: 1 }), 17 * 0.96);
+    expect(figures).toBeGreaterThanOrEqual(70);
+    expect(figures).toBeLessThanOrEqual(80);
+  });
+
+  it('a 24 ml wash serves about 85 figures with bases', () => {
+    expect(figuresPerPot(makeStep({ step: 1, zone: 'all', layer: 'wash' }), 24 * 0.96)).toBeCloseTo(85, -1);
+  });
+
+  it('a 400 ml can primes about 130 of them', () => {
+    const figures = figuresPerPot(makeStep({ step: 1, zone: 'all', layer: 'primer' }), 400 * 0.75);
+    expect(Math.abs(figures - 130)).toBeLessThan(10);
+  });
+});
+
+describe('an army', () => {
+  it('asks nothing for steps already done', () => {
+    const steps = [makeStep({ step: 1 }), makeStep({ step: 2, paint: 'Oat' })];
+    const { needs, jobs } = estimateArmy(makeSheets({ steps, army: [makeUnit({ done: 1 })] }), registry);
+    expect(needs.get('Slate')).toMatchObject({ remainingMl: 0, wholeMl: expect.closeTo(1.914, 3) });
+    expect(jobs[0]).toMatchObject({ unfinished: true });
+    expect(jobs[0]?.lines.map(({ remaining }) => remaining)).toEqual([false, true]);
+  });
+
+  it('works out alike units once, and counts each', () => {
+    const army = [makeUnit(), makeUnit({ unit: 'second watch' }), makeUnit({ unit: 'third', count: 5 })];
+    const { jobs, units, needs } = estimateArmy(
+      makeSheets({ steps: [makeStep({ step: 1 })], army }),
+      registry,
+    );
+    expect(jobs).toHaveLength(2);
+    expect(units[0]?.job).toBe(units[1]?.job);
+    const [ten, five] = jobs.map((job) => job.lines[0]?.putOutMl ?? 0);
+    expect(needs.get('Slate')?.wholeMl).toBeCloseTo(2 * (ten ?? 0) + (five ?? 0), 10);
+  });
+
+  it('without units needs nothing', () => {
+    expect(estimateArmy(makeSheets({ army: [], steps: [makeStep({ step: 1 })] }), registry).needs.size).toBe(
+      0,
+    );
+  });
+
+  it('twice the coats, twice the film; twice the figures, twice the film', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 400 }), (coats, count) => {
+        const film = (c: number, n: number): number =>
+          onlyLine(makeStep({ step: 1, coats: c }), { army: [makeUnit({ count: n })] }).onFigureMl;
+        expect(film(2 * coats, count)).toBeCloseTo(2 * film(coats, count), 9);
+        expect(film(coats, 2 * count)).toBeCloseTo(2 * film(coats, count), 9);
+      }),
+    );
+  });
+});
+
+describe('cautions', () => {
+  const cautionsOf = (step: Partial<Step>, extras: Sheets['extras'] = [], done = 0): readonly string[] => {
+    const sheets = makeSheets({
+      steps: [makeStep({ step: 1, ...step })],
+      extras,
+      army: [makeUnit({ done })],
+    });
+    return findCautions(estimateArmy(sheets, registry), sheets);
+  };
+
+  it.each([
+    [{ layer: 'primer' } as const, ['spray can']],
+    [{ method: 'airbrush' } as const, ['airbrush']],
+    [{}, ['brush']],
+  ])('%j calls for %j', (step, cautions) => {
+    expect(cautionsOf(step)).toEqual(cautions);
+  });
+
+  it('a thinner among the extras is a solvent; finished work calls for none', () => {
+    expect(cautionsOf({}, [{ item: 'White thinner', priceMinor: 300, serves: 50 }])).toEqual([
+      'solvent',
+      'brush',
+    ]);
+    expect(cautionsOf({ layer: 'primer' }, [], 1)).toEqual([]);
+  });
+});

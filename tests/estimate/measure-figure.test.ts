@@ -1,0 +1,167 @@
+import { describe, expect, it } from 'vitest';
+import { overrideAssumptions } from '../../src/assumptions/override-assumptions.js';
+import { registry } from '../../src/assumptions/registry.js';
+import { measureBase, measureBox } from '../../src/estimate/measure-base.js';
+import { areaDoubts, bareSkinCm2, measureFigure } from '../../src/estimate/measure-figure.js';
+import type { Figure } from '../../src/model/sheets.js';
+import { makeFigure } from '../make-sheets.js';
+
+describe('bare skin of a small person', () => {
+  // A person of 175 cm and 70 kg by Du Bois & Du Bois 1916, eye level 1638 mm: worked out from the formula.
+  const person175 = overrideAssumptions(registry, [
+    { name: 'skin of a person', likely: 0.007184 * 175 ** 0.725 * 70 ** 0.425 * 10_000 },
+    { name: 'stature of a person', likely: 1750 },
+    { name: 'eye level', likely: 1638 / 1750 },
+  ]);
+
+  it.each([
+    [6, 24.7976],
+    [15, 154.985],
+    [28, 540.037],
+    [32, 705.355],
+    [54, 2008.61],
+    [75, 3874.63],
+  ])('eyes %i mm up: %f mm2 for the person of 175 cm', (eyeMm, mm2) => {
+    const cm2 = bareSkinCm2(eyeMm, person175);
+    expect(Math.abs((cm2 * 100) / mm2 - 1)).toBeLessThan(1e-5);
+  });
+
+  it('is 5.604 cm2 at 28 mm for the person of 170 cm: 18097.078 x (28 / 1591.2)^2', () => {
+    expect(bareSkinCm2(28, registry)).toBeCloseTo(5.604, 3);
+  });
+});
+
+describe('bases and boxes, by hand', () => {
+  it('round 25, 3 high: pi 25^2/4 = 490.87 mm2 and pi 25 x 3 = 235.62 mm2', () => {
+    const { topCm2, edgeCm2 } = measureBase({ shape: 'round', acrossMm: 25 }, 3);
+    expect([topCm2, edgeCm2]).toEqual([expect.closeTo(4.9087, 4), expect.closeTo(2.3562, 4)]);
+  });
+
+  it('25x50, 3 high: 1250 mm2 and 150 x 3 = 450 mm2', () => {
+    const { topCm2, edgeCm2 } = measureBase({ shape: 'rectangle', longMm: 50, wideMm: 25 }, 3);
+    expect([topCm2, edgeCm2]).toEqual([12.5, 4.5]);
+  });
+
+  it('oval 60x35: pi 60 x 35 / 4, and an ellipse of equal axes is a circle', () => {
+    const oval = measureBase({ shape: 'oval', longMm: 60, wideMm: 35 }, 3);
+    expect(oval.topCm2).toBeCloseTo(16.4934, 4);
+    // Ramanujan 1914: pi (3 x 47.5 - sqrt(107.5 x 82.5))... for half axes 30 and 17.5.
+    expect(oval.edgeCm2).toBeCloseTo((Math.PI * (142.5 - Math.sqrt(107.5 * 82.5)) * 3) / 100, 10);
+    const round = measureBase({ shape: 'oval', longMm: 40, wideMm: 40 }, 3);
+    expect(round.edgeCm2).toBeCloseTo((Math.PI * 40 * 3) / 100, 10);
+  });
+
+  it('a box of 90x30x20: 2700 + 3600 + 1200 mm2, no underside', () => {
+    expect(measureBox({ longMm: 90, wideMm: 30, highMm: 20 })).toBeCloseTo(75, 10);
+  });
+
+  it('is shared by the figures on one base', () => {
+    const alone = measureFigure(makeFigure({ base: { shape: 'round', acrossMm: 40 } }), registry);
+    const four = measureFigure(makeFigure({ base: { shape: 'round', acrossMm: 40 }, perBase: 4 }), registry);
+    expect(four.parts.get('base top')).toBeCloseTo((alone.parts.get('base top') ?? 0) / 4, 12);
+    expect(four.wholeCm2).toBe(alone.wholeCm2);
+  });
+});
+
+describe('a figure by parts', () => {
+  it('clothed heroic, 28 mm: 5.604 x 1.20 x 1.26 x 1.10 = 9.320 cm2 of body', () => {
+    const { wholeCm2, parts } = measureFigure(makeFigure(), registry);
+    expect(wholeCm2).toBeCloseTo(9.3201, 3);
+    expect(parts.get('head')).toBeCloseTo(wholeCm2 * 0.07, 10);
+    expect(parts.has('base top')).toBe(false);
+  });
+
+  it('kit has no build: a weapon is 5.604 x 0.15 x 1.10 = 0.925 cm2, two are twice that', () => {
+    const kit: Figure['kit'] = [{ item: 'weapon', count: 2 }];
+    const { parts } = measureFigure(makeFigure({ kit, build: 'broad' }), registry);
+    expect(parts.get('weapon')).toBeCloseTo(2 * 0.9246, 3);
+  });
+
+  it('dress none leaves the kit alone', () => {
+    const { parts } = measureFigure(
+      makeFigure({ dress: 'none', kit: [{ item: 'horse', count: 1 }] }),
+      registry,
+    );
+    expect([...parts.keys()]).toEqual(['horse']);
+  });
+
+  it("the painter's own total takes the place of body and kit, in the same proportions", () => {
+    const figure = makeFigure({ kit: [{ item: 'cloak', count: 1 }], base: { shape: 'round', acrossMm: 25 } });
+    const estimated = measureFigure(figure, registry);
+    const own = measureFigure({ ...figure, areaCm2: 20 }, registry);
+    expect(own.wholeCm2).toBeCloseTo(20, 10);
+    expect(own.parts.get('base top')).toBe(estimated.parts.get('base top'));
+    const shareOf = ({ parts, wholeCm2 }: typeof own): number => (parts.get('cloak') ?? 0) / wholeCm2;
+    expect(shareOf(own)).toBeCloseTo(shareOf(estimated), 12);
+    expect(own).toMatchObject({ mark: 'yours', biggestDoubt: '' });
+  });
+
+  it('a box is one hull with the relief of a box: 75 x 1.3', () => {
+    const box = makeFigure({ boxMm: { longMm: 90, wideMm: 30, highMm: 20 }, dress: 'none' });
+    const { parts, biggestDoubt } = measureFigure(box, registry);
+    expect([...parts]).toEqual([['hull', expect.closeTo(97.5, 10)]]);
+    expect(biggestDoubt).toBe('relief of a box');
+  });
+
+  it('bears the weakest mark and names the largest doubt', () => {
+    expect(measureFigure(makeFigure(), registry)).toMatchObject({
+      mark: 'from memory',
+      biggestDoubt: 'dress clothed',
+    });
+    const doubts = areaDoubts(makeFigure(), new Map([['hands', 2]]), registry);
+    expect([...doubts.keys()]).toEqual(['dress clothed', 'build heroic', 'relief']);
+    expect(areaDoubts(makeFigure(), new Map(), registry).size).toBe(0);
+  });
+});
+
+/**
+ * Measured on free-licensed 3D models by casting rays (visible area over 0.626 H^2, H the bare-head stature; the
+ * same unit as bare skin here): relief, which those models lack, is left out, and proportions are true scale.
+ */
+describe('against measured open models, before relief', () => {
+  const plain = overrideAssumptions(registry, [{ name: 'relief', likely: 1 }]);
+  const skins = (dress: Figure['dress'], ...kit: Figure['kit'][number]['item'][]): number => {
+    const figure = makeFigure({ dress, build: 'true scale', kit: kit.map((item) => ({ item, count: 1 })) });
+    return measureFigure(figure, plain).wholeCm2 / bareSkinCm2(28, plain);
+  };
+  const shareOf = (item: Figure['kit'][number]['item'], all: number): number =>
+    (100 * skins('none', item)) / all;
+
+  it.each([
+    ['nude base meshes (CC0) and a default human (BSD-3)', skins('bare'), 0.89, 0.93],
+    ['clothed on foot, three models', skins('clothed'), 1.02, 1.38],
+    ['armoured without kit, nine soldiers', skins('armoured'), 1.27, 1.49],
+    ['armour, small shield and weapon', skins('armoured', 'weapon', 'small shield'), 1.64, 2.35],
+    ['armour, round shield and weapon', skins('armoured', 'weapon', 'round shield'), 1.64, 2.35],
+    ['armour, large shield and weapon', skins('armoured', 'weapon', 'large shield'), 1.64, 2.35],
+    [
+      'rider on a horse with weapon and round shield',
+      skins('clothed', 'horse', 'weapon', 'round shield'),
+      5.3,
+      6.1,
+    ],
+    ['armoured rider with weapon', skins('armoured', 'horse', 'weapon', 'round shield'), 5.3, 6.1],
+    ['a horse or pony alone', skins('none', 'horse'), 2.5, 3.8],
+  ])('%s', (_, likely, low, high) => {
+    expect(likely).toBeGreaterThanOrEqual(low);
+    expect(likely).toBeLessThanOrEqual(high);
+  });
+
+  it('a barded rider comes within a tenth of the one model measured, 8.1', () => {
+    const barded = skins('armoured', 'horse', 'barding', 'weapon', 'large shield');
+    expect(Math.abs(barded / 8.1 - 1)).toBeLessThan(0.1);
+  });
+
+  const soldier = skins('armoured', 'weapon');
+  it.each([
+    ['large shield', shareOf('large shield', skins('armoured', 'weapon', 'large shield')), 39, 41],
+    ['round shield', shareOf('round shield', skins('armoured', 'weapon', 'round shield')), 28, 31],
+    ['small shield', shareOf('small shield', skins('armoured', 'weapon', 'small shield')), 15, 17],
+    ['weapon', shareOf('weapon', soldier), 4, 12],
+    ['bow and quiver', shareOf('bow', skins('armoured', 'bow')), 14, 19],
+    ['mount', shareOf('horse', skins('armoured', 'horse', 'weapon', 'round shield')), 58, 68],
+  ])('%s as a share of the whole figure is within five points', (_, percent, low, high) => {
+    expect(percent).toBeGreaterThanOrEqual(low - 5);
+    expect(percent).toBeLessThanOrEqual(high + 5);
+  });
+});

@@ -1,0 +1,101 @@
+// Small checked sheets for stage tests: say what matters, the rest takes the default of its column.
+import type { Figure, Offer, Paint, Pot, Sheets, Shop, Step, Unit } from '../src/model/sheets.js';
+
+export const makePot = (pot: Partial<Pot> & { paint: string }): Pot => ({
+  row: 2,
+  sizeMl: 17,
+  left: { how: 'by eye', share: 1 },
+  leftGiven: false,
+  container: 'dropper',
+  ordered: false,
+  ...pot,
+});
+
+export const makePaint = (paint: Partial<Paint> & { paint: string }): Paint => ({
+  kind: 'colour',
+  alsoCalled: [],
+  ...paint,
+});
+
+export const makeFigure = (figure: Partial<Figure> = {}): Figure => ({
+  figure: 'guard',
+  ...(figure.boxMm === undefined ? { eyeMm: 28 } : {}),
+  build: 'heroic',
+  dress: 'clothed',
+  kit: [],
+  baseHighMm: 3,
+  perBase: 1,
+  ...figure,
+});
+
+export const makeStep = (step: Partial<Step> & { step: number; paint?: string }): Step => {
+  const { paint = 'Slate', ...rest } = step;
+  return { row: step.step + 1, zone: 'whole', layer: 'base coat', paints: [{ paint, share: 1 }], ...rest };
+};
+
+export const makeUnit = (unit: Partial<Unit> = {}): Unit => ({
+  row: 2,
+  unit: 'watch',
+  figure: 'guard',
+  scheme: 'plain',
+  count: 10,
+  batch: 10,
+  done: 0,
+  priority: 1,
+  ...unit,
+});
+
+export const makeOffer = (offer: Partial<Offer> & Pick<Offer, 'pots' | 'priceMinor'>): Offer => ({
+  row: 2,
+  shop: 'Quay',
+  offer: 'pot',
+  ...offer,
+});
+
+export const offerPot = (paint: string, sizeMl = 17, count = 1): Offer['pots'][number] => ({
+  paint,
+  sizeMl,
+  count,
+  container: 'dropper',
+});
+
+export const makeShop = (shop: Partial<Shop> = {}): Shop => ({ shop: 'Quay', postageMinor: 0, ...shop });
+
+interface Parts extends Partial<Omit<Sheets, 'figures' | 'schemes' | 'paints' | 'shops'>> {
+  readonly figures?: readonly Figure[];
+  readonly steps?: readonly Step[];
+  readonly paints?: readonly Paint[];
+  readonly shops?: readonly Shop[];
+}
+
+/** Sheets with one scheme called `plain`; every paint that a pot, offer or step names has an entry. */
+export function makeSheets({
+  figures = [makeFigure()],
+  steps = [],
+  paints = [],
+  shops = [],
+  ...rest
+}: Parts): Sheets {
+  const named = [
+    ...(rest.pots ?? []).map(({ paint }) => paint),
+    ...steps.flatMap((step) => step.paints.map(({ paint }) => paint)),
+    ...(rest.offers ?? []).flatMap((offer) => offer.pots.map(({ paint }) => paint)),
+  ];
+  const entries = new Map(named.map((paint) => [paint, makePaint({ paint })]));
+  for (const paint of paints) entries.set(paint.paint, paint);
+  return {
+    pots: [],
+    offers: [],
+    zones: [],
+    army: [makeUnit()],
+    extras: [],
+    log: [],
+    settings: { currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army', overrides: [] },
+    defaults: [],
+    ...rest,
+    paints: entries,
+    shops: new Map(shops.map((shop) => [shop.shop, shop])),
+    figures: new Map(figures.map((figure) => [figure.figure, figure])),
+    schemes: new Map([['plain', { scheme: 'plain', steps }]]),
+  };
+}
