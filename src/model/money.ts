@@ -73,7 +73,7 @@ export function splitWhole(whole: number, weights: readonly number[]): number[] 
   const shares = quotas.map((quota) => Math.floor(quota + 1e-9));
   const missing = whole - shares.reduce((total, share) => total + share, 0);
   const byRemainder = quotas
-    .map((quota, index) => ({ index, remainder: quota - (shares[index] ?? 0) }))
+    .map((quota, index) => ({ index, remainder: Math.round((quota - (shares[index] ?? 0)) * 1e9) }))
     .sort((a, b) => b.remainder - a.remainder || a.index - b.index);
   for (const { index } of byRemainder.slice(0, missing)) shares[index] = (shares[index] ?? 0) + 1;
   return shares;
