@@ -33,18 +33,23 @@ function viewGroup(whom: ReorderGroup['for'], order: Order, currency: string): R
 }
 
 function viewShop(bill: ShopBill, lines: readonly OrderLine[], currency: string): ReorderShop {
-  const { shop, goodsMinor, postageMinor, belowLeastOrderMinor } = bill;
+  const { shop, goodsMinor, postageMinor } = bill;
   return {
     shop,
     lines: lines.map(viewLine),
     goodsMinor,
     postageMinor,
     totalMinor: goodsMinor + postageMinor,
-    note:
-      belowLeastOrderMinor === undefined
-        ? ''
-        : `${toMajor(belowLeastOrderMinor, currency)} ${currency} short of this shop's least order`,
+    note: noteOf(bill, currency),
   };
+}
+
+function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, currency: string): string {
+  const notes = [];
+  if (belowLeastOrderMinor !== undefined)
+    notes.push(`below this shop's least order of ${toMajor(belowLeastOrderMinor, currency)} ${currency}`);
+  if (postageMinor < 0) notes.push("together with the army's order the goods travel free");
+  return notes.join('; ');
 }
 
 function viewLine({ offer, count, priceMinor, costMinor, pots }: OrderLine): ReorderLine {

@@ -62,7 +62,7 @@ export const reorderExample: ReorderView = {
           goodsMinor: 30,
           postageMinor: 0,
           totalMinor: 30,
-          note: "4.70 EUR short of this shop's least order",
+          note: "below this shop's least order of 5.00 EUR",
         },
       ],
       totalMinor: 2489,

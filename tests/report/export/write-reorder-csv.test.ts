@@ -33,7 +33,7 @@ describe('writeReorderCsv', () => {
       'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"04006381333931",,',
       'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,',
       'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,',
-      'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,4.70 EUR short of this shop\'s least order',
+      'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,below this shop\'s least order of 5.00 EUR',
       'army,total,,,,,,,,,24.89,EUR,,,',
       'army,no offer,,,Moss,,,,,,,,,3.15,',
       'shelf,total,,,,,,,,,0.00,EUR,,,',

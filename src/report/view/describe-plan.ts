@@ -1,0 +1,106 @@
+// Report view: the plan as plan.json tells it. In: the plan and the problems of its sheets. Out: every number, rounded,
+// with money as decimal strings. What units share is one object, so that it is written out once.
+import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
+import type { PaintStock, Plan } from '../../model/plan.js';
+import type { Problem } from '../../model/problem.js';
+import { describeOrder } from './describe-order.js';
+import {
+  describeWork,
+  type OwnOfLines,
+  type OwnOfUnit,
+  type SharedByUnits,
+  type SharedEntries,
+  type SharedLine,
+} from './describe-work.js';
+import type { PlanDocument } from './plan-document.js';
+import { roundNumber, useDigits } from './round-number.js';
+
+/** plan.json before its units and lines are spelled out one by one. */
+export type PlanDescription = Omit<PlanDocument, 'units' | 'lines'> & {
+  readonly units: readonly SharedEntries<OwnOfUnit, SharedByUnits>[];
+  readonly lines: readonly SharedEntries<OwnOfLines, SharedLine>[];
+};
+
+/** Describes the whole plan. Keys stand in the order in which the file has them. */
+export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDescription {
+  const { settings, estimate, order, restock, cautions, assumptions, defaults } = plan;
+  const { currency, locale, surePercent } = settings;
+  const work = describeWork(plan.costs.units, currency);
+  return {
+    version: 1,
+    date: plan.date,
+    currency,
+    settings: { locale, surePercent, restock: settings.restock },
+    army: { figures: plan.figureCount, units: estimate.units.length },
+    costs: describeCosts(plan),
+    units: work.units,
+    lines: work.lines,
+    figures: describeFigures(plan),
+    paints: plan.stock.map((stock) => describePaint(stock, plan)),
+    order: describeOrder(order, currency),
+    restock: restock === undefined ? null : describeOrder(restock, currency),
+    cautions,
+    problems,
+    defaults,
+    assumptions,
+  };
+}
+
+function describeCosts({ costs, settings: { currency } }: Plan): PlanDocument['costs'] {
+  const use = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  return {
+    use: use(costs.useWhole.exactMinor),
+    useAtLeast: costs.useWhole.atLeast,
+    useRemaining: use(costs.useRemaining.exactMinor),
+    remainingAtLeast: costs.useRemaining.atLeast,
+    extras: use(costs.extrasWhole.exactMinor),
+    cash: toMajor(costs.cashMinor, currency),
+    restockCash: toMajor(costs.restockCashMinor, currency),
+    figuresPrice: toMajor(costs.figuresPrice.exactMinor, currency),
+    figuresPriceAtLeast: costs.figuresPrice.atLeast,
+    unpriced: costs.unpriced,
+  };
+}
+
+function describeFigures({ estimate }: Plan): PlanDocument['figures'] {
+  return [...estimate.figures.values()].map((area) => ({
+    figure: area.figure.figure,
+    wholeCm2: roundNumber(area.wholeCm2),
+    withBaseCm2: roundNumber(area.withBaseCm2),
+    parts: Object.fromEntries([...area.parts].map(([part, cm2]) => [part, roundNumber(cm2)])),
+    mark: area.mark,
+    biggestDoubt: area.biggestDoubt,
+  }));
+}
+
+function describePaint(
+  stock: PaintStock,
+  { costs, settings: { currency } }: Plan,
+): PlanDocument['paints'][number] {
+  const price = costs.paints.get(stock.paint);
+  const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  return {
+    paint: stock.paint,
+    needMl: { likely: roundNumber(stock.needMl) },
+    haveMl: roundNumber(stock.haveMl),
+    orderedMl: roundNumber(stock.orderedMl),
+    leftAfterMl: roundNumber(stock.leftAfterMl),
+    toBuyMl: roundNumber(stock.toBuyMl),
+    keepMl: roundNumber(stock.keepMl),
+    state: stock.state,
+    runningLow: stock.runningLow,
+    pricePerMl: price?.perMl === undefined ? null : cost(price.perMl),
+    useCost: cost(price?.useCost.exactMinor ?? exactMinor(0)),
+    atLeast: price?.useCost.atLeast ?? false,
+    mark: stock.mark,
+    pots: stock.pots.map((pot) => ({
+      row: pot.row,
+      sizeMl: pot.sizeMl,
+      container: pot.container,
+      usableMl: roundNumber(pot.usableMl),
+      price: pot.priceMinor === undefined ? null : toMajor(pot.priceMinor, currency),
+      ordered: pot.ordered,
+      mark: pot.mark,
+    })),
+  };
+}

@@ -1,0 +1,116 @@
+// Report view: units and their lines as plan.json tells them. In: units with job and cost. Out: entries, of which those
+// of units that share a job are one object.
+import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
+import type { Job, JobCost, UnitCost } from '../../model/plan.js';
+import type { PlanDocument } from './plan-document.js';
+import { roundNumber, useDigits } from './round-number.js';
+
+type DocumentUnit = PlanDocument['units'][number];
+type DocumentLine = PlanDocument['lines'][number];
+
+/** What is a unit's own; the rest of its entry is shared. */
+export type OwnOfUnit = Pick<DocumentUnit, 'unit' | 'cash' | 'cashPerFigure'>;
+export type SharedByUnits = Omit<DocumentUnit, keyof OwnOfUnit>;
+export type OwnOfLines = Pick<DocumentLine, 'unit'>;
+export type SharedLine = Omit<DocumentLine, 'unit'>;
+
+/** For each of `shared` an entry of plan.json: the keys of `own`, then those of the shared one. */
+export interface SharedEntries<Own, Shared> {
+  readonly own: Own;
+  /** Held by reference: entries alike share one array. */
+  readonly shared: readonly Shared[];
+}
+
+/** Entries of every unit and of every line still to be done, in the order of the units. */
+export function describeWork(units: readonly UnitCost[], currency: string) {
+  const describe = describeOnce(currency);
+  const work = units.map((unit) => ({ unit, job: describe(unit) }));
+  const perFigure = divideMinor(currency);
+  return {
+    units: work.map(
+      ({ unit: { unit, cashMinor }, job }): SharedEntries<OwnOfUnit, SharedByUnits> => ({
+        own: {
+          unit: unit.unit,
+          cash: toMajor(cashMinor, currency),
+          cashPerFigure: perFigure(cashMinor, unit.count),
+        },
+        shared: job.units,
+      }),
+    ),
+    lines: work.map(
+      ({ unit: { unit }, job }): SharedEntries<OwnOfLines, SharedLine> => ({
+        own: { unit: unit.unit },
+        shared: job.lines,
+      }),
+    ),
+  };
+}
+
+/** Describes the job of a unit, or gives what an earlier unit of the same job got. */
+function describeOnce(currency: string): (unit: UnitCost) => ReturnType<typeof describeJob> {
+  const known = new Map<Job, ReturnType<typeof describeJob>>();
+  return (unit) => {
+    const described = known.get(unit.job) ?? describeJob(unit, currency);
+    known.set(unit.job, described);
+    return described;
+  };
+}
+
+/** Whole minor units over a whole count, as a decimal of six digits rounded half up. */
+function divideMinor(currency: string): (minor: number, count: number) => string {
+  const known = new Map<string, string>();
+  return (minor, count) => {
+    const key = `${minor}/${count}`;
+    const text = known.get(key) ?? toMajor(exactMinor(minor).div(count), currency, useDigits);
+    known.set(key, text);
+    return text;
+  };
+}
+
+/** Units of one job have one figure and count, so the price of their figures is the job's too. */
+function describeJob({ job, use, figuresPriceMinor }: UnitCost, currency: string) {
+  const { figure, scheme, count, batch, done, unfinished, notPainted } = job;
+  const cost = costWriter(currency);
+  const shared: SharedByUnits = {
+    ...{ figure, scheme, count, batch, done, unfinished },
+    areaCm2: roundNumber(job.areaCm2),
+    useCostPerFigure: cost(use.perFigure.exactMinor),
+    extrasPerFigure: cost(use.extrasPerFigure.exactMinor),
+    useCost: cost(use.whole.exactMinor),
+    atLeast: use.whole.atLeast,
+    useCostRemaining: cost(use.remaining.exactMinor),
+    remainingAtLeast: use.remaining.atLeast,
+    figuresPrice: figuresPriceMinor === undefined ? null : toMajor(figuresPriceMinor, currency),
+    notPainted,
+  };
+  return { units: [shared], lines: describeLines(job, use, cost) };
+}
+
+const costWriter = (currency: string) => (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+
+function describeLines(job: Job, use: JobCost, cost: ReturnType<typeof costWriter>): SharedLine[] {
+  return job.lines
+    .map((line, at) => ({ line, amount: use.lines[at] ?? { exactMinor: exactMinor(0), atLeast: true } }))
+    .filter(({ line }) => line.remaining)
+    .map(({ line, amount }) => ({
+      scheme: job.scheme,
+      step: line.step,
+      zone: line.zone,
+      layer: line.layer,
+      method: line.method,
+      paint: line.paint,
+      areaCm2: roundNumber(line.areaCm2),
+      areaShare: roundNumber(line.areaShare),
+      coats: line.coats,
+      thin: line.thin,
+      mixShare: roundNumber(line.mixShare),
+      sittings: line.sittings,
+      onFigureMl: roundNumber(line.onFigureMl),
+      leftoverMl: roundNumber(line.leftoverMl),
+      putOutMl: roundNumber(line.putOutMl),
+      useCost: cost(amount.exactMinor),
+      atLeast: amount.atLeast,
+      mark: line.mark,
+      biggestDoubt: line.biggestDoubt,
+    }));
+}

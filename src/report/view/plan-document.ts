@@ -1,0 +1,240 @@
+// Report view: what plan.json holds, field by field. In: nothing. Out: the schema from which reports/plan.schema.json is
+// made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
+import { z } from 'zod';
+import { layers, methods, sheetNames } from '../../model/words.js';
+import { parts } from '../../model/zones.js';
+import {
+  atLeast,
+  biggestDoubt,
+  cash,
+  cm2,
+  container,
+  cost,
+  date,
+  list,
+  mark,
+  ml,
+  number,
+  share,
+  text,
+  whole,
+  yesNo,
+} from './document-fields.js';
+
+/** Raised whenever a key changes its meaning or goes; new keys alone do not raise it. */
+export const planVersion = 1;
+
+const unit = z.object({
+  unit: text('Name of the unit; the army sheet may use one twice.'),
+  cash: cash('Its share of the order, postage included; the units add up to the total of the order.'),
+  cashPerFigure: cost('The same for one figure.'),
+  figure: text('Name of its figure.'),
+  scheme: text('Name of its scheme.'),
+  count: whole('How many figures.'),
+  batch: whole('How many are painted at one go.'),
+  done: whole('The last step finished on all of them; 0: none.'),
+  unfinished: yesNo('True while a step is still to be done.'),
+  areaCm2: cm2('One figure with its base.'),
+  useCostPerFigure: cost('Cost of use of the whole scheme on one figure, extras included.'),
+  extrasPerFigure: cost('Of that, the extras.'),
+  useCost: cost('Cost of use of the whole scheme on all figures, extras included.'),
+  atLeast,
+  useCostRemaining: cost('Cost of use of what is still to be done; extras while unfinished.'),
+  remainingAtLeast: yesNo('True where something of what is still to be done has no price.'),
+  figuresPrice: cash('Price of the unpainted figures; null where unpriced.').nullable(),
+  notPainted: list(z.enum(parts), 'Parts that only primer, wash or varnish reaches, or nothing.'),
+});
+
+const line = z.object({
+  unit: text('Name of the unit.'),
+  scheme: text('Name of the scheme.'),
+  step: whole('Number of the step.'),
+  zone: text('What is painted.'),
+  layer: z.enum(layers).describe('What goes on.'),
+  method: z.enum(methods).describe('How it goes on.'),
+  paint: text('Name of the paint; a mix has a line for each of its paints.'),
+  areaCm2: cm2('The zone on one figure, before the area share.'),
+  areaShare: share('How much of the zone is covered.'),
+  coats: number('How many coats.'),
+  thin: number('Parts of water to one part of paint.'),
+  mixShare: share("This paint's share of the mix; 1 where it is the only paint."),
+  sittings: whole('How many goes: paint is put out once in each.'),
+  onFigureMl: ml('What ends on all figures of the unit.'),
+  leftoverMl: ml('What palette, brush, cup or nozzle keep.'),
+  putOutMl: ml('What leaves the pot, for all figures of the unit.'),
+  useCost: cost('Cost of use of what is put out.'),
+  atLeast,
+  mark,
+  biggestDoubt,
+});
+
+const shelfPot = z.object({
+  row: whole('Row of the pots sheet, the header being row 1.'),
+  sizeMl: number('Volume on the label, millilitres.'),
+  container,
+  usableMl: ml('What is left in it.'),
+  price: cash('What the whole pot cost; null where unpriced.').nullable(),
+  ordered: yesNo('True where it is on its way.'),
+  mark,
+});
+
+const paint = z.object({
+  paint: text('Name of the paint.'),
+  needMl: z
+    .object({
+      low: ml('One time in ten less is needed.').optional(),
+      likely: ml('As likely more as less.'),
+      high: ml('One time in ten more is needed.').optional(),
+    })
+    .describe('What the work still to be done puts out.'),
+  haveMl: ml('What the shelf holds and what is on its way.'),
+  orderedMl: ml('Of that, what is on its way.'),
+  leftAfterMl: ml('What the plan leaves of today’s pots, before buying.'),
+  toBuyMl: ml('What is missing.'),
+  keepMl: ml('The shelf level.'),
+  state: z
+    .enum(['none owned', 'short', 'tight', 'enough'])
+    .describe('none owned; short: have is below need; tight: have is below 1.5 times need; enough.'),
+  runningLow: yesNo('True where a pot is owned and what is left after the plan is under the shelf level.'),
+  chanceShort: share('Chance that today’s pots do not last.').optional(),
+  pricePerMl: cost('What a millilitre of usable paint costs; null where unpriced.').nullable(),
+  useCost: cost('Cost of use of the need.'),
+  atLeast,
+  mark,
+  pots: list(shelfPot, 'Its pots, in the order in which they are used up.'),
+});
+
+const order = z.object({
+  status: z.enum(['nothing to buy', 'by paint']).describe('How the order was found.'),
+  total: cash('Goods and postage.'),
+  postage: cash('All postage; below 0 where this order makes another one travel free.'),
+  lines: list(
+    z.object({
+      shop: text('Who sells it.'),
+      offer: text('What the shop calls it.'),
+      count: whole('How many of the offer to buy.'),
+      price: cash('Price of one.'),
+      cost: cash('Price of all.'),
+      pots: list(
+        z.object({
+          paint: text('Name of the paint.'),
+          sizeMl: number('Volume on the label, millilitres.'),
+          container,
+          count: whole('Pots in all: pots of the offer times offers bought.'),
+          usableMl: ml('What one of them gives.'),
+          cost: cash('Share of the line’s cost.'),
+          code: text('GTIN; blank where none is known.'),
+        }),
+        'The pots in it.',
+      ),
+    }),
+    'What to buy, by shop.',
+  ),
+  bills: list(
+    z.object({
+      shop: text('Name of the shop.'),
+      goods: cash('Sum of its lines.'),
+      postage: cash('What sending costs.'),
+      belowLeastOrder: cash('The shop’s least order, where the goods do not reach it; else null.').nullable(),
+    }),
+    'What each shop charges.',
+  ),
+  unmet: list(
+    z.object({ paint: text('Name of the paint.'), ml: ml('What is missing.') }),
+    'What no offer covers.',
+  ),
+});
+
+const figure = z.object({
+  figure: text('Name of the figure.'),
+  wholeCm2: cm2('Body and kit, or hull.'),
+  withBaseCm2: cm2('The same with its base.'),
+  parts: z.partialRecord(z.enum(parts), z.number().min(0)).describe('Square centimetres of each part.'),
+  mark,
+  biggestDoubt,
+});
+
+const problem = z.object({
+  code: text('Name of the sort of problem.'),
+  severity: z.enum(['error', 'warning']).describe('A plan has warnings only.'),
+  file: text('The file in which it stands.'),
+  sheet: z.enum(sheetNames).optional().describe('The sheet.'),
+  row: whole('The row, the header being row 1.').optional(),
+  column: text('The header as written.').optional(),
+  cell: text('The address in a spreadsheet.').optional(),
+  found: text('What stands there.'),
+  expected: text('What would be right.'),
+  hint: text('What to do.'),
+});
+
+const assumption = z.object({
+  name: text('Its name in the settings sheet.'),
+  low: number('One time in ten it is lower.'),
+  likely: number('As likely more as less.'),
+  high: number('One time in ten it is higher.'),
+  unit: text('Blank for a plain factor.'),
+  mark,
+  source: text('Where it comes from; blank for common practice.'),
+});
+
+export const planSchema = z
+  .object({
+    version: z.literal(planVersion).describe('Raised whenever a key changes its meaning; keys may be added.'),
+    date: date.describe('The day of the plan.'),
+    currency: text('ISO 4217 code of every amount of money.'),
+    settings: z
+      .object({
+        locale: text('BCP 47 tag of the report.'),
+        surePercent: number('How sure a promised need is, percent.'),
+        restock: z.enum(['army', 'shelf']).describe('What the orders are for.'),
+      })
+      .describe('The settings that hold.'),
+    army: z
+      .object({ figures: whole('Figures in all.'), units: whole('Units in all.') })
+      .describe('How big the army is.'),
+    costs: z
+      .object({
+        use: cost('Cost of use of every scheme on every figure, extras included.'),
+        useAtLeast: atLeast,
+        useRemaining: cost('The same for what is still to be done.'),
+        remainingAtLeast: atLeast,
+        extras: cost('Of `use`, the extras.'),
+        cash: cash('Cash for the order, postage included.'),
+        restockCash: cash('Cash for the restock order, apart.'),
+        figuresPrice: cash('Price of the unpainted figures.'),
+        figuresPriceAtLeast: yesNo('True where a figure has no price.'),
+        unpriced: list(z.string(), 'Paints of the plan without a price, wholly or in part.'),
+      })
+      .describe('Sums over the army. Cost of use and cash are never to be added up.'),
+    units: list(unit, 'The units, in the order of the army sheet.'),
+    lines: list(line, 'Work still to be done, unit by unit in step order.'),
+    figures: list(figure, 'Areas of the figures.'),
+    paints: list(paint, 'Every paint that is owned or needed.'),
+    order: order.describe('What the army needs.'),
+    restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
+    cautions: list(
+      z.enum(['spray can', 'airbrush', 'solvent', 'brush']),
+      'What in the plan calls for caution.',
+    ),
+    problems: list(problem, 'Warnings of the sheets.'),
+    defaults: list(
+      z.object({
+        sheet: text('Name of the sheet.'),
+        column: text('Name of the column.'),
+        rows: whole('How many rows left it blank.'),
+        meaning: text('What the blank means.'),
+      }),
+      'Blanks that took their default.',
+    ),
+    assumptions: list(assumption, 'Every assumption that the plan rests on.'),
+  })
+  .describe('A plan made by Halfpot.');
+
+type Frozen<T> = T extends readonly (infer Item)[]
+  ? readonly Frozen<Item>[]
+  : T extends object
+    ? { readonly [Key in keyof T]: Frozen<T[Key]> }
+    : T;
+
+/** plan.json as a value. */
+export type PlanDocument = Frozen<z.infer<typeof planSchema>>;

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { describePlan } from '../../../src/report/view/describe-plan.js';
+import { smallPlan } from '../a-small-plan.js';
+import { examplePlan, warning } from '../export/plan-example.js';
+
+describe('describePlan', () => {
+  const small = describePlan(smallPlan, []);
+  const [first, second, ram] = small.units;
+
+  it('gives money as decimals of major units: cash in cents, use in six digits', () => {
+    expect(small.costs).toEqual({
+      use: '9.103000',
+      useAtLeast: true,
+      useRemaining: '8.743000',
+      remainingAtLeast: true,
+      extras: '0.693000',
+      cash: '7.40',
+      restockCash: '6.40',
+      figuresPrice: '30.00',
+      figuresPriceAtLeast: true,
+      unpriced: ['Bell brass', 'Rust hush'],
+    });
+    expect(small.order).toMatchObject({ status: 'by paint', total: '7.40', postage: '3.90' });
+    expect(small.order.bills).toEqual([
+      { shop: 'Ferry Lane Colours', goods: '3.50', postage: '3.90', belowLeastOrder: '1.50' },
+    ]);
+    expect(small.restock?.total).toBe('6.40');
+  });
+
+  // 370 cents over 10 figures; 435.5 over 10 is given as 43.55 cents a figure.
+  it('gives cost of use and cash of a unit, in all and per figure', () => {
+    expect(first?.own).toEqual({ unit: 'First watch', cash: '3.70', cashPerFigure: '0.370000' });
+    expect(first?.shared[0]).toMatchObject({
+      useCostPerFigure: '0.435500',
+      extrasPerFigure: '0.033000',
+      useCost: '4.355000',
+      useCostRemaining: '4.355000',
+      atLeast: true,
+      figuresPrice: '15.00',
+      notPainted: ['feet'],
+    });
+    expect(ram?.shared[0]).toMatchObject({ figuresPrice: null, useCostRemaining: '0.033000' });
+  });
+
+  it('shares entries between units that share a job', () => {
+    expect(first?.shared).toBe(second?.shared);
+    expect(small.lines[0]?.shared).toBe(small.lines[1]?.shared);
+    expect(small.lines.map(({ own }) => own.unit)).toEqual(['First watch', 'Second watch', 'The ram']);
+  });
+
+  it('lists remaining work only, each line with its own cost', () => {
+    expect(small.lines[2]?.shared.map(({ step, useCost, atLeast }) => ({ step, useCost, atLeast }))).toEqual([
+      { step: 2, useCost: '0.000000', atLeast: true },
+    ]);
+    expect(small.lines[0]?.shared.map(({ useCost }) => useCost)).toEqual([
+      '1.200000',
+      '1.210000',
+      '1.525000',
+      '0.090000',
+      '0.000000',
+    ]);
+  });
+
+  it('tells of each paint what is needed, there and missing', () => {
+    expect(small.paints.map(({ paint }) => paint)).toEqual(smallPlan.stock.map(({ paint }) => paint));
+    expect(small.paints[1]).toMatchObject({
+      needMl: { likely: 12.1 },
+      haveMl: 4.08,
+      toBuyMl: 8.02,
+      state: 'short',
+      pricePerMl: null,
+      pots: [{ row: 3, sizeMl: 17, usableMl: 4.08, price: null, ordered: false }],
+    });
+  });
+
+  it('adds up: lines to paints and costs, units to the order', () => {
+    const plan = describePlan(examplePlan, [warning]);
+    const lines = plan.lines.flatMap(({ shared }) => shared);
+    for (const { paint, needMl, useCost } of plan.paints) {
+      const mine = lines.filter((line) => line.paint === paint);
+      expect(mine.reduce((sum, line) => sum + line.putOutMl, 0)).toBeCloseTo(needMl.likely, 4);
+      expect(mine.reduce((sum, line) => sum + Number(line.useCost), 0)).toBeCloseTo(Number(useCost), 4);
+    }
+    const cents = plan.units.reduce((sum, { own }) => sum + Math.round(Number(own.cash) * 100), 0);
+    expect(cents).toBe(Math.round(Number(plan.order.total) * 100));
+    expect(cents).toBeGreaterThan(0);
+    expect(plan.problems).toEqual([warning]);
+    expect(plan.order.unmet.map(({ paint }) => paint)).toEqual(['Oat', 'Peat "wash"']);
+  });
+
+  // ISO 4217: the yen has no minor unit, the Iraqi dinar three digits.
+  it.each([
+    ['JPY', '740', '910.300000'],
+    ['IQD', '0.740', '0.910300'],
+  ])('writes %s with its digits', (currency, cash, use) => {
+    const plan = describePlan({ ...smallPlan, settings: { ...smallPlan.settings, currency } }, []);
+    expect(plan.costs).toMatchObject({ cash, use });
+  });
+
+  it('takes an army of nobody', () => {
+    const empty = describePlan(
+      {
+        ...smallPlan,
+        figureCount: 0,
+        restock: undefined,
+        estimate: { ...smallPlan.estimate, units: [], jobs: [] },
+        costs: { ...smallPlan.costs, units: [] },
+      },
+      [],
+    );
+    expect(empty).toMatchObject({ army: { figures: 0, units: 0 }, units: [], lines: [], restock: null });
+  });
+});
