@@ -1,0 +1,118 @@
+// Readers: what is wrong with a sheet as a whole. In: a grid under its header row. Out: problems, no cell's meaning.
+import { neededSheets, type SheetName } from '../../model/words.js';
+import { problem } from '../../problems/catalogue.js';
+import { headerKey } from '../match-header.js';
+import type { Cell } from '../table.js';
+import { headerText } from './find-header-row.js';
+import { type FoundProblem, type HeadedGrid, spreadsheetLimits, startOf } from './grid.js';
+import { cellAddress, columnLetters } from './name-cell.js';
+
+/** Size, rows above the header, headers given twice, nothing below it, hidden rows, cells without a header. */
+export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
+  return [
+    ...sizeProblems(grid),
+    ...rowsAbove(grid),
+    ...duplicateHeaders(grid),
+    ...headerOnly(grid),
+    ...hiddenRows(grid),
+    ...extraCells(grid),
+    ...columnsWithoutHeader(grid),
+  ];
+}
+
+/** Whether nothing can be planned without the sheet. */
+export function isNeededSheet(sheet: SheetName): boolean {
+  return (neededSheets as readonly SheetName[]).includes(sheet);
+}
+
+function headerOnly({ sheet, file, header, body }: HeadedGrid): FoundProblem[] {
+  const place = { file, sheet, row: header.row };
+  return body.length === 0 && isNeededSheet(sheet) ? [problem('header-only', place)] : [];
+}
+
+function sizeProblems({ sheet, file, rows, headers }: HeadedGrid): FoundProblem[] {
+  const most = spreadsheetLimits;
+  const last = rows.at(-1)?.row ?? 0;
+  const tooLarge = (
+    code: 'too-many-rows' | 'too-many-columns',
+    found: number,
+    limit: number,
+  ): FoundProblem[] =>
+    found > limit ? [problem(code, { file, sheet }, { found: String(found), expected: String(limit) })] : [];
+  return [
+    ...tooLarge('too-many-rows', last, most.rows),
+    ...tooLarge('too-many-columns', headers.length, most.columns),
+  ];
+}
+
+/** A title stands in one cell; two or more cells above the header may be rows that were sorted there. */
+function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
+  const above = rows.filter(({ row }) => row < header.row);
+  const numbers = above
+    .filter(({ cells }) => cells.filter((cell) => cell !== '').length > 1)
+    .map(({ row }) => row);
+  return numbers.length === 0
+    ? []
+    : [problem('rows-above-header', { file, sheet }, { found: listRows(numbers) })];
+}
+
+/** Only headers that the sheet knows: the painter's own columns may be called alike. */
+function duplicateHeaders({ sheet, file, header, headers, knownKeys }: HeadedGrid): FoundProblem[] {
+  const first = new Map<string, number>();
+  return headers.flatMap((column, index) => {
+    const key = headerKey(column);
+    const before = first.get(key);
+    if (before === undefined) first.set(key, index);
+    if (before === undefined || !knownKeys.has(key)) return [];
+    const place = { file, sheet, row: header.row, column, cell: cellAddress(index + 1, header.row) };
+    const found = cellAddress(before + 1, header.row);
+    return [problem('duplicate-header', place, { found, expected: headers[before] ?? '' })];
+  });
+}
+
+function hiddenRows({ sheet, file, body, hiddenRows: hidden }: HeadedGrid): FoundProblem[] {
+  if (hidden === undefined) return [];
+  const numbers = body.filter(({ row }) => hidden.has(row)).map(({ row }) => row);
+  return numbers.length === 0 ? [] : [problem('hidden-rows', { file, sheet }, { found: listRows(numbers) })];
+}
+
+/** `3 rows (4, 5, 9)`, the first five named. */
+function listRows(numbers: readonly number[]): string {
+  const named = numbers.slice(0, 5).join(', ') + (numbers.length > 5 ? ' ...' : '');
+  return numbers.length === 1 ? `row ${named}` : `${numbers.length} rows (${named})`;
+}
+
+/** A CSV row with more cells than the header row was split where it should not be: an error in each such row. */
+function extraCells({ sheet, file, header, body, delimiterName }: HeadedGrid): FoundProblem[] {
+  if (delimiterName === undefined) return [];
+  const width = header.cells.length;
+  return body.flatMap(({ row, cells }) => {
+    const extra =
+      cells.length <= width ? -1 : cells.findIndex((cell, index) => index >= width && cell !== '');
+    if (extra === -1) return [];
+    const place = { file, sheet, row, cell: cellAddress(extra + 1, row) };
+    const found = startOf(headerText(cells[extra] ?? ''));
+    return [problem('extra-cell', place, { found, expected: delimiterName })];
+  });
+}
+
+/** Cells under a blank header are likely notes: one warning for their column. */
+function columnsWithoutHeader(grid: HeadedGrid): FoundProblem[] {
+  const { sheet, file, header, headers, body, delimiterName } = grid;
+  const blank = headers.flatMap((text, index) => (text === '' ? [index] : []));
+  const end = delimiterName === undefined ? Number.POSITIVE_INFINITY : header.cells.length;
+  const counts = new Map<number, number>();
+  const count = (index: number, cells: readonly Cell[]): void => {
+    if (cells[index] !== '') counts.set(index, (counts.get(index) ?? 0) + 1);
+  };
+  for (const { cells } of body) {
+    for (const index of blank) count(index, cells);
+    for (let index = headers.length; index < Math.min(cells.length, end); index += 1) count(index, cells);
+  }
+  return [...counts]
+    .sort(([a], [b]) => a - b)
+    .map(([index, cells]) => {
+      const found = cells === 1 ? '1 cell' : `${cells} cells`;
+      return problem('column-without-header', { file, sheet }, { found, expected: columnLetters(index + 1) });
+    });
+}

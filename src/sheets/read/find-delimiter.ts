@@ -1,0 +1,61 @@
+// Readers: which character parts the columns of a CSV text. In: the text, line ends normalised, and the keys of the
+// headers that its sheet knows. Out: the delimiter and where the table begins.
+import Papa from 'papaparse';
+import { headerKey } from '../match-header.js';
+
+const DELIMITERS = [',', ';', '\t', '|'] as const;
+const SAMPLE_CHARACTERS = 65_536;
+const SAMPLE_ROWS = 20;
+const HEADER_WITHIN_ROWS = 10;
+
+export interface FoundDelimiter {
+  readonly delimiter: string;
+  /** Where the text goes on after a `sep=;` line; 0 without one. */
+  readonly start: number;
+}
+
+/**
+ * A first line such as `sep=;` is obeyed. Else the delimiter under which one of the first ten rows shows most known
+ * headers wins, then the one that gives most rows the same number of cells; decimal commas cannot outvote a header.
+ * A text without any of them counts as one column, parted by commas.
+ */
+export function findDelimiter(text: string, knownHeaders: ReadonlySet<string>): FoundDelimiter {
+  const said = /^"?sep=([^"\n])"?\1*[ \t]*(?:\n|$)/i.exec(text);
+  if (said?.[1] !== undefined) return { delimiter: said[1], start: said[0].length };
+  const sample = text.slice(0, SAMPLE_CHARACTERS);
+  const votes = DELIMITERS.map((delimiter) => vote(sample, delimiter, knownHeaders));
+  const [first] = votes.sort((a, b) => b.headers - a.headers || b.alike - a.alike || b.width - a.width);
+  return { delimiter: first?.delimiter ?? ',', start: 0 };
+}
+
+interface Vote {
+  readonly delimiter: string;
+  /** Known headers in the best of the first rows. */
+  readonly headers: number;
+  /** Rows that have the commonest number of cells, if that is two or more. */
+  readonly alike: number;
+  readonly width: number;
+}
+
+function vote(sample: string, delimiter: string, knownHeaders: ReadonlySet<string>): Vote {
+  const parsed = Papa.parse<string[]>(sample, { delimiter, newline: '\n', preview: SAMPLE_ROWS });
+  const rows = parsed.data.filter((row) => row.some((cell) => cell.trim() !== ''));
+  const headers = rows.slice(0, HEADER_WITHIN_ROWS).map((row) => countKnown(row, knownHeaders));
+  const widths = new Map<number, number>();
+  for (const row of rows) if (row.length > 1) widths.set(row.length, (widths.get(row.length) ?? 0) + 1);
+  const [commonest] = [...widths].sort((a, b) => b[1] - a[1] || b[0] - a[0]);
+  return {
+    delimiter,
+    headers: Math.max(0, ...headers),
+    alike: commonest?.[1] ?? 0,
+    width: commonest?.[0] ?? 1,
+  };
+}
+
+/** How many different headers of a row the sheet knows. */
+export function countKnown(cells: readonly string[], knownHeaders: ReadonlySet<string>): number {
+  const keys = new Set(cells.map(headerKey));
+  let known = 0;
+  for (const key of keys) if (knownHeaders.has(key)) known += 1;
+  return known;
+}

@@ -1,0 +1,68 @@
+// Readers: the non-blank rows of one sheet, before its header row is known; CSV and workbook readers both give this.
+import type { Problem } from '../../model/problem.js';
+import type { SheetName } from '../../model/words.js';
+import type { ProblemCode } from '../../problems/catalogue.js';
+import { columns } from '../columns.js';
+import { headerKey } from '../match-header.js';
+import type { Cell } from '../table.js';
+
+export type FoundProblem = Problem<ProblemCode>;
+
+/** Mutable while the readers work on it. */
+export interface GridRow {
+  /** From 1, as a spreadsheet counts. */
+  readonly row: number;
+  readonly cells: Cell[];
+}
+
+export interface Grid {
+  readonly sheet: SheetName;
+  readonly file: string;
+  /** Ascending, blank rows left out. */
+  readonly rows: readonly GridRow[];
+  /** Set for CSV: `comma`, `tab` ... */
+  readonly delimiterName?: string;
+  /** Set for workbooks: ranges such as `A3:A7`. */
+  readonly merges?: readonly string[];
+  /** Set for workbooks: rows that are hidden. */
+  readonly hiddenRows?: ReadonlySet<number>;
+}
+
+/** A grid under its header row, with every problem of the sheet as a whole. */
+export interface HeadedGrid extends Grid {
+  readonly header: GridRow;
+  /** Without the blank ones at the end. */
+  readonly headers: readonly string[];
+  readonly body: readonly GridRow[];
+  /** Keys of the headers that the sheet knows. */
+  readonly knownKeys: ReadonlySet<string>;
+}
+
+/** What Office Open XML spreadsheets hold at most (Microsoft, "Excel specifications and limits"). */
+export const spreadsheetLimits = { rows: 1_048_576, columns: 16_384, cellCharacters: 32_767 } as const;
+
+/** Keys of all headers that a sheet knows. */
+export function knownHeaderKeys(sheet: SheetName): ReadonlySet<string> {
+  return new Set(columns[sheet].map((column) => headerKey(column.header)));
+}
+
+/** The needed columns of a sheet in words: `paint, size ml`. */
+export function neededHeaders(sheet: SheetName): string {
+  return columns[sheet]
+    .filter((column) => column.needed)
+    .map((column) => column.header)
+    .join(', ');
+}
+
+/** First letters of a long cell, for messages. */
+export function startOf(text: string, letters = 20): string {
+  return text.length <= letters ? text : `${text.slice(0, letters).trimEnd()} ...`;
+}
+
+/** What a folder or a workbook gives before its tables are made. */
+export interface ReadGrids {
+  readonly grids: readonly Grid[];
+  /** Every sheet that is there, also where it could not be read: it is not missing. */
+  readonly seen: ReadonlySet<SheetName>;
+  readonly problems: readonly FoundProblem[];
+}

@@ -1,0 +1,40 @@
+// Readers: a grid to a table. In: non-blank rows. Out: headers and the rows below them, problems of the sheet's shape.
+import type { SheetName } from '../../model/words.js';
+import { problem } from '../../problems/catalogue.js';
+import type { Table } from '../table.js';
+import { isNeededSheet, shapeProblems } from './check-shape.js';
+import { findHeaderRow, headerText } from './find-header-row.js';
+import { type FoundProblem, type Grid, type GridRow, knownHeaderKeys, neededHeaders } from './grid.js';
+import { splitMerges } from './split-merges.js';
+
+export interface MadeTable {
+  /** Undefined for a sheet without any cell. */
+  readonly table: Table | undefined;
+  readonly problems: readonly FoundProblem[];
+}
+
+/** Finds the header row and makes the table; rows are padded with '' to the width of the headers. */
+export function makeTable(grid: Grid): MadeTable {
+  const { sheet, file } = grid;
+  const knownKeys = knownHeaderKeys(sheet);
+  const at = findHeaderRow(grid.rows, knownKeys);
+  const header = grid.rows[at];
+  if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
+  const headed = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1), knownKeys };
+
+  const mergeProblems = splitMerges(headed);
+  for (const { cells } of headed.body) while (cells.length < headed.headers.length) cells.push('');
+  const table = { sheet, file, headerRow: header.row, headers: headed.headers, rows: headed.body };
+  return { table, problems: [...shapeProblems(headed), ...mergeProblems] };
+}
+
+function headersOf({ cells }: GridRow): string[] {
+  const headers = cells.map(headerText);
+  while (headers.at(-1) === '') headers.pop();
+  return headers;
+}
+
+function emptySheet(sheet: SheetName, file: string): FoundProblem {
+  const code = isNeededSheet(sheet) ? 'empty-sheet' : 'empty-optional-sheet';
+  return problem(code, { file, sheet }, { expected: neededHeaders(sheet) });
+}

@@ -1,0 +1,140 @@
+// Readers: a zip's table of contents and its parts, inflated within bounds. In: bytes. Out: parts by name.
+// Layout and numbers: PKWARE APPNOTE.TXT 6.3.10, sections 4.3.7, 4.3.12, 4.3.14 to 4.3.16 and 4.5.3.
+import { crc32, inflateRawSync } from 'node:zlib';
+
+/** Why a workbook cannot be read; each is a problem code. */
+export type WorkbookFault = 'broken-workbook' | 'locked-workbook' | 'not-a-workbook' | 'too-large-file';
+
+/** Thrown and caught within the readers only. */
+export class WorkbookError extends Error {
+  constructor(
+    readonly fault: WorkbookFault,
+    reason: string,
+  ) {
+    super(reason);
+  }
+}
+
+export interface OpenZip {
+  /** The inflated part; undefined where there is none of that name (case and a leading slash ignored). */
+  readonly read: (name: string) => Buffer | undefined;
+}
+
+interface Entry {
+  readonly method: number;
+  readonly isEncrypted: boolean;
+  readonly checksum: number;
+  readonly packedBytes: number;
+  readonly bytes: number;
+  readonly headerAt: number;
+}
+
+/** All parts read from one workbook together; a sheet of a million cells takes a tenth of it. */
+export const MOST_INFLATED_MB = 256;
+const MOST_ENTRIES = 10_000;
+const UNKNOWN = 0xffffffff;
+
+/**
+ * Reads the central directory; parts are inflated when asked for, together no more than `mostBytes`.
+ * Throws a WorkbookError for a directory or part that is damaged, encrypted or too large.
+ */
+export function openZip(zip: Buffer, mostBytes = MOST_INFLATED_MB * 2 ** 20): OpenZip {
+  const entries = guard(() => readDirectory(zip));
+  let budget = mostBytes;
+  const read = (name: string): Buffer | undefined => {
+    const entry = entries.get(partKey(name));
+    if (entry === undefined) return undefined;
+    if (entry.isEncrypted) throw new WorkbookError('locked-workbook', `${name} is encrypted`);
+    if (entry.bytes > budget)
+      throw new WorkbookError('too-large-file', `${Math.ceil(entry.bytes / 2 ** 20)} MB unpacked`);
+    budget -= entry.bytes;
+    return guard(() => inflate(zip, entry));
+  };
+  return { read };
+}
+
+const partKey = (name: string): string => name.replaceAll('\\', '/').replace(/^\/+/, '').toLowerCase();
+
+/** Offsets in a damaged zip point anywhere: reading past the end is damage, not a fault of ours. */
+function guard<T>(read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof WorkbookError) throw error;
+    throw new WorkbookError('broken-workbook', error instanceof Error ? error.message : String(error));
+  }
+}
+
+const broken = (reason: string): WorkbookError => new WorkbookError('broken-workbook', reason);
+
+function readDirectory(zip: Buffer): Map<string, Entry> {
+  const { count, start } = findDirectory(zip);
+  if (count > MOST_ENTRIES) throw broken(`${count} parts`);
+  const entries = new Map<string, Entry>();
+  let at = start;
+  for (let index = 0; index < count; index += 1) {
+    if (zip.readUInt32LE(at) !== 0x02014b50) throw broken(`no directory entry at ${at}`);
+    const nameBytes = zip.readUInt16LE(at + 28);
+    const extraBytes = zip.readUInt16LE(at + 30);
+    const name = zip.toString('utf8', at + 46, at + 46 + nameBytes);
+    entries.set(
+      partKey(name),
+      readEntry(zip, at, zip.subarray(at + 46 + nameBytes, at + 46 + nameBytes + extraBytes)),
+    );
+    at += 46 + nameBytes + extraBytes + zip.readUInt16LE(at + 32);
+  }
+  return entries;
+}
+
+function findDirectory(zip: Buffer): { count: number; start: number } {
+  const end = zip.lastIndexOf(Buffer.from('PK\x05\x06', 'latin1'));
+  if (end === -1) throw broken('no end of the directory; the file is cut off');
+  const count = zip.readUInt16LE(end + 10);
+  const start = zip.readUInt32LE(end + 16);
+  if (count !== 0xffff && start !== UNKNOWN) return { count, start };
+  const far = Number(zip.readBigUInt64LE(end - 20 + 8));
+  return { count: Number(zip.readBigUInt64LE(far + 32)), start: Number(zip.readBigUInt64LE(far + 48)) };
+}
+
+function readEntry(zip: Buffer, at: number, extra: Buffer): Entry {
+  const far = zip64Numbers(extra);
+  const number = (offset: number): number => {
+    const near = zip.readUInt32LE(at + offset);
+    return near === UNKNOWN ? (far.shift() ?? near) : near;
+  };
+  // The far numbers stand in this order, each only where its near one is unknown.
+  const bytes = number(24);
+  const packedBytes = number(20);
+  const headerAt = number(42);
+  const isEncrypted = (zip.readUInt16LE(at + 8) & 1) === 1;
+  return {
+    method: zip.readUInt16LE(at + 10),
+    isEncrypted,
+    checksum: zip.readUInt32LE(at + 16),
+    packedBytes,
+    bytes,
+    headerAt,
+  };
+}
+
+function zip64Numbers(extra: Buffer): number[] {
+  for (let at = 0; at + 4 <= extra.length; at += 4 + extra.readUInt16LE(at + 2)) {
+    if (extra.readUInt16LE(at) !== 1) continue;
+    const count = Math.floor(extra.readUInt16LE(at + 2) / 8);
+    return Array.from({ length: count }, (_, index) => Number(extra.readBigUInt64LE(at + 4 + 8 * index)));
+  }
+  return [];
+}
+
+function inflate(zip: Buffer, entry: Entry): Buffer {
+  const { headerAt, packedBytes, bytes } = entry;
+  if (zip.readUInt32LE(headerAt) !== 0x04034b50) throw broken(`no part at ${headerAt}`);
+  const from = headerAt + 30 + zip.readUInt16LE(headerAt + 26) + zip.readUInt16LE(headerAt + 28);
+  const packed = zip.subarray(from, from + packedBytes);
+  if (entry.method !== 0 && entry.method !== 8) throw broken(`packed by method ${entry.method}`);
+  // A part that holds more than its directory says is refused by the bound, before it fills the memory.
+  const part = entry.method === 0 ? packed : inflateRawSync(packed, { maxOutputLength: Math.max(1, bytes) });
+  if (part.length !== bytes || crc32(part) !== entry.checksum)
+    throw broken('a part does not match its checksum');
+  return part;
+}

@@ -1,0 +1,53 @@
+// Readers: which files of a folder are sheets. In: file names. Out: the files of each sheet, and names to ask about.
+import { extname } from 'node:path';
+import { type SheetName, sheetNames } from '../../model/words.js';
+import { matchSheetName, nearSheetName } from './match-sheet-name.js';
+
+const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
+const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm'];
+const OTHER_ENDINGS: readonly string[] = [...WORKBOOK_ENDINGS, '.xls', '.xlsb', '.ods', '.numbers'];
+/** A text file called `shop.txt` may be any note. */
+const QUESTIONED_ENDINGS: readonly string[] = ['.csv', '.tsv', ...WORKBOOK_ENDINGS];
+
+interface SheetFile {
+  readonly file: string;
+  readonly sheet: SheetName;
+  /** `.csv`, as written. */
+  readonly ending: string;
+}
+
+export interface PickedFiles {
+  /** In the order of the sheets; one file each, unless the painter has two of one sheet. */
+  readonly sheets: ReadonlyMap<SheetName, readonly string[]>;
+  /** Names close to that of a sheet. */
+  readonly near: readonly SheetFile[];
+  /** Named as a sheet that is not there as text, but of a type that is not read from a folder. */
+  readonly ofOtherType: readonly SheetFile[];
+  readonly workbooks: readonly string[];
+}
+
+/** Sorts file names out; the lock and shadow files that programs leave behind are not looked at. */
+export function pickSheetFiles(names: readonly string[]): PickedFiles {
+  const visible = names.filter((name) => !/^[.~]/.test(name)).sort();
+  const sheets = new Map<SheetName, readonly string[]>();
+  for (const sheet of sheetNames) {
+    const files = visible.filter(
+      (name) => endsIn(name, TEXT_ENDINGS) && matchSheetName(baseOf(name)) === sheet,
+    );
+    if (files.length > 0) sheets.set(sheet, files);
+  }
+  const near = visible.flatMap((file) => {
+    const sheet = endsIn(file, QUESTIONED_ENDINGS) ? nearSheetName(baseOf(file)) : undefined;
+    return sheet === undefined ? [] : [{ file, sheet, ending: extname(file) }];
+  });
+  const ofOtherType = visible.flatMap((file) => {
+    const sheet = endsIn(file, OTHER_ENDINGS) ? matchSheetName(baseOf(file)) : undefined;
+    return sheet === undefined || sheets.has(sheet) ? [] : [{ file, sheet, ending: extname(file) }];
+  });
+  return { sheets, near, ofOtherType, workbooks: visible.filter((name) => endsIn(name, WORKBOOK_ENDINGS)) };
+}
+
+const endsIn = (name: string, endings: readonly string[]): boolean =>
+  endings.includes(extname(name).toLowerCase());
+
+const baseOf = (name: string): string => name.slice(0, name.length - extname(name).length);

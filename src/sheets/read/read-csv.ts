@@ -1,0 +1,108 @@
+// Readers: one CSV file to a grid. In: its bytes, its name and which sheet it is. Out: rows of trimmed cells, problems.
+import type { SheetName } from '../../model/words.js';
+import { problem } from '../../problems/catalogue.js';
+import type { Cell } from '../table.js';
+import { type DecodedText, decodeText } from './decode-text.js';
+import { findDelimiter } from './find-delimiter.js';
+import {
+  type FoundProblem,
+  type Grid,
+  type GridRow,
+  knownHeaderKeys,
+  spreadsheetLimits,
+  startOf,
+} from './grid.js';
+import { cellAddress } from './name-cell.js';
+import { sniffFile } from './sniff-file.js';
+import { type QuoteTrouble, splitRecords } from './split-records.js';
+
+interface CsvPlace {
+  readonly file: string;
+  readonly sheet: SheetName;
+}
+
+export interface ReadCsv {
+  /** Undefined where the file is no text. */
+  readonly grid: Grid | undefined;
+  readonly problems: readonly FoundProblem[];
+}
+
+const delimiterNames: Readonly<Record<string, string>> = {
+  ',': 'comma',
+  ';': 'semicolon',
+  '\t': 'tab',
+  '|': 'bar',
+};
+
+/** Reads a CSV file; no bytes give a grid without rows. Never throws for what the file holds. */
+export function readCsv(bytes: Uint8Array, place: CsvPlace): ReadCsv {
+  const kind = sniffFile(bytes);
+  if (kind === 'document') return { grid: undefined, problems: [problem('csv-is-not-text', place)] };
+  if (kind !== 'other') return { grid: undefined, problems: [problem('csv-is-workbook', place)] };
+  const decoded = decodeText(bytes);
+  if (decoded === undefined) return { grid: undefined, problems: [problem('csv-is-not-text', place)] };
+
+  const text = decoded.text.includes('\r') ? decoded.text.replace(/\r\n?/g, '\n') : decoded.text;
+  const { delimiter, start } = findDelimiter(text, knownHeaderKeys(place.sheet));
+  const { records, troubles } = splitRecords(text.slice(start), delimiter);
+  const rows = keepRows(records);
+  const grid = { ...place, rows, delimiterName: delimiterNames[delimiter] ?? delimiter };
+  return {
+    grid,
+    problems: [
+      ...encodingProblems(decoded, place),
+      ...quoteProblems(troubles, place),
+      ...longCells(rows, place),
+    ],
+  };
+}
+
+/** Trims every cell in place and leaves blank records out; the records become the rows' cells. */
+function keepRows(records: readonly string[][]): GridRow[] {
+  const rows: GridRow[] = [];
+  for (const [index, cells] of records.entries()) {
+    let blank = true;
+    for (let column = 0; column < cells.length; column += 1) {
+      const cell = cells[column] ?? '';
+      const trimmed = hasOuterBlank(cell) ? cell.trim() : cell;
+      if (trimmed !== cell) cells[column] = trimmed;
+      if (trimmed !== '') blank = false;
+    }
+    if (!blank) rows.push({ row: index + 1, cells });
+  }
+  return rows;
+}
+
+/** Cheaper than trimming a million cells that need it not: only a blank or a letter past ASCII at an end may. */
+function hasOuterBlank(cell: string): boolean {
+  const first = cell.charCodeAt(0);
+  const last = cell.charCodeAt(cell.length - 1);
+  return first < 33 || first > 126 || last < 33 || last > 126;
+}
+
+function encodingProblems({ text, encoding }: DecodedText, place: CsvPlace): FoundProblem[] {
+  if (encoding !== 'windows-1252') return [];
+  const special = /[^\s,;|"]*[^\0-~\s,;|"][^\s,;|"]*/.exec(text);
+  return [problem('guessed-encoding', place, { found: startOf(special?.[0] ?? '') })];
+}
+
+function quoteProblems(troubles: readonly QuoteTrouble[], place: CsvPlace): FoundProblem[] {
+  return troubles.map(({ record, kind, snippet }) =>
+    problem(
+      kind === 'stray' ? 'stray-quote' : 'unclosed-quote',
+      { ...place, row: record + 1 },
+      { found: snippet },
+    ),
+  );
+}
+
+function longCells(rows: readonly GridRow[], place: CsvPlace): FoundProblem[] {
+  const most = spreadsheetLimits.cellCharacters;
+  const isLong = (cell: Cell): boolean => typeof cell === 'string' && cell.length > most;
+  return rows.flatMap(({ row, cells }) => {
+    const index = cells.findIndex(isLong);
+    if (index === -1) return [];
+    const at = { ...place, row, cell: cellAddress(index + 1, row) };
+    return [problem('long-cell', at, { found: startOf(String(cells[index])), expected: String(most) })];
+  });
+}

@@ -1,0 +1,62 @@
+// Readers: a folder of CSV files to grids. In: its path and name. Out: a grid for each sheet, problems of files.
+import { readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { SheetName } from '../../model/words.js';
+import { problem } from '../../problems/catalogue.js';
+import type { FoundProblem, Grid, ReadGrids } from './grid.js';
+import { type PickedFiles, pickSheetFiles } from './pick-sheet-files.js';
+import { readBytes } from './read-bytes.js';
+import { readCsv } from './read-csv.js';
+
+/**
+ * Reads the files that are named as a sheet; other files are left alone. A folder without any gives one problem.
+ * Throws what the file system says where the folder itself cannot be listed.
+ */
+export async function readFolder(path: string, folder: string): Promise<ReadGrids> {
+  const entries = await readdir(path, { withFileTypes: true });
+  const names = entries.filter((entry) => !entry.isDirectory()).map(({ name }) => name);
+  const picked = pickSheetFiles(names);
+  const problems = [...questions(picked)];
+  if (picked.sheets.size === 0)
+    return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
+
+  const grids: Grid[] = [];
+  for (const [sheet, files] of picked.sheets) {
+    const [file = '', ...others] = files;
+    if (others.length > 0)
+      problems.push(problem('two-of-one-sheet', { file }, { found: files.join(', '), expected: sheet }));
+    const read = await readFileOfSheet(path, { file, sheet });
+    problems.push(...read.problems);
+    if (read.grid !== undefined) grids.push(read.grid);
+  }
+  return { grids, seen: new Set(picked.sheets.keys()), problems };
+}
+
+async function readFileOfSheet(
+  path: string,
+  place: { readonly file: string; readonly sheet: SheetName },
+): Promise<{ grid: Grid | undefined; problems: readonly FoundProblem[] }> {
+  const read = await readBytes(join(path, place.file), place);
+  return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place);
+}
+
+function noSheets(file: string, { workbooks }: PickedFiles, entries: number): FoundProblem {
+  if (entries === 0) return problem('empty-folder', { file });
+  const [workbook] = workbooks;
+  return workbook === undefined
+    ? problem('no-sheets', { file })
+    : problem(
+        'no-sheets',
+        { file },
+        { hint: `If they are in ${workbook}, name that workbook instead of the folder.` },
+      );
+}
+
+function questions({ near, ofOtherType }: PickedFiles): FoundProblem[] {
+  return [
+    ...near.map(({ file, sheet, ending }) =>
+      problem('near-file-name', { file }, { found: `${sheet}${ending}`, expected: sheet }),
+    ),
+    ...ofOtherType.map(({ file, sheet }) => problem('sheet-of-other-type', { file }, { expected: sheet })),
+  ];
+}

@@ -1,0 +1,77 @@
+// Readers: merged cells of a workbook. In: a grid under its headers, merged ranges. Out: problems; the grid's rows
+// filled down. A merge hides blanks: only its first cell holds anything, and a blank price or share means something.
+import { problem } from '../../problems/catalogue.js';
+import { headerKey } from '../match-header.js';
+import type { Cell } from '../table.js';
+import { headerText } from './find-header-row.js';
+import type { FoundProblem, GridRow, HeadedGrid } from './grid.js';
+import { columnNumber } from './name-cell.js';
+
+/** Numbers from 1, both ends counted. */
+interface Range {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+  /** `A3:A7` */
+  readonly name: string;
+}
+
+/**
+ * Reports each merge that blanks cells of a known column, and fills its value down the rows of its first column, so
+ * that the same merge is not reported again as so many blank cells. Merged titles above the header and merges within
+ * the painter's own columns are left alone. Without merges there is nothing to report.
+ */
+export function splitMerges(grid: HeadedGrid): FoundProblem[] {
+  return (grid.merges ?? []).flatMap((name) => {
+    const range = readRange(name);
+    return range === undefined ? [] : splitMerge(range, grid);
+  });
+}
+
+function splitMerge(range: Range, grid: HeadedGrid): FoundProblem[] {
+  const { header, headers, body, knownKeys, sheet, file } = grid;
+  const { top, left, bottom, right, name } = range;
+  const column = headers.slice(left - 1, right).find((text) => knownKeys.has(headerKey(text)));
+  if (bottom < header.row || column === undefined) return [];
+
+  const covered = body.slice(firstFrom(body, top), firstFrom(body, bottom + 1));
+  const value = [header, ...covered].find(({ row }) => row === top)?.cells[left - 1] ?? '';
+  const below = covered.filter(({ row }) => row > top);
+  if (value === '' || (left === right && below.length === 0)) return [];
+  if (top > header.row) fillDown(below, left - 1, value);
+  return [
+    problem('merged-cells', { file, sheet, row: top, column, cell: name }, { found: headerText(value) }),
+  ];
+}
+
+function fillDown(rows: readonly GridRow[], index: number, value: Cell): void {
+  for (const { cells } of rows) {
+    while (cells.length <= index) cells.push('');
+    if (cells[index] === '') cells[index] = value;
+  }
+}
+
+function readRange(name: string): Range | undefined {
+  const [, left, top, right, bottom] = /^\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)$/i.exec(name) ?? [];
+  if (left === undefined || right === undefined) return undefined;
+  return {
+    top: Number(top),
+    left: columnNumber(left),
+    bottom: Number(bottom),
+    right: columnNumber(right),
+    name,
+  };
+}
+
+/** Index of the first row with that number or a higher one; rows ascend. */
+function firstFrom(rows: readonly GridRow[], row: number): number {
+  let low = 0;
+  let high = rows.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((rows[middle]?.row ?? row) < row) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
