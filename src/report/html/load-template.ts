@@ -1,0 +1,36 @@
+// Report HTML: the only file access of the report. In: nothing. Out: the templates and the stylesheet as text.
+import { readFile } from 'node:fs/promises';
+
+/** Parts of the page, each a file of its own in templates/. */
+const partialNames = [
+  'answer',
+  'pots',
+  'shopping',
+  'costs',
+  'cost-tables',
+  'use',
+  'ground',
+  'assumptions',
+  'cautions',
+  'trust',
+] as const;
+
+export interface Templates {
+  readonly page: string;
+  readonly partials: readonly { readonly name: string; readonly text: string }[];
+  readonly stylesheet: string;
+}
+
+/** Reads templates/ of this package, from src and dist alike. Throws where a file is missing. */
+export async function loadTemplates(): Promise<Templates> {
+  const [page, stylesheet, partials] = await Promise.all([
+    read('report.hbs'),
+    read('report.css'),
+    Promise.all(partialNames.map(async (name) => ({ name, text: await read(`${name}.hbs`) }))),
+  ]);
+  return { page, partials, stylesheet };
+}
+
+const folder = new URL('../../../templates/', import.meta.url);
+
+const read = (file: string): Promise<string> => readFile(new URL(file, folder), 'utf8');

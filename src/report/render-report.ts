@@ -1,0 +1,23 @@
+// Report front: joins charts and templates. In: a ReportView. Out: one self-contained HTML file as text.
+import { drawCostBar, drawPiece } from './charts/draw-cost-bar.js';
+import { drawDab, drawSpread, drawSwatch } from './charts/draw-dab.js';
+import { drawPalette } from './charts/draw-palette.js';
+import { drawPotAxis, drawPotBar } from './charts/draw-pot-bar.js';
+import { drawUseBar } from './charts/draw-use-bar.js';
+import { fillTemplates } from './html/fill-templates.js';
+import type { ReportView } from './view/report-view.js';
+
+/** The report: no script, no network, no other file. Throws only where a template is missing or broken. */
+export function renderReport(view: ReportView): Promise<string> {
+  return fillTemplates(view, {
+    drawPalette,
+    drawPotBar,
+    drawPotAxis,
+    drawCostBar,
+    drawPiece,
+    drawUseBar,
+    drawDab,
+    drawSwatch,
+    drawSpread,
+  });
+}

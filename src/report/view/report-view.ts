@@ -1,0 +1,247 @@
+// Report view: the contract between plan and page. Every text here is plain text, rounded and worded; templates and
+// charts add nothing but drawing. Lengths of drawn things are shares (1 = the whole, or what the army needs).
+
+export interface ReportView {
+  /** Language of the page: the locale where it is English, else `en`, for the words are English. */
+  readonly lang: string;
+  readonly title: string;
+  /** Facts under the title: units, paints, date, currency. */
+  readonly facts: readonly string[];
+  /** The paints of the army in the order in which they first go on. */
+  readonly palette: PaletteView;
+  readonly answer: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+  readonly pots: PotsView;
+  readonly shopping: ShoppingView;
+  readonly costs: CostsView;
+  readonly use: UseView;
+  readonly ground: GroundView;
+  readonly cautions: readonly CautionView[];
+}
+
+/** Mark and biggest doubt, shown beside a result. */
+export interface TrustView {
+  readonly mark: string;
+  /** The assumption that causes most of the doubt; '' where every input is exact. */
+  readonly doubt: string;
+  /** Id of its row in the registry; '' where it has none. */
+  readonly doubtId: string;
+}
+
+/** One of the three figures that the page opens with; the console prints the same. */
+export interface AnswerFigure {
+  readonly question: string;
+  readonly figure: string;
+  readonly detail: string;
+  readonly trust: TrustView;
+}
+
+export interface PaletteView {
+  readonly says: string;
+  readonly bands: readonly { readonly paint: string; readonly hex: string; readonly share: number }[];
+}
+
+/** What stands where: a label and its text. */
+export interface Amounts {
+  readonly label: string;
+  readonly text: string;
+}
+
+export interface PotsView {
+  readonly lead: string;
+  /** By state, the worst first; states without a paint are left out. */
+  readonly groups: readonly PotGroup[];
+}
+
+export interface PotGroup {
+  /** For looks: `none owned`, `short`, `tight`, `enough`, `low`. */
+  readonly state: string;
+  readonly title: string;
+  /** What the state means, said once. */
+  readonly meaning: string;
+  /** What the line across each bar stands for. */
+  readonly line: 'needed' | 'keep level';
+  readonly paints: readonly PotRow[];
+}
+
+export interface PotRow {
+  readonly paint: string;
+  readonly runningLow: boolean;
+  readonly amounts: readonly Amounts[];
+  readonly bar: PotBar;
+  readonly trust: TrustView;
+}
+
+/** A paint's bar. Shares are of the line: 1 is what the army needs (or the keep level). */
+export interface PotBar {
+  /** Unique within the page, letters, digits and hyphens only. */
+  readonly id: string;
+  /** `#rrggbb`, or '' where no sheet gives the colour. */
+  readonly hex: string;
+  readonly line: 'needed' | 'keep level';
+  readonly hereShare: number;
+  /** On its way, beyond what is here. */
+  readonly orderedShare: number;
+  /** Where the paint must reach to stay at its keep level; undefined: not ticked. */
+  readonly keepShare: number | undefined;
+  readonly title: string;
+  readonly says: string;
+}
+
+export interface ShoppingView {
+  readonly lead: string;
+  readonly groups: readonly ShoppingGroup[];
+  /** Both groups together; '' where only one has anything to buy. */
+  readonly bothTotal: string;
+}
+
+export interface ShoppingGroup {
+  readonly title: string;
+  readonly says: string;
+  readonly shops: readonly ShoppingShop[];
+  readonly total: string;
+  readonly unmet: readonly { readonly paint: string; readonly hex: string; readonly missing: string }[];
+}
+
+export interface ShoppingShop {
+  readonly shop: string;
+  readonly lines: readonly ShoppingLine[];
+  readonly goods: string;
+  readonly postage: string;
+  readonly total: string;
+  readonly note: string;
+}
+
+export interface ShoppingLine {
+  readonly offer: string;
+  readonly count: string;
+  readonly price: string;
+  readonly cost: string;
+  readonly pots: readonly {
+    readonly paint: string;
+    readonly hex: string;
+    /** `2 pots of 17 ml` */
+    readonly what: string;
+    readonly code: string;
+  }[];
+}
+
+export interface CostsView {
+  readonly sums: readonly {
+    readonly title: string;
+    readonly figure: string;
+    readonly says: string;
+    /** True for a part of the sum above it. */
+    readonly within: boolean;
+  }[];
+  readonly unpriced: string;
+  /** Layers that cost anything, in painting order, then extras. */
+  readonly parts: readonly CostPart[];
+  readonly units: readonly CostUnit[];
+  /** Said where not every unit has a row of its own; else ''. */
+  readonly more: string;
+  /** One for each unit, then one that sums those without a row of their own. */
+  readonly rows: readonly UnitSums[];
+  readonly total: UnitSums;
+}
+
+export interface CostPart {
+  readonly part: string;
+  /** For colours: `base-coat`. */
+  readonly key: string;
+}
+
+export interface CostUnit {
+  readonly sums: UnitSums;
+  readonly figure: string;
+  readonly scheme: string;
+  readonly perFigure: string;
+  /** One for each of `parts`; they add up to `perFigure`. */
+  readonly split: readonly string[];
+  readonly bar: CostBar;
+  readonly trust: TrustView;
+}
+
+export interface CostBar {
+  readonly id: string;
+  readonly title: string;
+  readonly says: string;
+  /** Shares of the dearest figure's cost. */
+  readonly pieces: readonly (CostPart & { readonly share: number; readonly text: string })[];
+}
+
+export interface UnitSums {
+  readonly name: string;
+  readonly figures: string;
+  readonly whole: string;
+  readonly remaining: string;
+  readonly cash: string;
+  readonly cashPerFigure: string;
+  readonly figuresPrice: string;
+}
+
+export interface UseView {
+  readonly lead: string;
+  readonly layers: readonly string[];
+  readonly zones: readonly UseZone[];
+  readonly layerTotals: readonly string[];
+  readonly total: string;
+  readonly paints: readonly UsePaint[];
+  readonly notPainted: readonly string[];
+}
+
+export interface UseZone {
+  readonly zone: string;
+  /** One for each layer; `text` is '' where the zone gets none. `share` is of the largest cell. */
+  readonly cells: readonly { readonly text: string; readonly share: number }[];
+  readonly total: string;
+}
+
+export interface UsePaint {
+  readonly paint: string;
+  readonly hex: string;
+  readonly whole: string;
+  /** Still to be put out, and where it goes; the three parts add up to it. */
+  readonly remaining: string;
+  readonly onFigure: string;
+  readonly lost: string;
+  readonly leftover: string;
+  readonly bar: UseBar;
+  readonly trust: TrustView;
+}
+
+export interface UseBar {
+  readonly id: string;
+  readonly hex: string;
+  readonly title: string;
+  readonly says: string;
+  readonly onFigureShare: number;
+  readonly lostShare: number;
+}
+
+export interface GroundView {
+  readonly lead: string;
+  readonly marks: readonly { readonly mark: string; readonly meaning: string }[];
+  /** What most of the doubt comes from, the greatest first. */
+  readonly doubts: readonly { readonly name: string; readonly id: string; readonly says: string }[];
+  readonly groups: readonly { readonly title: string; readonly rows: readonly AssumptionRow[] }[];
+  readonly defaults: readonly { readonly where: string; readonly rows: string; readonly meaning: string }[];
+  readonly warnings: readonly string[];
+}
+
+export interface AssumptionRow {
+  readonly id: string;
+  readonly name: string;
+  readonly low: string;
+  readonly likely: string;
+  readonly high: string;
+  readonly unit: string;
+  readonly mark: string;
+  readonly source: string;
+  /** Low and high as shares of likely; undefined where the value is held as exact. */
+  readonly spread: { readonly low: number; readonly high: number } | undefined;
+}
+
+export interface CautionView {
+  readonly about: string;
+  readonly says: readonly string[];
+}

@@ -1,0 +1,105 @@
+// Report view: the army's lines summed once, for every section. In: jobs and how many units share each.
+// Out: ml by zone and layer, by paint, and the doubts. Units that share a job are counted, not walked.
+import { type Mark, weakestMark } from '../../model/assumption.js';
+import type { Job, Line, Plan, Trust } from '../../model/plan.js';
+
+export interface PaintWork {
+  wholeMl: number;
+  remainingMl: number;
+  /** Of `remainingMl`: what ends on the figures, and what palette, brush, cup or nozzle keep. */
+  onFigureMl: number;
+  leftoverMl: number;
+  readonly doubts: Doubts;
+}
+
+/** Sums of the whole army. Volumes ml; `Remaining` is the work still to be done. */
+export interface WorkSums {
+  /** Units of each job. */
+  readonly jobs: ReadonlyMap<Job, number>;
+  readonly wholeMl: number;
+  readonly remainingMl: number;
+  /** Zone, then layer, to remaining ml, in the order in which they are first met. */
+  readonly zones: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  /** In the order in which they first go on. */
+  readonly paints: ReadonlyMap<string, PaintWork>;
+  readonly doubts: Doubts;
+}
+
+/** Which marks some lines bear, and how much (ml, or money) each named doubt stands behind. */
+export interface Doubts {
+  readonly marks: Set<Mark>;
+  readonly weights: Map<string, number>;
+}
+
+export const noDoubts = (): Doubts => ({ marks: new Set(), weights: new Map() });
+
+/** Sums all jobs; an army without units gives zeros and empty maps. */
+export function sumWork(plan: Plan): WorkSums {
+  const jobs = new Map<Job, number>();
+  for (const { job } of plan.estimate.units) jobs.set(job, (jobs.get(job) ?? 0) + 1);
+  const zones = new Map<string, Map<string, number>>();
+  const paints = new Map<string, PaintWork>();
+  const doubts = noDoubts();
+  const sums = { wholeMl: 0, remainingMl: 0 };
+  for (const [job, units] of jobs) {
+    for (const line of job.lines) {
+      const ml = line.putOutMl * units;
+      sums.wholeMl += ml;
+      addToPaint(paints, line, units);
+      noteDoubt(doubts, line, ml);
+      if (!line.remaining) continue;
+      sums.remainingMl += ml;
+      addToZone(zones, line, ml);
+    }
+  }
+  return { jobs, zones, paints, doubts, ...sums };
+}
+
+function addToPaint(paints: Map<string, PaintWork>, line: Line, units: number): void {
+  const work = paints.get(line.paint) ?? {
+    wholeMl: 0,
+    remainingMl: 0,
+    onFigureMl: 0,
+    leftoverMl: 0,
+    doubts: noDoubts(),
+  };
+  paints.set(line.paint, work);
+  work.wholeMl += line.putOutMl * units;
+  noteDoubt(work.doubts, line, line.putOutMl * units);
+  if (!line.remaining) return;
+  work.remainingMl += line.putOutMl * units;
+  work.onFigureMl += line.onFigureMl * units;
+  work.leftoverMl += line.leftoverMl * units;
+}
+
+function addToZone(zones: Map<string, Map<string, number>>, { zone, layer }: Line, ml: number): void {
+  const layers = zones.get(zone) ?? new Map<string, number>();
+  zones.set(zone, layers.set(layer, (layers.get(layer) ?? 0) + ml));
+}
+
+/** Adds a line's mark and doubt; `weight` is the ml or the money that hangs on it. */
+export function noteDoubt(doubts: Doubts, { mark, biggestDoubt }: Trust, weight: number): void {
+  doubts.marks.add(mark);
+  if (biggestDoubt === '') return;
+  doubts.weights.set(biggestDoubt, (doubts.weights.get(biggestDoubt) ?? 0) + weight);
+}
+
+/** The doubts of several results as one. */
+export function mergeDoubts(all: readonly Doubts[]): Doubts {
+  const merged = noDoubts();
+  for (const { marks, weights } of all) {
+    for (const mark of marks) merged.marks.add(mark);
+    for (const [name, weight] of weights) merged.weights.set(name, (merged.weights.get(name) ?? 0) + weight);
+  }
+  return merged;
+}
+
+/** The weakest mark among the doubts and others; of nothing, the strongest there is. */
+export function markOf(doubts: Doubts, ...others: readonly Mark[]): Mark {
+  return weakestMark([...doubts.marks, ...others]);
+}
+
+/** Doubts by what hangs on them, the greatest first; ties keep their order. */
+export function rankDoubts({ weights }: Doubts): { readonly name: string; readonly weight: number }[] {
+  return [...weights].map(([name, weight]) => ({ name, weight })).sort((a, b) => b.weight - a.weight);
+}

@@ -1,0 +1,129 @@
+// Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
+import { zeroMinor } from '../../model/money.js';
+import type { Order, PaintStock, Plan } from '../../model/plan.js';
+import type { AnswerFigure, ReportView, TrustView } from './report-view.js';
+import { type Doubts, mergeDoubts, noDoubts, type WorkSums } from './sum-work.js';
+import { doubtCost } from './view-cost-unit.js';
+import type { TrustWords } from './view-trust.js';
+import { countOf, listOf, type NumberWords } from './word-numbers.js';
+
+/** What the answer is worded from. */
+export interface AnswerInputs {
+  readonly plan: Plan;
+  readonly sums: WorkSums;
+  readonly words: NumberWords;
+  readonly trust: TrustWords;
+}
+
+/** Will it last, what does it cost, what to buy. */
+export function viewAnswer(inputs: AnswerInputs): ReportView['answer'] {
+  const { plan, sums, trust } = inputs;
+  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint));
+  const lasting = trust.of(doubtSupply(needed, sums), ...needed.map(({ mark }) => mark));
+  return [
+    wordLasting(inputs, needed, lasting),
+    wordCost(inputs, trust.of(doubtCosts(plan, sums))),
+    wordCash(inputs, lasting),
+  ];
+}
+
+/** The paints on which the verdict hangs: those that are missing; else those that are tight; else all. */
+function doubtSupply(needed: readonly PaintStock[], { paints, doubts }: WorkSums): Doubts {
+  const missing = needed.filter(({ toBuyMl }) => toBuyMl > 0);
+  const deciding = missing.length > 0 ? missing : needed.filter(({ state }) => state === 'tight');
+  const theirs = deciding.map(({ paint }) => paints.get(paint)?.doubts ?? noDoubts());
+  return theirs.length > 0 ? mergeDoubts(theirs) : doubts;
+}
+
+/** Doubts of all units' costs; a job that several units share is walked once. */
+function doubtCosts({ costs }: Plan, { jobs }: WorkSums): Doubts {
+  const doubts = noDoubts();
+  const seen = new Map(costs.units.map(({ job, use }) => [job, use]));
+  for (const [job, use] of seen) doubtCost({ job, use }, doubts, jobs.get(job) ?? 0);
+  return doubts;
+}
+
+function wordLasting({ words }: AnswerInputs, needed: readonly PaintStock[], trust: TrustView): AnswerFigure {
+  const question = 'Will the pots last?';
+  const inState = (state: PaintStock['state']): PaintStock[] => needed.filter((one) => one.state === state);
+  const missing = [...inState('none owned'), ...inState('short')];
+  if (needed.length === 0) return { question, figure: 'Yes', detail: 'This army needs no paint.', trust };
+  const tight = inState('tight');
+  const counts = (['none owned', 'short', 'tight', 'enough'] as const)
+    .map((state) => ({ state, count: inState(state).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ state, count }) => `${words.count(count)} ${state}`);
+  return {
+    question,
+    figure: wordVerdict(missing.length, tight.length, words),
+    detail: `${countOf(words, needed.length, 'paint')} needed${counts.length > 0 ? `: ${listOf(counts)}` : ''}.${wordWorst(missing, words)}${wordOnWay(needed, words)}`,
+    trust,
+  };
+}
+
+function wordVerdict(missing: number, tight: number, words: NumberWords): string {
+  if (missing > 0) return `No: ${countOf(words, missing, 'paint runs', 'paints run')} short`;
+  return tight > 0 ? `Yes, but ${words.count(tight)} only just` : 'Yes';
+}
+
+/** The paints of which most is missing. */
+function wordWorst(missing: readonly PaintStock[], words: NumberWords): string {
+  if (missing.length === 0) return '';
+  const worst = [...missing].sort((a, b) => b.toBuyMl - a.toBuyMl);
+  const named = worst.slice(0, 3).map(({ paint, toBuyMl }) => `${paint} (${words.ml(toBuyMl)})`);
+  return ` ${missing.length > 3 ? 'Most is missing' : 'Missing'} of ${listOf(named)}.`;
+}
+
+function wordOnWay(needed: readonly PaintStock[], words: NumberWords): string {
+  const onWay = needed.filter(({ orderedMl }) => orderedMl > 0);
+  if (onWay.length === 0) return '';
+  const ml = onWay.reduce((sum, { orderedMl }) => sum + orderedMl, 0);
+  return ` This counts ${words.ml(ml)} that ${onWay.length === 1 ? 'is' : 'are'} still on the way.`;
+}
+
+function wordCost({ plan, words }: AnswerInputs, trust: TrustView): AnswerFigure {
+  const { costs, figureCount } = plan;
+  const perFigure = {
+    exactMinor: figureCount === 0 ? zeroMinor : costs.useWhole.exactMinor.div(figureCount),
+    atLeast: costs.useWhole.atLeast,
+  };
+  const unpriced = costs.unpriced.length === 0 ? '' : ` Without a price: ${listOf(costs.unpriced)}.`;
+  return {
+    question: 'What does a figure cost?',
+    figure: words.amount(perFigure),
+    detail:
+      `In paint and extras used, on average; ${words.amount(costs.useWhole)} for all ` +
+      `${countOf(words, figureCount, 'figure')}. Of that, ${words.amount(costs.useRemaining)} is still to be used.${unpriced}`,
+    trust,
+  };
+}
+
+function wordCash({ plan, words }: AnswerInputs, trust: TrustView): AnswerFigure {
+  const { order, restock, costs } = plan;
+  const shelf =
+    restock === undefined || restock.lines.length === 0
+      ? ''
+      : ` Another ${words.money(costs.restockCashMinor)} would fill low pots up to their level.`;
+  return {
+    question: 'What must I buy?',
+    figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
+    detail: `${wordOrder(order, words)}${wordUnmet(order, words)}${shelf}`.trimStart(),
+    trust,
+  };
+}
+
+const wordNothing = (order: Order): string => (order.unmet.length === 0 ? 'Nothing' : 'Nothing on offer');
+
+function wordOrder({ lines, bills, postageMinor, unmet }: Order, words: NumberWords): string {
+  if (lines.length === 0)
+    return unmet.length === 0 ? 'What stands on the shelf is enough for this army.' : '';
+  const pots = lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0);
+  const postage = postageMinor === 0 ? 'no postage' : `postage of ${words.money(postageMinor)} included`;
+  return `${countOf(words, pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => shop))}, ${postage}.`;
+}
+
+function wordUnmet({ unmet }: Order, words: NumberWords): string {
+  if (unmet.length === 0) return '';
+  const named = unmet.map(({ paint, ml }) => `${paint} (${words.ml(ml)})`);
+  return ` No shop in your sheets offers ${listOf(named)}.`;
+}

@@ -1,0 +1,108 @@
+// Report view: one unit's cost per figure, split over layers and extras. In: a unit's cost. Out: text and a stacked bar.
+import { exactMinor, roundMinor, splitWhole, zeroMinor } from '../../model/money.js';
+import type { Amount, Job, UnitCost } from '../../model/plan.js';
+import { layers } from '../../model/words.js';
+import type { CostBar, CostPart, CostUnit, UnitSums } from './report-view.js';
+import { type Doubts, noDoubts, noteDoubt } from './sum-work.js';
+import type { TrustWords } from './view-trust.js';
+import type { NumberWords } from './word-numbers.js';
+
+const extras: CostPart = { part: 'extras', key: 'extras' };
+
+/** The layers that some job has, in painting order, then extras where anything is spent on them. */
+export function listCostParts(jobs: Iterable<Job>, extrasWhole: Amount): CostPart[] {
+  const used = new Set<string>();
+  for (const { lines } of jobs) for (const { layer } of lines) used.add(layer);
+  const ofLayers = layers
+    .filter((layer) => used.has(layer))
+    .map((layer) => ({ part: layer, key: layer.replaceAll(' ', '-') }));
+  return extrasWhole.exactMinor.gt(0) || extrasWhole.atLeast ? [...ofLayers, extras] : ofLayers;
+}
+
+/** What a row needs beside the unit itself. */
+export interface CostUnitInputs {
+  readonly sums: UnitSums;
+  readonly id: string;
+  readonly parts: readonly CostPart[];
+  /** Cost of use of the dearest figure shown, minor units: the full width of a bar. */
+  readonly dearest: number;
+  readonly words: NumberWords;
+  readonly trust: TrustWords;
+}
+
+/** Cost of use of one figure; the split is by largest remainder, so it adds up to the cent. */
+export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
+  const { words, parts, trust, sums } = inputs;
+  const split = splitPerFigure(unit, parts);
+  const perFigure = words.amount(unit.use.perFigure);
+  const texts = split.map(({ minor, atLeast, used }) => (used ? words.priced(minor, atLeast) : ''));
+  return {
+    sums,
+    figure: unit.unit.figure,
+    scheme: unit.unit.scheme,
+    perFigure,
+    split: texts,
+    bar: drawnBar(split, texts, { ...inputs, title: `${unit.unit.unit}: ${perFigure} a figure` }),
+    trust: trust.of(doubtCost(unit)),
+  };
+}
+
+/** What a unit's cost is doubted for, weighed by the money that hangs on it. */
+export function doubtCost(
+  { job, use }: Pick<UnitCost, 'job' | 'use'>,
+  doubts = noDoubts(),
+  units = 1,
+): Doubts {
+  job.lines.forEach((line, index) => {
+    noteDoubt(doubts, line, (use.lines[index]?.exactMinor.toNumber() ?? 0) * units);
+  });
+  return doubts;
+}
+
+interface SplitPart extends CostPart {
+  /** Rounded share of the figure's cost. */
+  readonly minor: number;
+  /** Unrounded, in minor units. */
+  readonly exact: number;
+  readonly atLeast: boolean;
+  /** False where the figure has no such layer. */
+  readonly used: boolean;
+}
+
+function splitPerFigure({ job, use }: UnitCost, parts: readonly CostPart[]): SplitPart[] {
+  const sums = new Map<string, Amount>([['extras', use.extrasPerFigure]]);
+  job.lines.forEach((line, index) => {
+    const cost = use.lines[index];
+    if (cost === undefined || job.count === 0) return;
+    const sum = sums.get(line.layer) ?? { exactMinor: zeroMinor, atLeast: false };
+    sums.set(line.layer, {
+      exactMinor: sum.exactMinor.plus(exactMinor(cost.exactMinor).div(job.count)),
+      atLeast: sum.atLeast || cost.atLeast,
+    });
+  });
+  const exact = parts.map(({ part }) => sums.get(part)?.exactMinor.toNumber() ?? 0);
+  const minors = splitWhole(roundMinor(use.perFigure.exactMinor), exact);
+  return parts.map((one, index) => ({
+    ...one,
+    minor: minors[index] ?? 0,
+    exact: exact[index] ?? 0,
+    atLeast: sums.get(one.part)?.atLeast ?? false,
+    used: sums.has(one.part),
+  }));
+}
+
+function drawnBar(
+  split: readonly SplitPart[],
+  texts: readonly string[],
+  { id, dearest, title }: CostUnitInputs & { readonly title: string },
+): CostBar {
+  const pieces = split
+    .map(({ part, key, exact }, index) => ({
+      part,
+      key,
+      text: texts[index] ?? '',
+      share: dearest > 0 ? exact / dearest : 0,
+    }))
+    .filter(({ text }) => text !== '');
+  return { id, title, says: pieces.map(({ part, text }) => `${part} ${text}`).join(', '), pieces };
+}

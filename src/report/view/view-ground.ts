@@ -1,0 +1,102 @@
+// Report view: what the numbers rest on. In: the plan, the problems of its sheets. Out: marks, the greatest doubts, the
+// whole registry, blanks that took a default, warnings.
+import type { Assumption } from '../../model/assumption.js';
+import type { Plan } from '../../model/plan.js';
+import type { Problem } from '../../model/problem.js';
+import { layers } from '../../model/words.js';
+import { capRepeats, orderProblems } from '../../problems/order-problems.js';
+import { wordProblem } from '../../problems/word-problem.js';
+import type { AssumptionRow, GroundView } from './report-view.js';
+import { rankDoubts, type WorkSums } from './sum-work.js';
+import { markMeanings, type TrustWords } from './view-trust.js';
+import { countOf, type NumberWords } from './word-numbers.js';
+
+interface GroundInputs {
+  readonly plan: Plan;
+  readonly sums: WorkSums;
+  readonly problems: readonly Problem[];
+  readonly words: NumberWords;
+  readonly trust: TrustWords;
+}
+
+/** Everything that stands behind the numbers. */
+export function viewGround(inputs: GroundInputs): GroundView {
+  const { plan, problems, words } = inputs;
+  return {
+    lead: 'Every figure in this report is worked out from the likely values below. Low and high say how far each of them may lie off: about one case in ten falls below the low, one in ten above the high. What that does to the results is not worked out yet: they come without a range.',
+    marks: markMeanings,
+    doubts: wordDoubts(inputs),
+    groups: groupAssumptions(inputs),
+    defaults: plan.defaults.map(({ sheet, column, rows, meaning }) => ({
+      where: `${sheet}, ${column}`,
+      rows: countOf(words, rows, 'row'),
+      meaning,
+    })),
+    warnings: wordWarnings(problems),
+  };
+}
+
+function wordDoubts({ sums, words, trust }: GroundInputs): GroundView['doubts'] {
+  return rankDoubts(sums.doubts)
+    .filter(({ weight }) => weight > 0)
+    .slice(0, 5)
+    .map(({ name, weight }) => ({
+      name,
+      id: trust.idOf(name),
+      says: `the biggest doubt behind ${words.percent(weight / sums.wholeMl)} of the paint put out`,
+    }));
+}
+
+const groupTitles = [
+  'A person, made small',
+  'Dress, build, kit',
+  'How paint goes on',
+  'Layers, where a scheme says nothing',
+  'Pots',
+] as const;
+type GroupTitle = (typeof groupTitles)[number];
+
+/** By the way the registry's names are built; a name of no kind stands with the pots. */
+function groupOf(name: string): GroupTitle {
+  if (/^(skin of|stature|eye level|share )/.test(name)) return 'A person, made small';
+  if (/^(dress|build|kit|relief)\b/.test(name)) return 'Dress, build, kit';
+  if (/(wet film|transfer|leftover)$|^painter$|^full target/.test(name)) return 'How paint goes on';
+  const ofLayer = layers.some((layer) => name.startsWith(`${layer} `));
+  return ofLayer ? 'Layers, where a scheme says nothing' : 'Pots';
+}
+
+function groupAssumptions({ plan, words, trust }: GroundInputs): GroundView['groups'] {
+  return groupTitles
+    .map((title) => ({
+      title,
+      rows: plan.assumptions
+        .filter(({ name }) => groupOf(name) === title)
+        .map((one) => viewAssumption(one, words, trust.idOf(one.name))),
+    }))
+    .filter(({ rows }) => rows.length > 0);
+}
+
+function viewAssumption(one: Assumption, words: NumberWords, id: string): AssumptionRow {
+  const { name, low, likely, high, unit, mark, source } = one;
+  const isExact = low === likely && high === likely;
+  return {
+    id,
+    name,
+    low: isExact ? '' : words.plain(low),
+    likely: words.plain(likely),
+    high: isExact ? '' : words.plain(high),
+    unit: unit.replace('cm2', 'cm²'),
+    mark,
+    source,
+    spread: isExact || likely === 0 ? undefined : { low: low / likely, high: high / likely },
+  };
+}
+
+/** Warnings in sheet and row order, repeats capped. Errors stop a plan, so none can be here. */
+function wordWarnings(problems: readonly Problem[]): string[] {
+  const warnings = orderProblems(problems.filter(({ severity }) => severity === 'warning'));
+  return capRepeats(warnings).flatMap(({ shown, more }) => [
+    ...shown.map(wordProblem),
+    ...(more > 0 ? [`and ${more} more like the last`] : []),
+  ]);
+}

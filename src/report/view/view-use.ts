@@ -1,0 +1,115 @@
+// Report view: where the paint goes. In: the plan, its sums. Out: ml by zone and layer, by paint (on the figure, lost,
+// left over), and parts that stay unpainted.
+import { splitWhole } from '../../model/money.js';
+import type { Plan } from '../../model/plan.js';
+import { layers } from '../../model/words.js';
+import type { UsePaint, UseView, UseZone } from './report-view.js';
+import type { PaintWork, WorkSums } from './sum-work.js';
+import { hexOf } from './view-palette.js';
+import type { TrustWords } from './view-trust.js';
+import { listOf, mlDigits, type NumberWords } from './word-numbers.js';
+
+interface UseInputs {
+  readonly plan: Plan;
+  readonly sums: WorkSums;
+  readonly words: NumberWords;
+  readonly trust: TrustWords;
+}
+
+/** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
+export function viewUse({ plan, sums, words, trust }: UseInputs): UseView {
+  const used = layers.filter((layer) => [...sums.zones.values()].some((zone) => zone.has(layer)));
+  return {
+    lead: wordLead(sums, words),
+    layers: used,
+    ...viewZones(sums, used, words),
+    paints: [...sums.paints].map(([paint, work], index) => ({
+      ...viewPaint(paint, work, { words, id: `use-${index + 1}`, hex: hexOf(plan, paint) }),
+      trust: trust.of(work.doubts),
+    })),
+    notPainted: wordUnpainted(sums),
+  };
+}
+
+function wordLead({ wholeMl, remainingMl }: WorkSums, words: NumberWords): string {
+  const whole = `The whole scheme puts out ${words.ml(wholeMl)} of paint`;
+  if (remainingMl === 0) return `${whole}; nothing of it is still to be done.`;
+  return remainingMl < wholeMl
+    ? `${whole}; ${words.ml(remainingMl)} of that is still to be done, and is shown here.`
+    : `${whole}, all of it still to be done.`;
+}
+
+type ZoneTable = Pick<UseView, 'zones' | 'layerTotals' | 'total'>;
+
+/** Cells are rounded by largest remainder over the whole table, so rows and columns add up to what is shown. */
+function viewZones({ zones, remainingMl }: WorkSums, used: readonly string[], words: NumberWords): ZoneTable {
+  const digits = mlDigits(remainingMl / 10);
+  const step = 10 ** digits;
+  const raw = [...zones.values()].flatMap((zone) => used.map((layer) => zone.get(layer) ?? 0));
+  const parts = splitWhole(Math.round(remainingMl * step), raw);
+  const largest = Math.max(0, ...raw);
+  const text = (steps: number): string => words.bareMl(steps / step, digits);
+  const cellAt = (index: number): UseZone['cells'][number] => {
+    const ml = raw[index] ?? 0;
+    const steps = parts[index] ?? 0;
+    const shown = steps === 0 ? words.bareMl(Math.min(ml, 0.4 / step), digits) : text(steps);
+    return { text: ml === 0 ? '' : shown, share: largest === 0 ? 0 : ml / largest };
+  };
+  const sum = (indexes: readonly number[]): string =>
+    text(indexes.reduce((total, index) => total + (parts[index] ?? 0), 0));
+  const columns = used.map((_, column) => column);
+  const names = [...zones.keys()];
+  return {
+    zones: names.map((zone, row) => {
+      const indexes = columns.map((column) => row * used.length + column);
+      return { zone, cells: indexes.map(cellAt), total: sum(indexes) };
+    }),
+    layerTotals: columns.map((column) => sum(names.map((_, row) => row * used.length + column))),
+    total: text(Math.round(remainingMl * step)),
+  };
+}
+
+interface PaintLooks {
+  readonly words: NumberWords;
+  readonly id: string;
+  readonly hex: string;
+}
+
+function viewPaint(paint: string, work: PaintWork, { words, id, hex }: PaintLooks): Omit<UsePaint, 'trust'> {
+  const { wholeMl, remainingMl } = work;
+  const onFigureMl = Math.min(work.onFigureMl, remainingMl);
+  const leftoverMl = Math.min(work.leftoverMl, remainingMl - onFigureMl);
+  const lostMl = remainingMl - onFigureMl - leftoverMl;
+  const digits = mlDigits(remainingMl);
+  const step = 10 ** digits;
+  const [onFigure = 0, lost = 0, leftover = 0] = splitWhole(Math.round(remainingMl * step), [
+    onFigureMl,
+    lostMl,
+    leftoverMl,
+  ]).map((steps) => steps / step);
+  const texts = {
+    whole: words.bareMl(wholeMl),
+    remaining: words.bareMl(remainingMl, digits),
+    onFigure: words.bareMl(onFigure, digits),
+    lost: words.bareMl(lost, digits),
+    leftover: words.bareMl(leftover, digits),
+  };
+  const bar = {
+    id,
+    hex,
+    title: `Where ${paint} goes`,
+    says: `${texts.onFigure} ml on the figures, ${texts.lost} ml lost on the way, ${texts.leftover} ml left over`,
+    onFigureShare: remainingMl > 0 ? onFigureMl / remainingMl : 0,
+    lostShare: remainingMl > 0 ? lostMl / remainingMl : 0,
+  };
+  return { paint, hex, ...texts, bar };
+}
+
+/** One sentence for each figure and scheme that leaves parts bare. */
+function wordUnpainted({ jobs }: WorkSums): string[] {
+  const says = new Set<string>();
+  for (const { figure, scheme, notPainted } of jobs.keys()) {
+    if (notPainted.length > 0) says.add(`${figure} in ${scheme}: ${listOf(notPainted, 12)}`);
+  }
+  return [...says];
+}
