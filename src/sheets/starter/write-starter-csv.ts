@@ -1,0 +1,29 @@
+// Starter: the sheets as CSV. In: nothing. Out: file names and texts, one for each sheet and one of explanations.
+import { listStarterSheets, type StarterSheet } from './list-starter-sheets.js';
+import { writeHowTo } from './word-how-to.js';
+
+export interface StarterFile {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** Tells spreadsheets that the text is UTF-8, also once the painter's own letters stand in it. */
+const byteOrderMark = '\ufeff';
+
+/** CSV by RFC 4180, as a folder holds it. */
+export function writeStarterCsv(): StarterFile[] {
+  const sheets = listStarterSheets();
+  return [
+    ...sheets.map((sheet) => ({ name: `${sheet.sheet}.csv`, content: byteOrderMark + csvOf(sheet) })),
+    { name: 'how-to.txt', content: byteOrderMark + writeHowTo(sheets) },
+  ];
+}
+
+function csvOf({ columns, rows }: StarterSheet): string {
+  return [columns.map(({ header }) => header), ...rows]
+    .map((cells) => `${cells.map(quoteCell).join(',')}\r\n`)
+    .join('');
+}
+
+const quoteCell = (text: string): string =>
+  /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;

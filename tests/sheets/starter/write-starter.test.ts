@@ -1,0 +1,131 @@
+import exceljs from 'exceljs';
+import papaparse from 'papaparse';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { sheetNames } from '../../../src/model/words.js';
+import { readyMadeZones } from '../../../src/model/zones.js';
+import { columns } from '../../../src/sheets/columns.js';
+import { exampleRows } from '../../../src/sheets/starter/example-rows.js';
+import { listStarterSheets } from '../../../src/sheets/starter/list-starter-sheets.js';
+import { writeStarterCsv } from '../../../src/sheets/starter/write-starter-csv.js';
+import { writeStarterWorkbook } from '../../../src/sheets/starter/write-starter-workbook.js';
+
+const sheets = listStarterSheets();
+const files = new Map(writeStarterCsv().map(({ name, content }) => [name, String(content)]));
+
+describe('the starter sheets', () => {
+  it('are all eleven, each with rows and only with known columns', () => {
+    expect(sheets.map(({ sheet }) => sheet)).toEqual([...sheetNames]);
+    for (const sheet of sheetNames) {
+      const known = new Set(columns[sheet].map(({ header }) => header));
+      expect(exampleRows[sheet].length).toBeGreaterThan(0);
+      for (const row of exampleRows[sheet]) for (const header of row.keys()) expect(known).toContain(header);
+    }
+  });
+
+  it('fill every needed cell but the price, which stands once in a set', () => {
+    for (const { sheet, columns: shown, rows } of sheets)
+      for (const [at, { header, needed }] of shown.entries())
+        if (needed && header !== 'price')
+          for (const row of rows) expect(row[at], `${sheet} ${header}`).not.toBe('');
+  });
+
+  it('carry codes with a right check digit, of the range for use inside a shop', () => {
+    // GS1 General Specifications 7.9: weights 3 and 1 from the right; 1.4: prefixes 200 to 299 are for restricted use.
+    const codes = sheets.flatMap(({ columns: shown, rows }) => {
+      const at = shown.findIndex(({ header }) => header === 'code');
+      return rows.map((row) => row[at] ?? '').filter((code) => code !== '');
+    });
+    expect(codes.length).toBeGreaterThan(15);
+    for (const code of codes) {
+      expect(code).toMatch(/^2\d{12}$/);
+      const sum = [...code].reduce((total, digit, at) => total + Number(digit) * (at % 2 === 0 ? 1 : 3), 0);
+      expect(sum % 10).toBe(0);
+    }
+  });
+});
+
+describe('as CSV', () => {
+  it.each(sheets.map((sheet) => [sheet.sheet, sheet] as const))(
+    '%s.csv reads back as written',
+    (name, sheet) => {
+      const text = files.get(`${name}.csv`) ?? '';
+      expect(text.startsWith('\ufeff')).toBe(true);
+      expect(text.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
+      const parsed = papaparse.parse<string[]>(text.slice(1), { delimiter: ',', skipEmptyLines: 'greedy' });
+      expect(parsed.errors).toEqual([]);
+      expect(parsed.data).toEqual([sheet.columns.map(({ header }) => header), ...sheet.rows]);
+    },
+  );
+
+  it('explain every column and name every ready-made zone', () => {
+    const lines = (files.get('how-to.txt') ?? '').split('\r\n');
+    const text = lines.join('\n');
+    for (const { columns: shown } of sheets)
+      for (const { header, says } of shown)
+        expect(lines.some((line) => line.startsWith(`  ${header}`) && line.includes(says))).toBe(true);
+    for (const zone of readyMadeZones.keys()) expect(text).toContain(zone);
+  });
+});
+
+describe('as a workbook', () => {
+  const workbook = new exceljs.Workbook();
+  beforeAll(async () => {
+    const { content } = await writeStarterWorkbook();
+    await workbook.xlsx.load((content as Uint8Array).buffer as ArrayBuffer);
+  });
+
+  const validationsOf = (sheet: string): Record<string, exceljs.DataValidation> => {
+    const worksheet = workbook.getWorksheet(sheet) as unknown as {
+      dataValidations: { model: Record<string, exceljs.DataValidation> };
+    };
+    return worksheet.dataValidations.model;
+  };
+
+  it('has a page of explanations, then a sheet for each, with frozen headers', () => {
+    expect(workbook.worksheets.map(({ name }) => name)).toEqual(['how to', ...sheetNames]);
+    for (const sheet of sheetNames)
+      expect(workbook.getWorksheet(sheet)?.views[0]).toMatchObject({ state: 'frozen', ySplit: 1 });
+    const said = workbook.getWorksheet('how to')?.getColumn(4).values.map(String) ?? [];
+    for (const { columns: shown } of sheets)
+      for (const { says } of shown) expect(said.some((line) => line.startsWith(says))).toBe(true);
+  });
+
+  it('offers every closed list of words as a dropdown, and no other word', () => {
+    for (const { sheet, columns: shown } of sheets)
+      for (const [at, { choices }] of shown.entries()) {
+        if (choices === undefined) continue;
+        const letter = workbook.getWorksheet(sheet)?.getColumn(at + 1).letter;
+        for (const row of [2, 500, 1000]) {
+          const validation = validationsOf(sheet)[`${letter}${row}`];
+          expect(validation, `${sheet} ${letter}${row}`).toMatchObject({
+            type: 'list',
+            allowBlank: true,
+            errorStyle: 'stop',
+          });
+          expect(validation?.formulae).toEqual([`"${choices.join(',')}"`]);
+          // ECMA-376 part 1, 18.3.1.42 with Excel's published limit: a list written out has 255 characters at the most.
+          expect(choices.join(',').length).toBeLessThanOrEqual(255);
+        }
+      }
+  });
+
+  it('offers names of other sheets, and takes new ones', () => {
+    expect(validationsOf('army').B2).toMatchObject({ type: 'list', formulae: ['figures!$A$2:$A$1000'] });
+    expect(validationsOf('army').B2?.errorStyle).not.toBe('stop');
+  });
+
+  it('holds numbers, shares and dates as such, and codes as text', () => {
+    const pots = workbook.getWorksheet('pots');
+    expect(pots?.getCell('B2').value).toBe(400);
+    expect(pots?.getCell('C2').value).toBe(0.6);
+    expect(pots?.getCell('C2').numFmt).toBe('0%');
+    expect(workbook.getWorksheet('log')?.getCell('A2').value).toEqual(new Date('2025-03-08T00:00:00Z'));
+    const code = pots?.getColumn(
+      (sheets
+        .find(({ sheet }) => sheet === 'pots')
+        ?.columns.findIndex(({ header }) => header === 'code') as number) + 1,
+    );
+    expect(code?.values[2]).toBe('2000310000019');
+    expect(code?.numFmt).toBe('@');
+  });
+});
