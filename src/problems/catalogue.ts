@@ -23,18 +23,22 @@ export interface Details {
   readonly hint?: string;
 }
 
-/** Makes a problem of `code` at `place`. */
+/** Makes a problem of `code` at `place`. A `[...]` of the code's own hint falls away where nothing is expected. */
 export function problem(code: ProblemCode, place: Place, details: Details = {}): Problem<ProblemCode> {
   const { found = '', expected = '' } = details;
   const wording: Wording = catalogue[code];
-  const hint = fill(details.hint ?? wording.hint, found, expected);
+  const hint = fill(details.hint ?? settle(wording.hint, expected), found, expected);
   return { code, severity: wording.severity, ...place, found, expected, hint };
 }
 
 /** What is wrong, in words, without place and hint. */
 export function saysOf(of: Problem): string {
   const wording: Wording | undefined = catalogue[of.code as ProblemCode];
-  return wording === undefined ? of.code : fill(wording.says, of.found, of.expected);
+  return wording === undefined ? of.code : fill(settle(wording.says, of.expected), of.found, of.expected);
+}
+
+function settle(hint: string, expected: string): string {
+  return hint.replace(/\[(.*?)\]/g, expected === '' ? '' : '$1');
 }
 
 function fill(text: string, found: string, expected: string): string {

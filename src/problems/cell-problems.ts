@@ -1,10 +1,78 @@
-// Problems: words for one cell or one row by itself.
+// Problems: words for one column, one cell or one row by itself. `[...]` falls away where nothing is expected.
+import { readingProblems } from './reading-problems.js';
 import type { Wording } from './wording.js';
 
 export const cellProblems = {
-  'not-a-volume': {
+  'missing-column': {
     severity: 'error',
-    says: '"{found}" is not a volume',
-    hint: 'Write a number of millilitres, such as 12.5.',
+    says: 'there is no such column',
+    hint: 'Add it to the header row[, or rename "{expected}" if that is meant].',
+  },
+  'near-column': {
+    severity: 'warning',
+    says: 'no column of this sheet is called so',
+    hint: 'Rename it "{expected}" if that is meant; as it stands it is left alone as a note of your own.',
+  },
+  'blank-cell': { severity: 'error', says: 'this cell is blank', hint: 'Write {expected}.' },
+  ...readingProblems,
+  'left-over-size': {
+    severity: 'error',
+    says: '"{found}" is more than the whole pot, {expected}',
+    hint: 'Check both numbers.',
+  },
+  'empty-missing': {
+    severity: 'error',
+    says: 'a weight in "left" tells nothing without the weight of the empty pot',
+    hint: 'Weigh an empty pot of the same kind and write its grams, such as 14.5.',
+  },
+  'below-empty': {
+    severity: 'error',
+    says: '"{found}" is less than the empty pot weighs, {expected}',
+    hint: 'Check both weights.',
+  },
+  'heavier-than-full': {
+    severity: 'error',
+    says: '"{found}" is more than the full pot could weigh, {expected}',
+    hint: 'Check both weights and the size.',
+  },
+  'no-eye-height': {
+    severity: 'error',
+    says: 'without a box, a figure needs the height of its eyes',
+    hint: 'Measure from the soles to the eyes and write millimetres, such as 28.',
+  },
+  'box-with-body': {
+    severity: 'error',
+    says: 'a box takes no {expected}',
+    hint: 'Leave this cell blank; give a crew a row of its own.',
+  },
+  'no-surface': {
+    severity: 'error',
+    says: 'the figure "{found}" has nothing that could be painted',
+    hint: 'Give it a dress, kit, a base or a box.',
+  },
+  'offer-for-nothing': {
+    severity: 'error',
+    says: '"{found}" is no price for an offer',
+    hint: 'Write what it costs, or take the offer out.',
+  },
+  'log-gains': {
+    severity: 'error',
+    says: '"{found}" is more than before, {expected}',
+    hint: 'Swap the two weights if they stand in the wrong columns.',
+  },
+  'log-half-weighed': {
+    severity: 'warning',
+    says: 'only one of the two weights is there',
+    hint: 'Write both; until then the row counts for nothing.',
+  },
+  'log-without-amount': {
+    severity: 'warning',
+    says: 'this row does not say how much was used',
+    hint: 'Write both weights, or used ml; until then it counts for nothing.',
+  },
+  'unknown-setting': {
+    severity: 'error',
+    says: '"{found}" is not a setting',
+    hint: 'Write currency, date, locale, sure %, restock or the name of an assumption[; near it is {expected}].',
   },
 } as const satisfies Record<string, Wording>;

@@ -1,10 +1,146 @@
 // Problems: words for rows that do not fit one another, within a sheet or across sheets.
+// `[...]` falls away where no known name is near.
 import type { Wording } from './wording.js';
 
 export const crossProblems = {
   'unknown-paint': {
     severity: 'error',
     says: 'no sheet of yours knows the paint "{found}"',
-    hint: 'Add it to the pots, paints or offers sheet, or spell it as there: {expected}.',
+    hint: 'Add it to the pots, paints or offers sheet[, or spell it as there: {expected}].',
+  },
+  'unknown-figure': {
+    severity: 'error',
+    says: 'the figures sheet does not know "{found}"',
+    hint: 'Add it there[, or spell it as there: {expected}].',
+  },
+  'unknown-scheme': {
+    severity: 'error',
+    says: 'the schemes sheet does not know "{found}"',
+    hint: 'Add it there[, or spell it as there: {expected}].',
+  },
+  'unknown-unit': {
+    severity: 'error',
+    says: 'the army sheet does not know "{found}"',
+    hint: 'Add it there[, or spell it as there: {expected}].',
+  },
+  'unknown-zone': {
+    severity: 'error',
+    says: '"{found}" is neither a part nor a zone',
+    hint: 'Add it to the zones sheet[, or write {expected}].',
+  },
+  'unknown-step': {
+    severity: 'error',
+    says: '"{found}" is not a step of the scheme of this unit',
+    hint: 'Write one of its steps: {expected}.',
+  },
+  'scheme-needed': {
+    severity: 'error',
+    says: 'there are several schemes, and this unit names none',
+    hint: 'Write {expected}.',
+  },
+  'repeated-name': {
+    severity: 'error',
+    says: '"{found}" already stands in {expected}',
+    hint: 'Give each a name of its own, or take one of the rows out.',
+  },
+  'repeated-treatment': {
+    severity: 'error',
+    says: 'this step, zone, layer and paint already stand in {expected}',
+    hint: 'Take one of the rows out; more coats go into the coats column.',
+  },
+  'also-called-twice': {
+    severity: 'error',
+    says: '"{found}" is already another name of "{expected}"',
+    hint: 'One name can mean one paint only: take it from one of the two.',
+  },
+  'also-called-own': {
+    severity: 'warning',
+    says: '"{found}" has a row of its own in the paints sheet',
+    hint: 'It stays a paint of its own; take it out here, or take out its row.',
+  },
+  'paint-contradiction': {
+    severity: 'error',
+    says: '"{found}" does not agree with {expected}',
+    hint: 'A paint can have one value only: write the same in both places, or leave one blank.',
+  },
+  'offer-without-price': {
+    severity: 'error',
+    says: 'the offer "{found}" has no price on any of its rows',
+    hint: 'Write what the whole offer costs.',
+  },
+  'offer-two-prices': {
+    severity: 'error',
+    says: '"{found}" is a second price for this offer, after {expected}',
+    hint: 'Write the price of the whole offer on one row.',
+  },
+  'offer-price-repeated': {
+    severity: 'warning',
+    says: '"{found}" already stands in {expected} of this offer',
+    hint: 'It is taken once, for the whole set; pots sold one by one need offers of their own.',
+  },
+  'offer-two-limits': {
+    severity: 'error',
+    says: '"{found}" does not agree with {expected}, which is available of this offer in another row',
+    hint: 'Write how many of the whole offer can be had on one row.',
+  },
+  'shop-without-row': {
+    severity: 'warning',
+    says: 'the shops sheet does not know "{found}"',
+    hint: 'Its postage counts as 0; add it there[, or spell it as there: {expected}].',
+  },
+  'free-below-least': {
+    severity: 'warning',
+    says: 'postage is free from "{found}", which is below the least order of {expected}',
+    hint: 'Check both sums.',
+  },
+  'zone-name-taken': {
+    severity: 'error',
+    says: '"{found}" is already a part or a ready-made zone',
+    hint: 'Give your zone another name.',
+  },
+  'zone-in-zone': {
+    severity: 'error',
+    says: '"{found}" is a zone, and a zone is made of parts only',
+    hint: 'Write its parts instead[: {expected}].',
+  },
+  'part-over-whole': {
+    severity: 'error',
+    says: '"{found}" comes to {expected} in this zone',
+    hint: 'Bring its shares down to 100% at the most.',
+  },
+  'zone-not-on-figure': {
+    severity: 'warning',
+    says: 'the zone "{found}" has no part on the figure "{expected}"',
+    hint: 'Nothing is painted there; change the zone, or what the figure has.',
+  },
+  'paint-not-had': {
+    severity: 'warning',
+    says: 'no pot and no offer has the paint "{found}"',
+    hint: 'It will be listed as unmet; add a pot or an offer of it.',
+  },
+  'step-out-of-order': {
+    severity: 'warning',
+    says: 'step {found} stands below step {expected}',
+    hint: 'Steps are painted in the order of their numbers: renumber it, or move the row.',
+  },
+  'share-missing': {
+    severity: 'error',
+    says: 'this row belongs to a mix and has no share',
+    hint: 'Write its share, such as 50%, or give it a step of its own.',
+  },
+  'shares-of-two-kinds': {
+    severity: 'error',
+    says: '"{found}" is not counted like {expected} in the same mix',
+    hint: 'Write all shares of a mix in percent, or all in parts.',
+  },
+  'shares-not-whole': {
+    severity: 'error',
+    says: 'the shares of this mix come to {found}',
+    hint: 'Bring them to 100%.',
+  },
+  'mix-contradiction': {
+    severity: 'error',
+    says: '"{found}" is not what the first row of the mix says[, {expected}]',
+    hint: 'Coats, method, area % and thin of a mix stand on its first row: leave this cell blank.',
   },
 } as const satisfies Record<string, Wording>;

@@ -1,0 +1,141 @@
+// Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
+import type { Figure } from '../../model/sheets.js';
+import { type Build, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
+import { partsOfFigure } from '../../model/zones.js';
+import type { Table } from '../table.js';
+import { type Findings, useDefault } from './collect-findings.js';
+import { makeNameBook, type NameBook } from './keep-names.js';
+import type { CellKind } from './read-cell/cell-kind.js';
+import { choiceKind, wordFinder, wordsNear } from './read-cell/read-choice.js';
+import { figuresPerBase } from './read-cell/read-count.js';
+import { listKind, nameKind } from './read-cell/read-name.js';
+import { baseHeight, eyeHeight, surface } from './read-cell/read-number.js';
+import { baseKind, boxKind } from './read-cell/read-sides.js';
+import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { tellRepeat } from './tell-repeat.js';
+
+const figuresSchema = (price: CellKind<number>) => ({
+  figure: column('figure', nameKind),
+  eyeMm: column('eye mm', eyeHeight),
+  build: column('build', choiceKind('a build', builds)),
+  dress: column('dress', choiceKind('a dress', dresses)),
+  kit: column('kit', listKind),
+  base: column('base', baseKind, { meaning: 'no base' }),
+  baseHighMm: column('base high mm', baseHeight),
+  perBase: column('per base', figuresPerBase),
+  boxMm: column('box mm', boxKind),
+  areaCm2: column('area cm2', surface, { meaning: 'estimated' }),
+  price: column('price', price, { meaning: 'unpriced' }),
+});
+
+type FigureSheet = OpenSheet<ReturnType<typeof figuresSchema>>;
+type Row = RowOf<ReturnType<typeof figuresSchema>>;
+
+export interface CheckedFigures {
+  readonly figures: ReadonlyMap<string, Figure>;
+  /** Every name with a row, however bad the row; undefined where the sheet or its column is missing. */
+  readonly book: NameBook | undefined;
+}
+
+interface Given {
+  readonly table: Table | undefined;
+  readonly price: CellKind<number>;
+  readonly findings: Findings;
+}
+
+/** One Figure for each name; a name that stands twice counts once. */
+export function checkFigures({ table, price, findings }: Given): CheckedFigures {
+  const sheet = readRows('figures', figuresSchema(price), { table, findings });
+  const book = makeNameBook();
+  const first = new Map<string, number>();
+  const figures = new Map<string, Figure>();
+  for (const row of sheet.rows) {
+    const kit = readKit(sheet, row);
+    const figure = row.figure === undefined ? undefined : book.add(row.figure);
+    checkRow(sheet, row, kit);
+    if (figure === undefined || tellRepeat(sheet, row, { key: 'figure', name: figure, first })) continue;
+    figures.set(figure, figureOf(row, figure, kit));
+  }
+  recordDefaults(sheet.rows, findings);
+  return { figures, book: sheet.has('figure') ? book : undefined };
+}
+
+const findKit = wordFinder(kitItems);
+
+/** Items with their number, in the order of their first mention; unknown ones are told. `none` is nothing. */
+function readKit(sheet: FigureSheet, row: Row): ReadonlyMap<KitItem, number> {
+  const kit = new Map<KitItem, number>();
+  for (const found of row.kit ?? []) {
+    const item = findKit(found);
+    if (item !== undefined) kit.set(item, (kit.get(item) ?? 0) + 1);
+    else if (!/^none$/i.test(found)) {
+      sheet.blame('unknown-kit', row, 'kit', { found, expected: wordsNear(found, kitItems) });
+    }
+  }
+  return kit;
+}
+
+function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
+  const isBad = (key: string): boolean => row.bad.includes(key);
+  if (row.boxMm !== undefined) checkBox(sheet, row, kit);
+  if (row.boxMm !== undefined || isBad('boxMm')) return;
+  if (row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
+  if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
+  const wearsNothing = (row.kit ?? []).every((item) => /^none$/i.test(item));
+  if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
+}
+
+function checkBox(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
+  if (row.build !== undefined) sheet.blame('box-with-body', row, 'build', { expected: 'build' });
+  if (row.dress !== undefined && row.dress !== 'none') {
+    sheet.blame('box-with-body', row, 'dress', { expected: 'dress' });
+  }
+  if (kit.size > 0) sheet.blame('box-with-body', row, 'kit', { expected: 'kit' });
+}
+
+/** Without body and kit; an area of the painter's own needs parts to lie on. */
+const hasNoParts = ({ base, areaCm2 }: Row): boolean =>
+  base === undefined || base === 'none' || areaCm2 !== undefined;
+
+/** Eyes at 25 to 35 mm are heroic, any other figure is true to scale. */
+function usualBuild(eyeMm: number | undefined): Build {
+  return eyeMm !== undefined && eyeMm >= 25 && eyeMm <= 35 ? 'heroic' : 'true scale';
+}
+
+function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): Figure {
+  const { eyeMm, base, boxMm, areaCm2, price } = row;
+  const isBox = boxMm !== undefined;
+  return {
+    figure,
+    ...(eyeMm === undefined ? {} : { eyeMm }),
+    build: row.build ?? (isBox ? 'true scale' : usualBuild(eyeMm)),
+    dress: row.dress ?? (isBox ? 'none' : 'clothed'),
+    kit: [...kit].map(([item, count]) => ({ item, count })),
+    ...(base === undefined || base === 'none' ? {} : { base }),
+    baseHighMm: row.baseHighMm ?? 3,
+    perBase: row.perBase ?? 1,
+    ...(boxMm === undefined ? {} : { boxMm }),
+    ...(areaCm2 === undefined ? {} : { areaCm2 }),
+    ...(price === undefined ? {} : { priceMinor: price }),
+  };
+}
+
+function recordDefaults(rows: readonly Row[], findings: Findings): void {
+  const bodies = rows.filter(({ boxMm }) => boxMm === undefined);
+  const based = rows.filter(({ base }) => base !== undefined && base !== 'none');
+  const used = (of: readonly Row[], key: keyof Row & string, words: readonly [string, string]): void => {
+    const blank = of.filter((row) => row[key] === undefined && !row.bad.includes(key));
+    useDefault(findings, { sheet: 'figures', column: words[0], rows: blank.length, meaning: words[1] });
+  };
+  used(bodies, 'build', ['build', 'heroic for eyes at 25 to 35 mm, else true scale']);
+  used(bodies, 'dress', ['dress', 'clothed']);
+  used(bodies, 'kit', ['kit', 'nothing']);
+  used(based, 'baseHighMm', ['base high mm', '3']);
+  used(based, 'perBase', ['per base', '1']);
+}
+
+/** Whether a figure has any of some parts. */
+export function hasPartOf(figure: Figure, parts: Iterable<string>): boolean {
+  const own: readonly string[] = partsOfFigure(figure);
+  return [...parts].some((part) => own.includes(part));
+}

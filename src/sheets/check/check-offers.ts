@@ -1,0 +1,133 @@
+// Checks: the offers sheet. In: its rows, the paints. Out: offers, the rows of a set under one price.
+import type { Offer, OfferPot, Paint } from '../../model/sheets.js';
+import { containers } from '../../model/words.js';
+import type { Table } from '../table.js';
+import { type Findings, useDefault } from './collect-findings.js';
+import { foldName } from './fold-name.js';
+import type { NameBook } from './keep-names.js';
+import { pickContainer } from './pick-container.js';
+import type { CellKind } from './read-cell/cell-kind.js';
+import { choiceKind } from './read-cell/read-choice.js';
+import { codeKind, rightCheckDigit } from './read-cell/read-code.js';
+import { availableCount, potCount } from './read-cell/read-count.js';
+import { nameKind } from './read-cell/read-name.js';
+import { potVolume } from './read-cell/read-number.js';
+import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+
+const offersSchema = (price: CellKind<number>) => ({
+  shop: column('shop', nameKind),
+  offer: column('offer', nameKind),
+  price: column('price', price, { mayBeBlank: true }),
+  paint: column('paint', nameKind),
+  sizeMl: column('size ml', potVolume),
+  pots: column('pots', potCount, { blank: 1, meaning: '1' }),
+  available: column('available', availableCount),
+  container: column('container', choiceKind('a container', containers)),
+  code: column('code', codeKind),
+});
+
+export type OfferSheet = OpenSheet<ReturnType<typeof offersSchema>>;
+type Row = RowOf<ReturnType<typeof offersSchema>>;
+
+/** The cells of the offers sheet. */
+export function openOffers(
+  table: Table | undefined,
+  price: CellKind<number>,
+  findings: Findings,
+): OfferSheet {
+  return readRows('offers', offersSchema(price), { table, findings });
+}
+
+interface Beside {
+  readonly paintBook: NameBook;
+  readonly shopBook: NameBook;
+  readonly paints: ReadonlyMap<string, Paint>;
+  readonly findings: Findings;
+}
+
+/** One offer for each shop and offer name, in the order of their first rows. */
+export function checkOffers(sheet: OfferSheet, beside: Beside): readonly Offer[] {
+  for (const row of sheet.rows) checkRow(sheet, row);
+  const sets = groupSets(sheet.rows);
+  for (const rows of sets) checkSet(sheet, rows);
+  const unlimited = sets.filter((rows) =>
+    rows.every((row) => row.available === undefined && !row.bad.includes('available')),
+  );
+  const used = (header: string, rows: number, meaning: string): void =>
+    useDefault(beside.findings, { sheet: 'offers', column: header, rows, meaning });
+  used('available', unlimited.length, 'no limit');
+  const unsaid = sheet.rows.filter((row) => row.container === undefined && !row.bad.includes('container'));
+  used('container', unsaid.length, 'a can for a primer or varnish of 150 ml or more, else a pot');
+  return sets.flatMap((rows) => offerOf(rows, beside) ?? []);
+}
+
+function checkRow(sheet: OfferSheet, row: Row): void {
+  const right = row.code === undefined ? undefined : rightCheckDigit(row.code);
+  if (right !== undefined) sheet.blame('wrong-check-digit', row, 'code', { expected: String(right) });
+  if (row.price === 0) sheet.blame('offer-for-nothing', row, 'price');
+}
+
+/** Rows without a shop or an offer name are told already and belong to no set. */
+function groupSets(rows: readonly Row[]): Row[][] {
+  const sets = new Map<string, Row[]>();
+  for (const row of rows) {
+    if (row.shop === undefined || row.offer === undefined) continue;
+    const key = `${foldName(row.shop)}\n${foldName(row.offer)}`;
+    const set = sets.get(key);
+    if (set === undefined) sets.set(key, [row]);
+    else set.push(row);
+  }
+  return [...sets.values()];
+}
+
+function checkSet(sheet: OfferSheet, rows: readonly Row[]): void {
+  const [first] = rows;
+  const priced = rows.filter(({ price }) => price !== undefined);
+  const unread = rows.some(({ bad }) => bad.includes('price'));
+  if (priced.length === 0 && first !== undefined && !unread && sheet.has('price')) {
+    sheet.blame('offer-without-price', first, 'price', { found: first.offer ?? '' });
+  }
+  const [firstPriced, ...again] = priced;
+  for (const row of again) {
+    const same = row.price === firstPriced?.price;
+    const expected = firstPriced === undefined ? '' : sheet.text(firstPriced, 'price');
+    if (same) sheet.blame('offer-price-repeated', row, 'price', { expected: `row ${firstPriced?.row}` });
+    else
+      sheet.blame('offer-two-prices', row, 'price', { expected: `"${expected}" in row ${firstPriced?.row}` });
+  }
+  const [limit, ...limits] = rows.filter(({ available }) => available !== undefined);
+  for (const row of limits) {
+    if (row.available === limit?.available) continue;
+    sheet.blame('offer-two-limits', row, 'available', {
+      expected: `"${limit?.available}" in row ${limit?.row}`,
+    });
+  }
+}
+
+function offerOf(rows: readonly Row[], beside: Beside): Offer | undefined {
+  const [first] = rows;
+  const priceMinor = rows.find(({ price }) => price !== undefined)?.price;
+  const available = rows.find((row) => row.available !== undefined)?.available;
+  if (first?.shop === undefined || first.offer === undefined || priceMinor === undefined) return undefined;
+  return {
+    row: first.row,
+    shop: beside.shopBook.find(first.shop) ?? first.shop,
+    offer: first.offer,
+    priceMinor,
+    ...(available === undefined ? {} : { available }),
+    pots: rows.flatMap((row) => potOf(row, beside) ?? []),
+  };
+}
+
+function potOf(row: Row, { paintBook, paints }: Beside): OfferPot | undefined {
+  const { sizeMl, pots, container, code } = row;
+  const paint = row.paint === undefined ? undefined : paintBook.find(row.paint);
+  if (paint === undefined || sizeMl === undefined || pots === undefined) return undefined;
+  return {
+    paint,
+    sizeMl,
+    count: pots,
+    container: container ?? pickContainer(sizeMl, paints.get(paint)?.kind),
+    ...(code === undefined ? {} : { code }),
+  };
+}

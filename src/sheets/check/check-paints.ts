@@ -1,0 +1,106 @@
+// Checks: every paint that any sheet names. In: rows of pots, paints and offers. Out: a book of names, and one Paint each.
+import type { Paint } from '../../model/sheets.js';
+import { opacities, type PaintKind, paintKinds } from '../../model/words.js';
+import { type Findings, useDefault } from './collect-findings.js';
+import { foldName } from './fold-name.js';
+import type { NameBook } from './keep-names.js';
+import { choiceKind } from './read-cell/read-choice.js';
+import { hexKind } from './read-cell/read-hex.js';
+import { listKind, nameKind } from './read-cell/read-name.js';
+import { density, keptVolume, thinning } from './read-cell/read-number.js';
+import { column, type OpenSheet, type RowOf } from './read-rows.js';
+
+/** What describes a paint; the pots sheet has these columns too. */
+export const paintColumns = {
+  kind: column('kind', choiceKind('a kind of paint', paintKinds)),
+  hex: column('hex', hexKind),
+  opacity: column('opacity', choiceKind('an opacity', opacities)),
+  density: column('density g/ml', density),
+  thin: column('thin', thinning),
+  keepMl: column('keep ml', keptVolume),
+  alsoCalled: column('also called', listKind),
+};
+
+export const paintsSchema = { paint: column('paint', nameKind), ...paintColumns };
+
+export type PaintSheet = OpenSheet<typeof paintsSchema>;
+type PaintRow = RowOf<typeof paintsSchema>;
+
+/** A sheet that describes paints, as it is called in a problem. */
+export interface Describing {
+  readonly title: string;
+  readonly sheet: PaintSheet;
+}
+
+type Field = 'kind' | 'hex' | 'opacity' | 'density' | 'thin' | 'keepMl';
+const fields: readonly Field[] = ['kind', 'hex', 'opacity', 'density', 'thin', 'keepMl'];
+
+interface Draft {
+  readonly name: string;
+  readonly given: Map<Field, { readonly value: unknown; readonly said: string }>;
+  readonly alsoCalled: Map<string, string>;
+}
+
+/**
+ * One Paint for each name in the book, as pots and paints describe it together. The first value counts; another one
+ * is told as a contradiction. A kind given nowhere is a colour.
+ */
+export function mergePaints(
+  book: NameBook,
+  describing: readonly Describing[],
+  { findings, shelfPercent }: { readonly findings: Findings; readonly shelfPercent: number },
+): ReadonlyMap<string, Paint> {
+  const drafts = new Map<string, Draft>();
+  for (const name of book.all()) drafts.set(name, { name, given: new Map(), alsoCalled: new Map() });
+  for (const from of describing) {
+    for (const row of from.sheet.rows) {
+      const draft = row.paint === undefined ? undefined : drafts.get(book.find(row.paint) ?? '');
+      if (draft !== undefined) mergeRow(draft, row, from);
+    }
+  }
+  const paints = [...drafts.values()].map(paintOf);
+  const blank = (field: Field): number =>
+    [...drafts.values()].filter(({ given }) => !given.has(field)).length;
+  const used = (header: string, field: Field, meaning: string): void =>
+    useDefault(findings, { sheet: 'paints', column: header, rows: blank(field), meaning });
+  used('kind', 'kind', 'colour');
+  used('density g/ml', 'density', 'as usual for its kind');
+  used('thin', 'thin', 'as usual for the layer');
+  used('keep ml', 'keepMl', `${shelfPercent} % of its largest pot`);
+  return new Map(paints.map((paint) => [paint.paint, paint]));
+}
+
+function mergeRow(draft: Draft, row: PaintRow, { title, sheet }: Describing): void {
+  for (const field of fields) {
+    const value = row[field];
+    if (value === undefined) continue;
+    const before = draft.given.get(field);
+    if (before === undefined) {
+      draft.given.set(field, { value, said: `"${sheet.text(row, field)}" in row ${row.row} of ${title}` });
+    } else if (before.value !== value) {
+      sheet.blame('paint-contradiction', row, field, { expected: before.said });
+    }
+  }
+  for (const name of row.alsoCalled ?? []) {
+    if (foldName(name) !== foldName(draft.name)) draft.alsoCalled.set(foldName(name), name);
+  }
+}
+
+function paintOf({ name, given, alsoCalled }: Draft): Paint {
+  const value = <T>(field: Field): T | undefined => given.get(field)?.value as T | undefined;
+  const hex = value<string>('hex');
+  const opacity = value<Paint['opacity'] & string>('opacity');
+  const densityGPerMl = value<number>('density');
+  const thin = value<number>('thin');
+  const keepMl = value<number>('keepMl');
+  return {
+    paint: name,
+    kind: value<PaintKind>('kind') ?? 'colour',
+    ...(hex === undefined ? {} : { hex }),
+    ...(opacity === undefined ? {} : { opacity }),
+    ...(densityGPerMl === undefined ? {} : { densityGPerMl }),
+    ...(thin === undefined ? {} : { thin }),
+    ...(keepMl === undefined ? {} : { keepMl }),
+    alsoCalled: [...alsoCalled.values()],
+  };
+}

@@ -1,0 +1,112 @@
+// Checks: the schemes sheet. In: its rows, books of paints and zones. Out: schemes, their steps in order.
+import type { Scheme, Step } from '../../model/sheets.js';
+import type { Table } from '../table.js';
+import { checkMix, stepOf } from './check-mix.js';
+import type { Findings } from './collect-findings.js';
+import { makeNameBook, type NameBook } from './keep-names.js';
+import { openSchemes, type SchemeRow, type SchemeSheet } from './open-schemes.js';
+
+interface Given {
+  readonly table: Table | undefined;
+  /** Undefined where paints cannot be looked up. */
+  readonly paints: NameBook | undefined;
+  readonly zones: NameBook | undefined;
+  readonly findings: Findings;
+}
+
+export interface CheckedSchemes {
+  readonly sheet: SchemeSheet;
+  readonly schemes: ReadonlyMap<string, Scheme>;
+  /** Undefined where the sheet or its column is missing. */
+  readonly book: NameBook | undefined;
+  /** Step numbers by scheme; a scheme with a step that could not be read has none. */
+  readonly steps: ReadonlyMap<string, ReadonlySet<number>>;
+}
+
+/** One Scheme for each name, in the order of their first rows. */
+export function checkSchemes({ table, paints, zones, findings }: Given): CheckedSchemes {
+  const sheet = openSchemes(table, findings);
+  for (const row of sheet.rows) checkNames(sheet, row, { paints, zones });
+  const book = makeNameBook();
+  const byScheme = new Map<string, SchemeRow[]>();
+  for (const row of sheet.rows) {
+    if (row.scheme === undefined) continue;
+    const scheme = book.add(row.scheme);
+    const rows = byScheme.get(scheme);
+    if (rows === undefined) byScheme.set(scheme, [row]);
+    else rows.push(row);
+  }
+  const schemes = new Map<string, Scheme>();
+  const steps = new Map<string, ReadonlySet<number>>();
+  for (const [scheme, rows] of byScheme) {
+    checkOrder(sheet, rows);
+    schemes.set(scheme, { scheme, steps: stepsOf(sheet, rows, { paints, zones }) });
+    if (rows.every(({ step }) => step !== undefined))
+      steps.set(scheme, new Set(rows.flatMap(({ step }) => step ?? [])));
+  }
+  return { sheet, schemes, book: sheet.has('scheme') ? book : undefined, steps };
+}
+
+type Books = Pick<Given, 'paints' | 'zones'>;
+
+function checkNames(sheet: SchemeSheet, row: SchemeRow, { paints, zones }: Books): void {
+  const { paint, zone } = row;
+  if (paint !== undefined && paints !== undefined && paints.find(paint) === undefined) {
+    sheet.blame('unknown-paint', row, 'paint', { expected: paints.nearest(paint) });
+  }
+  if (zone !== undefined && zones !== undefined && zones.find(zone) === undefined) {
+    sheet.blame('unknown-zone', row, 'zone', { expected: zones.nearest(zone) });
+  }
+}
+
+/** Painters write steps in order, so a lower number below a higher one is likely a slip; the plan sorts them anyway. */
+function checkOrder(sheet: SchemeSheet, rows: readonly SchemeRow[]): void {
+  let before: number | undefined;
+  for (const row of rows) {
+    if (row.step === undefined) continue;
+    if (before !== undefined && row.step < before) {
+      sheet.blame('step-out-of-order', row, 'step', { expected: String(before) });
+    }
+    before = row.step;
+  }
+}
+
+/** Steps by ascending number. Rows alike in step, zone and layer are one mix where any of them has a share. */
+function stepsOf(sheet: SchemeSheet, rows: readonly SchemeRow[], books: Books): readonly Step[] {
+  const alike = new Map<string, SchemeRow[]>();
+  for (const row of rows) {
+    if (row.step === undefined || row.zone === undefined || row.layer === undefined) continue;
+    const key = `${row.step}\n${books.zones?.find(row.zone) ?? row.zone}\n${row.layer}`;
+    const group = alike.get(key);
+    if (group === undefined) alike.set(key, [row]);
+    else group.push(row);
+  }
+  return [...alike.values()]
+    .flatMap((group) => stepsOfGroup(sheet, group, books))
+    .sort((a, b) => a.step - b.step || a.row - b.row);
+}
+
+function stepsOfGroup(sheet: SchemeSheet, group: readonly SchemeRow[], books: Books): readonly Step[] {
+  const rows = withoutRepeats(sheet, group, books);
+  const isMix = rows.some((row) => row.share !== undefined || row.bad.includes('share'));
+  if (!isMix) return rows.flatMap((row) => stepOf([row], [1], books) ?? []);
+  const step = stepOf(rows, checkMix(sheet, rows), books);
+  return step === undefined ? [] : [step];
+}
+
+/** The same paint twice in one step, zone and layer is told, and counts once. */
+function withoutRepeats(
+  sheet: SchemeSheet,
+  group: readonly SchemeRow[],
+  { paints }: Books,
+): readonly SchemeRow[] {
+  const first = new Map<string, number>();
+  return group.filter((row) => {
+    if (row.paint === undefined) return true;
+    const paint = paints?.find(row.paint) ?? row.paint;
+    const before = first.get(paint);
+    if (before === undefined) first.set(paint, row.row);
+    else sheet.blame('repeated-treatment', row, 'paint', { expected: `row ${before}` });
+    return before === undefined;
+  });
+}

@@ -1,0 +1,160 @@
+// Checks, all of them: tables in; typed rows that refer to each other by name out, with every problem found on the way.
+import type { Assumptions } from '../../model/assumption.js';
+import type { Problem } from '../../model/problem.js';
+import type { IsoDate, Sheets } from '../../model/sheets.js';
+import { neededSheets, type SheetName, sheetNames } from '../../model/words.js';
+import type { ProblemCode } from '../../problems/catalogue.js';
+import { orderProblems } from '../../problems/order-problems.js';
+import type { ReadTables, Table } from '../table.js';
+import { type CheckedArmy, checkArmy } from './check-army.js';
+import { checkExtras } from './check-extras.js';
+import { type CheckedFigures, checkFigures } from './check-figures.js';
+import { checkLog, openLog } from './check-log.js';
+import { checkOffers, type OfferSheet, openOffers } from './check-offers.js';
+import { mergePaints, type PaintSheet, paintsSchema } from './check-paints.js';
+import { checkPots, openPots, type PotSheet } from './check-pots.js';
+import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
+import { checkSettings } from './check-settings.js';
+import { checkShops } from './check-shops.js';
+import { checkPaintsHad, checkZonesOnFigures } from './check-use.js';
+import { checkZones } from './check-zones.js';
+import { type Findings, makeFindings } from './collect-findings.js';
+import type { NameBook } from './keep-names.js';
+import { namePaints } from './name-paints.js';
+import { priceKind } from './read-cell/read-price.js';
+import { readRows } from './read-rows.js';
+
+/** What the checks must know that no sheet says. */
+export interface Known {
+  readonly assumptions: Assumptions;
+  /** The day of the plan, unless the settings name another. */
+  readonly today: IsoDate;
+}
+
+export interface CheckedSheets {
+  /** Undefined where any problem is an error. */
+  readonly sheets: Sheets | undefined;
+  /** In sheet and row order, those of the readers among them. */
+  readonly problems: readonly Problem<ProblemCode>[];
+}
+
+/** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
+export function checkTables(read: ReadTables, known: Known): CheckedSheets {
+  const findings = makeFindings();
+  const tables = new Map(read.tables.toReversed().map((table) => [table.sheet, table]));
+  const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables) });
+  const problems = orderProblems([...read.problems, ...findings.problems]);
+  const isWhole = neededSheets.every((sheet) => tables.has(sheet));
+  const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
+  const rank = ({ sheet }: { readonly sheet: string }): number => sheetNames.indexOf(sheet as SheetName);
+  const defaults = findings.defaults.toSorted((a, b) => rank(a) - rank(b));
+  return { sheets: isRight ? { ...rows, defaults } : undefined, problems };
+}
+
+/** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */
+function unreadSheets(
+  { problems }: ReadTables,
+  tables: ReadonlyMap<SheetName, Table>,
+): ReadonlySet<SheetName> {
+  const broken = problems.flatMap(({ severity, sheet }) =>
+    severity === 'error' && sheet !== undefined && !tables.has(sheet) ? [sheet] : [],
+  );
+  return new Set([...broken, ...neededSheets.filter((sheet) => !tables.has(sheet))]);
+}
+
+interface Run {
+  readonly known: Known;
+  readonly findings: Findings;
+  readonly unread: ReadonlySet<SheetName>;
+}
+
+/** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
+function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
+  const { known, findings, unread } = run;
+  const { settings, currency } = checkSettings(tables.get('settings'), known.assumptions, findings);
+  const price = priceKind({ currency, locale: settings.locale });
+  const day = settings.date ?? known.today;
+  const own = settings.overrides.find(({ name }) => name === shelfLevel)?.likely;
+  const shelfPercent = own ?? known.assumptions.get(shelfLevel)?.likely ?? 0;
+
+  const potRows = openPots(tables.get('pots'), price, findings);
+  const paintRows = readRows('paints', paintsSchema, { table: tables.get('paints'), findings });
+  const offerRows = openOffers(tables.get('offers'), price, findings);
+  const logRows = openLog(tables.get('log'), findings);
+  const named = nameAll(potRows, paintRows, offerRows);
+  const paints = mergePaints(named.book, named.describing, { findings, shelfPercent });
+  const beside = { book: named.book, paints, day, logged: logRows.rows.length > 0, findings };
+  const pots = checkPots(potRows, beside);
+  const shops = checkShops({ table: tables.get('shops'), price, offers: offerRows, findings });
+  const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints, findings });
+
+  const isNamed =
+    potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
+  const book = isNamed ? named.book : undefined;
+  const figures = checkFigures({ table: tables.get('figures'), price, findings });
+  const zones = checkZones({ table: tables.get('zones'), figures: figures.book, findings });
+  const zoneBook = unread.has('zones') ? undefined : zones.book;
+  const schemes = checkSchemes({ table: tables.get('schemes'), paints: book, zones: zoneBook, findings });
+  const army = checkArmy({ table: tables.get('army'), figures: figures.book, schemes, findings });
+  const extras = checkExtras({ table: tables.get('extras'), price, findings });
+  const log = checkLog(logRows, { paints: book, army, schemes, day });
+
+  checkUse({
+    findings,
+    army,
+    schemes,
+    figures,
+    zones: zones.zones,
+    paints: book,
+    had: hadBy(named.book, potRows, offerRows),
+  });
+  return {
+    pots,
+    paints,
+    offers,
+    shops: shops.shops,
+    figures: figures.figures,
+    zones: zones.zones,
+    schemes: schemes.schemes,
+    army: army.units,
+    extras,
+    log,
+    settings,
+  };
+}
+
+const shelfLevel = 'shelf level';
+
+function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {
+  const ofPots = { title: 'the pots sheet', sheet: pots };
+  const ofPaints = { title: 'the paints sheet', sheet: paints };
+  const describing = [ofPots, ofPaints];
+  const offered = offers.rows.flatMap(({ paint }) => paint ?? []);
+  return { describing, book: namePaints({ describing, offered, paints: ofPaints }) };
+}
+
+/** Paints that a pot or an offer holds, by their names everywhere. */
+function hadBy(book: NameBook, ...sheets: readonly (PotSheet | OfferSheet)[]): ReadonlySet<string> {
+  const named = sheets.flatMap(({ rows }) => rows.flatMap(({ paint }) => paint ?? []));
+  return new Set(named.map((name) => book.find(name) ?? name));
+}
+
+interface Used {
+  readonly findings: Findings;
+  readonly army: CheckedArmy;
+  readonly schemes: CheckedSchemes;
+  readonly figures: CheckedFigures;
+  readonly zones: Sheets['zones'];
+  readonly paints: NameBook | undefined;
+  readonly had: ReadonlySet<string>;
+}
+
+/** A figure or zone that could not be read whole would only give follow-up warnings. */
+function checkUse({ findings, army, schemes, figures, zones, paints, had }: Used): void {
+  const use = { units: army.units, schemes };
+  const spoilt = findings.problems.some(
+    ({ severity, sheet }) => severity === 'error' && (sheet === 'figures' || sheet === 'zones'),
+  );
+  if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
+  if (paints !== undefined) checkPaintsHad(use, paints, had);
+}

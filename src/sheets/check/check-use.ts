@@ -1,0 +1,70 @@
+// Checks: what the army's schemes ask for, against what there is. In: checked sheets. Out: warnings at the schemes' rows.
+import type { Figure, OwnZone, Unit } from '../../model/sheets.js';
+import { type PartShare, partsOfFigure, readyMadeZones } from '../../model/zones.js';
+import type { CheckedSchemes } from './check-schemes.js';
+import type { NameBook } from './keep-names.js';
+
+interface Use {
+  readonly units: readonly Unit[];
+  readonly schemes: CheckedSchemes;
+}
+
+/** Paints that a scheme in use needs and that neither a pot nor an offer holds; each is told once. */
+export function checkPaintsHad(
+  { units, schemes: { sheet, book } }: Use,
+  paints: NameBook,
+  had: ReadonlySet<string>,
+): void {
+  const inUse = new Set(units.map(({ scheme }) => scheme));
+  const told = new Set<string>();
+  for (const row of sheet.rows) {
+    const scheme = row.scheme === undefined ? undefined : book?.find(row.scheme);
+    const paint = row.paint === undefined ? undefined : paints.find(row.paint);
+    if (paint === undefined || scheme === undefined || !inUse.has(scheme)) continue;
+    if (had.has(paint) || told.has(paint)) continue;
+    told.add(paint);
+    sheet.blame('paint-not-had', row, 'paint', { found: paint });
+  }
+}
+
+interface Painted extends Use {
+  readonly figures: ReadonlyMap<string, Figure>;
+  readonly zones: readonly OwnZone[];
+}
+
+/** Zones of a scheme of which a figure painted in it has no part; told once for each scheme, zone and figure. */
+export function checkZonesOnFigures({ units, schemes, figures, zones }: Painted): void {
+  const rows = new Map(schemes.sheet.rows.map((row) => [row.row, row]));
+  const shares = zoneLookup(zones);
+  for (const { scheme, figure } of pairsInUse(units)) {
+    const body = figures.get(figure);
+    if (body === undefined) continue;
+    const own: ReadonlySet<string> = new Set(partsOfFigure(body));
+    const told = new Set<string>();
+    for (const { zone, row } of schemes.schemes.get(scheme)?.steps ?? []) {
+      if (told.has(zone) || shares(zone, figure).some(({ part }) => own.has(part))) continue;
+      told.add(zone);
+      const at = rows.get(row);
+      if (at !== undefined)
+        schemes.sheet.blame('zone-not-on-figure', at, 'zone', { found: zone, expected: figure });
+    }
+  }
+}
+
+function pairsInUse(units: readonly Unit[]): Iterable<Unit> {
+  const pairs = new Map<string, Map<string, Unit>>();
+  for (const unit of units) {
+    const figures = pairs.get(unit.scheme);
+    if (figures === undefined) pairs.set(unit.scheme, new Map([[unit.figure, unit]]));
+    else if (!figures.has(unit.figure)) figures.set(unit.figure, unit);
+  }
+  return [...pairs.values()].flatMap((figures) => [...figures.values()]);
+}
+
+/** The parts of a zone on a figure: the painter's row for the figure, then the one for any, then the ready-made. */
+function zoneLookup(zones: readonly OwnZone[]): (zone: string, figure: string) => readonly PartShare[] {
+  const key = (zone: string, figure = ''): string => `${zone}\n${figure}`;
+  const byKey = new Map(zones.map(({ zone, figure, parts }) => [key(zone, figure), parts]));
+  return (zone, figure) =>
+    byKey.get(key(zone, figure)) ?? byKey.get(key(zone)) ?? readyMadeZones.get(zone) ?? [];
+}

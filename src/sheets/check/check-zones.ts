@@ -1,0 +1,111 @@
+// Checks: the zones sheet. In: its rows, the figures. Out: the painter's zones, and a book of every zone there is.
+import type { OwnZone } from '../../model/sheets.js';
+import { type Part, type PartShare, parts, readyMadeZones } from '../../model/zones.js';
+import type { Table } from '../table.js';
+import type { Findings } from './collect-findings.js';
+import { findNearest } from './find-nearest.js';
+import { foldName } from './fold-name.js';
+import { makeNameBook, type NameBook } from './keep-names.js';
+import { Mistake } from './read-cell/cell-kind.js';
+import { listKind, nameKind, readPart } from './read-cell/read-name.js';
+import { readShare } from './read-cell/read-share.js';
+import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { tellRepeat } from './tell-repeat.js';
+
+export const zonesSchema = {
+  zone: column('zone', nameKind),
+  parts: column('parts', listKind),
+  figure: column('figure', nameKind, { meaning: 'any figure' }),
+};
+
+type ZoneSheet = OpenSheet<typeof zonesSchema>;
+type Row = RowOf<typeof zonesSchema>;
+
+interface Given {
+  readonly table: Table | undefined;
+  /** Undefined where figures cannot be looked up. */
+  readonly figures: NameBook | undefined;
+  readonly findings: Findings;
+}
+
+interface CheckedZones {
+  readonly zones: readonly OwnZone[];
+  /** Parts, ready-made zones and the painter's own. */
+  readonly book: NameBook;
+}
+
+const partByKey: ReadonlyMap<string, Part> = new Map(parts.map((part) => [foldName(part), part]));
+
+/** The painter's zones in row order. */
+export function checkZones({ table, figures, findings }: Given): CheckedZones {
+  const sheet = readRows('zones', zonesSchema, { table, findings });
+  const ready = makeNameBook();
+  const book = makeNameBook();
+  for (const name of readyMadeZones.keys()) {
+    ready.add(name);
+    book.add(name);
+  }
+  for (const { zone } of sheet.rows) if (zone !== undefined) book.add(zone);
+  const first = new Map<string, number>();
+  const zones = sheet.rows.flatMap((row) => checkRow(sheet, row, { book, ready, figures, first }) ?? []);
+  return { zones, book };
+}
+
+interface Beside {
+  readonly book: NameBook;
+  readonly ready: NameBook;
+  readonly figures: NameBook | undefined;
+  readonly first: Map<string, number>;
+}
+
+function checkRow(sheet: ZoneSheet, row: Row, beside: Beside): OwnZone | undefined {
+  const shares = readParts(sheet, row, beside);
+  const figure = row.figure === undefined ? undefined : beside.figures?.find(row.figure);
+  if (row.figure !== undefined && beside.figures !== undefined && figure === undefined) {
+    sheet.blame('unknown-figure', row, 'figure', { expected: beside.figures.nearest(row.figure) });
+  }
+  if (row.zone === undefined) return undefined;
+  if (beside.ready.find(row.zone) !== undefined) sheet.blame('zone-name-taken', row, 'zone');
+  const zone = beside.book.add(row.zone);
+  const name = `${zone}\n${foldName(row.figure ?? '')}`;
+  if (tellRepeat(sheet, row, { key: 'zone', name, first: beside.first })) return undefined;
+  return { zone, ...(figure === undefined ? {} : { figure }), parts: shares };
+}
+
+/** Shares by part; the same part may be named twice as long as it stays within the whole. */
+function readParts(sheet: ZoneSheet, row: Row, { book }: Beside): readonly PartShare[] {
+  const shares = new Map<Part, number>();
+  for (const piece of row.parts ?? []) {
+    const { name, share } = readPart(piece, readShare);
+    const part = partByKey.get(foldName(name));
+    if (part === undefined) tellUnknownPart(sheet, row, { name: name === '' ? piece : name, book });
+    if (share instanceof Mistake) {
+      sheet.blame(share.code, row, 'parts', { found: piece, expected: share.expected });
+    } else if (part !== undefined) shares.set(part, (shares.get(part) ?? 0) + share);
+  }
+  for (const [found, share] of shares) {
+    if (share <= 1 + 1e-9) continue;
+    sheet.blame('part-over-whole', row, 'parts', { found, expected: `${Number((share * 100).toFixed(2))}%` });
+  }
+  return [...shares].map(([part, share]) => ({ part, share: Math.min(1, share) }));
+}
+
+function tellUnknownPart(
+  sheet: ZoneSheet,
+  row: Row,
+  { name, book }: { readonly name: string; readonly book: NameBook },
+): void {
+  const zone = book.find(name);
+  if (zone === undefined) {
+    const expected = findNearest(name, parts) || parts.join(', ');
+    sheet.blame('unknown-part', row, 'parts', { found: name, expected });
+  } else {
+    sheet.blame('zone-in-zone', row, 'parts', { found: name, expected: partsInWords(zone) });
+  }
+}
+
+/** `thighs, lower legs 50%`; '' for a zone of the painter's own, whose parts stand in the same sheet. */
+function partsInWords(zone: string): string {
+  const shares = readyMadeZones.get(zone) ?? [];
+  return shares.map(({ part, share }) => (share === 1 ? part : `${part} ${share * 100}%`)).join(', ');
+}

@@ -1,0 +1,36 @@
+// Checks: the known name that was likely meant. In: a name, the known ones. Out: the nearest in words, '' for none.
+import { distance } from 'fastest-levenshtein';
+
+const most = 3;
+
+/** Letters that may differ: one in three, at least one. */
+const allowed = (letters: number): number => Math.max(1, Math.floor(letters / 3));
+
+/** Up to three names near `written`, the nearest first, joined with "or"; '' where none is near. */
+export function findNearest(written: string, names: Iterable<string>): string {
+  const wanted = written.toLowerCase();
+  const near: { readonly name: string; readonly letters: number }[] = [];
+  for (const name of names) {
+    const letters = lettersApart(wanted, name.toLowerCase());
+    if (letters !== undefined) near.push({ name, letters });
+  }
+  near.sort((a, b) => a.letters - b.letters || (a.name < b.name ? -1 : 1));
+  return joinOr(near.slice(0, most).map(({ name }) => name));
+}
+
+/** Undefined where two names are too far apart to be meant for each other. */
+function lettersApart(wanted: string, name: string): number | undefined {
+  const limit = allowed(Math.min(wanted.length, name.length));
+  if (Math.abs(wanted.length - name.length) > limit) return holds(name, wanted) ? limit + 1 : undefined;
+  const letters = distance(wanted, name);
+  return letters <= limit ? letters : undefined;
+}
+
+/** `white` is near `bone white`: a whole word of it. */
+const holds = (name: string, wanted: string): boolean =>
+  wanted.length >= 4 && ` ${name} `.includes(` ${wanted} `);
+
+/** `a`, `a or b`, `a, b or c`. */
+export function joinOr(names: readonly string[]): string {
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+}

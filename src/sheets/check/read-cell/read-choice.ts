@@ -1,0 +1,46 @@
+// Checks: words out of a closed list. In: a cell, the list. Out: the word as the list spells it, or a mistake.
+import { headerKey } from '../../match-header.js';
+import { findNearest, joinOr } from '../find-nearest.js';
+import { type CellKind, Mistake, type Written } from './cell-kind.js';
+
+/** Finds a word of a list whatever its case, blanks and hyphens. */
+export function wordFinder<T extends string>(words: readonly T[]): (written: string) => T | undefined {
+  const byKey = new Map(words.map((word) => [headerKey(word), word]));
+  const seen = new Map<string, T | undefined>();
+  return (written) => {
+    const known = seen.get(written);
+    if (known !== undefined) return known;
+    const word = byKey.get(headerKey(written));
+    if (word !== undefined) seen.set(written, word);
+    return word;
+  };
+}
+
+/** A cell that holds one word of a list. */
+export function choiceKind<T extends string>(noun: string, words: readonly T[]): CellKind<T> {
+  const find = wordFinder(words);
+  return {
+    noun,
+    read: (cell) => (typeof cell === 'string' ? find(cell) : undefined) ?? notAChoice(cell, words),
+  };
+}
+
+/** The nearest words, or the whole list where none is near. */
+export function wordsNear(written: string, words: readonly string[]): string {
+  return findNearest(written, words) || joinOr(words);
+}
+
+function notAChoice(cell: Written, words: readonly string[]): Mistake {
+  return new Mistake('not-a-choice', wordsNear(String(cell), words));
+}
+
+const findYes = wordFinder(['yes', 'y', 'true', 'no', 'n', 'false']);
+
+/** `yes` or `no`; a workbook's TRUE and FALSE are taken too. */
+export const yesKind: CellKind<boolean> = {
+  noun: 'yes or no',
+  read: (cell) => {
+    const word = findYes(String(cell));
+    return word === undefined ? new Mistake('not-a-choice', 'yes or no') : /^[yt]/.test(word);
+  },
+};

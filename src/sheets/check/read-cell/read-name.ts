@@ -1,0 +1,42 @@
+// Checks: names and lists of names. In: a cell. Out: the name with single blanks, or the pieces of a list.
+import { tidyName } from '../fold-name.js';
+import type { CellKind, Mistake, Written } from './cell-kind.js';
+
+/** Any text; a workbook's number is a name too (unit 1). */
+export function readName(cell: Written): string {
+  return typeof cell === 'string' ? tidyName(cell) : String(cell);
+}
+
+export const nameKind: CellKind<string> = { noun: 'a name', read: readName };
+
+/** A comma between two digits belongs to a share such as `12,5%`, any other parts a list. */
+const commas = /,(?!(?<=\d,)\d+\s*%)/;
+
+/**
+ * The pieces of a list, without blank ones. Semicolons and line breaks part a list; so do commas, unless there are
+ * semicolons, beside which a comma is part of a number.
+ */
+export function splitList(text: string): readonly string[] {
+  const pieces = /[;\n]/.test(text) ? text.split(/[;\n]/) : text.split(commas);
+  return pieces.map(tidyName).filter((piece) => piece !== '');
+}
+
+export const listKind: CellKind<readonly string[]> = {
+  noun: 'a list',
+  read: (cell) => splitList(String(cell)),
+};
+
+export interface WrittenPart {
+  readonly name: string;
+  readonly share: number | Mistake;
+}
+
+const withShare = /^(.*?)\s*([+-]?[\d.,]+\s*%?)$/;
+
+/** `upper arms 50%` as name and share (0 to 1); without a share the whole part. */
+export function readPart(piece: string, readShare: (text: string) => number | Mistake): WrittenPart {
+  const [, name, share] = withShare.exec(piece) ?? [];
+  return share === undefined || name === undefined
+    ? { name: piece, share: 1 }
+    : { name, share: readShare(share) };
+}

@@ -1,0 +1,105 @@
+// Checks: prices. In: a cell, the currency of the settings sheet. Out: whole minor units, or a mistake.
+import { priceToMinor } from '../../../model/money.js';
+import { type CellKind, Mistake, type Written } from './cell-kind.js';
+import { decimalOf } from './parse-number.js';
+
+/** In minor units: a million of a currency with cents. */
+const dearestMinor = 100_000_000;
+const sign = '([^\\d.,+\\-\\u2212\\s]{0,6})';
+const shape = new RegExp(
+  `^${sign}\\s*([+\\-\\u2212]?)\\s*${sign}\\s*([\\d.,'’\\u2009\\u00a0\\u202f ]+?)\\s*${sign}$`,
+);
+const longest = 40;
+
+/** How prices are read; without a currency (its setting is wrong) any number of digits passes. */
+export interface PriceTerms {
+  readonly currency: string | undefined;
+  readonly locale: string;
+}
+
+/**
+ * A price of 0 or more in whole minor units. Its sign may stand before or after the number: the code, or a sign
+ * by which English or the locale of the settings knows the currency (`$` for every dollar). Any other currency is a
+ * mistake, as is a price with more digits than the currency has.
+ */
+export function priceKind(terms: PriceTerms): CellKind<number> {
+  const ownSigns = once(() => signsOf(terms));
+  return { noun: 'a price', read: (cell) => readPrice(cell, terms.currency, ownSigns) };
+}
+
+function readPrice(
+  cell: Written,
+  currency: string | undefined,
+  ownSigns: () => ReadonlySet<string>,
+): number | Mistake {
+  const text = typeof cell === 'string' ? partPrice(cell, currency, ownSigns) : cell;
+  if (text instanceof Mistake) return text;
+  const decimal = decimalOf(text);
+  if (decimal === undefined) return notAPrice(currency);
+  if (decimal instanceof Mistake) return decimal;
+  const value = Number(decimal);
+  if (value < 0) return new Mistake('negative', 'a price');
+  if (value >= dearestMinor) return tooDear();
+  if (currency === undefined) return 0;
+  const minor = priceToMinor(decimal, currency);
+  if (minor === undefined) return new Mistake('too-fine', currency);
+  return minor > dearestMinor ? tooDear() : minor;
+}
+
+const tooDear = (): Mistake => new Mistake('too-much', 'any price in this trade');
+const notAPrice = (currency: string | undefined): Mistake =>
+  new Mistake(
+    'not-a-price',
+    currency !== undefined && priceToMinor('3.5', currency) === undefined ? '350' : '3.50',
+  );
+
+/** The number of a price without its currency sign. */
+function partPrice(
+  written: string,
+  currency: string | undefined,
+  ownSigns: () => ReadonlySet<string>,
+): string | Mistake {
+  const [, before = '', minus = '', between = '', digits, after = ''] =
+    (written.length <= longest && shape.exec(written)) || [];
+  if (digits === undefined) return notAPrice(currency);
+  const signs = [before, between, after].filter((one) => one !== '').map((one) => one.toLowerCase());
+  const foreign = currency === undefined ? undefined : signs.find((one) => !ownSigns().has(one));
+  if (foreign === undefined) return minus + digits;
+  return isCurrencySign(foreign) ? new Mistake('other-currency', currency) : notAPrice(currency);
+}
+
+function signsOf({ currency, locale }: PriceTerms): ReadonlySet<string> {
+  if (currency === undefined) return new Set();
+  const shown = ['en', locale].flatMap((tag) => [
+    signIn(tag, currency, 'symbol'),
+    signIn(tag, currency, 'narrowSymbol'),
+  ]);
+  return new Set([currency, ...shown].map((one) => one.toLowerCase()));
+}
+
+function signIn(locale: string, currency: string, currencyDisplay: 'symbol' | 'narrowSymbol'): string {
+  const parts = new Intl.NumberFormat(locale, { style: 'currency', currency, currencyDisplay }).formatToParts(
+    1,
+  );
+  return parts.find(({ type }) => type === 'currency')?.value ?? currency;
+}
+
+const everySign = once(
+  () =>
+    new Set(
+      Intl.supportedValuesOf('currency').flatMap((code) =>
+        [code, signIn('en', code, 'narrowSymbol')].map((one) => one.toLowerCase()),
+      ),
+    ),
+);
+
+const isCurrencySign = (text: string): boolean => /^\p{Sc}$/u.test(text) || everySign().has(text);
+
+/** Intl is slow to start, and most sheets name no currency beside a price. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}

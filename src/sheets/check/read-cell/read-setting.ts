@@ -1,0 +1,33 @@
+// Checks: values of the settings sheet. In: a cell. Out: a currency, a locale, a percentage; or a mistake.
+import { type CellKind, Mistake, type Written } from './cell-kind.js';
+import { parseNumber } from './parse-number.js';
+
+/** An ISO 4217 code in upper case. */
+export function readCurrency(cell: Written): string | Mistake {
+  const code = String(cell).toUpperCase();
+  return Intl.supportedValuesOf('currency').includes(code) ? code : new Mistake('not-a-currency');
+}
+
+/** A BCP 47 tag that Intl has words for; `de_AT` is taken for `de-AT`. */
+export function readLocale(cell: Written): string | Mistake {
+  try {
+    const [tag] = Intl.getCanonicalLocales(String(cell).replaceAll('_', '-'));
+    if (tag !== undefined && Intl.NumberFormat.supportedLocalesOf(tag).length > 0) return tag;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+  }
+  return new Mistake('not-a-locale');
+}
+
+/** 50 to 99; `90` and `90%` are the same. */
+export function readSurePercent(cell: Written): number | Mistake {
+  const value = parseNumber(typeof cell === 'string' ? cell.replace(/\s*%$/, '') : cell);
+  if (value === undefined) return new Mistake('not-a-number', '80');
+  if (value instanceof Mistake) return value;
+  if (value < 50) return new Mistake('too-little', 'an even chance, 50 %');
+  return value > 99 ? new Mistake('too-much', 'can be promised, 99 %') : value;
+}
+
+export const currencyKind: CellKind<string> = { noun: 'a currency', read: readCurrency };
+export const localeKind: CellKind<string> = { noun: 'a language tag', read: readLocale };
+export const surePercentKind: CellKind<number> = { noun: 'a percentage', read: readSurePercent };

@@ -1,0 +1,22 @@
+// Checks: names that may stand in one row only. In: a row's name, the rows met so far. Out: whether it is a repeat, told.
+import type { OpenSheet, Schema } from './read-rows.js';
+
+interface Named {
+  readonly key: string;
+  /** Spelled as it is everywhere. */
+  readonly name: string;
+  /** By name, the row in which it stands; the function adds to it. */
+  readonly first: Map<string, number>;
+}
+
+/** True, with a problem at the cell, where the name has a row already. */
+export function tellRepeat<S extends Schema>(
+  sheet: OpenSheet<S>,
+  row: OpenSheet<S>['rows'][number],
+  { key, name, first }: Named,
+): boolean {
+  const before = first.get(name);
+  if (before === undefined) first.set(name, row.row);
+  else sheet.blame('repeated-name', row, key, { expected: `row ${before}` });
+  return before !== undefined;
+}
