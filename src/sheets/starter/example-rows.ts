@@ -8,15 +8,15 @@ export type ExampleRow = ReadonlyMap<string, string>;
 export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
   pots: rowsOf(`
     paint        | size ml | left   | empty g | price | container | ordered | code          | place
-    Chalk primer | 400     | 60%    |         | 9.50  | can       |         | 2000310000019 | shelf
+    Chalk primer | 400     | 10%    |         | 9.50  | can       |         | 2000310000019 | shelf
     Clear coat   | 400     | full   |         | 9.90  | can       |         | 2000310000026 | shelf
     Oat          | 17      | 15%    |         | 2.80  | dropper   |         | 2000310000033 | rack 1
     Slate        | 17      | 40%    |         | 2.80  | dropper   |         | 2000310000040 | rack 1
-    Bone         | 17      | 6.5 ml |         | 2.80  | dropper   |         | 2000310000057 | rack 1
+    Bone         | 17      | 1 ml   |         | 2.80  | dropper   |         | 2000310000057 | rack 1
     Peat         | 17      | 24.5 g | 12      | 2.80  | dropper   |         | 2000310000064 | rack 1
     Peat         | 17      |        |         | 2.80  | dropper   | yes     | 2000310000064 |
     Steel        | 17      | 50%    |         | 3.10  | dropper   |         | 2000310000071 | rack 2
-    Soot wash    | 24      | 80%    |         | 4.60  | pot       |         | 2000310000088 | rack 2
+    Soot wash    | 24      | 40%    |         | 4.60  | pot       |         | 2000310000088 | rack 2
     Sand paste   | 100     | 70 ml  |         | 6.40  | tube      |         | 2000310000095 | drawer`),
   paints: rowsOf(`
     paint        | kind     | hex     | opacity | density g/ml | thin | keep ml | also called

@@ -117,7 +117,7 @@ describe('as a workbook', () => {
   it('holds numbers, shares and dates as such, and codes as text', () => {
     const pots = workbook.getWorksheet('pots');
     expect(pots?.getCell('B2').value).toBe(400);
-    expect(pots?.getCell('C2').value).toBe(0.6);
+    expect(pots?.getCell('C2').value).toBe(0.1);
     expect(pots?.getCell('C2').numFmt).toBe('0%');
     expect(workbook.getWorksheet('log')?.getCell('A2').value).toEqual(new Date('2025-03-08T00:00:00Z'));
     const code = pots?.getColumn(

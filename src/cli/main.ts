@@ -1,0 +1,74 @@
+#!/usr/bin/env node
+// Command line: flags in, an exit code out. Each command is loaded only when it is called, so that help comes at once.
+import { readFileSync } from 'node:fs';
+import { argv, stdout } from 'node:process';
+import { Command, CommanderError } from 'commander';
+import { exitCodes, reportCrash } from './end-run.js';
+
+/** Where the report goes unless said otherwise. */
+const usualFolder = 'halfpot-report';
+
+const sheetsSays = 'a folder of CSV sheets, or a workbook (the current folder if left out)';
+
+function defineCommands(): Command {
+  const program = new Command('halfpot')
+    .description('Will my pots last this army? Paint, cost and reorder list from the sheets you keep.')
+    .version(readVersion(), '-v, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand(false)
+    .showHelpAfterError('(halfpot --help lists what there is.)')
+    .exitOverride()
+    .addHelpText(
+      'after',
+      '\nExit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected error.',
+    );
+  program
+    .command('start')
+    .description('write starter sheets to fill in')
+    .argument('<folder>', 'where they go; made if it is not there')
+    .option('--workbook', 'one workbook with dropdowns instead of CSV files')
+    .action(async (folder: string, options: { workbook?: true }) => {
+      const { runStart } = await import('./run-start.js');
+      await runStart(folder, options);
+    });
+  program
+    .command('check')
+    .description('say what is wrong in the sheets, and what was found')
+    .argument('[sheets]', sheetsSays, '.')
+    .action(async (sheets: string) => {
+      const { runCheck } = await import('./run-check.js');
+      process.exitCode = await runCheck(sheets);
+    });
+  program
+    .command('plan')
+    .description('plan the army: report, reorder list, plan.json')
+    .argument('[sheets]', sheetsSays, '.')
+    .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`)
+    .option('--date <day>', 'plan as of this day, written 2026-03-14')
+    .option('--json', 'print plan.json and nothing else; files only with --out')
+    .action(async (sheets: string, options: { out?: string; date?: string; json?: true }) => {
+      const { runPlan } = await import('./run-plan.js');
+      process.exitCode = await runPlan(sheets, { ...options, usualFolder });
+    });
+  return program;
+}
+
+function readVersion(): string {
+  const written: unknown = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
+  const known = typeof written === 'object' && written !== null && 'version' in written;
+  return known ? String(written.version) : 'unknown';
+}
+
+/** A reader such as `head` may hang up early; that is no error of ours. */
+stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit();
+});
+
+try {
+  await defineCommands().parseAsync(argv);
+} catch (error) {
+  // commander has already said what was wrong, or printed the help that was asked for.
+  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : exitCodes.usage;
+  else process.exitCode = reportCrash(error);
+}

@@ -1,0 +1,14 @@
+// Command line: sheets from a path. In: the path, the day. Out: checked sheets; their problems go to the error stream.
+import { registry } from '../plan-army.js';
+import { type CheckedSheets, readSheets } from '../sheets/read-sheets.js';
+import { showProblems } from './show-problems.js';
+
+/** Sheets without errors. */
+export type Sheets = NonNullable<CheckedSheets['sheets']>;
+
+/** Reads and checks; `sheets` is undefined where an error stands among the problems. */
+export async function readOrShow(path: string, today: string): Promise<CheckedSheets> {
+  const result = await readSheets(path, { assumptions: registry, today });
+  showProblems(result.problems);
+  return result;
+}

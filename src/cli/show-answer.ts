@@ -1,0 +1,12 @@
+// Command line: the answer. In: the three figures that open the report, the files written. Out: words on the console.
+import { stdout } from 'node:process';
+import type { AnswerFigure } from '../report/view/report-view.js';
+import { showPlain } from './show-plain.js';
+
+/** Question, figure and detail of each, then where the files are. */
+export function showAnswer(answer: readonly AnswerFigure[], files: readonly string[]): void {
+  const told = answer.map(({ question, figure, detail }) =>
+    [question, `  ${figure}`, `  ${detail}`].map(showPlain).join('\n'),
+  );
+  stdout.write(`${told.join('\n\n')}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`);
+}

@@ -1,0 +1,71 @@
+import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { makeFolder, runHalfpot } from './run-halfpot.js';
+
+const csvNames = [
+  'army.csv',
+  'extras.csv',
+  'figures.csv',
+  'how-to.txt',
+  'log.csv',
+  'offers.csv',
+  'paints.csv',
+  'pots.csv',
+  'schemes.csv',
+  'settings.csv',
+  'shops.csv',
+  'zones.csv',
+];
+
+describe('halfpot start', () => {
+  const root = makeFolder();
+
+  it('writes CSV sheets into a folder that it makes, and says so', () => {
+    const folder = join(root, 'new/sheets');
+    const { code, out, err } = runHalfpot(['start', folder]);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(readdirSync(folder).sort()).toEqual(csvNames);
+    for (const name of csvNames) expect(out).toContain(join(folder, name));
+  });
+
+  it('writes one workbook with --workbook', () => {
+    const folder = join(root, 'book');
+    const { code, out } = runHalfpot(['start', folder, '--workbook']);
+    expect(code).toBe(0);
+    expect(readdirSync(folder)).toEqual(['sheets.xlsx']);
+    expect(out).toContain(`halfpot plan ${join(folder, 'sheets.xlsx')}`);
+  });
+
+  it('refuses to write over anything, names the file and leaves all as it was', () => {
+    const folder = join(root, 'taken');
+    mkdirSync(folder);
+    writeFileSync(join(folder, 'shops.csv'), 'mine');
+    const { code, out, err } = runHalfpot(['start', folder]);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toBe(
+      `halfpot: ${join(folder, 'shops.csv')} is already there and stays as it is. Name another folder.\n`,
+    );
+    expect(readdirSync(folder)).toEqual(['shops.csv']);
+    expect(readFileSync(join(folder, 'shops.csv'), 'utf8')).toBe('mine');
+  });
+
+  it('refuses a second workbook too, without touching the first', () => {
+    const folder = join(root, 'twice');
+    runHalfpot(['start', folder, '--workbook']);
+    const before = statSync(join(folder, 'sheets.xlsx')).mtimeMs;
+    const { code, err } = runHalfpot(['start', folder, '--workbook']);
+    expect(code).toBe(2);
+    expect(err).toContain('sheets.xlsx is already there');
+    expect(statSync(join(folder, 'sheets.xlsx')).mtimeMs).toBe(before);
+  });
+
+  it('says when the folder is a file', () => {
+    writeFileSync(join(root, 'file'), '');
+    const { code, err } = runHalfpot(['start', join(root, 'file')]);
+    expect(code).toBe(2);
+    expect(err).toMatch(
+      /^halfpot: Cannot write to .*: (a file of that name is in the way|part of the path is a file, not a folder)\.\n$/,
+    );
+  });
+});
