@@ -1,0 +1,56 @@
+// A plan small enough to work out by hand. The numbers stand in a-small-army.ts and a-small-shelf.ts; the tests
+// repeat the arithmetic.
+import { registry } from '../../src/assumptions/registry.js';
+import type { FigureArea, Plan } from '../../src/model/plan.js';
+import type { Figure } from '../../src/model/sheets.js';
+import { ram, smallCosts, smallUnits, wardens } from './a-small-army.js';
+import { smallOrder, smallPaints, smallRestock, smallStock } from './a-small-shelf.js';
+
+const figure = (name: string): Figure => ({
+  figure: name,
+  eyeMm: 28,
+  build: 'heroic',
+  dress: 'clothed',
+  kit: [],
+  baseHighMm: 3,
+  perBase: 1,
+});
+
+const area = (name: string, wholeCm2: number): [string, FigureArea] => [
+  name,
+  {
+    figure: figure(name),
+    parts: new Map(),
+    wholeCm2,
+    withBaseCm2: wholeCm2,
+    mark: 'from memory',
+    biggestDoubt: 'relief',
+  },
+];
+
+export const smallPlan: Plan = {
+  date: '2026-10-05',
+  settings: { currency: 'EUR', locale: 'en-GB', surePercent: 90, restock: 'shelf', overrides: [] },
+  figureCount: 21,
+  paints: new Map(smallPaints.map((one) => [one.paint, one])),
+  estimate: {
+    figures: new Map([area('Reed warden', 15), area('Pole ram', 80)]),
+    jobs: [wardens, ram],
+    units: smallUnits.map(({ unit, job }) => ({ unit, job })),
+    needs: new Map([
+      ['Kettle grey', { wholeMl: 69, remainingMl: 60 }],
+      ['Nettle coat', { wholeMl: 12.1, remainingMl: 12.1 }],
+      ['Pond wash', { wholeMl: 12.2, remainingMl: 12.2 }],
+      ['Chalk light', { wholeMl: 0.9, remainingMl: 0.9 }],
+      ['Bell brass', { wholeMl: 0.14, remainingMl: 0.14 }],
+      ['Rust hush', { wholeMl: 4.05, remainingMl: 4.05 }],
+    ]),
+  },
+  stock: smallStock,
+  order: smallOrder,
+  restock: smallRestock,
+  costs: smallCosts,
+  cautions: ['spray can', 'brush'],
+  assumptions: [...registry.values()],
+  defaults: [{ sheet: 'pots', column: 'opened', rows: 3, meaning: 'never opened' }],
+};

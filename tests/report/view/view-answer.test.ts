@@ -1,0 +1,98 @@
+// The answer in three figures, from the small plan and from plans bent one way each.
+import { describe, expect, it } from 'vitest';
+import { exactMinor } from '../../../src/model/money.js';
+import type { Plan } from '../../../src/model/plan.js';
+import { viewPlan } from '../../../src/report/view/view-plan.js';
+import { smallPlan } from '../a-small-plan.js';
+
+const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
+const answerOf = (changes: Partial<Plan>) =>
+  viewPlan({ ...smallPlan, ...changes }, []).answer.map(({ question, figure, detail }) =>
+    plainSpaces(`${question} ${figure}. ${detail}`),
+  );
+
+describe('the small plan', () => {
+  const [lasting, cost, cash] = answerOf({});
+
+  it('does not last', () => {
+    // Nettle coat: 12.1 - 4.08 = 8.02; Rust hush: 4.05 - 0, half up 4.1. On the way: 12 ml x 0.96 = 11.52.
+    expect(lasting).toBe(
+      'Will the pots last? No: 2 paints run short. 6 paints needed: 1 none owned, 1 short, 1 tight and 3 enough. ' +
+        'Missing of Nettle coat (8.0 ml) and Rust hush (4.1 ml). This counts 11.5 ml that is still on the way.',
+    );
+  });
+
+  it('costs at least 43 cents a figure', () => {
+    // 910.3 / 21 = 43.35
+    expect(cost).toBe(
+      'What does a figure cost? at least €0.43. In paint and extras used, on average; at least €9.10 for all ' +
+        '21 figures. Of that, at least €8.74 is still to be used. Without a price: Bell brass and Rust hush.',
+    );
+  });
+
+  it('asks for one pot', () => {
+    expect(cash).toBe(
+      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. No shop in your ' +
+        'sheets offers Rust hush (4.1 ml). Another €6.40 would fill low pots up to their level.',
+    );
+  });
+
+  it('names what decides each figure', () => {
+    // Missing are two brushed paints. Of the cost, flood is 2 x 152.5 = 305, can 2 x 120 + 36 = 276, brush 2 x 130.
+    const doubts = viewPlan(smallPlan, []).answer.map(({ trust }) => `${trust.mark}, ${trust.doubt}`);
+    expect(doubts).toEqual([
+      'from memory, brush wet film',
+      'from memory, flood transfer',
+      'from memory, brush wet film',
+    ]);
+  });
+
+  it('is plain text', () => {
+    expect(answerOf({}).join('')).not.toMatch(/[<>&]/);
+  });
+});
+
+const nothingOrdered = {
+  ...smallPlan.order,
+  status: 'nothing to buy',
+  totalMinor: 0,
+  postageMinor: 0,
+  lines: [],
+  bills: [],
+} as const;
+
+describe('other plans', () => {
+  const only = (...paints: string[]) => smallPlan.stock.filter(({ paint }) => paints.includes(paint));
+
+  it('lasts', () => {
+    const [lasting] = answerOf({ stock: only('Kettle grey', 'Chalk light') });
+    expect(lasting).toBe('Will the pots last? Yes. 2 paints needed: 2 enough.');
+  });
+
+  it('lasts only just', () => {
+    const [lasting] = answerOf({ stock: only('Kettle grey', 'Pond wash') });
+    expect(lasting).toContain('Yes, but 1 only just. 2 paints needed: 1 tight and 1 enough.');
+  });
+
+  it('says so where nothing needs buying', () => {
+    const [, , cash] = answerOf({ order: { ...nothingOrdered, unmet: [] }, restock: undefined });
+    expect(cash).toBe('What must I buy? Nothing. What stands on the shelf is enough for this army.');
+  });
+
+  it('does not call an unmet need nothing', () => {
+    const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
+    expect(cash).toBe('What must I buy? Nothing on offer. No shop in your sheets offers Rust hush (4.1 ml).');
+  });
+
+  it('survives an army of nobody', () => {
+    const zero = { exactMinor: exactMinor(0), atLeast: false };
+    const [lasting, cost] = answerOf({
+      figureCount: 0,
+      estimate: { figures: new Map(), jobs: [], units: [], needs: new Map() },
+      stock: [],
+      costs: { ...smallPlan.costs, units: [], useWhole: zero, useRemaining: zero, unpriced: [] },
+    });
+    expect(lasting).toBe('Will the pots last? Yes. This army needs no paint.');
+    expect(cost).toContain('€0.00. In paint and extras used, on average; €0.00 for all 0 figures.');
+  });
+});

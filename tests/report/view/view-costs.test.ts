@@ -1,0 +1,134 @@
+// Money: splits that add up to the cent, "at least", two sums that are never mixed, and long armies.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { exactMinor } from '../../../src/model/money.js';
+import type { Plan, UnitCost } from '../../../src/model/plan.js';
+import { viewPlan } from '../../../src/report/view/view-plan.js';
+import { smallUnits, wardensCost } from '../a-small-army.js';
+import { smallPlan } from '../a-small-plan.js';
+
+const costsOf = (plan: Plan) => viewPlan(plan, []).costs;
+const cents = (text: string): number => Math.round(Number(text.replace(/[^\d.]/g, '')) * 100);
+const sumCents = (texts: readonly string[]): number => texts.map(cents).reduce((sum, one) => sum + one, 0);
+
+describe('the small plan', () => {
+  const costs = costsOf(smallPlan);
+
+  it('splits a figure over layers and extras, by largest remainder', () => {
+    // A figure: 12, 12.1, 15.25, 0.9, 0 and 3.3 of 43.55, shown as 44: times 44/43.55 the quotas are 12.12, 12.23,
+    // 15.41, 0.91, 0, 3.33; whole parts sum to 42, and the two cents go to 0.91 and 15.41.
+    expect(costs.parts.map(({ part }) => part)).toEqual([
+      'primer',
+      'base coat',
+      'wash',
+      'highlight',
+      'detail',
+      'extras',
+    ]);
+    expect(costs.units[0]?.split).toEqual(['€0.12', '€0.12', '€0.16', '€0.01', 'unpriced', '€0.03']);
+    expect(costs.units[0]?.perFigure).toBe('at least €0.44');
+  });
+
+  it('leaves layers that a figure lacks blank', () => {
+    expect(costs.units[2]?.split).toEqual(['€0.36', 'unpriced', '', '', '', '€0.03']);
+  });
+
+  it('adds up by unit', () => {
+    // 435.5, 435.5 and 39.3 of 910: whole parts 435, 435, 39; the last cent goes to the first of equals.
+    expect(costs.rows.map(({ whole }) => whole)).toEqual([
+      'at least €4.36',
+      'at least €4.35',
+      'at least €0.39',
+    ]);
+    expect(costs.total.whole).toBe('at least €9.10');
+    expect(costs.rows.map(({ remaining }) => remaining)).toEqual([
+      'at least €4.36',
+      'at least €4.35',
+      'at least €0.03',
+    ]);
+    expect(costs.total.remaining).toBe('at least €8.74');
+  });
+
+  it('keeps cash and the figures apart', () => {
+    expect(
+      costs.rows.map(({ cash, cashPerFigure, figuresPrice }) => [cash, cashPerFigure, figuresPrice]),
+    ).toEqual([
+      ['€3.70', '€0.37', '€15.00'],
+      ['€3.70', '€0.37', '€15.00'],
+      ['€0.00', '€0.00', 'unpriced'],
+    ]);
+    expect([costs.total.cash, costs.total.figuresPrice]).toEqual(['€7.40', 'at least €30.00']);
+  });
+
+  it('names paints without a price', () => {
+    expect(costs.unpriced).toContain('Bell brass and Rust hush');
+    expect(costsOf({ ...smallPlan, costs: { ...smallPlan.costs, unpriced: [] } }).unpriced).toBe('');
+  });
+
+  it('draws bars to one scale', () => {
+    // The dearest figure costs 43.55: the ram's primer is 36 of it.
+    const sums = costs.units.map(({ bar }) => bar.pieces.reduce((sum, { share }) => sum + share, 0));
+    expect(sums).toEqual([expect.closeTo(1), expect.closeTo(1), expect.closeTo(39.3 / 43.55)]);
+    expect(costs.units[2]?.bar.pieces[0]?.share).toBeCloseTo(36 / 43.55);
+  });
+});
+
+const unitOf = (minor: number): UnitCost => ({
+  ...smallUnits[0],
+  use: {
+    ...wardensCost,
+    whole: { exactMinor: exactMinor(minor), atLeast: false },
+    perFigure: { exactMinor: exactMinor(minor).div(10), atLeast: false },
+  },
+});
+
+const planOf = (units: readonly UnitCost[]): Plan => ({
+  ...smallPlan,
+  figureCount: units.reduce((sum, { unit }) => sum + unit.count, 0),
+  estimate: { ...smallPlan.estimate, units: units.map(({ unit, job }) => ({ unit, job })) },
+  costs: {
+    ...smallPlan.costs,
+    units,
+    useWhole: {
+      exactMinor: units.reduce((sum, { use }) => sum.plus(use.whole.exactMinor), exactMinor(0)),
+      atLeast: false,
+    },
+  },
+});
+
+describe('any army', () => {
+  it('adds up to the cent, unit by unit and layer by layer', () => {
+    const amounts = fc.array(fc.double({ min: 0.01, max: 5000, noNaN: true }), {
+      minLength: 1,
+      maxLength: 12,
+    });
+    fc.assert(
+      fc.property(amounts, (minors) => {
+        const costs = costsOf(planOf(minors.map(unitOf)));
+        expect(sumCents(costs.rows.map(({ whole }) => whole))).toBe(cents(costs.total.whole));
+        for (const { split, perFigure } of costs.units) expect(sumCents(split)).toBe(cents(perFigure));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('shows 200 units one by one and the rest as a sum', () => {
+    const units = Array.from({ length: 1203 }, (_, index) => unitOf(index % 2 === 0 ? 435.5 : 100.25));
+    const costs = costsOf(planOf(units));
+    expect(costs.units).toHaveLength(200);
+    expect(costs.rows).toHaveLength(201);
+    expect(costs.rows.at(-1)).toMatchObject({
+      name: 'All other units',
+      figures: '10,030',
+      cash: '€3,711.10',
+    });
+    expect(costs.more).toContain('The first 200 units');
+    expect(costs.more).toContain('1,003 are summed');
+    expect(sumCents(costs.rows.map(({ whole }) => whole))).toBe(cents(costs.total.whole));
+  });
+
+  it('says nothing of a rest where there is none', () => {
+    const costs = costsOf(planOf(Array.from({ length: 200 }, () => unitOf(10))));
+    expect([costs.more, costs.rows.length]).toEqual(['', 200]);
+  });
+});

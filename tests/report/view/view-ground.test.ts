@@ -1,0 +1,126 @@
+// What the numbers rest on: the whole registry, marks, doubts, defaults, warnings. And the page around it.
+import { describe, expect, it } from 'vitest';
+import { registry } from '../../../src/assumptions/registry.js';
+import type { Problem } from '../../../src/model/problem.js';
+import { viewPlan } from '../../../src/report/view/view-plan.js';
+import { smallPlan } from '../a-small-plan.js';
+
+const { ground } = viewPlan(smallPlan, []);
+const rows = ground.groups.flatMap((group) => group.rows);
+
+describe('the registry', () => {
+  it('is listed whole, each name once', () => {
+    expect(rows.map(({ name }) => name).sort()).toEqual([...registry.keys()].sort());
+    expect(new Set(rows.map(({ id }) => id)).size).toBe(registry.size);
+  });
+
+  it('shows low, likely, high, unit, mark and source', () => {
+    expect(rows.find(({ name }) => name === 'brush transfer')).toMatchObject({
+      low: '0.3',
+      likely: '0.5',
+      high: '0.7',
+      unit: 'of the paint put out',
+      mark: 'from memory',
+      source: 'no published figure for small figures is known',
+      spread: { low: 0.6, high: 1.4 },
+    });
+  });
+
+  it('gives an exact value no range', () => {
+    expect(rows.find(({ name }) => name === 'skin of a person')).toMatchObject({
+      low: '',
+      likely: '18,097.078',
+      high: '',
+      unit: 'cm²',
+      spread: undefined,
+    });
+  });
+
+  it('leads from each doubt to its row', () => {
+    const linked = rows.find(({ name }) => name === 'spray can transfer')?.id;
+    expect(viewPlan(smallPlan, []).use.paints[0]?.trust.doubtId).toBe(linked);
+  });
+});
+
+it('ranks doubts by the paint behind them', () => {
+  // Of 98.39 ml put out: can 69, brush 12.1 + 0.9 + 0.14 + 4.05 = 17.19, flood 12.2.
+  expect(ground.doubts.map(({ name, says }) => `${name} ${/\d+%/.exec(says)?.[0]}`)).toEqual([
+    'spray can transfer 70%',
+    'brush wet film 17%',
+    'flood transfer 12%',
+  ]);
+});
+
+it('explains each mark once, and says that results have no range yet', () => {
+  expect(ground.marks.map(({ mark }) => mark)).toEqual([
+    'weighed',
+    'yours',
+    'published',
+    'open models',
+    'common practice',
+    'from memory',
+  ]);
+  expect(ground.lead).toContain('they come without a range');
+});
+
+it('lists defaults', () => {
+  expect(ground.defaults).toEqual([{ where: 'pots, opened', rows: '3 rows', meaning: 'never opened' }]);
+});
+
+describe('warnings', () => {
+  const warning = (row: number, severity: Problem['severity'] = 'warning'): Problem => ({
+    code: 'not-a-volume',
+    severity,
+    file: 'pots.csv',
+    sheet: 'pots',
+    row,
+    column: 'size ml',
+    found: 'x',
+    expected: '',
+    hint: 'Look again.',
+  });
+
+  it('stand in row order, capped, without errors', () => {
+    const problems = [9, 8, 7, 6, 5, 4, 3].map((row) => warning(row)).concat(warning(2, 'error'));
+    const { warnings } = viewPlan(smallPlan, problems).ground;
+    expect(warnings[0]).toBe('pots.csv row 3, "size ml": "x" is not a volume. Look again.');
+    expect(warnings.slice(4)).toEqual([
+      'pots.csv row 7, "size ml": "x" is not a volume. Look again.',
+      'and 2 more like the last',
+    ]);
+  });
+});
+
+describe('the page', () => {
+  it('is tagged as English, since its words are', () => {
+    const langOf = (locale: string) =>
+      viewPlan({ ...smallPlan, settings: { ...smallPlan.settings, locale } }, []).lang;
+    expect(['en', 'en-US', 'de-DE', 'ar-EG', 'enm'].map(langOf)).toEqual(['en', 'en-US', 'en', 'en', 'en']);
+  });
+
+  it('opens with its facts', () => {
+    const { title, facts } = viewPlan(smallPlan, []);
+    expect([title, ...facts]).toEqual([
+      'Paint for 21 figures',
+      '3 units',
+      '6 paints',
+      '5 October 2026',
+      'prices in EUR',
+    ]);
+  });
+
+  it('shows only the cautions that the plan calls for', () => {
+    expect(viewPlan(smallPlan, []).cautions.map(({ about }) => about)).toEqual(['Spray can', 'Brush']);
+    expect(viewPlan({ ...smallPlan, cautions: [] }, []).cautions).toEqual([]);
+  });
+
+  it.each(['spray can', 'airbrush', 'solvent'] as const)(
+    '%s: air, fire, label and sheet first',
+    (caution) => {
+      const says = viewPlan({ ...smallPlan, cautions: [caution] }, []).cautions[0]?.says.join(' ') ?? '';
+      for (const word of [/ventilat/i, /flames/i, /sparks/i, /label/, /safety data sheet/, /local rules/]) {
+        expect(says).toMatch(word);
+      }
+    },
+  );
+});
