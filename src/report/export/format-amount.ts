@@ -12,7 +12,7 @@ export function majorNumber(minor: number, digits: number): number {
   return Number(formatAmount(minor, digits));
 }
 
-/** Millilitres that are missing, rounded up to hundredths, so that buying this much is enough. */
-export function roundUpMl(ml: number): number {
-  return Math.max(0, Math.ceil(ml * 100 - 1e-6)) / 100;
+/** Millilitres that are missing, to the nearest hundredth as the report has them, but never 0 while some are. */
+export function roundMl(ml: number): number {
+  return ml <= 0 ? 0 : Math.max(0.01, Math.round(ml * 100) / 100);
 }

@@ -1,7 +1,7 @@
 // Export: the rows of the reorder workbook. In: a ReorderView. Out: rows in sheet order, the first of which stands in
 // row 2; costs are formulas over the rows above, with their results.
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from '../view/reorder-view.js';
-import { majorNumber, roundUpMl } from './format-amount.js';
+import { majorNumber, roundMl } from './format-amount.js';
 
 /** A formula without its equals sign, and what it gives. */
 export interface Formula {
@@ -80,7 +80,7 @@ function addGroup(list: RowList, group: ReorderGroup): number {
   const cost = list.sum(totals, group.totalMinor);
   const totalRow = list.add({ for: group.for, offer: 'Total', cost, strong: true });
   for (const { paint, ml } of group.unmet)
-    list.add({ for: group.for, paint: plain(paint), note: `No offer: ${roundUpMl(ml)} ml missing` });
+    list.add({ for: group.for, paint: plain(paint), note: `No offer: ${roundMl(ml)} ml missing` });
   return totalRow;
 }
 

@@ -1,7 +1,7 @@
 // Export: the reorder list as CSV. In: a ReorderView. Out: text by RFC 4180 with CRLF line ends and a byte order mark,
 // by which spreadsheets know UTF-8. No cell can run as a formula.
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from '../view/reorder-view.js';
-import { formatAmount, roundUpMl } from './format-amount.js';
+import { formatAmount, roundMl } from './format-amount.js';
 import { guardText } from './guard-text.js';
 
 const columns = [
@@ -50,7 +50,7 @@ function groupRows(group: ReorderGroup, amount: Amount): CsvRow[] {
   const missing = group.unmet.map(({ paint, ml }) => ({
     entry: 'no offer',
     paint,
-    'missing ml': roundUpMl(ml),
+    'missing ml': roundMl(ml),
   }));
   return [...bought, total, ...missing].map((row) => ({ for: group.for, ...row }));
 }

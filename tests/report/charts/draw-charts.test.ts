@@ -1,0 +1,116 @@
+// Charts as golden SVG: look at the files in golden/ when one changes, then `npx vitest run tests/report/charts -u`.
+import { describe, expect, it } from 'vitest';
+import { drawCostBar, drawPiece } from '../../../src/report/charts/draw-cost-bar.js';
+import { drawDab, drawSpread, drawSwatch } from '../../../src/report/charts/draw-dab.js';
+import { drawPalette } from '../../../src/report/charts/draw-palette.js';
+import { drawPotAxis, drawPotBar, fullShare } from '../../../src/report/charts/draw-pot-bar.js';
+import { drawUseBar } from '../../../src/report/charts/draw-use-bar.js';
+import { escapeMarkup, percentOf, place } from '../../../src/report/charts/escape-markup.js';
+import type { PotBar } from '../../../src/report/view/report-view.js';
+import { viewPlan } from '../../../src/report/view/view-plan.js';
+import { smallPlan } from '../a-small-plan.js';
+
+const view = viewPlan(smallPlan, []);
+const barOf = (paint: string): PotBar => {
+  const row = view.pots.groups.flatMap(({ paints }) => paints).find((one) => one.paint === paint);
+  if (row === undefined) throw new Error(`no bar for ${paint}`);
+  return row.bar;
+};
+
+/** One element a line, so that a change shows where it is. */
+const byLine = (svg: string): string => `${svg.replaceAll('><', '>\n<')}\n`;
+
+const goldens: readonly (readonly [name: string, svg: string])[] = [
+  ['pot-none-owned', drawPotBar(barOf('Rust hush'))],
+  ['pot-short', drawPotBar(barOf('Nettle coat'))],
+  ['pot-tight-on-the-way', drawPotBar(barOf('Pond wash'))],
+  ['pot-cut-off', drawPotBar(barOf('Chalk light'))],
+  ['pot-without-colour', drawPotBar(barOf('Bell brass'))],
+  ['pot-low-unused', drawPotBar(barOf('Lamp white'))],
+  ['pot-axis-needed', drawPotAxis('needed')],
+  ['pot-axis-keep-level', drawPotAxis('keep level')],
+  ['palette', drawPalette(view.palette)],
+  ['palette-empty', drawPalette({ says: 'No paints', bands: [] })],
+  ['cost-bar', view.costs.units[0] === undefined ? '' : drawCostBar(view.costs.units[0].bar)],
+  ['use-bar', view.use.paints[0] === undefined ? '' : drawUseBar(view.use.paints[0].bar)],
+  ['piece', drawPiece('base-coat')],
+  ['dab-quarter', drawDab(0.25)],
+  ['swatch', drawSwatch('#5d7a3a')],
+  ['swatch-unknown', drawSwatch('')],
+  ['spread', drawSpread({ low: 0.6, high: 1.4 })],
+];
+
+it.each(goldens)('%s', async (name, svg) => {
+  await expect(byLine(svg)).toMatchFileSnapshot(`golden/${name}.svg`);
+});
+
+/** x and width of the rect with a class, in percent. */
+function spanOf(svg: string, look: string): [number, number] {
+  const rect = new RegExp(`<rect [^>]*class="${look}[^>]*>`).exec(svg)?.[0] ?? '';
+  const read = (name: string) => Number(new RegExp(` ${name}="([\\d.]+)%"`).exec(rect)?.[1] ?? Number.NaN);
+  return [read('x'), read('width')];
+}
+
+describe('a pot bar', () => {
+  it('fills as far as the paint goes, and leaves the missing part open up to the line', () => {
+    const svg = drawPotBar(barOf('Nettle coat'));
+    const have = ((4.08 / 12.1) * 100) / fullShare;
+    const line = 100 / fullShare;
+    expect(spanOf(svg, 'paint')).toEqual([0, expect.closeTo(have, 2)]);
+    expect(spanOf(svg, 'missing')).toEqual([expect.closeTo(have, 2), expect.closeTo(line - have, 2)]);
+  });
+
+  it('never runs out of its frame', () => {
+    const svg = drawPotBar({ ...barOf('Pond wash'), hereShare: 1.7, orderedShare: Number.POSITIVE_INFINITY });
+    const [x, width] = spanOf(svg, 'ordered');
+    expect(x + width).toBeCloseTo(100, 2);
+    expect(svg).not.toMatch(/NaN|Infinity/);
+  });
+
+  it('has nothing missing once the line is reached', () => {
+    expect(drawPotBar(barOf('Pond wash'))).not.toContain('missing');
+  });
+});
+
+it('cost pieces follow one another and fill the bar of the dearest figure', () => {
+  const bar = view.costs.units[0]?.bar;
+  if (bar === undefined) throw new Error('no unit');
+  const spans = [...drawCostBar(bar).matchAll(/ x="([\d.]+)%" y="2" width="([\d.]+)%"/g)].map(
+    ([, x, width]) => [Number(x), Number(width)],
+  );
+  expect(spans).toHaveLength(bar.pieces.length);
+  let end = 0;
+  for (const [x = 0, width = 0] of spans) {
+    expect(x).toBeCloseTo(end, 2);
+    end = x + width;
+  }
+  expect(end).toBeCloseTo(100, 2);
+});
+
+it('dabs by area: four times the paint, twice as wide', () => {
+  const scaleOf = (share: number) => Number(/scale\(([\d.]+)\)/.exec(drawDab(share))?.[1]);
+  expect(scaleOf(1) / scaleOf(0.25)).toBeCloseTo(2, 2);
+  expect(drawDab(0)).toBe('');
+});
+
+describe('texts and numbers in SVG', () => {
+  it('are escaped', () => {
+    expect(escapeMarkup(`"><script>alert('x')</script>&`)).toBe(
+      '&quot;&gt;&lt;script&gt;alert(&#39;x&#39;)&lt;/script&gt;&amp;',
+    );
+    const hostile = drawPotBar({ ...barOf('Nettle coat'), title: '</title><script>', says: '</desc><b>' });
+    expect(hostile).not.toMatch(/<script|<b>/);
+  });
+
+  it.each([
+    [1 / 3, '0.333'],
+    [-0.0001, '0'],
+    [12, '12'],
+    [Number.NaN, '0'],
+    [Number.POSITIVE_INFINITY, '0'],
+  ])('%d is written %s', (value, text) => expect(place(value)).toBe(text));
+
+  it('keeps shares within the drawing', () => {
+    expect([-1, 0.5, 7].map(percentOf)).toEqual(['0%', '50%', '100%']);
+  });
+});

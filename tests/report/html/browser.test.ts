@@ -1,0 +1,171 @@
+// The page in a real browser: nothing asked of the network, no overflow, dark mode, accessibility, paper.
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { renderReport } from '../../../src/report/render-report.js';
+import { viewPlan } from '../../../src/report/view/view-plan.js';
+import { findBrowser } from '../../find-browser.mjs';
+import { smallPlan } from '../a-small-plan.js';
+import { renameAll } from './rename-all.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'halfpot-page-'));
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const hostileText = ` "><img src=x onerror=alert(1)></script>\u202e\u05d0\u05d1\u05d2 ${'unbroken'.repeat(12)}`;
+
+let browser: Browser;
+let pageUrl: string;
+let hostileUrl: string;
+
+async function write(name: string, plan: typeof smallPlan): Promise<string> {
+  const path = join(folder, name);
+  writeFileSync(path, await renderReport(viewPlan(plan, [])));
+  return pathToFileURL(path).href;
+}
+
+beforeAll(async () => {
+  const executablePath = findBrowser();
+  if (executablePath === undefined)
+    throw new Error('No Chromium for the report tests: apt-get install chromium');
+  browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
+  pageUrl = await write('small.html', smallPlan);
+  hostileUrl = await write('hostile.html', renameAll(smallPlan, hostileText));
+}, 60_000);
+
+afterAll(async () => {
+  await browser?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+interface Visit {
+  readonly page: Page;
+  readonly requests: readonly string[];
+  readonly complaints: readonly string[];
+}
+
+async function visit(url: string, options: BrowserContextOptions = {}): Promise<Visit> {
+  const context = await browser.newContext({ offline: true, ...options });
+  const page = await context.newPage();
+  const [requests, complaints]: [string[], string[]] = [[], []];
+  page.on('request', (request) => requests.push(request.url()));
+  page.on('console', (message) => complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('dialog', (dialog) => {
+    complaints.push(dialog.message());
+    void dialog.dismiss();
+  });
+  await page.goto(url);
+  return { page, requests, complaints };
+}
+
+const background = (page: Page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+
+describe.each([390, 820, 1280])('at %d pixels', (width) => {
+  it.each([
+    ['the small report', () => pageUrl],
+    ['a report of hostile names', () => hostileUrl],
+  ])('%s asks for nothing, complains of nothing, and fits', async (_, url) => {
+    const { page, requests, complaints } = await visit(url(), { viewport: { width, height: 900 } });
+    expect(requests).toEqual([url()]);
+    expect(complaints).toEqual([]);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+    await page.context().close();
+  });
+});
+
+it('shows hostile names as they are written, and makes nothing of them', async () => {
+  const { page } = await visit(hostileUrl);
+  expect(await page.evaluate(() => document.querySelectorAll('img, script, iframe, object').length)).toBe(0);
+  expect(await page.textContent('#pots .pot-name bdi')).toBe(`Rust hush${hostileText}`);
+  const handlers = await page.evaluate(
+    () =>
+      [...document.querySelectorAll('*')].filter((element) =>
+        element.getAttributeNames().some((name) => name.startsWith('on')),
+      ).length,
+  );
+  expect(handlers).toBe(0);
+  await page.context().close();
+});
+
+it('is light by day and dark by night', async () => {
+  const seen = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    const { page } = await visit(pageUrl, { colorScheme });
+    seen.push(await background(page));
+    await page.context().close();
+  }
+  const brightness = seen.map((colour) =>
+    [...colour.matchAll(/\d+/g)].reduce((sum, [part]) => sum + Number(part), 0),
+  );
+  expect(brightness[0]).toBeGreaterThan(650);
+  expect(brightness[1]).toBeLessThan(120);
+});
+
+it('takes the colours of a forced palette', async () => {
+  const { page } = await visit(pageUrl, { forcedColors: 'active' });
+  const [paper, line] = await page.evaluate(() => [
+    getComputedStyle(document.body).backgroundColor,
+    getComputedStyle(document.querySelector('.need-line') ?? document.body).stroke,
+  ]);
+  expect(line).not.toBe(paper);
+  await page.context().close();
+});
+
+describe.each([
+  ['light', 1280],
+  ['dark', 1280],
+  ['light', 390],
+  ['dark', 390],
+] as const)('axe, %s, %d pixels', (colorScheme, width) => {
+  it('finds no violation', async () => {
+    const viewport = { width, height: 900 };
+    const { page } = await visit(pageUrl, { colorScheme, viewport, bypassCSP: true });
+    await page.addScriptTag({ content: axe });
+    const violations = await page.evaluate(async () => {
+      const { axe: tool } = window as unknown as {
+        axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+      };
+      const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+      const { violations } = await tool.run({ runOnly: { type: 'tag', values: tags } });
+      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+    });
+    expect(violations).toEqual([]);
+    await page.context().close();
+  }, 60_000);
+});
+
+/** Pages of a PDF, counted by their objects. */
+const countPages = (pdf: Buffer): number =>
+  pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+
+describe.each(['A4', 'Letter'] as const)('on %s', (format) => {
+  it('prints, with the list to buy on pages of its own', async () => {
+    const { page } = await visit(pageUrl);
+    const pdf = await page.pdf({ format, printBackground: true });
+    expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    expect(countPages(pdf)).toBeGreaterThan(3);
+    await page.emulateMedia({ media: 'print' });
+    const breaks = await page.evaluate(() => {
+      const style = getComputedStyle(document.querySelector('#shopping') ?? document.body);
+      return [style.breakBefore, style.breakAfter];
+    });
+    expect(breaks).toEqual(['page', 'page']);
+    await page.context().close();
+  }, 60_000);
+});
+
+it('can be ticked and walked by keyboard', async () => {
+  const { page } = await visit(pageUrl);
+  await page.keyboard.press('Tab');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the answer');
+  await page.keyboard.press('Enter');
+  expect(await page.evaluate(() => location.hash)).toBe('#answer');
+  const box = page.getByRole('checkbox', { name: 'Bought: Nettle coat, dropper' });
+  await box.check();
+  expect(await box.isChecked()).toBe(true);
+  await page.context().close();
+});

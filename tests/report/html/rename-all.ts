@@ -1,0 +1,60 @@
+// Puts a text into every name that a painter may choose. In: a plan or any part of it, the text. Out: a changed copy.
+import type { Plan } from '../../../src/model/plan.js';
+
+/** Fields that hold a painter's own words, wherever they stand. */
+const named = new Set([
+  'paint',
+  'zone',
+  'unit',
+  'figure',
+  'scheme',
+  'shop',
+  'offer',
+  'code',
+  'place',
+  'meaning',
+]);
+const lists = new Set(['unpriced']);
+
+/** Every name gets `text` behind it; names stay different from one another, and alike where they were alike. */
+export function renameAll(plan: Plan, text: string): Plan {
+  const names = new Set<string>();
+  collect(plan, '', names);
+  return change(plan, '', { text, names }) as Plan;
+}
+
+interface Renaming {
+  readonly text: string;
+  readonly names: ReadonlySet<string>;
+}
+
+const isName = (key: string): boolean => named.has(key) || lists.has(key);
+
+function collect(value: unknown, key: string, names: Set<string>): void {
+  if (typeof value === 'string' && isName(key)) names.add(value);
+  else if (Array.isArray(value)) for (const one of value) collect(one, key, names);
+  else if (value instanceof Map) for (const one of value.values()) collect(one, '', names);
+  else if (isPlain(value)) for (const [field, one] of Object.entries(value)) collect(one, field, names);
+}
+
+function change(value: unknown, key: string, renaming: Renaming): unknown {
+  if (typeof value === 'string') return isName(key) ? value + renaming.text : value;
+  if (Array.isArray(value)) return value.map((one) => change(one, key, renaming));
+  if (value instanceof Map) {
+    const entries = [...value].map(
+      ([name, one]) => [rename(name, renaming), change(one, '', renaming)] as const,
+    );
+    return new Map(entries);
+  }
+  if (!isPlain(value)) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([field, one]) => [field, change(one, field, renaming)]),
+  );
+}
+
+const rename = (name: unknown, { names, text }: Renaming): unknown =>
+  typeof name === 'string' && names.has(name) ? name + text : name;
+
+/** Plain objects only: exact amounts are left alone. */
+const isPlain = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
