@@ -4,12 +4,13 @@ import type { Table } from '../table.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { joinOr } from './find-nearest.js';
-import { makeNameBook, type NameBook } from './keep-names.js';
+import { foldName } from './fold-name.js';
+import type { NameBook } from './keep-names.js';
+import { column, type OpenSheet, openSheet, type RowOf } from './open-sheet.js';
 import { batchSize, doneStep, figureCount } from './read-cell/read-count.js';
 import { nameKind } from './read-cell/read-name.js';
 import { rank } from './read-cell/read-number.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
-import { tellRepeat } from './tell-repeat.js';
+import { visitRows } from './read-rows.js';
 
 export const armySchema = {
   unit: column('unit', nameKind),
@@ -34,81 +35,79 @@ interface Given {
 
 export interface CheckedArmy {
   readonly units: readonly Unit[];
-  /** Undefined where the sheet or its column is missing. */
-  readonly book: NameBook | undefined;
-  /** Scheme of each unit whose scheme is known. */
-  readonly schemeOf: ReadonlyMap<string, string>;
+  /** The row of each unit by the key of its name, however bad the row; undefined where the sheet or column is missing. */
+  readonly rowOf: ReadonlyMap<string, number> | undefined;
 }
 
 interface Beside extends Given {
+  readonly sheet: ArmySheet;
   readonly onlyScheme: string | undefined;
+  readonly rowOf: Map<string, number>;
 }
 
 /** Units with everything they refer to. */
 export function checkArmy(given: Given): CheckedArmy {
   const { table, schemes, findings } = given;
-  const sheet = readRows('army', armySchema, { table, findings });
-  const book = makeNameBook();
-  const first = new Map<string, number>();
-  const schemeOf = new Map<string, string>();
-  const units: Unit[] = [];
+  const sheet = openSheet('army', armySchema, { table, findings });
   const names = schemes.book?.all() ?? [];
-  const beside: Beside = { ...given, onlyScheme: names.length === 1 ? names[0] : undefined };
-  for (const [index, row] of sheet.rows.entries()) {
-    const figure = findFigure(sheet, row, beside);
-    const scheme = findScheme(sheet, row, beside);
-    if (scheme !== undefined) checkDone(sheet, row, schemes.steps.get(scheme));
-    if (row.unit === undefined) continue;
-    const unit = book.add(row.unit);
-    if (tellRepeat(sheet, row, { key: 'unit', name: unit, first })) continue;
-    if (scheme !== undefined) schemeOf.set(unit, scheme);
-    const whole = unitOf(row, { unit, figure, scheme, place: index + 1 });
-    if (whole !== undefined) units.push(whole);
+  const onlyScheme = names.length === 1 ? names[0] : undefined;
+  const beside: Beside = { ...given, sheet, onlyScheme, rowOf: new Map() };
+  const units: Unit[] = [];
+  let withoutScheme = 0;
+  visitRows(sheet, (row, place) => {
+    const unit = unitOf(row, place, beside);
+    if (unit !== undefined) units.push(unit);
+    if (row.scheme === undefined) withoutScheme += 1;
+  });
+  if (onlyScheme !== undefined) {
+    const meaning = `the only one, ${onlyScheme}`;
+    useDefault(findings, { sheet: 'army', column: 'scheme', rows: withoutScheme, meaning });
   }
-  recordScheme(sheet.rows, beside);
-  return { units, book: sheet.has('unit') ? book : undefined, schemeOf };
+  return { units, rowOf: sheet.has('unit') ? beside.rowOf : undefined };
 }
 
-interface UnitNames {
-  readonly unit: string;
-  readonly figure: string | undefined;
-  readonly scheme: string | undefined;
-  /** Of the row among the rows of the sheet, from 1. */
-  readonly place: number;
+/** Undefined where a cell that it needs could not be read, or where the unit stands in a row above; both are told. */
+function unitOf(row: Row, place: number, beside: Beside): Unit | undefined {
+  const figure = findFigure(row, beside);
+  const scheme = findScheme(row, beside);
+  if (scheme !== undefined) checkDone(row, scheme, beside);
+  const { unit, count, batch, done } = row;
+  const isNew = nameUnit(row, beside);
+  if (!isNew || unit === undefined || figure === undefined || scheme === undefined) return undefined;
+  if (count === undefined || batch === undefined || done === undefined) return undefined;
+  return { row: row.row, unit, figure, scheme, count, batch, done, priority: row.priority ?? place + 1 };
 }
 
-/** Undefined where a cell that it needs could not be read; that is told already. */
-function unitOf(row: Row, { unit, figure, scheme, place }: UnitNames): Unit | undefined {
-  const { count, batch, done } = row;
-  if (figure === undefined || scheme === undefined || count === undefined) return undefined;
-  if (batch === undefined || done === undefined) return undefined;
-  return { row: row.row, unit, figure, scheme, count, batch, done, priority: row.priority ?? place };
+/** False for a name that stands in a row above, which is told, and for none. */
+function nameUnit(row: Row, { sheet, rowOf }: Beside): boolean {
+  if (row.unit === undefined) return false;
+  const key = foldName(row.unit);
+  const before = rowOf.get(key);
+  if (before === undefined) rowOf.set(key, row.row);
+  else sheet.blame('repeated-name', row, 'unit', { expected: `row ${before}` });
+  return before === undefined;
 }
 
-function findFigure(sheet: ArmySheet, row: Row, { figures }: Beside): string | undefined {
+function findFigure(row: Row, { sheet, figures }: Beside): string | undefined {
   if (row.figure === undefined || figures === undefined) return undefined;
   const figure = figures.find(row.figure);
-  if (figure === undefined)
+  if (figure === undefined) {
     sheet.blame('unknown-figure', row, 'figure', { expected: figures.nearest(row.figure) });
+  }
   return figure;
 }
 
-function findScheme(
-  sheet: ArmySheet,
-  row: Row,
-  { schemes: { book }, onlyScheme }: Beside,
-): string | undefined {
+function findScheme(row: Row, { sheet, schemes: { book }, onlyScheme }: Beside): string | undefined {
   if (book === undefined || row.bad.includes('scheme')) return undefined;
   if (row.scheme === undefined) {
-    const names = book.all();
-    if (onlyScheme === undefined && names.length > 0) {
-      sheet.blame('scheme-needed', row, 'scheme', { expected: someOf(names) });
-    }
+    const names = onlyScheme === undefined ? book.all() : [];
+    if (names.length > 0) sheet.blame('scheme-needed', row, 'scheme', { expected: someOf(names) });
     return onlyScheme;
   }
   const scheme = book.find(row.scheme);
-  if (scheme === undefined)
+  if (scheme === undefined) {
     sheet.blame('unknown-scheme', row, 'scheme', { expected: book.nearest(row.scheme) });
+  }
   return scheme;
 }
 
@@ -120,7 +119,8 @@ function someOf(names: readonly string[]): string {
   return `one of your ${names.length} schemes, such as ${names[0]}`;
 }
 
-function checkDone(sheet: ArmySheet, row: Row, steps: ReadonlySet<number> | undefined): void {
+function checkDone(row: Row, scheme: string, { sheet, schemes }: Beside): void {
+  const steps = schemes.steps.get(scheme);
   if (row.done === undefined || row.done === 0 || steps === undefined || steps.has(row.done)) return;
   sheet.blame('unknown-step', row, 'done', { expected: stepsInWords(steps) });
 }
@@ -130,15 +130,4 @@ export function stepsInWords(steps: ReadonlySet<number>): string {
   const sorted = [...steps].sort((a, b) => a - b);
   if (sorted.length > 2 * mostNamed) return `${sorted[0]} to ${sorted.at(-1)}`;
   return joinOr(sorted.map(String));
-}
-
-function recordScheme(rows: readonly Row[], { onlyScheme, findings }: Beside): void {
-  if (onlyScheme === undefined) return;
-  const blank = rows.filter((row) => row.scheme === undefined && !row.bad.includes('scheme')).length;
-  useDefault(findings, {
-    sheet: 'army',
-    column: 'scheme',
-    rows: blank,
-    meaning: `the only one, ${onlyScheme}`,
-  });
 }

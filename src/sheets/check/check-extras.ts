@@ -2,10 +2,11 @@
 import type { Extra } from '../../model/sheets.js';
 import type { Table } from '../table.js';
 import type { Findings } from './collect-findings.js';
+import { column } from './open-sheet.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { nameKind } from './read-cell/read-name.js';
 import { servedFigures } from './read-cell/read-number.js';
-import { column, readRows } from './read-rows.js';
+import { readRows } from './read-rows.js';
 
 const extrasSchema = (price: CellKind<number>) => ({
   item: column('item', nameKind),

@@ -5,13 +5,14 @@ import { partsOfFigure } from '../../model/zones.js';
 import type { Table } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
+import { column, type RowOf } from './open-sheet.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind, wordFinder, wordsNear } from './read-cell/read-choice.js';
 import { figuresPerBase } from './read-cell/read-count.js';
 import { listKind, nameKind } from './read-cell/read-name.js';
 import { baseHeight, eyeHeight, surface } from './read-cell/read-number.js';
 import { baseKind, boxKind } from './read-cell/read-sides.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
 const figuresSchema = (price: CellKind<number>) => ({
@@ -28,7 +29,7 @@ const figuresSchema = (price: CellKind<number>) => ({
   price: column('price', price, { meaning: 'unpriced' }),
 });
 
-type FigureSheet = OpenSheet<ReturnType<typeof figuresSchema>>;
+type FigureSheet = ReadSheet<ReturnType<typeof figuresSchema>>;
 type Row = RowOf<ReturnType<typeof figuresSchema>>;
 
 export interface CheckedFigures {

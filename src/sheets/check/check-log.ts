@@ -1,15 +1,17 @@
 // Checks: the log sheet. In: its rows, paints and units. Out: log rows, validated; nothing is reckoned with them here.
-import type { IsoDate, LogRow } from '../../model/sheets.js';
+import type { IsoDate, LogRow, Unit } from '../../model/sheets.js';
 import type { Table } from '../table.js';
 import { type CheckedArmy, stepsInWords } from './check-army.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import type { Findings } from './collect-findings.js';
-import type { NameBook } from './keep-names.js';
+import { foldName } from './fold-name.js';
+import { makeNameBook, type NameBook } from './keep-names.js';
+import { column, type RowOf } from './open-sheet.js';
 import { figureCount, stepNumber } from './read-cell/read-count.js';
 import { dateKind } from './read-cell/read-date.js';
 import { nameKind } from './read-cell/read-name.js';
 import { scaleWeight, usedVolume } from './read-cell/read-number.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { type ReadSheet, readRows } from './read-rows.js';
 
 export const logSchema = {
   date: column('date', dateKind),
@@ -22,7 +24,7 @@ export const logSchema = {
   usedMl: column('used ml', usedVolume),
 };
 
-type LogSheet = OpenSheet<typeof logSchema>;
+type LogSheet = ReadSheet<typeof logSchema>;
 type Row = RowOf<typeof logSchema>;
 
 /** The cells of the log sheet. */
@@ -30,7 +32,7 @@ export function openLog(table: Table | undefined, findings: Findings): LogSheet 
   return readRows('log', logSchema, { table, findings });
 }
 
-interface Beside {
+interface Given {
   /** Undefined where paints cannot be looked up. */
   readonly paints: NameBook | undefined;
   readonly army: CheckedArmy;
@@ -38,8 +40,19 @@ interface Beside {
   readonly day: IsoDate;
 }
 
+interface Beside extends Given {
+  /** By the key of their names. */
+  readonly units: ReadonlyMap<string, Unit>;
+  readonly nearUnit: (written: string) => string;
+}
+
 /** Log rows that can be taken. */
-export function checkLog(sheet: LogSheet, beside: Beside): readonly LogRow[] {
+export function checkLog(sheet: LogSheet, given: Given): readonly LogRow[] {
+  if (sheet.rows.length === 0) return [];
+  const book = makeNameBook();
+  for (const { unit } of given.army.units) book.add(unit);
+  const units = new Map(given.army.units.map((unit) => [foldName(unit.unit), unit]));
+  const beside = { ...given, units, nearUnit: book.nearest };
   return sheet.rows.flatMap((row) => {
     checkNames(sheet, row, beside);
     checkAmounts(sheet, row);
@@ -47,18 +60,19 @@ export function checkLog(sheet: LogSheet, beside: Beside): readonly LogRow[] {
   });
 }
 
-function checkNames(sheet: LogSheet, row: Row, { paints, army, schemes, day }: Beside): void {
+function checkNames(
+  sheet: LogSheet,
+  row: Row,
+  { paints, army, schemes, day, units, nearUnit }: Beside,
+): void {
   if (row.date !== undefined && row.date > day) sheet.blame('date-ahead', row, 'date', { expected: day });
   if (row.paint !== undefined && paints !== undefined && paints.find(row.paint) === undefined) {
     sheet.blame('unknown-paint', row, 'paint', { expected: paints.nearest(row.paint) });
   }
-  if (row.unit === undefined || army.book === undefined) return;
-  const unit = army.book.find(row.unit);
-  if (unit === undefined) {
-    sheet.blame('unknown-unit', row, 'unit', { expected: army.book.nearest(row.unit) });
-    return;
-  }
-  const steps = schemes.steps.get(army.schemeOf.get(unit) ?? '');
+  if (row.unit === undefined || army.rowOf === undefined) return;
+  const key = foldName(row.unit);
+  if (!army.rowOf.has(key)) sheet.blame('unknown-unit', row, 'unit', { expected: nearUnit(row.unit) });
+  const steps = schemes.steps.get(units.get(key)?.scheme ?? '');
   if (row.step !== undefined && steps !== undefined && !steps.has(row.step)) {
     sheet.blame('unknown-step', row, 'step', { expected: stepsInWords(steps) });
   }
@@ -77,10 +91,10 @@ function checkAmounts(sheet: LogSheet, row: Row): void {
   else sheet.blame('log-without-amount', row, 'usedMl');
 }
 
-function logRowOf(row: Row, { paints, army }: Beside): LogRow | undefined {
+function logRowOf(row: Row, { paints, units }: Beside): LogRow | undefined {
   const { date, step, figures, beforeG, afterG, usedMl } = row;
   const paint = row.paint === undefined ? undefined : paints?.find(row.paint);
-  const unit = row.unit === undefined ? undefined : army.book?.find(row.unit);
+  const unit = row.unit === undefined ? undefined : units.get(foldName(row.unit))?.unit;
   if (date === undefined || paint === undefined) return undefined;
   return {
     row: row.row,

@@ -5,6 +5,7 @@ import type { Table } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
+import { column, type RowOf } from './open-sheet.js';
 import { pickContainer } from './pick-container.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind } from './read-cell/read-choice.js';
@@ -12,7 +13,7 @@ import { codeKind, rightCheckDigit } from './read-cell/read-code.js';
 import { availableCount, potCount } from './read-cell/read-count.js';
 import { nameKind } from './read-cell/read-name.js';
 import { potVolume } from './read-cell/read-number.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { type ReadSheet, readRows } from './read-rows.js';
 
 const offersSchema = (price: CellKind<number>) => ({
   shop: column('shop', nameKind),
@@ -26,7 +27,7 @@ const offersSchema = (price: CellKind<number>) => ({
   code: column('code', codeKind),
 });
 
-export type OfferSheet = OpenSheet<ReturnType<typeof offersSchema>>;
+export type OfferSheet = ReadSheet<ReturnType<typeof offersSchema>>;
 type Row = RowOf<ReturnType<typeof offersSchema>>;
 
 /** The cells of the offers sheet. */

@@ -4,11 +4,12 @@ import { opacities, type PaintKind, paintKinds } from '../../model/words.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
+import { column, type RowOf } from './open-sheet.js';
 import { choiceKind } from './read-cell/read-choice.js';
 import { hexKind } from './read-cell/read-hex.js';
 import { listKind, nameKind } from './read-cell/read-name.js';
 import { density, keptVolume, thinning } from './read-cell/read-number.js';
-import { column, type OpenSheet, type RowOf } from './read-rows.js';
+import type { ReadSheet } from './read-rows.js';
 
 /** What describes a paint; the pots sheet has these columns too. */
 export const paintColumns = {
@@ -23,7 +24,7 @@ export const paintColumns = {
 
 export const paintsSchema = { paint: column('paint', nameKind), ...paintColumns };
 
-export type PaintSheet = OpenSheet<typeof paintsSchema>;
+export type PaintSheet = ReadSheet<typeof paintsSchema>;
 type PaintRow = RowOf<typeof paintsSchema>;
 
 /** A sheet that describes paints, as it is called in a problem. */

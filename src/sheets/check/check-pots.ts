@@ -5,6 +5,7 @@ import type { Table } from '../table.js';
 import { paintColumns } from './check-paints.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import type { NameBook } from './keep-names.js';
+import { column, type RowOf } from './open-sheet.js';
 import { pickContainer } from './pick-container.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind, yesKind } from './read-cell/read-choice.js';
@@ -13,7 +14,7 @@ import { dateKind } from './read-cell/read-date.js';
 import { leftKind } from './read-cell/read-left.js';
 import { nameKind } from './read-cell/read-name.js';
 import { emptyWeight, potVolume } from './read-cell/read-number.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { type ReadSheet, readRows } from './read-rows.js';
 
 /** Grams a millilitre that no paint exceeds. */
 const heaviestPaint = 3;
@@ -33,7 +34,7 @@ const potsSchema = (price: CellKind<number>) => ({
   ...paintColumns,
 });
 
-export type PotSheet = OpenSheet<ReturnType<typeof potsSchema>>;
+export type PotSheet = ReadSheet<ReturnType<typeof potsSchema>>;
 type Row = RowOf<ReturnType<typeof potsSchema>>;
 
 /** The cells of the pots sheet. */

@@ -2,7 +2,7 @@
 import type { Scheme, Step } from '../../model/sheets.js';
 import type { Table } from '../table.js';
 import { checkMix, stepOf } from './check-mix.js';
-import type { Findings } from './collect-findings.js';
+import { type Findings, useDefault } from './collect-findings.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import { openSchemes, type SchemeRow, type SchemeSheet } from './open-schemes.js';
 
@@ -44,6 +44,10 @@ export function checkSchemes({ table, paints, zones, findings }: Given): Checked
     if (rows.every(({ step }) => step !== undefined))
       steps.set(scheme, new Set(rows.flatMap(({ step }) => step ?? [])));
   }
+  recordDefaults(
+    [...schemes.values()].flatMap((scheme) => scheme.steps),
+    findings,
+  );
   return { sheet, schemes, book: sheet.has('scheme') ? book : undefined, steps };
 }
 
@@ -109,4 +113,16 @@ function withoutRepeats(
     else sheet.blame('repeated-treatment', row, 'paint', { expected: `row ${before}` });
     return before === undefined;
   });
+}
+
+/** A mix counts once: its later rows are blank by rule. */
+function recordDefaults(steps: readonly Step[], findings: Findings): void {
+  const used = (header: string, key: keyof Step, meaning: string): void => {
+    const rows = steps.filter((step) => step[key] === undefined).length;
+    useDefault(findings, { sheet: 'schemes', column: header, rows, meaning });
+  };
+  used('coats', 'coats', 'as usual for the layer');
+  used('method', 'method', 'as usual for the layer');
+  used('area %', 'areaShare', 'as usual for the layer');
+  used('thin', 'thin', 'as for the paint, else as usual for the layer');
 }

@@ -6,13 +6,14 @@ import { headerKey } from '../match-header.js';
 import type { CellDate, Table } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { findNearest } from './find-nearest.js';
+import { column, type RowOf } from './open-sheet.js';
 import { type CellKind, Mistake, readCell, type Written } from './read-cell/cell-kind.js';
 import { choiceKind } from './read-cell/read-choice.js';
 import { dateKind } from './read-cell/read-date.js';
 import { nameKind } from './read-cell/read-name.js';
 import { readOverride } from './read-cell/read-override.js';
 import { currencyKind, localeKind, surePercentKind } from './read-cell/read-setting.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { type ReadSheet, readRows } from './read-rows.js';
 
 const anything: CellKind<Written | CellDate> = {
   noun: 'a value',
@@ -102,7 +103,7 @@ function takeRow(
     byKey,
     given,
   }: {
-    readonly sheet: OpenSheet<typeof settingsSchema>;
+    readonly sheet: ReadSheet<typeof settingsSchema>;
     readonly byKey: ReadonlyMap<string, Assumption>;
     readonly given: Map<string, Row>;
   },

@@ -4,9 +4,10 @@ import type { Table } from '../table.js';
 import type { OfferSheet } from './check-offers.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
+import { column, type RowOf } from './open-sheet.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { nameKind } from './read-cell/read-name.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
 const shopsSchema = (price: CellKind<number>) => ({
@@ -16,7 +17,7 @@ const shopsSchema = (price: CellKind<number>) => ({
   leastOrder: column('least order', price, { meaning: 'any sum' }),
 });
 
-type ShopSheet = OpenSheet<ReturnType<typeof shopsSchema>>;
+type ShopSheet = ReadSheet<ReturnType<typeof shopsSchema>>;
 type Row = RowOf<ReturnType<typeof shopsSchema>>;
 
 interface Given {

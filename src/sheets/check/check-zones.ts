@@ -6,10 +6,11 @@ import type { Findings } from './collect-findings.js';
 import { findNearest } from './find-nearest.js';
 import { foldName } from './fold-name.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
+import { column, type RowOf } from './open-sheet.js';
 import { Mistake } from './read-cell/cell-kind.js';
 import { listKind, nameKind, readPart } from './read-cell/read-name.js';
 import { readShare } from './read-cell/read-share.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
+import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
 export const zonesSchema = {
@@ -18,7 +19,7 @@ export const zonesSchema = {
   figure: column('figure', nameKind, { meaning: 'any figure' }),
 };
 
-type ZoneSheet = OpenSheet<typeof zonesSchema>;
+type ZoneSheet = ReadSheet<typeof zonesSchema>;
 type Row = RowOf<typeof zonesSchema>;
 
 interface Given {

@@ -3,7 +3,7 @@ import { findNearest } from './find-nearest.js';
 import { foldName, tidyName } from './fold-name.js';
 
 /** Comparisons for near names in one book; after them no nearer name is offered (repeats are capped anyway). */
-const mostComparisons = 2_000_000;
+const mostComparisons = 500_000;
 
 export interface NameBook {
   /** Keeps a name and gives its first spelling. */
@@ -42,10 +42,9 @@ export function makeNameBook(): NameBook {
 
   return {
     add: (written) => {
-      const known = find(written);
-      if (known !== undefined) return known;
-      const name = tidyName(written);
-      byKey.set(foldName(written), name);
+      const key = foldName(written);
+      const name = byKey.get(key) ?? aliases.get(key) ?? tidyName(written);
+      if (!byKey.has(key) && !aliases.has(key)) byKey.set(key, name);
       return name;
     },
     alias: (other, name) => void aliases.set(foldName(other), name),

@@ -2,14 +2,13 @@
 import { layers, methods } from '../../model/words.js';
 import type { Table } from '../table.js';
 import type { Findings } from './collect-findings.js';
+import { column, type RowOf } from './open-sheet.js';
 import { choiceKind } from './read-cell/read-choice.js';
 import { coatCount, stepNumber } from './read-cell/read-count.js';
 import { nameKind } from './read-cell/read-name.js';
 import { thinning } from './read-cell/read-number.js';
 import { areaShare, mixShare } from './read-cell/read-share.js';
-import { column, type OpenSheet, type RowOf, readRows } from './read-rows.js';
-
-const asUsual = { meaning: 'as usual for the layer' } as const;
+import { type ReadSheet, readRows } from './read-rows.js';
 
 const schemesSchema = {
   scheme: column('scheme', nameKind),
@@ -17,14 +16,14 @@ const schemesSchema = {
   zone: column('zone', nameKind),
   layer: column('layer', choiceKind('a layer', layers)),
   paint: column('paint', nameKind),
-  coats: column('coats', coatCount, asUsual),
-  method: column('method', choiceKind('a method', methods), asUsual),
-  area: column('area %', areaShare, asUsual),
-  thin: column('thin', thinning, { meaning: 'as for the paint, else as usual for the layer' }),
+  coats: column('coats', coatCount),
+  method: column('method', choiceKind('a method', methods)),
+  area: column('area %', areaShare),
+  thin: column('thin', thinning),
   share: column('share', mixShare),
 };
 
-export type SchemeSheet = OpenSheet<typeof schemesSchema>;
+export type SchemeSheet = ReadSheet<typeof schemesSchema>;
 export type SchemeRow = RowOf<typeof schemesSchema>;
 
 /** The cells of the schemes sheet. */

@@ -1,5 +1,5 @@
 // Checks: names that may stand in one row only. In: a row's name, the rows met so far. Out: whether it is a repeat, told.
-import type { OpenSheet, Schema } from './read-rows.js';
+import type { OpenSheet, RowOf, Schema } from './open-sheet.js';
 
 interface Named {
   readonly key: string;
@@ -12,7 +12,7 @@ interface Named {
 /** True, with a problem at the cell, where the name has a row already. */
 export function tellRepeat<S extends Schema>(
   sheet: OpenSheet<S>,
-  row: OpenSheet<S>['rows'][number],
+  row: RowOf<S>,
   { key, name, first }: Named,
 ): boolean {
   const before = first.get(name);

@@ -2,6 +2,8 @@
 import { Mistake, type Written } from './cell-kind.js';
 
 const longest = 40;
+/** By far the most numbers in a sheet: read at once. */
+const fewDigits = /^\d{1,9}$/;
 const plain = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/;
 const ambiguous = /^([+-]?[1-9]\d{0,2})[.,](\d{3})$/;
 const grouped = /^[+-]?[1-9]\d{0,2}([.,'’ \u00a0\u2009\u202f])\d{3}(?:\1\d{3})*(?:([.,])\d+)?$/;
@@ -42,6 +44,7 @@ export function decimalOf(cell: Written): string | Mistake | undefined {
 /** The number in a cell, a mistake where it is ambiguous, undefined where there is none. */
 export function parseNumber(cell: Written): number | Mistake | undefined {
   if (typeof cell === 'number') return Number.isFinite(cell) ? Number(cell.toPrecision(15)) : undefined;
+  if (typeof cell === 'string' && fewDigits.test(cell)) return Number(cell);
   const text = decimalOf(cell);
   return typeof text === 'string' ? Number(text) : text;
 }

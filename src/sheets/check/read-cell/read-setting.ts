@@ -8,15 +8,19 @@ export function readCurrency(cell: Written): string | Mistake {
   return Intl.supportedValuesOf('currency').includes(code) ? code : new Mistake('not-a-currency');
 }
 
-/** A BCP 47 tag that Intl has words for; `de_AT` is taken for `de-AT`. */
+/**
+ * A BCP 47 tag of a language that Unicode's CLDR knows a script for; `de_AT` is taken for `de-AT`. Asking Intl for its
+ * supported locales would say the same and takes ten milliseconds.
+ */
 export function readLocale(cell: Written): string | Mistake {
   try {
-    const [tag] = Intl.getCanonicalLocales(String(cell).replaceAll('_', '-'));
-    if (tag !== undefined && Intl.NumberFormat.supportedLocalesOf(tag).length > 0) return tag;
+    const locale = new Intl.Locale(String(cell).replaceAll('_', '-'));
+    const { script } = new Intl.Locale(locale.language).maximize();
+    return script === undefined ? new Mistake('not-a-locale') : locale.toString();
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
+    return new Mistake('not-a-locale');
   }
-  return new Mistake('not-a-locale');
 }
 
 /** 50 to 99; `90` and `90%` are the same. */
