@@ -10,7 +10,7 @@ export const fileProblems = {
   'unreadable-file': {
     severity: 'error',
     says: 'this cannot be opened ({found})',
-    hint: 'See that it exists, that you may read it, and that no other program holds it.',
+    hint: 'See that it is there, that you may read it, and that no other program holds it.',
   },
   'too-large-file': {
     severity: 'error',
@@ -34,7 +34,7 @@ export const fileProblems = {
   },
   'unknown-file-type': {
     severity: 'error',
-    says: 'a file of type "{found}" cannot be read',
+    says: 'a file of this type cannot be read ({found})',
     hint: 'Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
   },
   'old-workbook': {
@@ -70,7 +70,7 @@ export const fileProblems = {
   'missing-sheet': {
     severity: 'error',
     says: 'this sheet is needed and is not there',
-    hint: 'Add it; it needs the columns {expected}.',
+    hint: 'Add it, with at least these columns: {expected}.',
   },
   'two-of-one-sheet': {
     severity: 'error',
@@ -80,7 +80,7 @@ export const fileProblems = {
   'empty-sheet': {
     severity: 'error',
     says: 'this sheet is empty',
-    hint: 'It needs a header row with the columns {expected}, and at least one row below it.',
+    hint: 'Give it a header row with at least these columns: {expected}; and a row or more below it.',
   },
   'empty-optional-sheet': {
     severity: 'warning',
@@ -154,8 +154,8 @@ export const fileProblems = {
   },
   'hidden-rows': {
     severity: 'warning',
-    says: 'rows that are hidden in the workbook were read like any other: {found}',
-    hint: 'Delete them if they are not meant.',
+    says: 'what is hidden in the workbook was read like any other row: {found}',
+    hint: 'Delete it if it is not meant.',
   },
   'hidden-sheet': {
     severity: 'warning',
@@ -164,8 +164,8 @@ export const fileProblems = {
   },
   'rows-above-header': {
     severity: 'warning',
-    says: 'rows above the header row were not read: {found}',
-    hint: 'Move them below the header row if they are meant.',
+    says: 'what stands above the header row was not read: {found}',
+    hint: 'Move it below the header row if it is meant.',
   },
   'column-without-header': {
     severity: 'warning',

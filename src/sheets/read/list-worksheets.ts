@@ -1,6 +1,7 @@
 // Readers: the worksheets that a workbook names. In: an open zip. Out: names, hidden or not, and which part holds each.
 // Part names and relationships: ECMA-376 part 1, 18.2 (workbook) and part 2, 8.3 (relationships).
 import { type OpenZip, WorkbookError } from './open-zip.js';
+import { attribute, tags } from './read-tags.js';
 
 export interface WorksheetPart {
   readonly name: string;
@@ -57,28 +58,4 @@ function readLinks(zip: OpenZip, part: string): Link[] {
 
 function resolvePart(folder: string, target: string): string {
   return new URL(target, `part:///${folder}`).pathname.replace(/^\/+/, '');
-}
-
-/** Opening tags of that name, with or without a prefix. */
-function tags(xml: string, name: string): string[] {
-  return xml.match(new RegExp(`<(?:\\w+:)?${name}(?=[\\s/>])[^>]*>`, 'g')) ?? [];
-}
-
-function attribute(tag: string, name: string): string | undefined {
-  const [, double, single] = new RegExp(`\\s${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`).exec(tag) ?? [];
-  const raw = double ?? single;
-  return raw === undefined ? undefined : decodeEntities(raw);
-}
-
-const entities: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', apos: "'" };
-
-function decodeEntities(text: string): string {
-  return text.replace(
-    /&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
-    (whole, hex?: string, decimal?: string, name?: string) => {
-      if (hex !== undefined) return String.fromCodePoint(Number.parseInt(hex, 16));
-      if (decimal !== undefined) return String.fromCodePoint(Number(decimal));
-      return entities[name ?? ''] ?? whole;
-    },
-  );
 }

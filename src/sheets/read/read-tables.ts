@@ -50,8 +50,9 @@ async function readSource(path: string, file: string): Promise<Source> {
     const { readFolder } = await import('./read-folder.js');
     return { ...(await readFolder(path, file)), isFolder: true };
   }
+  if (kind === 'other') return nothing(problem('unknown-file-type', { file }, { found: 'no ordinary file' }));
   if (TEXT_ENDINGS.includes(ending)) return nothing(problem('lone-sheet', { file }));
-  if (kind === 'other' || !WORKBOOK_ENDINGS.includes(ending)) {
+  if (!WORKBOOK_ENDINGS.includes(ending)) {
     return nothing(problem('unknown-file-type', { file }, { found: ending || 'no ending' }));
   }
   const read = await readBytes(path, { file });

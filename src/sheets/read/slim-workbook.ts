@@ -3,6 +3,7 @@
 import type { SheetName } from '../../model/words.js';
 import type { WorkbookParts, WorksheetPart } from './list-worksheets.js';
 import { type OpenZip, WorkbookError } from './open-zip.js';
+import { slimStyles } from './slim-styles.js';
 import { storeZip } from './store-zip.js';
 import { tidyWorksheet } from './tidy-worksheet.js';
 
@@ -14,7 +15,6 @@ export interface SlimWorkbook {
 
 const SPREADSHEET = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const LINKS = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-const PLAIN_STYLES = `<styleSheet xmlns="${SPREADSHEET}"><cellXfs count="1"><xf numFmtId="0"/></cellXfs></styleSheet>`;
 
 /** Throws a WorkbookError where a wanted part is missing, damaged or too large. */
 export function slimWorkbook(
@@ -30,11 +30,11 @@ export function slimWorkbook(
     return tidy.xml;
   });
   const strings = parts.stringsPart === undefined ? undefined : readXml(zip, parts.stringsPart);
-  const styles = parts.stylesPart === undefined ? PLAIN_STYLES : readXml(zip, parts.stylesPart);
+  const styles = parts.stylesPart === undefined ? '' : readXml(zip, parts.stylesPart);
   const texts: [string, string][] = [
     ['xl/workbook.xml', workbookXml([...wanted.keys()], parts.date1904)],
     ['xl/_rels/workbook.xml.rels', linksXml(sheets.length)],
-    ['xl/styles.xml', styles],
+    ['xl/styles.xml', slimStyles(styles)],
     ...(strings === undefined ? [] : [['xl/sharedStrings.xml', strings] satisfies [string, string]]),
     ...sheets.map((xml, index): [string, string] => [`xl/worksheets/sheet${index + 1}.xml`, xml]),
   ];

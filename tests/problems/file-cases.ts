@@ -1,0 +1,316 @@
+// One case or more for each code of file-problems.ts: sheets that raise it, and the exact words.
+import { mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import {
+  fourSheets,
+  makeCompoundFile,
+  makeWorkbook,
+  makeZip,
+  pictureBytes,
+} from '../sheets/read/make-files.js';
+import { fourShortSheets, type ProblemCase, writeSheets } from './problem-case.js';
+
+type Files = Readonly<Record<string, string | Uint8Array>>;
+
+/** The four short sheets with these files added or written over, `without` left out. */
+function folder(files: Files, without: readonly string[] = []): ProblemCase['make'] {
+  return (dir) => {
+    const kept = Object.entries(fourShortSheets).filter(([name]) => !without.includes(name));
+    writeSheets(dir, { ...Object.fromEntries(kept), ...files });
+  };
+}
+
+/** A file by itself, which is what is read. */
+function lone(code: string, name: string, bytes: Buffer | Promise<Buffer>, says: string): ProblemCase {
+  const path = (dir: string): string => join(dir, name);
+  return { code, path, says: [says], make: async (dir) => writeFileSync(path(dir), await bytes) };
+}
+
+type Change = Parameters<typeof makeWorkbook>[1];
+
+function workbook(code: string, change: Change, says: readonly string[]): ProblemCase {
+  const path = (dir: string): string => join(dir, 'army.xlsx');
+  return {
+    code,
+    path,
+    says,
+    make: async (dir) => writeFileSync(path(dir), await makeWorkbook(fourSheets, change)),
+  };
+}
+
+/** A folder of a name that does not change, with these files alone. */
+function named(code: string, files: Files, says: string): ProblemCase {
+  const path = (dir: string): string => join(dir, 'my sheets');
+  const make = (dir: string): void => {
+    mkdirSync(path(dir));
+    writeSheets(path(dir), files);
+  };
+  return { code, path, make, says: [says] };
+}
+
+const wideHeader = `paint,size ml,${Array.from({ length: 16_383 }, (_, index) => `note ${index}`).join(',')}`;
+
+const paths: readonly ProblemCase[] = [
+  {
+    code: 'missing-path',
+    make: () => {},
+    path: (dir) => join(dir, 'nowhere'),
+    says: [
+      'nowhere: there is no such file or folder. Name the folder that holds pots.csv, figures.csv, schemes.csv and army.csv, or a workbook with those sheets.',
+    ],
+  },
+  {
+    code: 'unreadable-file',
+    make: (dir) => {
+      writeSheets(dir, fourShortSheets);
+      symlinkSync(join(dir, 'gone.csv'), join(dir, 'shops.csv'));
+    },
+    says: [
+      'shops.csv: this cannot be opened (it points to something that is gone). See that it is there, that you may read it, and that no other program holds it.',
+    ],
+  },
+  {
+    code: 'too-large-file',
+    make: (dir) => {
+      writeSheets(dir, { ...fourShortSheets, 'log.csv': '' });
+      truncateSync(join(dir, 'log.csv'), 300 * 2 ** 20);
+    },
+    says: [
+      'log.csv: this file is too large to read: 300 MB, where 200 MB is the most. Keep only the rows that matter, or name another file.',
+    ],
+  },
+  named(
+    'empty-folder',
+    {},
+    'my sheets: this folder is empty. Put pots.csv, figures.csv, schemes.csv and army.csv into it, or name another folder.',
+  ),
+  named(
+    'no-sheets',
+    { 'notes.md': 'buy more red' },
+    'my sheets: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
+  ),
+  {
+    code: 'no-sheets',
+    path: (dir) => join(dir, 'my sheets'),
+    make: async (dir) => {
+      mkdirSync(join(dir, 'my sheets'));
+      writeFileSync(join(dir, 'my sheets', 'ferry.xlsx'), await makeWorkbook(fourSheets));
+    },
+    says: [
+      'my sheets: none of the sheets is here. If they are in ferry.xlsx, name that workbook instead of the folder.',
+    ],
+  },
+  lone(
+    'no-sheets',
+    'army.xlsx',
+    makeWorkbook({ Sheet1: [['paint', 'size ml']] }),
+    'army.xlsx: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
+  ),
+  lone(
+    'lone-sheet',
+    'pots.csv',
+    Buffer.from('paint,size ml\nbrick red,17\n'),
+    'pots.csv: this is one sheet by itself. Name the folder that holds all the sheets.',
+  ),
+  lone(
+    'unknown-file-type',
+    'army.ods',
+    makeZip({ mimetype: 'application/vnd.oasis.opendocument.spreadsheet' }),
+    'army.ods: a file of this type cannot be read (.ods). Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
+  ),
+];
+
+const workbooks: readonly ProblemCase[] = [
+  lone(
+    'old-workbook',
+    'army.xls',
+    makeCompoundFile('Workbook'),
+    'army.xls: this is a workbook in the old .xls format. Open it in your spreadsheet program, save it as .xlsx and name that.',
+  ),
+  lone(
+    'locked-workbook',
+    'army.xlsx',
+    makeCompoundFile('EncryptionInfo', 'EncryptedPackage'),
+    'army.xlsx: this workbook is locked with a password. Save a copy without one and name that.',
+  ),
+  lone(
+    'not-a-workbook',
+    'army.xlsx',
+    makeZip({ 'word/document.xml': '<document/>' }),
+    'army.xlsx: this is not a workbook, whatever its name says. Open it in the program that made it, save it as .xlsx and name that.',
+  ),
+  lone(
+    'broken-workbook',
+    'army.xlsx',
+    makeWorkbook(fourSheets).then((bytes) => bytes.subarray(0, 4000)),
+    'army.xlsx: this workbook is damaged and cannot be read. Open it in your spreadsheet program, save a new copy as .xlsx and name that; if it does not open there either, go back to an older copy.',
+  ),
+];
+
+const textFiles: readonly ProblemCase[] = [
+  {
+    code: 'csv-is-workbook',
+    make: async (dir) => writeSheets(dir, { ...fourShortSheets, 'pots.csv': await makeWorkbook(fourSheets) }),
+    says: [
+      'pots.csv: this is a workbook, not a text file. Open it in your spreadsheet program and save this sheet as CSV, or give the file the ending .xlsx and name that.',
+    ],
+  },
+  {
+    code: 'csv-is-not-text',
+    make: folder({ 'pots.csv': pictureBytes }),
+    says: [
+      'pots.csv: this is not a text file. Open it in the program that made it and save the sheet as CSV.',
+    ],
+  },
+  {
+    code: 'guessed-encoding',
+    make: folder({
+      'pots.csv': Buffer.from('paint,size ml\nbrick red,17\nearth wash,24\nécarlate,17\n', 'latin1'),
+    }),
+    says: [
+      'pots.csv: this file is not in UTF-8 and was read as Windows-1252, in which its first special letters read "écarlate". If that is wrong, save it again as "CSV UTF-8".',
+    ],
+  },
+  {
+    code: 'unclosed-quote',
+    make: folder({ 'pots.csv': 'paint,size ml\n"brick red,17\nearth wash,24\n' }),
+    says: [
+      'pots.csv row 2: the quotation mark before "brick red" is not closed in its row. Close it after the last letter of the cell, or take it out.',
+    ],
+  },
+  {
+    code: 'stray-quote',
+    make: folder({ 'pots.csv': 'paint,size ml\n"brick" red,17\nearth wash,24\n' }),
+    says: [
+      'pots.csv row 2: the cell that starts with "brick" goes on after its closing quotation mark. Write a quotation mark inside a quoted cell twice, or take the quotation marks out.',
+    ],
+  },
+  {
+    code: 'extra-cell',
+    make: folder({
+      'pots.csv': 'paint,size ml\nbrick red,17\nearth wash,24,5\n',
+      'figures.csv': 'figure;eye mm\nspearman;28;31\n',
+    }),
+    says: [
+      'pots.csv row 3 (C3): "5" stands past the last header. If a comma is part of a cell, put that cell in quotation marks; else give the column a header.',
+      'figures.csv row 2 (C2): "31" stands past the last header. If a semicolon is part of a cell, put that cell in quotation marks; else give the column a header.',
+    ],
+  },
+  {
+    code: 'long-cell',
+    make: folder({ 'extras.csv': `item,price,serves\nflock,1,9\n${'moss '.repeat(7000)},1,9\n` }),
+    says: [
+      'extras.csv row 3 (A3): the cell that starts with "moss moss moss moss ..." is longer than a spreadsheet holds (32767 characters). See that its quotation marks are closed.',
+    ],
+  },
+];
+
+const tables: readonly ProblemCase[] = [
+  {
+    code: 'missing-sheet',
+    make: folder({}, ['schemes.csv']),
+    says: [
+      'schemes.csv: this sheet is needed and is not there. Add it, with at least these columns: scheme, step, zone, layer, paint.',
+    ],
+  },
+  workbook('missing-sheet', (book) => book.removeWorksheet('army'), [
+    'army.xlsx, sheet army: this sheet is needed and is not there. Add it, with at least these columns: unit, figure, count.',
+  ]),
+  {
+    code: 'two-of-one-sheet',
+    make: folder({ 'Pots.txt': 'paint,size ml\nbrick red,17\n' }),
+    says: [
+      'Pots.txt: the pots sheet is there more than once: Pots.txt, pots.csv. Keep one of them and rename or remove the rest.',
+    ],
+  },
+  workbook('two-of-one-sheet', (book) => book.addWorksheet('Po ts').addRow(['paint', 'size ml']), [
+    'army.xlsx: the pots sheet is there more than once: pots, Po ts. Keep one of them and rename or remove the rest.',
+  ]),
+  {
+    code: 'empty-sheet',
+    make: folder({ 'figures.csv': '' }),
+    says: [
+      'figures.csv: this sheet is empty. Give it a header row with at least these columns: figure; and a row or more below it.',
+    ],
+  },
+  {
+    code: 'empty-optional-sheet',
+    make: folder({ 'offers.csv': '\n\n' }),
+    says: ['offers.csv: this sheet is empty and counts as not there. Fill it in, or remove it.'],
+  },
+  {
+    code: 'header-only',
+    make: folder({ 'army.csv': 'unit,figure,count\n' }),
+    says: ['army.csv row 1: there is nothing below the header row. Write at least one row there.'],
+  },
+  {
+    code: 'duplicate-header',
+    make: folder({ 'pots.csv': 'paint,Size ML,size_ml\nbrick red,17,17\nearth wash,24,24\n' }),
+    says: [
+      'pots.csv row 1, "size_ml" (C1): this header is there twice, the first time as "Size ML" (B1). Keep one of the two columns, or give the other a name of its own.',
+    ],
+  },
+  {
+    code: 'rows-above-header',
+    make: folder({ 'pots.csv': 'brick red,17\npaint,size ml\nbrick red,17\nearth wash,24\n' }),
+    says: [
+      'pots.csv: what stands above the header row was not read: row 1. Move it below the header row if it is meant.',
+    ],
+  },
+  {
+    code: 'column-without-header',
+    make: folder({ 'pots.csv': 'paint,size ml,,\nbrick red,17,,nearly dry\nearth wash,24,,\n' }),
+    says: [
+      'pots.csv: column D has no header, so what stands in it was not read: 1 cell. Give it a header if it is meant.',
+    ],
+  },
+  {
+    code: 'too-many-rows',
+    make: folder({ 'log.csv': `date,paint\n${'\n'.repeat(1_048_576)}2026-01-31,brick red\n` }),
+    says: [
+      'log.csv: this sheet has 1048578 rows, more than a spreadsheet holds (1048576). Keep only the rows that matter.',
+    ],
+  },
+  {
+    code: 'too-many-columns',
+    make: folder({ 'paints.csv': `${wideHeader}\nbrick red\n` }),
+    says: [
+      'paints.csv: this sheet has 16385 columns, more than a spreadsheet holds (16384). See that the right character parts the columns.',
+    ],
+  },
+  workbook('merged-cells', (book) => book.getWorksheet('schemes')?.mergeCells('A2:A3'), [
+    'army.xlsx, sheet schemes, row 2, "scheme" (A2:A3): these cells are merged, so that only the first of them holds "red line". Unmerge them and write the value in every cell that it is meant for.',
+  ]),
+  workbook(
+    'hidden-rows',
+    (book) => Object.assign(book.getWorksheet('pots')?.getRow(3) ?? {}, { hidden: true }),
+    [
+      'army.xlsx, sheet pots: what is hidden in the workbook was read like any other row: row 3. Delete it if it is not meant.',
+    ],
+  ),
+  workbook('hidden-sheet', (book) => Object.assign(book.getWorksheet('pots') ?? {}, { state: 'hidden' }), [
+    'army.xlsx, sheet pots: this sheet is hidden in the workbook and was read like any other. Rename or delete it if it is not meant.',
+  ]),
+];
+
+const names: readonly ProblemCase[] = [
+  {
+    code: 'near-file-name',
+    make: folder({ 'shop.csv': 'shop,postage\n' }),
+    says: [
+      'shop.csv: this file was left alone, though its name is close to the shops sheet. If it is meant to be that sheet, name it shops.csv.',
+    ],
+  },
+  workbook('near-worksheet-name', (book) => book.addWorksheet('Shop').addRow(['shop', 'postage']), [
+    'army.xlsx: the worksheet "Shop" was left alone, though its name is close to the shops sheet. If it is meant to be that sheet, name it shops.',
+  ]),
+  {
+    code: 'sheet-of-other-type',
+    make: folder({ 'shops.ods': 'x' }),
+    says: [
+      'shops.ods: this was left alone: in a folder, the shops sheet is read from a .csv, .tsv or .txt file. Save the sheet as shops.csv, or put all sheets into one workbook and name that.',
+    ],
+  },
+];
+
+export const fileCases: readonly ProblemCase[] = [...paths, ...workbooks, ...textFiles, ...tables, ...names];

@@ -1,0 +1,179 @@
+import { mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { readTables } from '../../../src/sheets/read/read-tables.js';
+import { fourShortSheets, writeSheets } from '../../problems/problem-case.js';
+import { fourSheets, makeCompoundFile, makeWorkbook, useFolder } from './make-files.js';
+
+const newFolder = useFolder();
+
+/** A folder with the four short sheets and more; a file of `undefined` is left out. */
+function folderOf(files: Readonly<Record<string, string | Uint8Array | undefined>>): string {
+  const dir = newFolder();
+  const all = { ...fourShortSheets, ...files };
+  writeSheets(
+    dir,
+    Object.fromEntries(
+      Object.entries(all).flatMap(([name, text]) => (text === undefined ? [] : [[name, text]])),
+    ),
+  );
+  return dir;
+}
+
+const codesIn = async (path: string): Promise<string[]> =>
+  (await readTables(path)).problems.map(({ code }) => code);
+
+describe('a folder of CSV files', () => {
+  it('is read without a problem', async () => {
+    const { tables, problems } = await readTables(folderOf({}));
+    expect(problems).toEqual([]);
+    expect(tables.map(({ sheet, file }) => [sheet, file])).toEqual([
+      ['pots', 'pots.csv'],
+      ['figures', 'figures.csv'],
+      ['schemes', 'schemes.csv'],
+      ['army', 'army.csv'],
+    ]);
+    expect(tables[0]).toMatchObject({
+      headerRow: 1,
+      headers: ['paint', 'size ml'],
+      rows: [{ row: 2, cells: ['brick red', '17'] }, { row: 3 }],
+    });
+  });
+
+  it('may hold notes, pictures and folders of its own', async () => {
+    const dir = folderOf({ 'notes.txt': 'buy more', 'shelf.png': 'x', 'README.md': '# pots' });
+    mkdirSync(join(dir, 'pots'));
+    mkdirSync(join(dir, 'zones.csv'));
+    expect(await codesIn(dir)).toEqual([]);
+  });
+
+  it('may mix endings and cases', async () => {
+    const dir = folderOf({ 'pots.csv': undefined, 'POTS.TSV': 'paint\tsize ml\nbrick red\t17\n' });
+    expect(await codesIn(dir)).toEqual([]);
+  });
+
+  it('misses each needed sheet once, by file', async () => {
+    const { problems } = await readTables(folderOf({ 'pots.csv': undefined, 'army.csv': undefined }));
+    expect(problems).toMatchObject([
+      { code: 'missing-sheet', file: 'pots.csv', sheet: 'pots', expected: 'paint, size ml' },
+      { code: 'missing-sheet', file: 'army.csv', sheet: 'army' },
+    ]);
+  });
+
+  it('does not miss a sheet that is there but cannot be read', async () => {
+    const dir = folderOf({ 'pots.csv': makeCompoundFile('Workbook'), 'army.csv': '' });
+    expect(await codesIn(dir)).toEqual(['csv-is-workbook', 'empty-sheet']);
+  });
+
+  it('says what is wrong in all files at once', async () => {
+    const dir = folderOf({
+      'pots.csv': 'paint,size ml\n"Red,17\n',
+      'figures.csv': 'figure,eye mm\nspearman,28,5\n',
+      'shops.csv': ' ',
+    });
+    expect(await codesIn(dir)).toEqual(['unclosed-quote', 'empty-optional-sheet', 'extra-cell']);
+  });
+
+  it('reads the first of two files of one sheet', async () => {
+    const { tables, problems } = await readTables(folderOf({ 'pots.txt': 'paint,size ml\nBlue,9\n' }));
+    expect(problems).toMatchObject([
+      { code: 'two-of-one-sheet', file: 'pots.csv', found: 'pots.csv, pots.txt' },
+    ]);
+    expect(tables.filter(({ sheet }) => sheet === 'pots')).toHaveLength(1);
+  });
+
+  it('holds links to files that are gone', async () => {
+    const dir = folderOf({});
+    symlinkSync(join(dir, 'gone.csv'), join(dir, 'shops.csv'));
+    expect((await readTables(dir)).problems).toMatchObject([{ code: 'unreadable-file', file: 'shops.csv' }]);
+  });
+
+  it('holds files that are too large', async () => {
+    const dir = folderOf({ 'log.csv': '' });
+    truncateSync(join(dir, 'log.csv'), 200 * 2 ** 20 + 1);
+    expect((await readTables(dir)).problems).toMatchObject([
+      { code: 'too-large-file', file: 'log.csv', found: '201 MB', expected: '200 MB' },
+    ]);
+  });
+
+  it('without any sheet is told in one problem', async () => {
+    expect(await codesIn(newFolder())).toEqual(['empty-folder']);
+    const dir = newFolder();
+    writeFileSync(join(dir, 'notes.txt'), 'x');
+    expect(await codesIn(dir)).toEqual(['no-sheets']);
+    writeFileSync(join(dir, 'low sluice.xlsx'), await makeWorkbook(fourSheets));
+    expect((await readTables(dir)).problems).toMatchObject([
+      { code: 'no-sheets', hint: expect.stringContaining('low sluice.xlsx') },
+    ]);
+  });
+});
+
+describe('a workbook', () => {
+  it.each(['army.xlsx', 'Army.XLSX', 'army.xlsm'])('is read as %s', async (name) => {
+    const path = join(newFolder(), name);
+    writeFileSync(path, await makeWorkbook(fourSheets));
+    const { tables, problems } = await readTables(path);
+    expect(problems).toEqual([]);
+    expect(tables.map(({ sheet, file }) => [sheet, file])).toEqual([
+      ['pots', name],
+      ['figures', name],
+      ['schemes', name],
+      ['army', name],
+    ]);
+    expect(tables[0]?.rows[0]).toEqual({ row: 2, cells: ['brick red', 17] });
+  });
+
+  it('gives the same cells as a folder, but for numbers', async () => {
+    const path = join(newFolder(), 'army.xlsx');
+    writeFileSync(path, await makeWorkbook(fourSheets));
+    const [book, folder] = [await readTables(path), await readTables(folderOf({}))];
+    const asText = (tables: typeof book.tables) =>
+      tables.map(({ headers, rows }) => [headers, rows.map(({ row, cells }) => [row, ...cells.map(String)])]);
+    expect(asText(book.tables)).toEqual(asText(folder.tables));
+  });
+
+  it('misses needed sheets by worksheet', async () => {
+    const path = join(newFolder(), 'army.xlsx');
+    const { pots: _, ...rest } = fourSheets;
+    writeFileSync(path, await makeWorkbook(rest));
+    expect((await readTables(path)).problems).toMatchObject([
+      { code: 'missing-sheet', file: 'army.xlsx', sheet: 'pots' },
+    ]);
+  });
+
+  it('with an empty worksheet and a bare header', async () => {
+    const path = join(newFolder(), 'army.xlsx');
+    writeFileSync(
+      path,
+      await makeWorkbook({ ...fourSheets, pots: [], army: [['unit', 'figure', 'count']], log: [] }),
+    );
+    expect(await codesIn(path)).toEqual(['empty-sheet', 'header-only', 'empty-optional-sheet']);
+  });
+});
+
+describe('other paths', () => {
+  it.each([
+    ['pots.csv', 'lone-sheet'],
+    ['army.ods', 'unknown-file-type'],
+    ['army', 'unknown-file-type'],
+    ['army.xlsb', 'unknown-file-type'],
+  ])('such as the file %s are told', async (name, code) => {
+    const path = join(newFolder(), name);
+    writeFileSync(path, 'paint,size ml\n');
+    expect(await codesIn(path)).toEqual([code]);
+  });
+
+  it('that lead nowhere are told', async () => {
+    const dir = folderOf({});
+    expect(await codesIn(join(dir, 'nowhere'))).toEqual(['missing-path']);
+    expect(await codesIn(join(dir, 'pots.csv', 'within'))).toEqual(['missing-path']);
+    expect((await readTables(join(dir, 'nowhere'))).problems[0]?.file).toBe('nowhere');
+  });
+
+  it('of the system are told', async () => {
+    expect(await codesIn('/dev/null')).toEqual(['unknown-file-type']);
+    const dir = newFolder();
+    symlinkSync(join(dir, 'loop'), join(dir, 'loop'));
+    expect(await codesIn(join(dir, 'loop'))).toEqual(['unreadable-file']);
+  });
+});
