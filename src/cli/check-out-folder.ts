@@ -19,8 +19,9 @@ export async function checkOutFolder(folder: string, { sheets, names }: Outputs)
     throw new UsageError(`${folder} is a file. Name a folder with --out.`);
   await checkSheetsApart(folder, { sheets, names });
   for (const name of names) await checkNoFolder(join(folder, name));
-  const nearest = await nearestFolder(resolve(folder));
-  await access(nearest, constants.W_OK).catch((error: unknown) => {
+  const nearest = await nearestPath(resolve(folder));
+  // Asking for what lies under it fails where it is no folder, in the system's own words for that.
+  await access(`${nearest}/.`, constants.W_OK).catch((error: unknown) => {
     throw nameFault(error, folder);
   });
 }
@@ -45,8 +46,8 @@ async function realPath(path: string): Promise<string> {
   return realpath(path).catch(() => resolve(path));
 }
 
-/** The folder itself, or the nearest above it that is there. */
-async function nearestFolder(path: string): Promise<string> {
+/** The path itself, or the nearest above it that is there. */
+async function nearestPath(path: string): Promise<string> {
   const there = await stat(path).catch(() => undefined);
-  return there !== undefined || dirname(path) === path ? path : nearestFolder(dirname(path));
+  return there !== undefined || dirname(path) === path ? path : nearestPath(dirname(path));
 }

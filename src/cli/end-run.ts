@@ -13,7 +13,7 @@ export class UsageError extends Error {
 export function reportCrash(error: unknown): number {
   const message = error instanceof Error ? error.message : String(error);
   const isUsage = error instanceof UsageError;
-  const more = isUsage ? '' : ' Nothing more was done. Set HALFPOT_DEBUG=1 and run again for details.';
+  const more = isUsage ? '' : '. Nothing more was done. Set HALFPOT_DEBUG=1 and run again for details.';
   stderr.write(`halfpot: ${isUsage ? '' : 'something unexpected happened: '}${showPlain(message)}${more}\n`);
   if (env.HALFPOT_DEBUG === '1' && error instanceof Error) stderr.write(`${error.stack ?? ''}\n`);
   return exitCodes.usage;

@@ -21,12 +21,14 @@ export interface RunOptions {
   /** Where it runs; the current folder unless given. */
   readonly cwd?: string;
   readonly env?: Readonly<Record<string, string>>;
+  /** Another user to run as; only root may choose one. */
+  readonly uid?: number;
 }
 
 /** Runs to the end. */
-export function runHalfpot(args: readonly string[], { cwd, env = {} }: RunOptions = {}): Run {
+export function runHalfpot(args: readonly string[], { env = {}, ...options }: RunOptions = {}): Run {
   const run = spawnSync(process.execPath, [main, ...args], {
-    ...(cwd === undefined ? {} : { cwd }),
+    ...options,
     env: { ...process.env, ...env },
     encoding: 'utf8',
     maxBuffer: 2 ** 30,

@@ -37,6 +37,24 @@ describe('halfpot start', () => {
     expect(out).toContain(`halfpot plan ${join(folder, 'sheets.xlsx')}`);
   });
 
+  it('gives sheets that plan without a problem, as CSV and as a workbook alike', () => {
+    const [csv, book] = [join(root, 'csv'), join(root, 'xlsx')];
+    runHalfpot(['start', csv]);
+    runHalfpot(['start', book, '--workbook']);
+    const [one, two] = [csv, join(book, 'sheets.xlsx')].map((sheets) =>
+      runHalfpot(['plan', sheets, '--json']),
+    );
+    expect(one).toMatchObject({ code: 0, err: '' });
+    expect(two).toEqual(one);
+    const plan = JSON.parse(one?.out ?? '');
+    expect(plan.problems).toEqual([]);
+    expect(plan.army).toEqual({ figures: 26, units: 4 });
+    const states = new Set(plan.paints.map((paint: { state: string }) => paint.state));
+    expect(states).toEqual(new Set(['none owned', 'short', 'tight', 'enough']));
+    expect(plan.order.unmet).toEqual([]);
+    expect(plan.units.map((unit: { notPainted: string[] }) => unit.notPainted)).toEqual([[], [], [], []]);
+  });
+
   it('refuses to write over anything, names the file and leaves all as it was', () => {
     const folder = join(root, 'taken');
     mkdirSync(folder);

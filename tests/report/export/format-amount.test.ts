@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatAmount, majorNumber, roundUpMl } from '../../../src/report/export/format-amount.js';
+import { formatAmount, majorNumber, roundMl } from '../../../src/report/export/format-amount.js';
 
 describe('amounts', () => {
   // Digits of the minor unit by ISO 4217: EUR 2, JPY 0, IQD 3, UYW 4.
@@ -24,6 +24,6 @@ describe('amounts', () => {
     [0, 0],
     [2.3, 2.3],
   ])('%d ml are listed as %d', (ml, shown) => {
-    expect(roundUpMl(ml)).toBe(shown);
+    expect(roundMl(ml)).toBe(shown);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { viewReorder } from '../../../src/report/view/view-reorder.js';
-import { smallOrder, smallPlan } from '../a-small-plan.js';
+import { smallPlan } from '../a-small-plan.js';
+import { smallOrder } from '../a-small-shelf.js';
 import { examplePlan } from '../export/plan-example.js';
 
 describe('viewReorder', () => {

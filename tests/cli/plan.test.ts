@@ -1,0 +1,188 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { planSchema } from '../../src/report/view/plan-document.js';
+import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
+import { makeFolder, runHalfpot } from './run-halfpot.js';
+
+const names = ['plan.json', 'reorder.csv', 'reorder.xlsx', 'report.html'];
+const sample = 'sample-data/low-sluice';
+const date = ['--date', '2026-11-01'];
+
+const root = makeFolder();
+
+function sheetsIn(folder: string, more: Readonly<Record<string, string>> = {}): string {
+  const path = join(root, folder);
+  mkdirSync(path, { recursive: true });
+  writeSheets(path, { ...fourShortSheets, ...more });
+  return path;
+}
+
+describe('halfpot plan', () => {
+  it('writes four files, prints the three figures of the report and says where the files are', () => {
+    const out = join(root, 'sample');
+    const run = runHalfpot(['plan', sample, '--out', out, ...date]);
+    expect(run.code).toBe(0);
+    expect(readdirSync(out).sort()).toEqual(names);
+    for (const name of names) expect(run.out).toContain(join(out, name));
+    const report = readFileSync(join(out, 'report.html'), 'utf8');
+    const figures = run.out
+      .split('\n\n')
+      .slice(0, 3)
+      .map((told) => told.split('\n')[1]?.trim() ?? '');
+    expect(figures).toHaveLength(3);
+    for (const figure of figures) expect(report).toContain(figure);
+  });
+
+  it('writes a plan.json that its schema knows to the last key', () => {
+    const document = JSON.parse(runHalfpot(['plan', sample, '--json', ...date]).out);
+    expect(planSchema.parse(document)).toEqual(document);
+    expect(document.army).toEqual({ figures: 109, units: 8 });
+    expect(document.units).toHaveLength(8);
+  });
+
+  it('gives the same bytes each time', () => {
+    const [one, two] = [join(root, 'one'), join(root, 'two')];
+    for (const out of [one, two]) runHalfpot(['plan', sample, '--out', out, ...date]);
+    for (const name of names)
+      expect(readFileSync(join(two, name)).equals(readFileSync(join(one, name)))).toBe(true);
+  });
+
+  it('prints plan.json alone with --json, and writes no file', () => {
+    const sheets = sheetsIn('json');
+    const cwd = join(root, 'json-cwd');
+    mkdirSync(cwd);
+    const { code, out, err } = runHalfpot(['plan', sheets, '--json'], { cwd });
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(JSON.parse(out).version).toBe(1);
+    expect(readdirSync(cwd)).toEqual([]);
+    const folder = join(root, 'json-out');
+    const both = runHalfpot(['plan', sheets, '--json', '--out', folder], { cwd });
+    expect(both.out).toBe(out);
+    expect(readFileSync(join(folder, 'plan.json'), 'utf8')).toBe(out);
+    expect(readdirSync(cwd)).toEqual([]);
+  });
+
+  it('reads the current folder and writes beside it unless told otherwise', () => {
+    const cwd = sheetsIn('here');
+    expect(runHalfpot(['plan'], { cwd }).code).toBe(0);
+    expect(readdirSync(join(cwd, 'halfpot-report')).sort()).toEqual(names);
+    expect(runHalfpot(['plan', '.'], { cwd }).code).toBe(0);
+  });
+
+  it('puts the new files over those of an earlier plan', () => {
+    const sheets = sheetsIn('again');
+    const out = join(root, 'again-out');
+    runHalfpot(['plan', sheets, '--out', out]);
+    writeSheets(sheets, { 'army.csv': 'unit,figure,count\nfirst spears,spearman,7\n' });
+    expect(runHalfpot(['plan', sheets, '--out', out]).code).toBe(0);
+    expect(JSON.parse(readFileSync(join(out, 'plan.json'), 'utf8')).army.figures).toBe(7);
+    expect(readdirSync(out).sort()).toEqual(names);
+  });
+
+  it('takes the day from --date, else from the settings, else from the clock', () => {
+    const dated = sheetsIn('dated', { 'settings.csv': 'name,value\ndate,2025-02-03\n' });
+    const dateOf = (args: readonly string[]) => JSON.parse(runHalfpot(['plan', ...args, '--json']).out).date;
+    expect(dateOf([dated, '--date', '2024-02-29'])).toBe('2024-02-29');
+    expect(dateOf([dated])).toBe('2025-02-03');
+    const before = new Date().toDateString();
+    const today = dateOf([sheetsIn('undated')]);
+    const { year, month, day } = /^(?<year>\d{4})-(?<month>\d\d)-(?<day>\d\d)$/.exec(today)?.groups ?? {};
+    const told = new Date(Number(year), Number(month) - 1, Number(day)).toDateString();
+    expect([before, new Date().toDateString()]).toContain(told);
+  });
+
+  it('shows warnings on the error stream and in the report, and still plans', () => {
+    const sheets = sheetsIn('warned', {
+      'offers.csv': 'shop,offer,price,paint,size ml\nQuay,one,3,brick red,17\n',
+      'shops.csv': 'shop\nMill\n',
+    });
+    const out = join(root, 'warned-out');
+    const run = runHalfpot(['plan', sheets, '--out', out]);
+    expect(run.code).toBe(0);
+    expect(run.err).toMatch(/^warning: offers\.csv row 2, "shop" \(A2\): .*"Quay"/);
+    expect(run.err).toContain('\n1 warning\n');
+    expect(readFileSync(join(out, 'report.html'), 'utf8')).toContain('offers.csv row 2');
+    expect(JSON.parse(readFileSync(join(out, 'plan.json'), 'utf8')).problems).toMatchObject([
+      { found: 'Quay' },
+    ]);
+  });
+
+  it('shows no colour and no control character, whatever the sheets hold', () => {
+    const sheets = sheetsIn('colour', {
+      'army.csv': 'unit,figure,count\nred,"spear\nman\u202e",20\n',
+    });
+    const { code, err } = runHalfpot(['plan', sheets], { env: { FORCE_COLOR: '1' } });
+    expect(code).toBe(1);
+    expect(err).toContain('spear man\\u202e');
+    expect(err.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Bidi_Control}]/u);
+  });
+});
+
+describe('halfpot check', () => {
+  it('says what was found and that nothing is wrong', () => {
+    const { code, out, err } = runHalfpot(['check', sample]);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toMatch(/^Found:\n/);
+    for (const line of ['pots +22 pots', 'army +8 units, 109 figures', 'No problems.'])
+      expect(out).toMatch(new RegExp(line));
+  });
+
+  it('writes nothing', () => {
+    const cwd = sheetsIn('checked');
+    const before = readdirSync(cwd);
+    expect(runHalfpot(['check'], { cwd }).code).toBe(0);
+    expect(readdirSync(cwd)).toEqual(before);
+  });
+});
+
+describe('where files may go', () => {
+  it('is not a file', () => {
+    const sheets = sheetsIn('file');
+    writeFileSync(join(root, 'a-file'), 'mine');
+    const { code, out, err } = runHalfpot(['plan', sheets, '--out', join(root, 'a-file')]);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toBe(`halfpot: ${join(root, 'a-file')} is a file. Name a folder with --out.\n`);
+    expect(readFileSync(join(root, 'a-file'), 'utf8')).toBe('mine');
+  });
+
+  it('is not under a file', () => {
+    const { code, err } = runHalfpot(['plan', sheetsIn('under'), '--out', join(root, 'a-file/deep/er')]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/^halfpot: Cannot write to .*: part of the path is a file, not a folder\.\n$/);
+  });
+
+  it('is not among the sheets', () => {
+    const sheets = sheetsIn('own');
+    const before = readdirSync(sheets);
+    for (const out of [sheets, join(sheets, '../own'), '.']) {
+      const { code, err } = runHalfpot(['plan', sheets, '--out', out], { cwd: sheets });
+      expect(code).toBe(2);
+      expect(err).toContain('is where your sheets are');
+    }
+    expect(readdirSync(sheets)).toEqual(before);
+  });
+
+  it('is not where a file of ours would replace the painter’s workbook', () => {
+    const folder = join(root, 'book');
+    runHalfpot(['start', folder, '--workbook']);
+    const bytes = readFileSync(join(folder, 'sheets.xlsx'));
+    const mine = join(folder, 'reorder.xlsx');
+    writeFileSync(mine, bytes);
+    const { code, err } = runHalfpot(['plan', mine, '--out', folder]);
+    expect(code).toBe(2);
+    expect(err).toContain('reorder.xlsx is your own workbook');
+    expect(readFileSync(mine).equals(bytes)).toBe(true);
+    expect(existsSync(join(folder, 'report.html'))).toBe(false);
+    expect(runHalfpot(['plan', join(folder, 'sheets.xlsx'), '--out', join(folder, 'report')]).code).toBe(0);
+  });
+
+  it('has no folder where a file must go', () => {
+    const out = join(root, 'blocked');
+    mkdirSync(join(out, 'reorder.csv'), { recursive: true });
+    const { code, err } = runHalfpot(['plan', sheetsIn('blocking'), '--out', out]);
+    expect(code).toBe(2);
+    expect(err).toContain('reorder.csv is a folder and stands in the way of a file');
+    expect(readdirSync(out)).toEqual(['reorder.csv']);
+  });
+});
