@@ -80,7 +80,7 @@ export const crossProblems = {
   },
   'offer-two-limits': {
     severity: 'error',
-    says: '"{found}" does not agree with {expected}, which is available of this offer in another row',
+    says: '"{found}" is a second limit for this offer, after {expected}',
     hint: 'Write how many of the whole offer can be had on one row.',
   },
   'shop-without-row': {

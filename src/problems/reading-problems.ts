@@ -60,7 +60,7 @@ export const readingProblems = {
   'not-a-share': {
     severity: 'error',
     says: '"{found}" is not a share',
-    hint: 'Write it such as {expected}.',
+    hint: 'Write {expected}.',
   },
   'not-a-price': {
     severity: 'error',

@@ -2,6 +2,7 @@
 import type { Figure } from '../../model/sheets.js';
 import { type Build, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
 import { partsOfFigure } from '../../model/zones.js';
+import { problem } from '../../problems/catalogue.js';
 import type { Table } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
@@ -47,6 +48,7 @@ interface Given {
 /** One Figure for each name; a name that stands twice counts once. */
 export function checkFigures({ table, price, findings }: Given): CheckedFigures {
   const sheet = readRows('figures', figuresSchema(price), { table, findings });
+  tellNoSize(sheet);
   const book = makeNameBook();
   const first = new Map<string, number>();
   const figures = new Map<string, Figure>();
@@ -59,6 +61,13 @@ export function checkFigures({ table, price, findings }: Given): CheckedFigures 
   }
   recordDefaults(sheet.rows, findings);
   return { figures, book: sheet.has('figure') ? book : undefined };
+}
+
+/** Every figure needs one of two columns: where both are missing, that is one problem and not one a row. */
+function tellNoSize({ table, findings, has }: FigureSheet): void {
+  if (table === undefined || has('eyeMm') || has('boxMm')) return;
+  const place = { file: table.file, sheet: table.sheet, column: 'eye mm' };
+  findings.problems.push(problem('missing-column', place));
 }
 
 const findKit = wordFinder(kitItems);
@@ -80,7 +89,8 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   const isBad = (key: string): boolean => row.bad.includes(key);
   if (row.boxMm !== undefined) checkBox(sheet, row, kit);
   if (row.boxMm !== undefined || isBad('boxMm')) return;
-  if (row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
+  const isAsked = sheet.has('eyeMm') || sheet.has('boxMm');
+  if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
   const wearsNothing = (row.kit ?? []).every((item) => /^none$/i.test(item));
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });

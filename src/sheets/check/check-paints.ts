@@ -10,6 +10,7 @@ import { hexKind } from './read-cell/read-hex.js';
 import { listKind, nameKind } from './read-cell/read-name.js';
 import { density, keptVolume, thinning } from './read-cell/read-number.js';
 import type { ReadSheet } from './read-rows.js';
+import { tellRepeat } from './tell-repeat.js';
 
 /** What describes a paint; the pots sheet has these columns too. */
 export const paintColumns = {
@@ -31,6 +32,15 @@ type PaintRow = RowOf<typeof paintsSchema>;
 export interface Describing {
   readonly title: string;
   readonly sheet: PaintSheet;
+}
+
+/** A paint has one row in the paints sheet, however it is spelled. */
+export function tellRepeatedPaints(sheet: PaintSheet, book: NameBook): void {
+  const first = new Map<string, number>();
+  for (const row of sheet.rows) {
+    const name = row.paint === undefined ? undefined : book.find(row.paint);
+    if (name !== undefined) tellRepeat(sheet, row, { key: 'paint', name, first });
+  }
 }
 
 type Field = 'kind' | 'hex' | 'opacity' | 'density' | 'thin' | 'keepMl';

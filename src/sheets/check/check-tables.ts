@@ -11,7 +11,7 @@ import { checkExtras } from './check-extras.js';
 import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog, openLog } from './check-log.js';
 import { checkOffers, type OfferSheet, openOffers } from './check-offers.js';
-import { mergePaints, type PaintSheet, paintsSchema } from './check-paints.js';
+import { mergePaints, type PaintSheet, paintsSchema, tellRepeatedPaints } from './check-paints.js';
 import { checkPots, openPots, type PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
@@ -82,6 +82,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const offerRows = openOffers(tables.get('offers'), price, findings);
   const logRows = openLog(tables.get('log'), findings);
   const named = nameAll(potRows, paintRows, offerRows);
+  tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, { findings, shelfPercent });
   const beside = { book: named.book, paints, day, logged: logRows.rows.length > 0, findings };
   const pots = checkPots(potRows, beside);

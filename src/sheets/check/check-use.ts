@@ -42,7 +42,8 @@ export function checkZonesOnFigures({ units, schemes, figures, zones }: Painted)
     const own: ReadonlySet<string> = new Set(partsOfFigure(body));
     const told = new Set<string>();
     for (const { zone, row } of schemes.schemes.get(scheme)?.steps ?? []) {
-      if (told.has(zone) || shares(zone, figure).some(({ part }) => own.has(part))) continue;
+      const covered = shares(zone, figure);
+      if (told.has(zone) || covered === undefined || covered.some(({ part }) => own.has(part))) continue;
       told.add(zone);
       const at = rows.get(row);
       if (at !== undefined)
@@ -61,10 +62,19 @@ function pairsInUse(units: readonly Unit[]): Iterable<Unit> {
   return [...pairs.values()].flatMap((figures) => [...figures.values()]);
 }
 
-/** The parts of a zone on a figure: the painter's row for the figure, then the one for any, then the ready-made. */
-function zoneLookup(zones: readonly OwnZone[]): (zone: string, figure: string) => readonly PartShare[] {
+/**
+ * The parts of a zone on a figure: the painter's row for the figure, then the one for any, then the ready-made.
+ * Undefined for a zone that nobody knows, which is told elsewhere.
+ */
+function zoneLookup(
+  zones: readonly OwnZone[],
+): (zone: string, figure: string) => readonly PartShare[] | undefined {
   const key = (zone: string, figure = ''): string => `${zone}\n${figure}`;
   const byKey = new Map(zones.map(({ zone, figure, parts }) => [key(zone, figure), parts]));
+  const named = new Set(zones.map(({ zone }) => zone));
   return (zone, figure) =>
-    byKey.get(key(zone, figure)) ?? byKey.get(key(zone)) ?? readyMadeZones.get(zone) ?? [];
+    byKey.get(key(zone, figure)) ??
+    byKey.get(key(zone)) ??
+    readyMadeZones.get(zone) ??
+    (named.has(zone) ? [] : undefined);
 }

@@ -9,15 +9,14 @@ export function readName(cell: Written): string {
 
 export const nameKind: CellKind<string> = { noun: 'a name', read: readName };
 
-/** A comma between two digits belongs to a share such as `12,5%`, any other parts a list. */
-const commas = /,(?!(?<=\d,)\d+\s*%)/;
+/** A comma between two digits belongs to a share such as `12,5%`. */
+const marks = /\n|,(?!(?<=\d,)\d+\s*%)/;
+/** Beside semicolons it belongs to any number. */
+const marksWithSemicolons = /[;\n]|,(?!(?<=\d,)\d)/;
 
-/**
- * The pieces of a list, without blank ones. Semicolons and line breaks part a list; so do commas, unless there are
- * semicolons, beside which a comma is part of a number.
- */
+/** The pieces of a list, without blank ones; commas, semicolons and line breaks part it. */
 export function splitList(text: string): readonly string[] {
-  const pieces = /[;\n]/.test(text) ? text.split(/[;\n]/) : text.split(commas);
+  const pieces = text.split(text.includes(';') ? marksWithSemicolons : marks);
   return pieces.map(tidyName).filter((piece) => piece !== '');
 }
 

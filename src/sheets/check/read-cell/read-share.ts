@@ -14,7 +14,7 @@ function percentText(cell: Written): string | undefined {
 export function readShare(cell: Written): number | Mistake {
   const percent = percentText(cell);
   const value = parseNumber(percent ?? cell);
-  if (value === undefined) return new Mistake('not-a-share', '60%');
+  if (value === undefined) return new Mistake('not-a-share', 'a percentage, such as 60%');
   if (value instanceof Mistake) return value;
   if (percent === undefined && value > 0 && value < 1) return shareOrPercent(value);
   return checkShare(value);
@@ -45,7 +45,7 @@ export const mixShare: CellKind<MixShare> = { noun: 'a share', read: readMixShar
 function readMixShare(cell: Written): MixShare | Mistake {
   const percent = percentText(cell);
   const value = parseNumber(percent ?? cell);
-  if (value === undefined) return new Mistake('not-a-share', '50% or 2 (parts)');
+  if (value === undefined) return new Mistake('not-a-share', 'a percentage such as 50%, or parts such as 2');
   if (value instanceof Mistake) return value;
   if (percent !== undefined) {
     const share = checkShare(value);

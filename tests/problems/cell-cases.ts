@@ -1,0 +1,450 @@
+// One case or more for each code of one column, one cell or one row, with the exact words.
+import type { ProblemCase } from './problem-case.js';
+import { spoil, spoilWorkbook } from './spoil-sheets.js';
+
+const pots = (...rows: readonly string[]): readonly string[] => ['paint,size ml', 'earth wash,24', ...rows];
+const schemes = (header: string, ...rows: readonly string[]): readonly string[] => [
+  `scheme,step,zone,layer,paint${header}`,
+  ...rows,
+];
+const settings = (...rows: readonly string[]): readonly string[] => ['name,value', ...rows];
+
+const columnCases: readonly ProblemCase[] = [
+  spoil(
+    'missing-column',
+    { pots: ['paint,notes', 'brick red,17', 'earth wash,24'] },
+    'pots.csv, "size ml": there is no such column. Add it to the header row.',
+  ),
+  spoil(
+    'missing-column',
+    { pots: ['paint,size', 'brick red,17', 'earth wash,24'] },
+    'pots.csv, "size ml": there is no such column. Add it to the header row, or rename "size" if that is meant.',
+  ),
+  spoil(
+    'missing-column',
+    { figures: ['figure,notes', 'spearman,tall', 'archer,small'] },
+    'figures.csv, "eye mm": there is no such column. Add it to the header row.',
+  ),
+  spoil(
+    'near-column',
+    { pots: ['paint,size ml,prise,plaque', 'brick red,17,3.50,', 'earth wash,24,,'] },
+    'pots.csv row 1, "prise" (C1): no column of this sheet is called so. Rename it "price" if that is meant; as it stands it is left alone as a note of your own.',
+  ),
+];
+
+const brokenCases: readonly ProblemCase[] = [
+  spoil(
+    'blank-cell',
+    { army: ['unit,figure,count', 'first spears,,20', ',spearman,'] },
+    'army.csv row 2, "figure" (B2): this cell is blank. Write a name, such as spearman.',
+    'army.csv row 3, "unit" (A3): this cell is blank. Write a name, such as first spears.',
+    'army.csv row 3, "count" (C3): this cell is blank. Write a number of figures, such as 20.',
+  ),
+  spoilWorkbook(
+    'error-value',
+    {
+      pots: [
+        ['paint', 'size ml'],
+        ['brick red', { error: '#N/A' }],
+        ['earth wash', 24],
+      ],
+    },
+    'army.xlsx, sheet pots, row 2, "size ml" (B2): "#N/A" is an error of the workbook, not a value. Mend its formula, or type a volume instead.',
+  ),
+  spoilWorkbook(
+    'formula-without-result',
+    {
+      army: [
+        ['unit', 'figure', 'count'],
+        ['first spears', 'spearman', { formula: '4*5' }],
+      ],
+    },
+    'army.xlsx, sheet army, row 2, "count" (C2): the formula "=4*5" has no stored result. Open the workbook in a spreadsheet program and save it, or type a number of figures instead.',
+  ),
+  spoilWorkbook(
+    'date-not-wanted',
+    {
+      army: [
+        ['unit', 'figure', 'count'],
+        ['first spears', 'spearman', new Date('2026-04-03T00:00:00Z')],
+      ],
+    },
+    'army.xlsx, sheet army, row 2, "count" (C2): "2026-04-03" is a date, where a number of figures is wanted. Format the cell as a number or as text, and type it again.',
+  ),
+  spoilWorkbook(
+    'number-for-date',
+    {
+      pots: [
+        ['paint', 'size ml', 'opened'],
+        ['brick red', 17, 46095],
+        ['earth wash', 24, ''],
+      ],
+    },
+    'army.xlsx, sheet pots, row 2, "opened" (C2): "46095" is a plain number, where a date is wanted. Write it as 2026-03-14, or format the cell as a date.',
+  ),
+];
+
+const numberCases: readonly ProblemCase[] = [
+  spoil(
+    'not-a-volume',
+    { pots: pots('brick red,"12,5ml"') },
+    'pots.csv row 3, "size ml" (B3): "12,5ml" is not a volume. Write a number of millilitres, such as 12.5.',
+  ),
+  spoil(
+    'not-a-volume',
+    { pots: pots('brick red,1e3', 'brick red,0x11', 'brick red,Infinity') },
+    'pots.csv row 3, "size ml" (B3): "1e3" is not a volume. Write a number of millilitres, such as 12.5.',
+    'pots.csv row 4, "size ml" (B4): "0x11" is not a volume. Write a number of millilitres, such as 12.5.',
+    'pots.csv row 5, "size ml" (B5): "Infinity" is not a volume. Write a number of millilitres, such as 12.5.',
+  ),
+  spoil(
+    'not-a-weight',
+    { pots: ['paint,size ml,left,empty g', 'brick red,17,20 g,light', 'earth wash,24,,'] },
+    'pots.csv row 2, "empty g" (D2): "light" is not a weight. Write a number of grams, such as 31.2.',
+  ),
+  spoil(
+    'not-a-length',
+    { figures: ['figure,eye mm', 'spearman,1 inch'] },
+    'figures.csv row 2, "eye mm" (B2): "1 inch" is not a length. Write a number of millimetres, such as 28.',
+  ),
+  spoil(
+    'not-an-area',
+    { figures: ['figure,eye mm,area cm2', 'spearman,28,much'] },
+    'figures.csv row 2, "area cm2" (C2): "much" is not an area. Write a number of cm2, such as 9.5.',
+  ),
+  spoil(
+    'not-a-number',
+    { pots: ['paint,size ml,thin', 'brick red,17,half', 'earth wash,24,'] },
+    'pots.csv row 2, "thin" (C2): "half" is not a number. Write a plain number, such as 0.5.',
+  ),
+  spoil(
+    'not-a-count',
+    { army: ['unit,figure,count', 'first spears,spearman,twenty'] },
+    'army.csv row 2, "count" (C2): "twenty" is not a count. Write a whole number, such as 20.',
+  ),
+  spoil(
+    'not-whole',
+    { army: ['unit,figure,count', 'first spears,spearman,2.5'] },
+    'army.csv row 2, "count" (C2): "2.5" is not a whole number. Write a whole number, such as 20.',
+  ),
+  spoil(
+    'ambiguous-number',
+    { pots: pots('brick red,"1,234"', 'brick red,1.234') },
+    'pots.csv row 3, "size ml" (B3): "1,234" can be read in two ways. Write 1234 or 1.2340.',
+    'pots.csv row 4, "size ml" (B4): "1.234" can be read in two ways. Write 1234 or 1.2340.',
+  ),
+  spoil(
+    'ambiguous-number',
+    { schemes: schemes(',area %', 'red line,1,whole,base coat,brick red,0.6') },
+    'schemes.csv row 2, "area %" (F2): "0.6" can be read in two ways. Write 60% or 0.6%.',
+  ),
+  spoil(
+    'negative',
+    { army: ['unit,figure,count', 'first spears,spearman,-20'] },
+    'army.csv row 2, "count" (C2): "-20" is below zero, and a number of figures never is. Write it without the minus sign.',
+  ),
+  spoil(
+    'negative',
+    { pots: ['paint,size ml,price', 'brick red,17,-3.50', 'earth wash,24,0'] },
+    'pots.csv row 2, "price" (C2): "-3.50" is below zero, and a price never is. Write it without the minus sign.',
+  ),
+  spoil(
+    'zero',
+    { pots: pots('brick red,0') },
+    'pots.csv row 3, "size ml" (B3): "0" is zero, and a volume never is. Write the true value, or take the row out.',
+  ),
+  spoil(
+    'too-much',
+    { pots: pots('brick red,40000'), figures: ['figure,eye mm', 'spearman,3000'] },
+    'pots.csv row 3, "size ml" (B3): "40000" is more than the largest can, 2000 ml. Check the digits and the unit.',
+    'figures.csv row 2, "eye mm" (B2): "3000" is more than the tallest figure, eyes at 300 mm. Check the digits and the unit.',
+  ),
+  spoil(
+    'too-much',
+    {
+      schemes: schemes(',coats,thin', 'red line,1,whole,base coat,brick red,21,51'),
+      army: ['unit,figure,count', 'first spears,spearman,1000001'],
+    },
+    'schemes.csv row 2, "coats" (F2): "21" is more than the thickest layer, 20 coats. Check the digits and the unit.',
+    'schemes.csv row 2, "thin" (G2): "51" is more than the thinnest paint, 50 parts of water. Check the digits and the unit.',
+    'army.csv row 2, "count" (C2): "1000001" is more than the largest army, 1000000 figures. Check the digits and the unit.',
+  ),
+  spoil(
+    'too-little',
+    { pots: pots('brick red,0.4'), figures: ['figure,eye mm', 'spearman,2.8'] },
+    'pots.csv row 3, "size ml" (B3): "0.4" is less than the smallest pot, 0.5 ml. Check the digits and the unit.',
+    'figures.csv row 2, "eye mm" (B2): "2.8" is less than the smallest figure, eyes at 3 mm. Check the digits and the unit.',
+  ),
+  spoil(
+    'not-a-share',
+    { schemes: schemes(',area %', 'red line,1,whole,base coat,brick red,half') },
+    'schemes.csv row 2, "area %" (F2): "half" is not a share. Write a percentage, such as 60%.',
+  ),
+  spoil(
+    'over-whole',
+    { schemes: schemes(',area %', 'red line,1,whole,base coat,brick red,120%') },
+    'schemes.csv row 2, "area %" (F2): "120%" is more than the whole. Write 100% at the most.',
+  ),
+];
+
+const priceCases: readonly ProblemCase[] = [
+  spoil(
+    'not-a-price',
+    { pots: ['paint,size ml,price', 'brick red,17,cheap', 'earth wash,24,3.5 or so'] },
+    'pots.csv row 2, "price" (C2): "cheap" is not a price. Write an amount such as 3.50.',
+    'pots.csv row 3, "price" (C3): "3.5 or so" is not a price. Write an amount such as 3.50.',
+  ),
+  spoil(
+    'too-fine',
+    { pots: ['paint,size ml,price', 'brick red,17,3.5051', 'earth wash,24,'] },
+    'pots.csv row 2, "price" (C2): "3.5051" has more digits after the point than EUR. Round it to the smallest coin.',
+  ),
+  spoil(
+    'too-fine',
+    {
+      settings: settings('currency,JPY'),
+      pots: ['paint,size ml,price', 'brick red,17,350.5', 'earth wash,24,'],
+    },
+    'pots.csv row 2, "price" (C2): "350.5" has more digits after the point than JPY. Round it to the smallest coin.',
+  ),
+  spoil(
+    'other-currency',
+    { pots: ['paint,size ml,price', 'brick red,17,$3.50', 'earth wash,24,3.50 GBP', 'earth wash,24,€4'] },
+    'pots.csv row 2, "price" (C2): "$3.50" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+    'pots.csv row 3, "price" (C3): "3.50 GBP" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+  ),
+  spoil(
+    'not-a-share',
+    { schemes: schemes(',share', 'red line,1,whole,base coat,brick red,half') },
+    'schemes.csv row 2, "share" (F2): "half" is not a share. Write a percentage such as 50%, or parts such as 2.',
+  ),
+  spoil(
+    'offer-for-nothing',
+    { offers: ['shop,offer,price,paint,size ml', 'Quay,brick,0,brick red,17'] },
+    'offers.csv row 2, "price" (C2): "0" is no price for an offer. Write what it costs, or take the offer out.',
+  ),
+];
+
+const dateCases: readonly ProblemCase[] = [
+  spoil(
+    'not-a-date',
+    { pots: ['paint,size ml,opened', 'brick red,17,last spring', 'earth wash,24,'] },
+    'pots.csv row 2, "opened" (C2): "last spring" is not a date. Write it as 2026-03-14.',
+  ),
+  spoil(
+    'no-such-day',
+    { pots: ['paint,size ml,opened', 'brick red,17,2026-02-29', 'earth wash,24,31.4.2026'] },
+    'pots.csv row 2, "opened" (C2): "2026-02-29" is a day that no calendar has. Write it as 2026-03-14.',
+    'pots.csv row 3, "opened" (C3): "31.4.2026" is a day that no calendar has. Write it as 2026-03-14.',
+  ),
+  spoil(
+    'year-not-first',
+    { pots: ['paint,size ml,opened', 'brick red,17,3/4/2026', 'earth wash,24,14/3/2026'] },
+    'pots.csv row 2, "opened" (C2): "3/4/2026" is not written year first. Write 2026-03-04 or 2026-04-03.',
+    'pots.csv row 3, "opened" (C3): "14/3/2026" is not written year first. Write 2026-03-14.',
+  ),
+  spoil(
+    'date-ahead',
+    {
+      settings: settings('date,2026-05-01'),
+      pots: [
+        'paint,size ml,opened,counted',
+        'brick red,17,2026-05-02,2027-01-01',
+        'earth wash,24,2026-05-01,',
+      ],
+    },
+    'pots.csv row 2, "opened" (C2): "2026-05-02" lies after 2026-05-01, the day of this plan. Check the year and the day.',
+    'pots.csv row 2, "counted" (D2): "2027-01-01" lies after 2026-05-01, the day of this plan. Check the year and the day.',
+  ),
+];
+
+const wordCases: readonly ProblemCase[] = [
+  spoil(
+    'not-a-choice',
+    {
+      schemes: schemes(
+        ',method',
+        'red line,1,whole,bsae coat,brick red,',
+        'red line,2,all,varnish,earth wash,roller',
+      ),
+    },
+    'schemes.csv row 2, "layer" (D2): "bsae coat" is none of the choices. Write base coat.',
+    'schemes.csv row 3, "method" (F3): "roller" is none of the choices. Write brush, flood, drybrush, sponge, spread, airbrush or spray can.',
+  ),
+  spoil(
+    'not-a-choice',
+    { pots: ['paint,size ml,ordered', 'brick red,17,soon', 'earth wash,24,Yes'] },
+    'pots.csv row 2, "ordered" (C2): "soon" is none of the choices. Write yes or no.',
+  ),
+  spoil(
+    'not-a-code',
+    { pots: ['paint,size ml,code', 'brick red,17,6.29104E+12', 'earth wash,24,'] },
+    'pots.csv row 2, "code" (C2): "6.29104E+12" is not a code of 8, 12, 13 or 14 digits. Copy the number under the bar code, as text; until then no code is shown.',
+  ),
+  spoil(
+    'wrong-check-digit',
+    {
+      pots: ['paint,size ml,code', 'brick red,17,6291041500214', 'earth wash,24,6291041500213'],
+      offers: ['shop,offer,price,paint,size ml,code', 'Quay,brick,3,brick red,17,03600029145 3'],
+    },
+    'pots.csv row 2, "code" (C2): "6291041500214" has a wrong digit, as its last should be 3. Compare it with the number under the bar code.',
+    'offers.csv row 2, "code" (F2): "03600029145 3" has a wrong digit, as its last should be 2. Compare it with the number under the bar code.',
+  ),
+  spoil(
+    'not-a-colour',
+    { pots: ['paint,size ml,hex', 'brick red,17,red', 'earth wash,24,#12345'] },
+    'pots.csv row 2, "hex" (C2): "red" is not a colour. Write six hex digits, such as #8a2b2b.',
+    'pots.csv row 3, "hex" (C3): "#12345" is not a colour. Write six hex digits, such as #8a2b2b.',
+  ),
+  spoil(
+    'not-a-base',
+    { figures: ['figure,eye mm,base', 'spearman,28,25', 'archer,28,round 25x30'] },
+    'figures.csv row 2, "base" (C2): "25" is not a base. Write round 25, square 20, 25x50 or oval 60x35, in millimetres.',
+    'figures.csv row 3, "base" (C3): "round 25x30" is not a base. Write round 25, square 20, 25x50 or oval 60x35, in millimetres.',
+  ),
+  spoil(
+    'not-a-box',
+    { figures: ['figure,eye mm,box mm', 'spearman,28,', 'engine,,90x30'] },
+    'figures.csv row 3, "box mm" (C3): "90x30" is not a box. Write length, width and height in millimetres, such as 90x30x20.',
+  ),
+  spoil(
+    'not-a-reading',
+    { pots: ['paint,size ml,left', 'brick red,17,some', 'earth wash,24,half'] },
+    'pots.csv row 2, "left" (C2): "some" does not say how much is left. Write 60%, 7.5 ml, full, empty or a weight such as 31.2 g.',
+    'pots.csv row 3, "left" (C3): "half" does not say how much is left. Write 60%, 7.5 ml, full, empty or a weight such as 31.2 g.',
+  ),
+  spoil(
+    'left-without-unit',
+    { pots: ['paint,size ml,left', 'brick red,17,7.5', 'earth wash,24,empty'] },
+    'pots.csv row 2, "left" (C2): "7.5" does not say of what. Write 7.5 ml, 7.5% or 7.5 g.',
+  ),
+  spoil(
+    'unknown-kit',
+    { figures: ['figure,eye mm,kit', 'spearman,28,"weapon, rownd shield; lantern"'] },
+    'figures.csv row 2, "kit" (C2): "rownd shield" is not a piece of kit. Write round shield.',
+    'figures.csv row 2, "kit" (C2): "lantern" is not a piece of kit. Write weapon, bow, small shield, round shield, large shield, cloak, horse or barding.',
+  ),
+  spoil(
+    'unknown-kit',
+    { figures: ['figure,eye mm,kit', 'spearman,28,"weapn, Round-Shield"', 'page,28,none'] },
+    'figures.csv row 2, "kit" (C2): "weapn" is not a piece of kit. Write weapon.',
+  ),
+  spoil(
+    'unknown-part',
+    { zones: ['zone,parts', 'coat,"front trunc, back trunk"'] },
+    'zones.csv row 2, "parts" (B2): "front trunc" is not a part of a figure. Write front trunk.',
+  ),
+];
+
+const settingCases: readonly ProblemCase[] = [
+  spoil(
+    'unknown-setting',
+    { settings: settings('curency,EUR', 'colour,red', 'brush wet flim,50') },
+    'settings.csv row 2, "name" (A2): "curency" is not a setting. Write currency, date, locale, sure %, restock or the name of an assumption; near it is currency.',
+    'settings.csv row 3, "name" (A3): "colour" is not a setting. Write currency, date, locale, sure %, restock or the name of an assumption.',
+    'settings.csv row 4, "name" (A4): "brush wet flim" is not a setting. Write currency, date, locale, sure %, restock or the name of an assumption; near it is brush wet film.',
+  ),
+  spoil(
+    'not-a-currency',
+    {
+      settings: settings('currency,€'),
+      pots: ['paint,size ml,price', 'brick red,17,$3.5051', 'earth wash,24,3'],
+    },
+    'settings.csv row 2, "value" (B2): "€" is not a currency. Write the three letters of ISO 4217, such as EUR.',
+  ),
+  spoil(
+    'not-a-locale',
+    { settings: settings('locale,english') },
+    'settings.csv row 2, "value" (B2): "english" is not a locale. Write a language tag, such as en or de-AT.',
+  ),
+  spoil(
+    'not-a-range',
+    { settings: settings('painter,heavy', 'relief,1 / 2', 'density,1 to 2') },
+    'settings.csv row 2, "value" (B2): "heavy" is not a value for an assumption. Write one number, or low / likely / high such as 30 / 50 / 80.',
+    'settings.csv row 3, "value" (B3): "1 / 2" is not a value for an assumption. Write one number, or low / likely / high such as 30 / 50 / 80.',
+    'settings.csv row 4, "value" (B4): "1 to 2" is not a value for an assumption. Write one number, or low / likely / high such as 30 / 50 / 80.',
+  ),
+  spoil(
+    'range-out-of-order',
+    { settings: settings('Brush_Wet Film,80 / 50 / 30') },
+    'settings.csv row 2, "value" (B2): "80 / 50 / 30" does not rise from low over likely to high. Write the smallest first, such as 30 / 50 / 80.',
+  ),
+];
+
+const rowCases: readonly ProblemCase[] = [
+  spoil(
+    'left-over-size',
+    { pots: ['paint,size ml,left', 'brick red,17,18 ml', 'earth wash,24,24 ml'] },
+    'pots.csv row 2, "left" (C2): "18 ml" is more than the whole pot, 17 ml. Check both numbers.',
+  ),
+  spoil(
+    'empty-missing',
+    { pots: ['paint,size ml,left,empty g', 'brick red,17,20 g,', 'earth wash,24,30 g,12'] },
+    'pots.csv row 2, "empty g" (D2): a weight in "left" tells nothing without the weight of the empty pot. Weigh an empty pot of the same kind and write its grams, such as 14.5.',
+  ),
+  spoil(
+    'empty-missing',
+    { pots: ['paint,size ml,left', 'brick red,17,20 g', 'earth wash,24,'] },
+    'pots.csv row 2, "empty g": a weight in "left" tells nothing without the weight of the empty pot. Weigh an empty pot of the same kind and write its grams, such as 14.5.',
+  ),
+  spoil(
+    'below-empty',
+    { pots: ['paint,size ml,left,empty g', 'brick red,17,11.9 g,12', 'earth wash,24,12 g,12'] },
+    'pots.csv row 2, "left" (C2): "11.9 g" is less than the empty pot weighs, 12 g. Check both weights.',
+  ),
+  spoil(
+    'heavier-than-full',
+    { pots: ['paint,size ml,left,empty g', 'brick red,17,63.1 g,12', 'earth wash,24,84 g,12'] },
+    'pots.csv row 2, "left" (C2): "63.1 g" is more than the full pot could weigh, 63 g. Check both weights and the size.',
+  ),
+  spoil(
+    'no-eye-height',
+    { figures: ['figure,eye mm,box mm', 'spearman,,', 'engine,,90x30x20'] },
+    'figures.csv row 2, "eye mm" (B2): without a box, a figure needs the height of its eyes. Measure from the soles to the eyes and write millimetres, such as 28.',
+  ),
+  spoil(
+    'box-with-body',
+    {
+      figures: [
+        'figure,eye mm,box mm,build,dress,kit',
+        'spearman,28,,,,',
+        'engine,,90x30x20,heroic,clothed,weapon',
+      ],
+    },
+    'figures.csv row 3, "build" (D3): a box takes no build. Leave this cell blank; give a crew a row of its own.',
+    'figures.csv row 3, "dress" (E3): a box takes no dress. Leave this cell blank; give a crew a row of its own.',
+    'figures.csv row 3, "kit" (F3): a box takes no kit. Leave this cell blank; give a crew a row of its own.',
+  ),
+  spoil(
+    'no-surface',
+    { figures: ['figure,eye mm,dress,base', 'spearman,28,,', 'ghost,28,none,', 'rock,28,none,round 25'] },
+    'figures.csv row 3, "dress" (C3): the figure "ghost" has nothing that could be painted. Give it a dress, kit, a base or a box.',
+  ),
+  spoil(
+    'log-gains',
+    { log: ['date,paint,before g,after g', '2026-03-01,brick red,30.1,31.2'] },
+    'log.csv row 2, "after g" (D2): "31.2" is more than before, 30.1 g. Swap the two weights if they stand in the wrong columns.',
+  ),
+  spoil(
+    'log-half-weighed',
+    { log: ['date,paint,before g,after g', '2026-03-01,brick red,30.1,', '2026-03-02,brick red,,29'] },
+    'log.csv row 2, "after g" (D2): only one of the two weights is there. Write both; until then the row counts for nothing.',
+    'log.csv row 3, "before g" (C3): only one of the two weights is there. Write both; until then the row counts for nothing.',
+  ),
+  spoil(
+    'log-without-amount',
+    { log: ['date,paint', '2026-03-01,brick red'] },
+    'log.csv row 2, "used ml": this row does not say how much was used. Write both weights, or used ml; until then it counts for nothing.',
+  ),
+];
+
+export const cellCases: readonly ProblemCase[] = [
+  ...columnCases,
+  ...brokenCases,
+  ...numberCases,
+  ...priceCases,
+  ...dateCases,
+  ...wordCases,
+  ...settingCases,
+  ...rowCases,
+];

@@ -1,0 +1,245 @@
+// One case or more for each code of rows that do not fit one another, with the exact words.
+import type { ProblemCase } from './problem-case.js';
+import { spoil } from './spoil-sheets.js';
+
+const schemes = (header: string, ...rows: readonly string[]): readonly string[] => [
+  `scheme,step,zone,layer,paint${header}`,
+  ...rows,
+];
+
+const unknownCases: readonly ProblemCase[] = [
+  spoil(
+    'unknown-paint',
+    {
+      schemes: schemes('', 'red line,1,whole,base coat,brik red', 'red line,2,whole,wash,moon dust'),
+      log: ['date,paint,used ml', '2026-03-01,Earth  Wahs,0.4'],
+    },
+    'schemes.csv row 2, "paint" (E2): no sheet of yours knows the paint "brik red". Add it to the pots, paints or offers sheet, or spell it as there: brick red.',
+    'schemes.csv row 3, "paint" (E3): no sheet of yours knows the paint "moon dust". Add it to the pots, paints or offers sheet.',
+    'log.csv row 2, "paint" (B2): no sheet of yours knows the paint "Earth Wahs". Add it to the pots, paints or offers sheet, or spell it as there: earth wash.',
+  ),
+  spoil(
+    'unknown-figure',
+    {
+      army: ['unit,figure,count', 'first spears,speerman,20'],
+      zones: ['zone,parts,figure', 'coat,head,archer'],
+    },
+    'zones.csv row 2, "figure" (C2): the figures sheet does not know "archer". Add it there.',
+    'army.csv row 2, "figure" (B2): the figures sheet does not know "speerman". Add it there, or spell it as there: spearman.',
+  ),
+  spoil(
+    'unknown-scheme',
+    { army: ['unit,figure,scheme,count', 'first spears,spearman,red lime,20'] },
+    'army.csv row 2, "scheme" (C2): the schemes sheet does not know "red lime". Add it there, or spell it as there: red line.',
+  ),
+  spoil(
+    'unknown-unit',
+    { log: ['date,paint,unit,used ml', '2026-03-01,brick red,first spear,0.4'] },
+    'log.csv row 2, "unit" (C2): the army sheet does not know "first spear". Add it there, or spell it as there: first spears.',
+  ),
+  spoil(
+    'unknown-zone',
+    { schemes: schemes('', 'red line,1,tunik,base coat,brick red', 'red line,2,everywhere,wash,earth wash') },
+    'schemes.csv row 2, "zone" (C2): "tunik" is neither a part nor a zone. Add it to the zones sheet, or write tunic.',
+    'schemes.csv row 3, "zone" (C3): "everywhere" is neither a part nor a zone. Add it to the zones sheet.',
+  ),
+  spoil(
+    'unknown-step',
+    {
+      army: ['unit,figure,count,done', 'first spears,spearman,20,3', 'second spears,spearman,20,2'],
+      log: ['date,paint,unit,step,used ml', '2026-03-01,brick red,second spears,4,0.4'],
+    },
+    'army.csv row 2, "done" (D2): "3" is not a step of the scheme of this unit. Write one of its steps: 1 or 2.',
+    'log.csv row 2, "step" (D2): "4" is not a step of the scheme of this unit. Write one of its steps: 1 or 2.',
+  ),
+  spoil(
+    'scheme-needed',
+    {
+      schemes: schemes('', 'red line,1,whole,base coat,brick red', 'brown line,1,whole,base coat,earth wash'),
+      army: ['unit,figure,scheme,count', 'first spears,spearman,,20', 'others,spearman,Brown Line,20'],
+    },
+    'army.csv row 2, "scheme" (C2): there are several schemes, and this unit names none. Write red line or brown line.',
+  ),
+];
+
+const repeatCases: readonly ProblemCase[] = [
+  spoil(
+    'repeated-name',
+    {
+      paints: ['paint', 'brick red', 'Brick  red'],
+      offers: ['shop,offer,price,paint,size ml', 'Quay,brick,3,brick red,17'],
+      shops: ['shop', 'Quay', 'quay'],
+      figures: ['figure,eye mm', 'spearman,28', 'Spearman,30'],
+      zones: ['zone,parts,figure', 'coat,head,', 'coat,neck,spearman', 'Coat,hands,'],
+      army: ['unit,figure,count', 'first spears,spearman,20', 'First Spears,spearman,20'],
+      settings: ['name,value', 'currency,EUR', 'Currency,USD'],
+    },
+    'paints.csv row 3, "paint" (A3): "Brick red" already stands in row 2. Give each a name of its own, or take one of the rows out.',
+    'shops.csv row 3, "shop" (A3): "quay" already stands in row 2. Give each a name of its own, or take one of the rows out.',
+    'figures.csv row 3, "figure" (A3): "Spearman" already stands in row 2. Give each a name of its own, or take one of the rows out.',
+    'zones.csv row 4, "zone" (A4): "Coat" already stands in row 2. Give each a name of its own, or take one of the rows out.',
+    'army.csv row 3, "unit" (A3): "First Spears" already stands in row 2. Give each a name of its own, or take one of the rows out.',
+    'settings.csv row 3, "name" (A3): "Currency" already stands in row 2. Give each a name of its own, or take one of the rows out.',
+  ),
+  spoil(
+    'repeated-treatment',
+    { schemes: schemes('', 'red line,1,whole,wash,earth wash', 'Red line,1,Whole,Wash,Earth wash') },
+    'schemes.csv row 3, "paint" (E3): this step, zone, layer and paint already stand in row 2. Take one of the rows out; more coats go into the coats column.',
+  ),
+  spoil(
+    'step-out-of-order',
+    { schemes: schemes('', 'red line,2,whole,wash,earth wash', 'red line,1,whole,base coat,brick red') },
+    'schemes.csv row 3, "step" (B3): step 1 stands below step 2. Steps are painted in the order of their numbers: renumber it, or move the row.',
+  ),
+];
+
+const paintCases: readonly ProblemCase[] = [
+  spoil(
+    'also-called-twice',
+    { paints: ['paint,also called', 'brick red,old red', 'earth wash,"mud, Old red"'] },
+    'paints.csv row 3, "also called" (B3): "Old red" is already another name of "brick red". One name can mean one paint only: take it from one of the two.',
+  ),
+  spoil(
+    'also-called-own',
+    { paints: ['paint,also called', 'brick red,Earth wash', 'earth wash,'] },
+    'paints.csv row 2, "also called" (B2): "Earth wash" has a row of its own in the paints sheet. It stays a paint of its own; take it out here, or take out its row.',
+  ),
+  spoil(
+    'paint-contradiction',
+    {
+      pots: ['paint,size ml,kind,hex', 'earth wash,24,Wash,#ABCDEF', 'earth wash,24,,', 'brick red,17,,'],
+      paints: ['paint,kind,hex', 'Earth Wash,colour,abcdef'],
+    },
+    'paints.csv row 2, "kind" (B2): "colour" does not agree with "Wash" in row 2 of the pots sheet. A paint can have one value only: write the same in both places, or leave one blank.',
+  ),
+  spoil(
+    'paint-not-had',
+    {
+      paints: ['paint', 'bone'],
+      schemes: schemes('', 'red line,1,whole,base coat,bone', 'red line,2,face,wash,Bone'),
+    },
+    'schemes.csv row 2, "paint" (E2): no pot and no offer has the paint "bone". It will be listed as unmet; add a pot or an offer of it.',
+  ),
+];
+
+const offers = (...rows: readonly string[]): readonly string[] => [
+  'shop,offer,price,paint,size ml,available',
+  ...rows,
+];
+
+const offerCases: readonly ProblemCase[] = [
+  spoil(
+    'offer-without-price',
+    { offers: offers('Quay,pair,,brick red,17,', 'Quay,pair,,earth wash,24,', 'Quay,one,3,brick red,17,') },
+    'offers.csv row 2, "price" (C2): the offer "pair" has no price on any of its rows. Write what the whole offer costs.',
+  ),
+  spoil(
+    'offer-two-prices',
+    { offers: offers('Quay,pair,5.90,brick red,17,', 'quay,Pair,6.00,earth wash,24,') },
+    'offers.csv row 3, "price" (C3): "6.00" is a second price for this offer, after "5.90" in row 2. Write the price of the whole offer on one row.',
+  ),
+  spoil(
+    'offer-price-repeated',
+    { offers: offers('Quay,pair,5.90,brick red,17,', 'Quay,pair,5.9,earth wash,24,') },
+    'offers.csv row 3, "price" (C3): "5.9" already stands in row 2 of this offer. It is taken once, for the whole set; pots sold one by one need offers of their own.',
+  ),
+  spoil(
+    'offer-two-limits',
+    { offers: offers('Quay,pair,5.90,brick red,17,2', 'Quay,pair,,earth wash,24,3') },
+    'offers.csv row 3, "available" (F3): "3" is a second limit for this offer, after "2" in row 2. Write how many of the whole offer can be had on one row.',
+  ),
+  spoil(
+    'shop-without-row',
+    {
+      offers: offers('Quey,one,3,brick red,17,', 'quey,two,3,brick red,17,'),
+      shops: ['shop,postage', 'Quay,3'],
+    },
+    'offers.csv row 2, "shop" (A2): the shops sheet does not know "Quey". Its postage counts as 0; add it there, or spell it as there: Quay.',
+  ),
+  spoil(
+    'free-below-least',
+    {
+      offers: offers('Quay,one,3,brick red,17,'),
+      shops: ['shop,postage,free from,least order', 'Quay,3,20,25'],
+    },
+    'shops.csv row 2, "free from" (C2): postage is free from "20", which is below the least order of "25". Check both sums.',
+  ),
+];
+
+const zoneCases: readonly ProblemCase[] = [
+  spoil(
+    'zone-name-taken',
+    { zones: ['zone,parts', 'Tunic,front trunk', 'head,neck'] },
+    'zones.csv row 2, "zone" (A2): "Tunic" is already a part or a ready-made zone. Give your zone another name.',
+    'zones.csv row 3, "zone" (A3): "head" is already a part or a ready-made zone. Give your zone another name.',
+  ),
+  spoil(
+    'zone-in-zone',
+    { zones: ['zone,parts', 'coat,"Trousers, head"', 'robe,"coat, feet"'] },
+    'zones.csv row 2, "parts" (B2): "Trousers" is a zone, and a zone is made of parts only. Write its parts instead: thighs, lower legs 50%.',
+    'zones.csv row 3, "parts" (B3): "coat" is a zone, and a zone is made of parts only. Write its parts instead.',
+  ),
+  spoil(
+    'part-over-whole',
+    { zones: ['zone,parts', 'coat,"thighs 60%, thighs 55%, head"', 'robe,"feet 50%, feet 50%"'] },
+    'zones.csv row 2, "parts" (B2): "thighs" comes to 115% in this zone. Bring its shares down to 100% at the most.',
+  ),
+  spoil(
+    'zone-not-on-figure',
+    {
+      schemes: schemes('', 'red line,1,whole,base coat,brick red', 'red line,2,Base,wash,earth wash'),
+      zones: ['zone,parts,figure', 'tack,horse,'],
+    },
+    'schemes.csv row 3, "zone" (C3): the zone "base" has no part on the figure "spearman". Nothing is painted there; change the zone, or what the figure has.',
+  ),
+];
+
+const mixCases: readonly ProblemCase[] = [
+  spoil(
+    'share-missing',
+    {
+      schemes: schemes(',share', 'red line,1,face,glaze,brick red,50%', 'red line,1,face,glaze,earth wash,'),
+    },
+    'schemes.csv row 3, "share" (F3): this row belongs to a mix and has no share. Write its share, such as 50%, or give it a step of its own.',
+  ),
+  spoil(
+    'shares-of-two-kinds',
+    {
+      schemes: schemes(',share', 'red line,1,face,glaze,brick red,50%', 'red line,1,face,glaze,earth wash,1'),
+    },
+    'schemes.csv row 3, "share" (F3): "1" is not counted like "50%" in the same mix. Write all shares of a mix in percent, or all in parts.',
+  ),
+  spoil(
+    'shares-not-whole',
+    {
+      schemes: schemes(
+        ',share',
+        'red line,1,face,glaze,brick red,50%',
+        'red line,1,face,glaze,earth wash,40%',
+      ),
+    },
+    'schemes.csv row 2, "share" (F2): the shares of this mix come to 90%. Bring them to 100%.',
+  ),
+  spoil(
+    'mix-contradiction',
+    {
+      schemes: schemes(
+        ',share,coats,method,area %,thin',
+        'red line,1,face,glaze,brick red,2,1,,60,',
+        'red line,1,face,glaze,earth wash,1,2,brush,60%,1',
+      ),
+    },
+    'schemes.csv row 3, "coats" (G3): "2" is not what the first row of the mix says, "1". Coats, method, area % and thin of a mix stand on its first row: leave this cell blank.',
+    'schemes.csv row 3, "method" (H3): "brush" is not what the first row of the mix says. Coats, method, area % and thin of a mix stand on its first row: leave this cell blank.',
+    'schemes.csv row 3, "thin" (J3): "1" is not what the first row of the mix says. Coats, method, area % and thin of a mix stand on its first row: leave this cell blank.',
+  ),
+];
+
+export const crossCases: readonly ProblemCase[] = [
+  ...unknownCases,
+  ...repeatCases,
+  ...paintCases,
+  ...offerCases,
+  ...zoneCases,
+  ...mixCases,
+];
