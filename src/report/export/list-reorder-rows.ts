@@ -4,7 +4,7 @@ import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from '../vie
 import { majorNumber, roundMl } from './format-amount.js';
 
 /** A formula without its equals sign, and what it gives. */
-export interface Formula {
+interface Formula {
   readonly formula: string;
   readonly result: number;
 }
