@@ -1,0 +1,22 @@
+// Sample: the folder and the workbook are the same army. A difference means that `npm run sample-workbook` is due.
+import { expect, it } from 'vitest';
+import { planArmy } from '../../src/plan-army.js';
+import { describePlan } from '../../src/report/view/describe-plan.js';
+import { readSample, today } from './read-sample.js';
+
+it('reads the same sheets from the folder and from the workbook', async () => {
+  const [folder, workbook] = [await readSample('folder'), await readSample('workbook')];
+  expect(workbook.sheets, 'run `npm run sample-workbook`').toEqual(folder.sheets);
+  expect([folder.problems, workbook.problems]).toEqual([[], []]);
+});
+
+it('plans the same from both, to the last digit', async () => {
+  const [folder, workbook] = await Promise.all(
+    (['folder', 'workbook'] as const).map(async (kind) => {
+      const { sheets, problems } = await readSample(kind);
+      return JSON.stringify(describePlan(planArmy(sheets, today), problems));
+    }),
+  );
+  expect(folder).toContain('"Toll Riders"');
+  expect(workbook).toBe(folder);
+});
