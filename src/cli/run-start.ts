@@ -1,6 +1,6 @@
 // Command line: `halfpot start`. In: a folder. Out: starter sheets in it; nothing that is there is touched.
 import { existsSync } from 'node:fs';
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { stdout } from 'node:process';
 import type { StarterFile } from '../sheets/starter/write-starter-csv.js';
@@ -12,12 +12,7 @@ export async function runStart(folder: string, { workbook = false }: { workbook?
   const files = await listFiles(workbook);
   const taken = files.map(({ name }) => join(folder, name)).find((path) => existsSync(path));
   if (taken !== undefined) refuse(taken);
-  try {
-    await mkdir(folder, { recursive: true });
-    for (const { name, content } of files) await writeNew(join(folder, name), content);
-  } catch (error) {
-    throw nameFault(error, folder);
-  }
+  await writeAll(folder, files);
   const sheets = workbook ? join(folder, files[0]?.name ?? '') : folder;
   const list = files.map(({ name }) => `  ${join(folder, name)}\n`).join('');
   stdout.write(
@@ -29,6 +24,21 @@ async function listFiles(workbook: boolean): Promise<readonly StarterFile[]> {
   if (!workbook) return (await import('../sheets/starter/write-starter-csv.js')).writeStarterCsv();
   const { writeStarterWorkbook } = await import('../sheets/starter/write-starter-workbook.js');
   return [await writeStarterWorkbook()];
+}
+
+/** All files or none: what was written before a fault is taken away again. */
+async function writeAll(folder: string, files: readonly StarterFile[]): Promise<void> {
+  const written: string[] = [];
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const { name, content } of files) {
+      await writeNew(join(folder, name), content);
+      written.push(join(folder, name));
+    }
+  } catch (error) {
+    for (const path of written) await rm(path, { force: true });
+    throw nameFault(error, folder);
+  }
 }
 
 /** The flag makes the system itself refuse a file that has come into being since the check. */

@@ -1,4 +1,12 @@
-import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
@@ -76,6 +84,18 @@ describe('halfpot start', () => {
     expect(code).toBe(2);
     expect(err).toContain('sheets.xlsx is already there');
     expect(statSync(join(folder, 'sheets.xlsx')).mtimeMs).toBe(before);
+  });
+
+  it('takes back what it wrote when a later file cannot be written', () => {
+    const folder = join(root, 'dangling');
+    mkdirSync(folder);
+    // A link to nowhere is not seen as a file, and still must not be written through.
+    symlinkSync(join(root, 'nowhere'), join(folder, 'zones.csv'));
+    const { code, err } = runHalfpot(['start', folder]);
+    expect(code).toBe(2);
+    expect(err).toContain('zones.csv is already there');
+    expect(readdirSync(folder)).toEqual(['zones.csv']);
+    expect(existsSync(join(root, 'nowhere'))).toBe(false);
   });
 
   it('says when the folder is a file', () => {
