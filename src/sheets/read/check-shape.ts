@@ -47,7 +47,7 @@ function sizeProblems({ sheet, file, rows, headers }: HeadedGrid): FoundProblem[
 
 /** A title stands in one cell; two or more cells above the header may be rows that were sorted there. */
 function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
-  const above = rows.filter(({ row }) => row < header.row);
+  const above = rows.slice(0, rows.indexOf(header));
   const numbers = above
     .filter(({ cells }) => cells.filter((cell) => cell !== '').length > 1)
     .map(({ row }) => row);
@@ -83,17 +83,19 @@ function listRows(numbers: readonly number[]): string {
 }
 
 /** A CSV row with more cells than the header row was split where it should not be: an error in each such row. */
-function extraCells({ sheet, file, header, body, delimiterName }: HeadedGrid): FoundProblem[] {
+function extraCells({ sheet, file, header, body, delimiterName, brokenRows }: HeadedGrid): FoundProblem[] {
   if (delimiterName === undefined) return [];
   const width = header.cells.length;
-  return body.flatMap(({ row, cells }) => {
-    const extra =
-      cells.length <= width ? -1 : cells.findIndex((cell, index) => index >= width && cell !== '');
-    if (extra === -1) return [];
+  const problems: FoundProblem[] = [];
+  for (const { row, cells } of body) {
+    if (cells.length <= width || brokenRows?.has(row) === true) continue;
+    const extra = cells.findIndex((cell, index) => index >= width && cell !== '');
+    if (extra === -1) continue;
     const place = { file, sheet, row, cell: cellAddress(extra + 1, row) };
     const found = startOf(headerText(cells[extra] ?? ''));
-    return [problem('extra-cell', place, { found, expected: delimiterName })];
-  });
+    problems.push(problem('extra-cell', place, { found, expected: delimiterName }));
+  }
+  return problems;
 }
 
 /** Cells under a blank header are likely notes: one warning for their column. */

@@ -1,6 +1,6 @@
 // Readers: bytes of a text file to a string. In: bytes. Out: the text and the encoding it was read in.
 
-export type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
+type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
 
 export interface DecodedText {
   readonly text: string;

@@ -22,6 +22,8 @@ export interface Grid {
   readonly rows: readonly GridRow[];
   /** Set for CSV: `comma`, `tab` ... */
   readonly delimiterName?: string;
+  /** Set for CSV: rows whose quotation marks are wrong, so that their cells may be split wrongly too. */
+  readonly brokenRows?: ReadonlySet<number>;
   /** Set for workbooks: ranges such as `A3:A7`. */
   readonly merges?: readonly string[];
   /** Set for workbooks: rows that are hidden. */

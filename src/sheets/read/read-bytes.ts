@@ -32,9 +32,9 @@ export async function readBytes(path: string, place: Place): Promise<ReadBytes> 
   }
 }
 
-/** Words for an error of the file system. Throws what is none. */
+/** Words for an error of the file system; only those name a system call. Throws any other. */
 export function unreadable(error: unknown, place: Place): FoundProblem {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : undefined;
-  if (code === undefined) throw error;
+  if (!(error instanceof Error && 'code' in error && 'syscall' in error)) throw error;
+  const code = String(error.code);
   return problem('unreadable-file', place, { found: reasons[code] ?? code });
 }

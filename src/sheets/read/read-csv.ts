@@ -46,7 +46,8 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace): ReadCsv {
   const { delimiter, start } = findDelimiter(text, knownHeaderKeys(place.sheet));
   const { records, troubles } = splitRecords(text.slice(start), delimiter);
   const rows = keepRows(records);
-  const grid = { ...place, rows, delimiterName: delimiterNames[delimiter] ?? delimiter };
+  const brokenRows = new Set(troubles.map(({ record }) => record + 1));
+  const grid = { ...place, rows, brokenRows, delimiterName: delimiterNames[delimiter] ?? delimiter };
   return {
     grid,
     problems: [
@@ -57,27 +58,30 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace): ReadCsv {
   };
 }
 
-/** Trims every cell in place and leaves blank records out; the records become the rows' cells. */
+/**
+ * Trims every cell in place and leaves blank records out; the records become the rows' cells. Counting loops, since
+ * iterators over a million cells cost as much as parsing them.
+ */
 function keepRows(records: readonly string[][]): GridRow[] {
   const rows: GridRow[] = [];
-  for (const [index, cells] of records.entries()) {
-    let blank = true;
-    for (let column = 0; column < cells.length; column += 1) {
-      const cell = cells[column] ?? '';
-      const trimmed = hasOuterBlank(cell) ? cell.trim() : cell;
-      if (trimmed !== cell) cells[column] = trimmed;
-      if (trimmed !== '') blank = false;
-    }
-    if (!blank) rows.push({ row: index + 1, cells });
+  for (let index = 0; index < records.length; index += 1) {
+    const cells = records[index];
+    if (cells !== undefined && trimCells(cells)) rows.push({ row: index + 1, cells });
   }
   return rows;
 }
 
-/** Cheaper than trimming a million cells that need it not: only a blank or a letter past ASCII at an end may. */
-function hasOuterBlank(cell: string): boolean {
-  const first = cell.charCodeAt(0);
-  const last = cell.charCodeAt(cell.length - 1);
-  return first < 33 || first > 126 || last < 33 || last > 126;
+/** Trims in place; whether anything is left. */
+function trimCells(cells: string[]): boolean {
+  let filled = false;
+  for (let column = 0; column < cells.length; column += 1) {
+    const cell = cells[column] ?? '';
+    const trimmed = cell.trim();
+    // Writing back a text that is the same costs more than comparing the lengths.
+    if (trimmed.length !== cell.length) cells[column] = trimmed;
+    if (trimmed !== '') filled = true;
+  }
+  return filled;
 }
 
 function encodingProblems({ text, encoding }: DecodedText, place: CsvPlace): FoundProblem[] {
@@ -99,10 +103,12 @@ function quoteProblems(troubles: readonly QuoteTrouble[], place: CsvPlace): Foun
 function longCells(rows: readonly GridRow[], place: CsvPlace): FoundProblem[] {
   const most = spreadsheetLimits.cellCharacters;
   const isLong = (cell: Cell): boolean => typeof cell === 'string' && cell.length > most;
-  return rows.flatMap(({ row, cells }) => {
+  const problems: FoundProblem[] = [];
+  for (const { row, cells } of rows) {
     const index = cells.findIndex(isLong);
-    if (index === -1) return [];
+    if (index === -1) continue;
     const at = { ...place, row, cell: cellAddress(index + 1, row) };
-    return [problem('long-cell', at, { found: startOf(String(cells[index])), expected: String(most) })];
-  });
+    problems.push(problem('long-cell', at, { found: startOf(String(cells[index])), expected: String(most) }));
+  }
+  return problems;
 }

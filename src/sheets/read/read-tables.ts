@@ -17,7 +17,7 @@ const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
  * that cannot be read gives no tables and one problem. Nothing is ever written.
  */
 export async function readTables(path: string): Promise<ReadTables> {
-  const file = basename(resolve(path));
+  const file = basename(resolve(path)) || path;
   const source = await readSource(path, file).catch((error: unknown) => nothing(unreadable(error, { file })));
   const tables: Table[] = [];
   const problems = [...source.problems];

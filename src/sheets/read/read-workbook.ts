@@ -1,5 +1,5 @@
 // Readers: one workbook to grids. In: its bytes and name. Out: a grid for each worksheet that is a sheet, problems.
-import type { Worksheet } from 'exceljs';
+import type { Workbook, Worksheet } from 'exceljs';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { Cell } from '../table.js';
@@ -30,8 +30,9 @@ export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGri
   if (kind === 'old workbook') return failed(problem('old-workbook', { file }));
   if (kind !== 'zip')
     return failed(problem(bytes.length === 0 ? 'broken-workbook' : 'not-a-workbook', { file }));
+  const { default: exceljs } = await import('exceljs');
   try {
-    return await readZip(openZip(bytes), file);
+    return await readZip(openZip(bytes), file, new exceljs.Workbook());
   } catch (error) {
     // exceljs throws plain errors for XML that it cannot make sense of: the workbook is damaged.
     const fault = error instanceof WorkbookError ? error.fault : 'broken-workbook';
@@ -42,14 +43,12 @@ export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGri
 
 const failed = (trouble: FoundProblem): ReadGrids => ({ grids: [], seen: new Set(), problems: [trouble] });
 
-async function readZip(zip: OpenZip, file: string): Promise<ReadGrids> {
+async function readZip(zip: OpenZip, file: string, workbook: Workbook): Promise<ReadGrids> {
   const parts = listWorksheets(zip);
   const { wanted, problems } = pickWorksheets(parts.worksheets, file);
   if (wanted.size === 0)
     return { grids: [], seen: new Set(), problems: [problem('no-sheets', { file }), ...problems] };
   const { bytes, merges } = slimWorkbook(zip, parts, wanted);
-  const { default: exceljs } = await import('exceljs');
-  const workbook = new exceljs.Workbook();
   // exceljs declares a Buffer of its own, which Node's newer types do not fit.
   await workbook.xlsx.load(bytes as unknown as Parameters<typeof workbook.xlsx.load>[0], {
     ignoreNodes: IGNORED_NODES,

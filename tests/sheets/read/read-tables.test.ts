@@ -74,6 +74,12 @@ describe('a folder of CSV files', () => {
     expect(await codesIn(dir)).toEqual(['unclosed-quote', 'empty-optional-sheet', 'extra-cell']);
   });
 
+  it('reports a row with a broken quotation mark once, though it comes apart', async () => {
+    expect(await codesIn(folderOf({ 'pots.csv': 'paint,size ml\n"Red, dark,17\nBlue,24\n' }))).toEqual([
+      'unclosed-quote',
+    ]);
+  });
+
   it('reads the first of two files of one sheet', async () => {
     const { tables, problems } = await readTables(folderOf({ 'pots.txt': 'paint,size ml\nBlue,9\n' }));
     expect(problems).toMatchObject([
