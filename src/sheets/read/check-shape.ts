@@ -1,4 +1,5 @@
-// Readers: what is wrong with a sheet as a whole. In: a grid under its header row. Out: problems, no cell's meaning.
+// Readers: what is wrong with a sheet as a whole. In: a grid under its header row. Out: problems, no cell's
+// meaning.
 import { neededSheets, type SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
@@ -7,7 +8,9 @@ import { headerText } from './find-header-row.js';
 import { type FoundProblem, type HeadedGrid, spreadsheetLimits, startOf } from './grid.js';
 import { cellAddress, columnLetters } from './name-cell.js';
 
-/** Size, rows above the header, headers given twice, nothing below it, hidden rows, cells without a header. */
+/**
+ * Size, rows above the header, headers given twice, nothing below it, hidden rows, cells without a header.
+ */
 export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
   return [
     ...sizeProblems(grid),
@@ -82,7 +85,9 @@ function listRows(numbers: readonly number[]): string {
   return numbers.length === 1 ? `row ${named}` : `${numbers.length} rows (${named})`;
 }
 
-/** A CSV row with more cells than the header row was split where it should not be: an error in each such row. */
+/**
+ * A CSV row with more cells than the header row was split where it should not be: an error in each such row.
+ */
 function extraCells({ sheet, file, header, body, delimiterName, brokenRows }: HeadedGrid): FoundProblem[] {
   if (delimiterName === undefined) return [];
   const width = header.cells.length;

@@ -1,5 +1,5 @@
-// Readers: which character parts the columns of a CSV text. In: the text, line ends normalised, and the keys of the
-// headers that its sheet knows. Out: the delimiter and where the table begins.
+// Readers: which character parts the columns of a CSV text. In: the text, line ends normalised, and the keys
+// of the headers that its sheet knows. Out: the delimiter and where the table begins.
 import Papa from 'papaparse';
 import { headerKey } from '../match-header.js';
 
@@ -15,9 +15,9 @@ export interface FoundDelimiter {
 }
 
 /**
- * A first line such as `sep=;` is obeyed. Else the delimiter under which one of the first ten rows shows most known
- * headers wins, then the one that gives most rows the same number of cells; decimal commas cannot outvote a header.
- * A text without any of them counts as one column, parted by commas.
+ * A first line such as `sep=;` is obeyed. Else the delimiter under which one of the first ten rows shows most
+ * known headers wins, then the one that gives most rows the same number of cells; decimal commas cannot
+ * outvote a header. A text without any of them counts as one column, parted by commas.
  */
 export function findDelimiter(text: string, knownHeaders: ReadonlySet<string>): FoundDelimiter {
   const said = /^"?sep=([^"\n])"?\1*[ \t]*(?:\n|$)/i.exec(text);

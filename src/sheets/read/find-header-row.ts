@@ -7,8 +7,8 @@ import type { GridRow } from './grid.js';
 const WITHIN_ROWS = 10;
 
 /**
- * Index in `rows` of the row among the sheet's first ten that shows most known headers, the upper one of equals;
- * of the first non-blank row where none shows any. No rows give 0.
+ * Index in `rows` of the row among the sheet's first ten that shows most known headers, the upper one of
+ * equals; of the first non-blank row where none shows any. No rows give 0.
  */
 export function findHeaderRow(rows: readonly GridRow[], knownHeaders: ReadonlySet<string>): number {
   let best = 0;

@@ -1,4 +1,5 @@
-// Readers: the non-blank rows of one sheet, before its header row is known; CSV and workbook readers both give this.
+// Readers: the non-blank rows of one sheet, before its header row is known; CSV and workbook readers both
+// give this.
 import type { Problem } from '../../model/problem.js';
 import type { SheetName } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';

@@ -1,5 +1,5 @@
-// Readers: the worksheets that a workbook names. In: an open zip. Out: names, hidden or not, and which part holds each.
-// Part names and relationships: ECMA-376 part 1, 18.2 (workbook) and part 2, 8.3 (relationships).
+// Readers: the worksheets that a workbook names. In: an open zip. Out: names, hidden or not, and which part
+// holds each. Part names and relationships: ECMA-376 part 1, 18.2 (workbook) and part 2, 8.3 (relationships).
 import { type OpenZip, WorkbookError } from './open-zip.js';
 import { attribute, tags } from './read-tags.js';
 

@@ -1,4 +1,5 @@
-// Readers: a grid to a table. In: non-blank rows. Out: headers and the rows below them, problems of the sheet's shape.
+// Readers: a grid to a table. In: non-blank rows. Out: headers and the rows below them, problems of the
+// sheet's shape.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { Table } from '../table.js';

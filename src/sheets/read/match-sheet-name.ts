@@ -1,17 +1,21 @@
-// Readers: which sheet a file or worksheet is, by its name. In: a name without its ending. Out: the sheet, or a near one.
+// Readers: which sheet a file or worksheet is, by its name. In: a name without its ending. Out: the sheet, or
+// a near one.
 import { distance } from 'fastest-levenshtein';
 import { type SheetName, sheetNames } from '../../model/words.js';
 import { headerKey } from '../match-header.js';
 
-/** The sheet of that name; case, blanks, hyphens and underscores do not count. Undefined for any other name. */
+/**
+ * The sheet of that name; case, blanks, hyphens and underscores do not count. Undefined for any other name.
+ */
 export function matchSheetName(name: string): SheetName | undefined {
   const key = headerKey(name);
   return sheetNames.find((sheet) => sheet === key);
 }
 
 /**
- * The sheet whose name is one letter away, or two neighbours swapped, or two letters where the name has six or more;
- * with shorter ones `notes` would pass for `zones`. Undefined for a sheet's own name and where none is near.
+ * The sheet whose name is one letter away, or two neighbours swapped, or two letters where the name has six
+ * or more; with shorter ones `notes` would pass for `zones`. Undefined for a sheet's own name and where none
+ * is near.
  */
 export function nearSheetName(name: string): SheetName | undefined {
   const key = headerKey(name);

@@ -1,4 +1,5 @@
-// Readers: which files of a folder are sheets. In: file names. Out: the files of each sheet, and names to ask about.
+// Readers: which files of a folder are sheets. In: file names. Out: the files of each sheet, and names to ask
+// about.
 import { extname } from 'node:path';
 import { type SheetName, sheetNames } from '../../model/words.js';
 import { matchSheetName, nearSheetName } from './match-sheet-name.js';

@@ -1,4 +1,5 @@
-// Readers: one CSV file to a grid. In: its bytes, its name and which sheet it is. Out: rows of trimmed cells, problems.
+// Readers: one CSV file to a grid. In: its bytes, its name and which sheet it is. Out: rows of trimmed cells,
+// problems.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { Cell } from '../table.js';
@@ -59,8 +60,8 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace): ReadCsv {
 }
 
 /**
- * Trims every cell in place and leaves blank records out; the records become the rows' cells. Counting loops, since
- * iterators over a million cells cost as much as parsing them.
+ * Trims every cell in place and leaves blank records out; the records become the rows' cells. Counting loops,
+ * since iterators over a million cells cost as much as parsing them.
  */
 function keepRows(records: readonly string[][]): GridRow[] {
   const rows: GridRow[] = [];

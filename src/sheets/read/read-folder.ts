@@ -1,4 +1,5 @@
-// Readers: a folder of CSV files to grids. In: its path and name. Out: a grid for each sheet, problems of files.
+// Readers: a folder of CSV files to grids. In: its path and name. Out: a grid for each sheet, problems of
+// files.
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { SheetName } from '../../model/words.js';
@@ -9,8 +10,8 @@ import { readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
 
 /**
- * Reads the files that are named as a sheet; other files are left alone. A folder without any gives one problem.
- * Throws what the file system says where the folder itself cannot be listed.
+ * Reads the files that are named as a sheet; other files are left alone. A folder without any gives one
+ * problem. Throws what the file system says where the folder itself cannot be listed.
  */
 export async function readFolder(path: string, folder: string): Promise<ReadGrids> {
   const entries = await readdir(path, { withFileTypes: true });

@@ -1,5 +1,5 @@
-// Readers: the painter's folder or workbook to plain tables. In: a path. Out: every table found, every problem of files
-// and tables. The one entrance of this stage.
+// Readers: the painter's folder or workbook to plain tables. In: a path. Out: every table found, every
+// problem of files and tables. The one entrance of this stage.
 import { stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
 import { neededSheets } from '../../model/words.js';
@@ -13,8 +13,8 @@ const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 
 /**
- * Reads a folder of CSV files, or one workbook. What a painter can do wrong is in the problems, never thrown; a path
- * that cannot be read gives no tables and one problem. Nothing is ever written.
+ * Reads a folder of CSV files, or one workbook. What a painter can do wrong is in the problems, never thrown;
+ * a path that cannot be read gives no tables and one problem. Nothing is ever written.
  */
 export async function readTables(path: string): Promise<ReadTables> {
   const file = basename(resolve(path)) || path;

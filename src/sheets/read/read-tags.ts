@@ -6,7 +6,10 @@ export function tags(xml: string, name: string): string[] {
   return xml.match(new RegExp(`<(?:\\w+:)?${name}${attributes}\\s*/?>`, 'g')) ?? [];
 }
 
-/** The decoded value of an attribute, whose name may be a pattern such as `\\w+:id`; undefined where there is none. */
+/**
+ * The decoded value of an attribute, whose name may be a pattern such as `\\w+:id`; undefined where there is
+ * none.
+ */
 export function attribute(tag: string, name: string): string | undefined {
   const [, double, single] = new RegExp(`\\s${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`).exec(tag) ?? [];
   const raw = double ?? single;

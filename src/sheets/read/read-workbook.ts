@@ -1,4 +1,5 @@
-// Readers: one workbook to grids. In: its bytes and name. Out: a grid for each worksheet that is a sheet, problems.
+// Readers: one workbook to grids. In: its bytes and name. Out: a grid for each worksheet that is a sheet,
+// problems.
 import type { Workbook, Worksheet } from 'exceljs';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
@@ -23,7 +24,10 @@ const IGNORED_NODES = [
   'tableParts',
 ];
 
-/** Reads an .xlsx or .xlsm; a workbook without any of the sheets gives no grids. Never throws for what it holds. */
+/**
+ * Reads an .xlsx or .xlsm; a workbook without any of the sheets gives no grids. Never throws for what it
+ * holds.
+ */
 export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGrids> {
   const kind = sniffFile(bytes);
   if (kind === 'locked workbook') return failed(problem('locked-workbook', { file }));

@@ -1,5 +1,6 @@
-// Readers: the styles of a workbook cut down to number formats. In: styles XML without prefixes. Out: the same for exceljs,
-// which trips over styles that leave fonts or fills out, and spends seconds on those that have thousands.
+// Readers: the styles of a workbook cut down to number formats. In: styles XML without prefixes. Out: the
+// same for exceljs, which trips over styles that leave fonts or fills out, and spends seconds on those that
+// have thousands.
 import { attribute, tags } from './read-tags.js';
 
 const SHORT_DATE = 14;
@@ -13,12 +14,18 @@ export function slimStyles(xml: string): string {
   return `<styleSheet><numFmts>${formats.map(quoteEscapes).join('')}</numFmts><cellXfs>${xfs.join('')}</cellXfs></styleSheet>`;
 }
 
-/** ECMA-376 18.8.30: 27 to 36 and 50 to 58 are the dates and times of East Asian locales; exceljs knows few of them. */
+/**
+ * ECMA-376 18.8.30: 27 to 36 and 50 to 58 are the dates and times of East Asian locales; exceljs knows few of
+ * them.
+ */
 function plainFormat(id: number): number {
   return (id >= 27 && id <= 36) || (id >= 50 && id <= 58) ? SHORT_DATE : id;
 }
 
-/** A closed tag of a number format, with `\m` as `"m"`: exceljs takes the backslash off, and the m of `0.0\ \m\l` would mean months. */
+/**
+ * A closed tag of a number format, with `\m` as `"m"`: exceljs takes the backslash off, and the m of `0.0\
+ * \m\l` would mean months.
+ */
 function quoteEscapes(format: string): string {
   return format
     .replace(/\s*\/?>$/, '/>')

@@ -1,5 +1,6 @@
-// Readers: merged cells of a workbook. In: a grid under its headers, merged ranges. Out: problems; the grid's rows
-// filled down. A merge hides blanks: only its first cell holds anything, and a blank price or share means something.
+// Readers: merged cells of a workbook. In: a grid under its headers, merged ranges. Out: problems; the grid's
+// rows filled down. A merge hides blanks: only its first cell holds anything, and a blank price or share
+// means something.
 import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
 import type { Cell } from '../table.js';
@@ -18,9 +19,9 @@ interface Range {
 }
 
 /**
- * Reports each merge that blanks cells of a known column, and fills its value down the rows of its first column, so
- * that the same merge is not reported again as so many blank cells. Merged titles above the header and merges within
- * the painter's own columns are left alone. Without merges there is nothing to report.
+ * Reports each merge that blanks cells of a known column, and fills its value down the rows of its first
+ * column, so that the same merge is not reported again as so many blank cells. Merged titles above the header
+ * and merges within the painter's own columns are left alone. Without merges there is nothing to report.
  */
 export function splitMerges(grid: HeadedGrid): FoundProblem[] {
   return (grid.merges ?? []).flatMap((name) => {

@@ -1,5 +1,5 @@
-// Readers: a CSV text to records of cells. In: the text with line ends as \n, its delimiter. Out: records, and every
-// quotation mark that does not pair up.
+// Readers: a CSV text to records of cells. In: the text with line ends as \n, its delimiter. Out: records,
+// and every quotation mark that does not pair up.
 import Papa from 'papaparse';
 
 export interface QuoteTrouble {
@@ -21,9 +21,9 @@ const MOST_TROUBLES = 20;
 const SNIPPET_LETTERS = 20;
 
 /**
- * Splits by RFC 4180; a blank line, and what follows the last line end, is a record of one blank cell. A quotation
- * mark that opens a cell and has no proper partner is reported and read as if it were not there, so that it does not
- * swallow the rows below it. An empty text gives no records.
+ * Splits by RFC 4180; a blank line, and what follows the last line end, is a record of one blank cell. A
+ * quotation mark that opens a cell and has no proper partner is reported and read as if it were not there, so
+ * that it does not swallow the rows below it. An empty text gives no records.
  */
 export function splitRecords(text: string, delimiter: string): SplitRecords {
   const troubles: QuoteTrouble[] = [];

@@ -1,5 +1,5 @@
-// Readers: the XML of one worksheet, made ready for exceljs. In: the XML. Out: the same cells in the plainest form, and
-// the merged ranges. exceljs loses or misreads the forms that are rewritten here.
+// Readers: the XML of one worksheet, made ready for exceljs. In: the XML. Out: the same cells in the plainest
+// form, and the merged ranges. exceljs loses or misreads the forms that are rewritten here.
 import { cellAddress, columnNumber } from './name-cell.js';
 
 export interface TidyWorksheet {
@@ -9,9 +9,9 @@ export interface TidyWorksheet {
 }
 
 /**
- * Rows and cells without an address get one, formulas give way to their stored results
- * (also a stored empty text, which exceljs takes for none), ISO dates become text, and blank styled cells go: a format
- * for whole columns is otherwise a million cells.
+ * Rows and cells without an address get one, formulas give way to their stored results (also a stored empty
+ * text, which exceljs takes for none), ISO dates become text, and blank styled cells go: a format for whole
+ * columns is otherwise a million cells.
  */
 export function tidyWorksheet(source: string): TidyWorksheet {
   const addressed = lacksAddress(source) ? addAddresses(source) : source;

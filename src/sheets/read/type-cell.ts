@@ -1,4 +1,5 @@
-// Readers: one workbook cell to a table cell. In: the value and number format as exceljs gives them. Out: a Cell.
+// Readers: one workbook cell to a table cell. In: the value and number format as exceljs gives them. Out: a
+// Cell.
 import type { CellValue } from 'exceljs';
 import type { BrokenCell, Cell } from '../table.js';
 
@@ -16,8 +17,9 @@ export interface CellFormat {
 }
 
 /**
- * Blank gives ''; a number in a percent format its percents as text, `0.6` and `0%` giving `60%`; a date its day in
- * UTC, since a workbook knows no time zone; rich text and links their text; a formula its stored result.
+ * Blank gives ''; a number in a percent format its percents as text, `0.6` and `0%` giving `60%`; a date its
+ * day in UTC, since a workbook knows no time zone; rich text and links their text; a formula its stored
+ * result.
  */
 export function typeCell(value: CellValue, format: CellFormat): Cell {
   if (value === null || value === undefined) return '';
@@ -74,8 +76,8 @@ function serialOf(date: Date, date1904: boolean): number {
 }
 
 /**
- * What a number format (ECMA-376 18.8.31) makes of a number, by its first section without quoted, escaped, padding and
- * bracketed letters. No format is General.
+ * What a number format (ECMA-376 18.8.31) makes of a number, by its first section without quoted, escaped,
+ * padding and bracketed letters. No format is General.
  */
 export function kindOfFormat(numberFormat: string | undefined): 'date' | 'percent' | 'number' {
   if (numberFormat === undefined || /^(general|standard)/i.test(numberFormat)) return 'number';

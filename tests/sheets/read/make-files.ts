@@ -1,4 +1,5 @@
-// Files for the readers' tests, byte by byte where no library writes them: zips, raw worksheets, compound files.
+// Files for the readers' tests, byte by byte where no library writes them: zips, raw worksheets, compound
+// files.
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -101,7 +102,10 @@ export function makeStyles(formats: readonly string[] = []): string {
   return `<styleSheet xmlns="${MAIN}"><numFmts count="${own.length}">${own.join('')}</numFmts><cellXfs count="${ids.length}">${cells.join('')}</cellXfs></styleSheet>`;
 }
 
-/** A deflated zip (PKWARE APPNOTE 4.3), written apart from the program's own. `flags` 1 marks every part encrypted. */
+/**
+ * A deflated zip (PKWARE APPNOTE 4.3), written apart from the program's own. `flags` 1 marks every part
+ * encrypted.
+ */
 export function makeZip(parts: Readonly<Record<string, string | Buffer>>, flags = 0): Buffer {
   const locals: Buffer[] = [];
   const listed: Buffer[] = [];
@@ -135,9 +139,10 @@ export function makeZip(parts: Readonly<Record<string, string | Buffer>>, flags 
 }
 
 /**
- * The head of a compound file ([MS-CFB] 2.2: signature, versions, byte order, sector sizes) and one directory sector
- * with these stream names ([MS-CFB] 2.6.1: 64 bytes of UTF-16 name in entries of 128 bytes). An encrypted workbook has
- * `EncryptionInfo` and `EncryptedPackage` ([MS-OFFCRYPTO] 2.3.4), an old one `Workbook` ([MS-XLS] 2.1.2).
+ * The head of a compound file ([MS-CFB] 2.2: signature, versions, byte order, sector sizes) and one directory
+ * sector with these stream names ([MS-CFB] 2.6.1: 64 bytes of UTF-16 name in entries of 128 bytes). An
+ * encrypted workbook has `EncryptionInfo` and `EncryptedPackage` ([MS-OFFCRYPTO] 2.3.4), an old one
+ * `Workbook` ([MS-XLS] 2.1.2).
  */
 export function makeCompoundFile(...streams: readonly string[]): Buffer {
   const head = Buffer.alloc(512);

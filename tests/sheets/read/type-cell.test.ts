@@ -48,7 +48,8 @@ describe('typeCell', () => {
     expect(typeCell({ formula: 'A1', result: value, date1904: false }, as(format))).toBe(text);
   });
 
-  // ECMA-376 18.17.4.1: serial 1 is 1900-01-01 with a leap day that never was before 61; in the 1904 system 0 is 1904-01-01.
+  // ECMA-376 18.17.4.1: serial 1 is 1900-01-01 with a leap day that never was before 61; in the 1904 system 0
+  // is 1904-01-01.
   it.each([
     [61, false, '1900-03-01'],
     [25_569, false, '1970-01-01'],
