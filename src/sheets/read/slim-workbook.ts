@@ -1,5 +1,5 @@
 // Readers: a workbook cut down to what exceljs has to see. In: an open zip, the worksheets wanted. Out: a new
-// workbook in memory, merged ranges. Pictures, notes, tables, macros and other people's worksheets cannot
+// workbook in memory, merged ranges. Pictures, notes, tables, macros and all other worksheets cannot
 // slow or break the read.
 import type { SheetName } from '../../model/words.js';
 import type { WorkbookParts, WorksheetPart } from './list-worksheets.js';
