@@ -6,11 +6,11 @@ import { place } from './escape-markup.js';
 /** A dab of paint, about 20 across round 0,0: no two sides alike, as a brush leaves it. */
 const dab = 'M-9 -2C-8 -8 -2 -10 3 -9C9 -8 10 -2 9 3C8 9 1 10 -4 9C-9 8 -10 3 -9 -2Z';
 
-/** Its area, not its width, stands for the share: half the paint, half the dab. A trace stays visible. */
+/** Its area, not its width, stands for the share: half the paint, half the dab. Under a tenth there is none. */
 export function drawDab(share: number): string {
-  if (share <= 0) return '';
-  const scale = place(Math.max(0.12, Math.sqrt(Math.min(1, share))) * 1.3);
-  return `<svg class="dab" width="28" height="28" viewBox="-14 -14 28 28" aria-hidden="true"><path transform="scale(${scale})" d="${dab}"/></svg>`;
+  if (share < 0.1) return '';
+  const scale = place(Math.sqrt(Math.min(1, share)) * 1.8);
+  return `<svg class="dab" width="36" height="36" viewBox="-18 -18 36 36" aria-hidden="true"><path transform="scale(${scale})" d="${dab}"/></svg>`;
 }
 
 /** A paint's colour beside its name; hatched where no sheet gives one. */

@@ -10,6 +10,12 @@ const gap = 1.5;
 const strays = [0, 7, 2, 11, 5, 1, 9, 3, 12, 6, 2, 8, 4, 10, 1, 6];
 const stray = (index: number): number => strays[index % strays.length] ?? 0;
 
+/** A paint whose colour no sheet gives is pencilled in. */
+const unknown = 'class="stroke" fill="url(#palette-unknown)"';
+const unknownPattern =
+  '<pattern id="palette-unknown" width="9" height="16" patternUnits="userSpaceOnUse">' +
+  '<path class="unknown-stroke" d="M0 16L9 0"/></pattern>';
+
 interface Stroke {
   readonly left: number;
   readonly right: number;
@@ -31,11 +37,11 @@ export function drawPalette({ says, bands }: PaletteView): string {
       end: 66 + 1.6 * stray(index * 5 + 3),
     };
     return (
-      `<g><title>${escapeMarkup(paint)}</title><path ${fillOf(hex, 'stroke')} d="${outline(stroke)}"/>` +
+      `<g><title>${escapeMarkup(paint)}</title><path ${hex === '' ? unknown : fillOf(hex, 'stroke')} d="${outline(stroke)}"/>` +
       `<path class="bristles" d="${bristles(stroke)}"/></g>`
     );
   });
-  const content = `<svg viewBox="0 0 ${wide} 100" preserveAspectRatio="none" width="100%" height="100%">${strokes.join('')}</svg>`;
+  const content = `<svg viewBox="0 0 ${wide} 100" preserveAspectRatio="none" width="100%" height="100%">${unknownPattern}${strokes.join('')}</svg>`;
   return drawFrame({ id: 'palette', title: 'Palette', says, look: 'palette', high: 84 }, content);
 }
 

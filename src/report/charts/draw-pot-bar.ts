@@ -23,6 +23,7 @@ export function drawPotBar(bar: PotBar): string {
     bar.orderedShare > 0 ? drawOrdered(bar) : '',
     have > fullShare ? cutOff : '',
     bar.line === 'needed' ? tick(1.5, `class="half-again"`) : '',
+    tick(1, 'class="halo"'),
     tick(1, `class="${bar.line === 'needed' ? 'need-line' : 'keep-line'}"`),
     bar.keepShare !== undefined && bar.keepShare <= fullShare ? keepMark(bar.keepShare) : '',
   ];

@@ -191,7 +191,7 @@ export interface UseView {
 
 export interface UseZone {
   readonly zone: string;
-  /** One for each layer; `text` is '' where the zone gets none. `share` is of the largest cell. */
+  /** One for each layer; `text` is '' where the zone gets none. `share` is of the largest in its layer. */
   readonly cells: readonly { readonly text: string; readonly share: number }[];
   readonly total: string;
 }

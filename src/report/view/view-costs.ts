@@ -115,19 +115,29 @@ const emptySums: UnitSums = {
   figuresPrice: '',
 };
 
-/** Rounds so that each column adds up to its total. */
-function wordSums(rows: readonly RawSums[], plan: Plan, words: NumberWords): UnitSums[] {
-  const split = (total: Amount, of: (row: RawSums) => Amount): number[] =>
-    splitWhole(
-      roundMinor(total.exactMinor),
-      rows.map((row) => of(row).exactMinor.toNumber()),
-    );
-  const whole = split(plan.costs.useWhole, (row) => row.whole);
-  const remaining = split(plan.costs.useRemaining, (row) => row.remaining);
+/**
+ * Rounds so that each column adds up to its total. What is done already is split by itself, so that no unit has
+ * more left to use than its whole scheme uses.
+ */
+function wordSums(rows: readonly RawSums[], { costs }: Plan, words: NumberWords): UnitSums[] {
+  const remainingMinor = roundMinor(costs.useRemaining.exactMinor);
+  const doneMinor = roundMinor(costs.useWhole.exactMinor) - remainingMinor;
+  const exact = rows.map((row) => ({
+    remaining: row.remaining.exactMinor.toNumber(),
+    done: Math.max(0, row.whole.exactMinor.minus(row.remaining.exactMinor).toNumber()),
+  }));
+  const remaining = splitWhole(
+    remainingMinor,
+    exact.map((one) => one.remaining),
+  );
+  const done = splitWhole(
+    doneMinor,
+    exact.map((one) => one.done),
+  );
   return rows.map((row, index) => ({
     name: row.name,
     figures: words.count(row.figures),
-    whole: words.priced(whole[index] ?? 0, row.whole.atLeast),
+    whole: words.priced((remaining[index] ?? 0) + (done[index] ?? 0), row.whole.atLeast),
     remaining: words.priced(remaining[index] ?? 0, row.remaining.atLeast),
     ...wordMoneyApart(row, words),
   }));

@@ -96,17 +96,15 @@ function viewPot(stock: PaintStock, { plan, sums, words, trust }: PotInputs): Po
   };
 }
 
-/** Shown numbers fit one another: all share their digits, and what is missing is the shown need less the shown stock. */
+/** All share their digits, except what is missing: that reads alike wherever the report says it. */
 function wordAmounts(stock: PaintStock, words: NumberWords, used: boolean): Amounts[] {
   const { needMl, haveMl, orderedMl, leftAfterMl, toBuyMl, keepMl } = stock;
   const digits = mlDigits(Math.max(needMl, haveMl));
   const ml = (volumeMl: number): string => words.ml(volumeMl, digits);
-  const shown = (volumeMl: number): number => Math.round(volumeMl * 10 ** digits) / 10 ** digits;
   const onWay = orderedMl > 0 ? ` (${ml(orderedMl)} on the way)` : '';
-  const missing = shown(needMl) - shown(haveMl);
   const outcome =
     toBuyMl > 0
-      ? { label: 'missing', text: ml(missing > 0 ? missing : toBuyMl) }
+      ? { label: 'missing', text: words.ml(toBuyMl) }
       : { label: 'left after', text: ml(leftAfterMl) };
   const keep = stock.pots.length > 0 ? [{ label: 'keep level', text: ml(keepMl) }] : [];
   const have = { label: 'have', text: haveMl === 0 ? 'none' : `${ml(haveMl)}${onWay}` };

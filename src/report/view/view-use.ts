@@ -39,26 +39,30 @@ function wordLead({ wholeMl, remainingMl }: WorkSums, words: NumberWords): strin
     : `${whole}, all of it still to be done.`;
 }
 
+const sumMl = (layersOfZone: ReadonlyMap<string, number>): number =>
+  [...layersOfZone.values()].reduce((sum, ml) => sum + ml, 0);
+
 type ZoneTable = Pick<UseView, 'zones' | 'layerTotals' | 'total'>;
 
-/** Cells are rounded by largest remainder over the whole table, so rows and columns add up to what is shown. */
+/** Zones with most paint first. Cells are rounded by largest remainder over the whole table, so rows and columns add up to what is shown. */
 function viewZones({ zones, remainingMl }: WorkSums, used: readonly string[], words: NumberWords): ZoneTable {
   const digits = mlDigits(remainingMl / 10);
   const step = 10 ** digits;
-  const raw = [...zones.values()].flatMap((zone) => used.map((layer) => zone.get(layer) ?? 0));
+  const byMl = [...zones].sort(([, a], [, b]) => sumMl(b) - sumMl(a));
+  const raw = byMl.flatMap(([, zone]) => used.map((layer) => zone.get(layer) ?? 0));
   const parts = splitWhole(Math.round(remainingMl * step), raw);
-  const largest = Math.max(0, ...raw);
+  const largest = used.map((layer) => Math.max(...byMl.map(([, zone]) => zone.get(layer) ?? 0)));
   const text = (steps: number): string => words.bareMl(steps / step, digits);
   const cellAt = (index: number): UseZone['cells'][number] => {
     const ml = raw[index] ?? 0;
     const steps = parts[index] ?? 0;
     const shown = steps === 0 ? words.bareMl(Math.min(ml, 0.4 / step), digits) : text(steps);
-    return { text: ml === 0 ? '' : shown, share: largest === 0 ? 0 : ml / largest };
+    return { text: ml === 0 ? '' : shown, share: ml === 0 ? 0 : ml / (largest[index % used.length] ?? ml) };
   };
   const sum = (indexes: readonly number[]): string =>
     text(indexes.reduce((total, index) => total + (parts[index] ?? 0), 0));
   const columns = used.map((_, column) => column);
-  const names = [...zones.keys()];
+  const names = byMl.map(([name]) => name);
   return {
     zones: names.map((zone, row) => {
       const indexes = columns.map((column) => row * used.length + column);

@@ -1,4 +1,4 @@
-// Charts as golden SVG: look at the files in golden/ when one changes, then `npx vitest run tests/report/charts -u`.
+// Charts as golden SVG: look at the files in golden/ when one changes, then `npx vitest run tests/report/charts --update`.
 import { describe, expect, it } from 'vitest';
 import { drawCostBar, drawPiece } from '../../../src/report/charts/draw-cost-bar.js';
 import { drawDab, drawSpread, drawSwatch } from '../../../src/report/charts/draw-dab.js';

@@ -1,5 +1,5 @@
 // The page as text: golden HTML, and every name a painter may choose turned against it.
-// After a wanted change: look at the page, then `npx vitest run tests/report/html -u`.
+// After a wanted change: look at the page, then `npx vitest run tests/report/html --update`.
 import { describe, expect, it } from 'vitest';
 import type { Problem } from '../../../src/model/problem.js';
 import { renderReport } from '../../../src/report/render-report.js';

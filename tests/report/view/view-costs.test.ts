@@ -34,7 +34,8 @@ describe('the small plan', () => {
   });
 
   it('adds up by unit', () => {
-    // 435.5, 435.5 and 39.3 of 910: whole parts 435, 435, 39; the last cent goes to the first of equals.
+    // Still to be used 874 of 435.5, 435.5, 3.3: whole parts 435, 435, 3; the last cent goes to the first of equals.
+    // Done is 910 - 874 = 36, all of it the ram's.
     expect(costs.rows.map(({ whole }) => whole)).toEqual([
       'at least €4.36',
       'at least €4.35',
@@ -73,13 +74,20 @@ describe('the small plan', () => {
   });
 });
 
-const unitOf = (minor: number): UnitCost => ({
+/** `done` is the share of the work that is done already. */
+const unitOf = (minor: number, done = 0): UnitCost => ({
   ...smallUnits[0],
   use: {
     ...wardensCost,
     whole: { exactMinor: exactMinor(minor), atLeast: false },
+    remaining: { exactMinor: exactMinor(minor).times(1 - done), atLeast: false },
     perFigure: { exactMinor: exactMinor(minor).div(10), atLeast: false },
   },
+});
+
+const sumOf = (units: readonly UnitCost[], which: 'whole' | 'remaining') => ({
+  exactMinor: units.reduce((sum, { use }) => sum.plus(use[which].exactMinor), exactMinor(0)),
+  atLeast: false,
 });
 
 const planOf = (units: readonly UnitCost[]): Plan => ({
@@ -89,24 +97,26 @@ const planOf = (units: readonly UnitCost[]): Plan => ({
   costs: {
     ...smallPlan.costs,
     units,
-    useWhole: {
-      exactMinor: units.reduce((sum, { use }) => sum.plus(use.whole.exactMinor), exactMinor(0)),
-      atLeast: false,
-    },
+    useWhole: sumOf(units, 'whole'),
+    useRemaining: sumOf(units, 'remaining'),
   },
 });
 
 describe('any army', () => {
-  it('adds up to the cent, unit by unit and layer by layer', () => {
-    const amounts = fc.array(fc.double({ min: 0.01, max: 5000, noNaN: true }), {
-      minLength: 1,
-      maxLength: 12,
-    });
+  it('adds up to the cent, unit by unit and layer by layer, and never has more left than the whole', () => {
+    const minor = fc.double({ min: 0.01, max: 5000, noNaN: true });
+    const done = fc.constantFrom(0, 0.25, 1 / 3, 1);
+    const army = fc.array(fc.tuple(minor, done), { minLength: 1, maxLength: 12 });
     fc.assert(
-      fc.property(amounts, (minors) => {
-        const costs = costsOf(planOf(minors.map(unitOf)));
+      fc.property(army, (units) => {
+        const costs = costsOf(planOf(units.map(([whole, share]) => unitOf(whole, share))));
         expect(sumCents(costs.rows.map(({ whole }) => whole))).toBe(cents(costs.total.whole));
+        expect(sumCents(costs.rows.map(({ remaining }) => remaining))).toBe(cents(costs.total.remaining));
         for (const { split, perFigure } of costs.units) expect(sumCents(split)).toBe(cents(perFigure));
+        costs.rows.forEach(({ whole, remaining }, index) => {
+          expect(cents(remaining)).toBeLessThanOrEqual(cents(whole));
+          if (units[index]?.[1] === 0) expect(remaining).toBe(whole);
+        });
       }),
       { numRuns: 60 },
     );

@@ -44,7 +44,7 @@ describe('groups', () => {
 describe('amounts', () => {
   it.each([
     ['Rust hush', 'have none, needed 4.1 ml, missing 4.1 ml'],
-    // 8.02 is missing; 12.1 - 4.1 = 8.0 is what the shown numbers say too.
+    // 12.1 - 4.08 = 8.02
     ['Nettle coat', 'have 4.1 ml, needed 12.1 ml, missing 8.0 ml, keep level 2.6 ml'],
     ['Pond wash', 'have 17.3 ml (11.5 ml on the way), needed 12.2 ml, left after 5.1 ml, keep level 1.8 ml'],
     ['Lamp white', 'have 0.82 ml, keep level 2.55 ml'],

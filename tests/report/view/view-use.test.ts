@@ -14,8 +14,8 @@ describe('zones and layers', () => {
       use.zones.map(({ zone, cells, total }) => [zone, ...cells.map(({ text }) => text), total]),
     ).toEqual([
       ['all', '60.0', '', '', '', '', '60.0'],
-      ['tunic', '', '12.1', '', '0.9', '', '13.0'],
       ['whole', '', '4.1', '12.2', '', '', '16.3'],
+      ['tunic', '', '12.1', '', '0.9', '', '13.0'],
       ['belt', '', '', '', '', '0.1', '0.1'],
     ]);
   });
