@@ -1,5 +1,5 @@
 // Charts: cost per figure as one stacked bar. In: a CostBar. Out: SVG; a piece's look follows its layer.
-import type { CostBar } from '../view/report-view.js';
+import type { CostBar } from '../view/cost-view.js';
 import { drawFrame } from './draw-frame.js';
 import { escapeMarkup, percentOf } from './escape-markup.js';
 

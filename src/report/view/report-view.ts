@@ -1,6 +1,9 @@
 // Report view: the contract between plan and page. Every text here is plain text, rounded and worded; templates and
 // charts add nothing but drawing. Lengths of drawn things are shares (1 = the whole, or what the army needs).
 
+import type { CostsView } from './cost-view.js';
+import type { TrustView } from './trust-view.js';
+
 export interface ReportView {
   /** Language of the page: the locale where it is English, else `en`, for the words are English. */
   readonly lang: string;
@@ -16,15 +19,6 @@ export interface ReportView {
   readonly use: UseView;
   readonly ground: GroundView;
   readonly cautions: readonly CautionView[];
-}
-
-/** Mark and biggest doubt, shown beside a result. */
-export interface TrustView {
-  readonly mark: string;
-  /** The assumption that causes most of the doubt; '' where every input is exact. */
-  readonly doubt: string;
-  /** Id of its row in the registry; '' where it has none. */
-  readonly doubtId: string;
 }
 
 /** One of the three figures that the page opens with; the console prints the same. */
@@ -89,6 +83,8 @@ export interface PotBar {
 
 export interface ShoppingView {
   readonly lead: string;
+  /** Of the amounts to buy; prices are the painter's own. */
+  readonly trust: TrustView;
   readonly groups: readonly ShoppingGroup[];
   /** Both groups together; '' where only one has anything to buy. */
   readonly bothTotal: string;
@@ -125,62 +121,10 @@ export interface ShoppingLine {
   }[];
 }
 
-export interface CostsView {
-  readonly sums: readonly {
-    readonly title: string;
-    readonly figure: string;
-    readonly says: string;
-    /** True for a part of the sum above it. */
-    readonly within: boolean;
-  }[];
-  readonly unpriced: string;
-  /** Layers that cost anything, in painting order, then extras. */
-  readonly parts: readonly CostPart[];
-  readonly units: readonly CostUnit[];
-  /** Said where not every unit has a row of its own; else ''. */
-  readonly more: string;
-  /** One for each unit, then one that sums those without a row of their own. */
-  readonly rows: readonly UnitSums[];
-  readonly total: UnitSums;
-}
-
-export interface CostPart {
-  readonly part: string;
-  /** For colours: `base-coat`. */
-  readonly key: string;
-}
-
-export interface CostUnit {
-  readonly sums: UnitSums;
-  readonly figure: string;
-  readonly scheme: string;
-  readonly perFigure: string;
-  /** One for each of `parts`; they add up to `perFigure`. */
-  readonly split: readonly string[];
-  readonly bar: CostBar;
-  readonly trust: TrustView;
-}
-
-export interface CostBar {
-  readonly id: string;
-  readonly title: string;
-  readonly says: string;
-  /** Shares of the dearest figure's cost. */
-  readonly pieces: readonly (CostPart & { readonly share: number; readonly text: string })[];
-}
-
-export interface UnitSums {
-  readonly name: string;
-  readonly figures: string;
-  readonly whole: string;
-  readonly remaining: string;
-  readonly cash: string;
-  readonly cashPerFigure: string;
-  readonly figuresPrice: string;
-}
-
 export interface UseView {
   readonly lead: string;
+  /** Of the table by zone and layer. */
+  readonly trust: TrustView;
   readonly layers: readonly string[];
   readonly zones: readonly UseZone[];
   readonly layerTotals: readonly string[];

@@ -1,50 +1,18 @@
 // Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
 import { zeroMinor } from '../../model/money.js';
-import type { Order, PaintStock, Plan } from '../../model/plan.js';
-import type { AnswerFigure, ReportView, TrustView } from './report-view.js';
-import { type Doubts, mergeDoubts, noDoubts, type WorkSums } from './sum-work.js';
-import { doubtCost } from './view-cost-unit.js';
-import type { TrustWords } from './view-trust.js';
+import type { Order, PaintStock } from '../../model/plan.js';
+import type { AnswerFigure, ReportView } from './report-view.js';
+import type { ViewInputs } from './view-inputs.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
 
-/** What the answer is worded from. */
-export interface AnswerInputs {
-  readonly plan: Plan;
-  readonly sums: WorkSums;
-  readonly words: NumberWords;
-  readonly trust: TrustWords;
-}
-
 /** Will it last, what does it cost, what to buy. */
-export function viewAnswer(inputs: AnswerInputs): ReportView['answer'] {
-  const { plan, sums, trust } = inputs;
-  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint));
-  const lasting = trust.of(doubtSupply(needed, sums), ...needed.map(({ mark }) => mark));
-  return [
-    wordLasting(inputs, needed, lasting),
-    wordCost(inputs, trust.of(doubtCosts(plan, sums))),
-    wordCash(inputs, lasting),
-  ];
+export function viewAnswer(inputs: ViewInputs): ReportView['answer'] {
+  return [wordLasting(inputs), wordCost(inputs), wordCash(inputs)];
 }
 
-/** The paints on which the verdict hangs: those that are missing; else those that are tight; else all. */
-function doubtSupply(needed: readonly PaintStock[], { paints, doubts }: WorkSums): Doubts {
-  const missing = needed.filter(({ toBuyMl }) => toBuyMl > 0);
-  const deciding = missing.length > 0 ? missing : needed.filter(({ state }) => state === 'tight');
-  const theirs = deciding.map(({ paint }) => paints.get(paint)?.doubts ?? noDoubts());
-  return theirs.length > 0 ? mergeDoubts(theirs) : doubts;
-}
-
-/** Doubts of all units' costs; a job that several units share is walked once. */
-function doubtCosts({ costs }: Plan, { jobs }: WorkSums): Doubts {
-  const doubts = noDoubts();
-  const seen = new Map(costs.units.map(({ job, use }) => [job, use]));
-  for (const [job, use] of seen) doubtCost({ job, use }, doubts, jobs.get(job) ?? 0);
-  return doubts;
-}
-
-function wordLasting({ words }: AnswerInputs, needed: readonly PaintStock[], trust: TrustView): AnswerFigure {
+function wordLasting({ plan, sums, words, supplyTrust: trust }: ViewInputs): AnswerFigure {
   const question = 'Will the pots last?';
+  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint));
   const inState = (state: PaintStock['state']): PaintStock[] => needed.filter((one) => one.state === state);
   const missing = [...inState('none owned'), ...inState('short')];
   if (needed.length === 0) return { question, figure: 'Yes', detail: 'This army needs no paint.', trust };
@@ -81,7 +49,7 @@ function wordOnWay(needed: readonly PaintStock[], words: NumberWords): string {
   return ` This counts ${words.ml(ml)} that ${onWay.length === 1 ? 'is' : 'are'} still on the way.`;
 }
 
-function wordCost({ plan, words }: AnswerInputs, trust: TrustView): AnswerFigure {
+function wordCost({ plan, words, costTrust: trust }: ViewInputs): AnswerFigure {
   const { costs, figureCount } = plan;
   const perFigure = {
     exactMinor: figureCount === 0 ? zeroMinor : costs.useWhole.exactMinor.div(figureCount),
@@ -98,7 +66,7 @@ function wordCost({ plan, words }: AnswerInputs, trust: TrustView): AnswerFigure
   };
 }
 
-function wordCash({ plan, words }: AnswerInputs, trust: TrustView): AnswerFigure {
+function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure {
   const { order, restock, costs } = plan;
   const shelf =
     restock === undefined || restock.lines.length === 0

@@ -2,7 +2,7 @@
 import { exactMinor, roundMinor, splitWhole, zeroMinor } from '../../model/money.js';
 import type { Amount, Job, UnitCost } from '../../model/plan.js';
 import { layers } from '../../model/words.js';
-import type { CostBar, CostPart, CostUnit, UnitSums } from './report-view.js';
+import type { CostBar, CostPart, CostUnit } from './cost-view.js';
 import { type Doubts, noDoubts, noteDoubt } from './sum-work.js';
 import type { TrustWords } from './view-trust.js';
 import type { NumberWords } from './word-numbers.js';
@@ -21,7 +21,6 @@ export function listCostParts(jobs: Iterable<Job>, extrasWhole: Amount): CostPar
 
 /** What a row needs beside the unit itself. */
 export interface CostUnitInputs {
-  readonly sums: UnitSums;
   readonly id: string;
   readonly parts: readonly CostPart[];
   /** Cost of use of the dearest figure shown, minor units: the full width of a bar. */
@@ -32,12 +31,13 @@ export interface CostUnitInputs {
 
 /** Cost of use of one figure; the split is by largest remainder, so it adds up to the cent. */
 export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
-  const { words, parts, trust, sums } = inputs;
+  const { words, parts, trust } = inputs;
   const split = splitPerFigure(unit, parts);
   const perFigure = words.amount(unit.use.perFigure);
   const texts = split.map(({ minor, atLeast, used }) => (used ? words.priced(minor, atLeast) : ''));
   return {
-    sums,
+    unit: unit.unit.unit,
+    figures: words.count(unit.unit.count),
     figure: unit.unit.figure,
     scheme: unit.unit.scheme,
     perFigure,

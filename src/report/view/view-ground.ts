@@ -1,22 +1,18 @@
 // Report view: what the numbers rest on. In: the plan, the problems of its sheets. Out: marks, the greatest doubts, the
 // whole registry, blanks that took a default, warnings.
 import type { Assumption } from '../../model/assumption.js';
-import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import { layers } from '../../model/words.js';
 import { capRepeats, orderProblems } from '../../problems/order-problems.js';
 import { wordProblem } from '../../problems/word-problem.js';
 import type { AssumptionRow, GroundView } from './report-view.js';
-import { rankDoubts, type WorkSums } from './sum-work.js';
-import { markMeanings, type TrustWords } from './view-trust.js';
+import { rankDoubts } from './sum-work.js';
+import type { ViewInputs } from './view-inputs.js';
+import { markMeanings } from './view-trust.js';
 import { countOf, type NumberWords } from './word-numbers.js';
 
-interface GroundInputs {
-  readonly plan: Plan;
-  readonly sums: WorkSums;
+interface GroundInputs extends ViewInputs {
   readonly problems: readonly Problem[];
-  readonly words: NumberWords;
-  readonly trust: TrustWords;
 }
 
 /** Everything that stands behind the numbers. */

@@ -3,29 +3,26 @@
 import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { ReportView } from './report-view.js';
-import { sumWork } from './sum-work.js';
 import { viewAnswer } from './view-answer.js';
 import { viewCautions } from './view-cautions.js';
 import { viewCosts } from './view-costs.js';
 import { viewGround } from './view-ground.js';
+import { viewInputs } from './view-inputs.js';
 import { viewPalette } from './view-palette.js';
 import { viewPots } from './view-pots.js';
 import { viewReorder } from './view-reorder.js';
 import { viewShopping } from './view-shopping.js';
-import { trustWords } from './view-trust.js';
 import { viewUse } from './view-use.js';
-import { countOf, numberWords, wordDate } from './word-numbers.js';
+import { countOf, wordDate } from './word-numbers.js';
 
 /**
  * The whole report. Only warnings of `problems` are shown, since errors stop a plan. An empty army gives a page
  * of zeros. Throws where locale or currency is none: the sheets have checked both.
  */
 export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
-  const words = numberWords(plan.settings);
-  const trust = trustWords(plan.assumptions);
-  const sums = sumWork(plan);
+  const inputs = viewInputs(plan);
+  const { words, sums } = inputs;
   const lang = pageLanguage(plan.settings.locale);
-  const inputs = { plan, problems, words, trust, sums };
   return {
     lang,
     title: `Paint for ${countOf(words, plan.figureCount, 'figure')}`,
@@ -38,10 +35,10 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     palette: viewPalette(plan, sums),
     answer: viewAnswer(inputs),
     pots: viewPots(inputs),
-    shopping: viewShopping(plan, viewReorder(plan), words),
+    shopping: viewShopping(inputs, viewReorder(plan)),
     costs: viewCosts(inputs),
     use: viewUse(inputs),
-    ground: viewGround(inputs),
+    ground: viewGround({ ...inputs, problems }),
     cautions: viewCautions(plan.cautions),
   };
 }

@@ -1,10 +1,10 @@
 // Report view: pots that run low. In: the plan, its sums. Out: one row and one bar per paint, grouped by state,
 // the worst first, and low paints that this army does not use.
-import type { PaintStock, Plan, StockState } from '../../model/plan.js';
+import type { PaintStock, StockState } from '../../model/plan.js';
 import type { Amounts, PotBar, PotGroup, PotRow, PotsView } from './report-view.js';
-import { noDoubts, type WorkSums } from './sum-work.js';
+import { noDoubts } from './sum-work.js';
+import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
-import type { TrustWords } from './view-trust.js';
 import { countOf, mlDigits, type NumberWords } from './word-numbers.js';
 
 const groups: readonly { readonly state: StockState; readonly title: string; readonly meaning: string }[] = [
@@ -26,15 +26,8 @@ const groups: readonly { readonly state: StockState; readonly title: string; rea
   },
 ];
 
-interface PotInputs {
-  readonly plan: Plan;
-  readonly sums: WorkSums;
-  readonly words: NumberWords;
-  readonly trust: TrustWords;
-}
-
 /** Every paint of the army, then the low ones that it does not use. */
-export function viewPots(inputs: PotInputs): PotsView {
+export function viewPots(inputs: ViewInputs): PotsView {
   const { plan, sums, words } = inputs;
   const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint)).sort(byCover);
   const byState = groups.map(({ state, title, meaning }) => ({
@@ -77,7 +70,7 @@ function wordLead(needed: readonly PaintStock[], unusedLow: number, words: Numbe
     .join(' ');
 }
 
-function viewPot(stock: PaintStock, { plan, sums, words, trust }: PotInputs): PotRow {
+function viewPot(stock: PaintStock, { plan, sums, words, trust }: ViewInputs): PotRow {
   const doubts = sums.paints.get(stock.paint)?.doubts;
   const amounts = wordAmounts(stock, words, doubts !== undefined);
   const state = doubts === undefined ? 'low' : stock.state;

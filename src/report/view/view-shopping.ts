@@ -2,6 +2,7 @@
 import type { Plan } from '../../model/plan.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './reorder-view.js';
 import type { ShoppingGroup, ShoppingLine, ShoppingShop, ShoppingView } from './report-view.js';
+import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
 import { countOf, type NumberWords } from './word-numbers.js';
 
@@ -13,10 +14,12 @@ const titles: Record<ReorderGroup['for'], { readonly title: string; readonly say
   },
 };
 
-export function viewShopping(plan: Plan, reorder: ReorderView, words: NumberWords): ShoppingView {
+/** One group for the army, one for the shelf where the settings ask for it. */
+export function viewShopping({ plan, words, supplyTrust }: ViewInputs, reorder: ReorderView): ShoppingView {
   const isBoth = reorder.groups.filter(({ shops }) => shops.length > 0).length > 1;
   return {
     lead: wordLead(plan, reorder),
+    trust: supplyTrust,
     groups: reorder.groups.map((group) => viewGroup(group, plan, words)),
     bothTotal: isBoth ? words.money(reorder.totalMinor) : '',
   };

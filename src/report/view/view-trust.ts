@@ -1,8 +1,8 @@
 // Report view: mark and biggest doubt beside a result, and the ids that lead to the registry.
 // In: doubts, the plan's assumptions. Out: TrustView.
 import { type Assumption, type Mark, marks } from '../../model/assumption.js';
-import type { TrustView } from './report-view.js';
 import { type Doubts, markOf, rankDoubts } from './sum-work.js';
+import type { TrustView } from './trust-view.js';
 
 /** Makes trust tags for one plan. */
 export interface TrustWords {

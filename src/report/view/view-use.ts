@@ -1,26 +1,19 @@
 // Report view: where the paint goes. In: the plan, its sums. Out: ml by zone and layer, by paint (on the figure, lost,
 // left over), and parts that stay unpainted.
 import { splitWhole } from '../../model/money.js';
-import type { Plan } from '../../model/plan.js';
 import { layers } from '../../model/words.js';
 import type { UsePaint, UseView, UseZone } from './report-view.js';
 import type { PaintWork, WorkSums } from './sum-work.js';
+import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
-import type { TrustWords } from './view-trust.js';
 import { listOf, mlDigits, type NumberWords } from './word-numbers.js';
 
-interface UseInputs {
-  readonly plan: Plan;
-  readonly sums: WorkSums;
-  readonly words: NumberWords;
-  readonly trust: TrustWords;
-}
-
 /** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
-export function viewUse({ plan, sums, words, trust }: UseInputs): UseView {
+export function viewUse({ plan, sums, words, trust }: ViewInputs): UseView {
   const used = layers.filter((layer) => [...sums.zones.values()].some((zone) => zone.has(layer)));
   return {
     lead: wordLead(sums, words),
+    trust: trust.of(sums.doubts),
     layers: used,
     ...viewZones(sums, used, words),
     paints: [...sums.paints].map(([paint, work], index) => ({
