@@ -5,7 +5,13 @@ import { sheetNames } from '../model/words.js';
 
 const sheetRank = (of: Problem): number => (of.sheet === undefined ? -1 : sheetNames.indexOf(of.sheet));
 
-/** By sheet, then row, then place in the list; the input is left alone. */
+/** Of two cells in one row, the address with more letters stands further right; without a cell comes first. */
+function byColumn({ cell: a = '' }: Problem, { cell: b = '' }: Problem): number {
+  if (a.length !== b.length) return a.length - b.length;
+  return a === b ? 0 : a < b ? -1 : 1;
+}
+
+/** By sheet, then row, then column, then place in the list; the input is left alone. */
 export function orderProblems<P extends Problem>(problems: readonly P[]): P[] {
   return problems
     .map((problem, index) => ({ problem, index }))
@@ -13,6 +19,7 @@ export function orderProblems<P extends Problem>(problems: readonly P[]): P[] {
       (a, b) =>
         sheetRank(a.problem) - sheetRank(b.problem) ||
         (a.problem.row ?? 0) - (b.problem.row ?? 0) ||
+        byColumn(a.problem, b.problem) ||
         a.index - b.index,
     )
     .map(({ problem }) => problem);

@@ -1,7 +1,6 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
 import type { Figure } from '../../model/sheets.js';
 import { type Build, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
-import { partsOfFigure } from '../../model/zones.js';
 import { problem } from '../../problems/catalogue.js';
 import type { Table } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
@@ -143,10 +142,4 @@ function recordDefaults(rows: readonly Row[], findings: Findings): void {
   used(bodies, 'kit', ['kit', 'nothing']);
   used(based, 'baseHighMm', ['base high mm', '3']);
   used(based, 'perBase', ['per base', '1']);
-}
-
-/** Whether a figure has any of some parts. */
-export function hasPartOf(figure: Figure, parts: Iterable<string>): boolean {
-  const own: readonly string[] = partsOfFigure(figure);
-  return [...parts].some((part) => own.includes(part));
 }

@@ -13,7 +13,7 @@ import { nameKind } from './read-cell/read-name.js';
 import { scaleWeight, usedVolume } from './read-cell/read-number.js';
 import { type ReadSheet, readRows } from './read-rows.js';
 
-export const logSchema = {
+const logSchema = {
   date: column('date', dateKind),
   paint: column('paint', nameKind),
   unit: column('unit', nameKind),

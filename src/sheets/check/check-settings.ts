@@ -21,7 +21,7 @@ const anything: CellKind<Written | CellDate> = {
   readDate: (date) => date,
 };
 
-export const settingsSchema = {
+const settingsSchema = {
   name: column('name', nameKind),
   value: column('value', anything),
 };

@@ -13,7 +13,7 @@ import { readShare } from './read-cell/read-share.js';
 import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
-export const zonesSchema = {
+const zonesSchema = {
   zone: column('zone', nameKind),
   parts: column('parts', listKind),
   figure: column('figure', nameKind, { meaning: 'any figure' }),

@@ -18,7 +18,7 @@ const groupMarks = /['’\s]/g;
  * `1234.567` and `1.2340` can be read in one way only, and so can groups beside another mark: `1.234,5`,
  * `1,234,567`, `1 234,5`, `1'234.50`; blanks of any width between groups of three are groups.
  */
-export function decimalText(written: string): string | Mistake | undefined {
+function decimalText(written: string): string | Mistake | undefined {
   const text = written.length > longest ? '' : written.trim().replace('\u2212', '-');
   if (!plain.test(text)) return ungrouped(text);
   const doubtful = ambiguous.exec(text);

@@ -5,7 +5,7 @@ import { type CellKind, Mistake, type Written } from './cell-kind.js';
 const gtin = /^(?:\d{8}|\d{12,14})$/;
 
 /** Blanks and hyphens between the digits do not count; zeros in front do, so a code stays text. */
-export function readCode(cell: Written): string | Mistake {
+function readCode(cell: Written): string | Mistake {
   const text = String(cell).replace(/[\s-]/g, '');
   return gtin.test(text) ? text : new Mistake('not-a-code');
 }

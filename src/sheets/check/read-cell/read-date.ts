@@ -11,7 +11,7 @@ const yearLast = /^(\d{1,2})[-/](\d{1,2})[-/](\d{4})$/;
  * are used). `3/4/2026` is the fourth of March or the third of April: it is questioned, and to keep the rule short so is
  * every date with the year last after slashes or hyphens.
  */
-export function readDate(cell: Written): IsoDate | Mistake {
+function readDate(cell: Written): IsoDate | Mistake {
   if (typeof cell === 'number') return new Mistake('number-for-date');
   const text = String(cell);
   const first = yearFirst.exec(text);

@@ -5,7 +5,7 @@ const six = /^#?([0-9a-f]{6})$/i;
 const three = /^#([0-9a-f])([0-9a-f])([0-9a-f])$/i;
 
 /** Six hex digits, with or without `#`; three only with it, as in style sheets. */
-export function readHex(cell: Written): string | Mistake {
+function readHex(cell: Written): string | Mistake {
   const text = String(cell);
   const [, digits] = six.exec(text) ?? [];
   if (digits !== undefined) return `#${digits.toLowerCase()}`;

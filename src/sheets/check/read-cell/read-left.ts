@@ -11,7 +11,7 @@ export type WrittenReading =
 const withUnit = /^(.*?)\s*(%|ml|g)$/i;
 
 /** A number without a unit could be ml, percent or grams and is questioned. */
-export function readLeft(cell: Written): WrittenReading | Mistake {
+function readLeft(cell: Written): WrittenReading | Mistake {
   const text = typeof cell === 'string' ? cell.trim().toLowerCase() : String(cell);
   if (text === 'full') return { how: 'by eye', share: 1 };
   if (text === 'empty') return { how: 'by eye', share: 0 };

@@ -3,7 +3,7 @@ import { tidyName } from '../fold-name.js';
 import type { CellKind, Mistake, Written } from './cell-kind.js';
 
 /** Any text; a workbook's number is a name too (unit 1). */
-export function readName(cell: Written): string {
+function readName(cell: Written): string {
   return typeof cell === 'string' ? tidyName(cell) : String(cell);
 }
 
@@ -15,7 +15,7 @@ const marks = /\n|,(?!(?<=\d,)\d+\s*%)/;
 const marksWithSemicolons = /[;\n]|,(?!(?<=\d,)\d)/;
 
 /** The pieces of a list, without blank ones; commas, semicolons and line breaks part it. */
-export function splitList(text: string): readonly string[] {
+function splitList(text: string): readonly string[] {
   const pieces = text.split(text.includes(';') ? marksWithSemicolons : marks);
   return pieces.map(tidyName).filter((piece) => piece !== '');
 }

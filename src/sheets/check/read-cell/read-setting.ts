@@ -3,7 +3,7 @@ import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { parseNumber } from './parse-number.js';
 
 /** An ISO 4217 code in upper case. */
-export function readCurrency(cell: Written): string | Mistake {
+function readCurrency(cell: Written): string | Mistake {
   const code = String(cell).toUpperCase();
   return Intl.supportedValuesOf('currency').includes(code) ? code : new Mistake('not-a-currency');
 }
@@ -12,7 +12,7 @@ export function readCurrency(cell: Written): string | Mistake {
  * A BCP 47 tag of a language that Unicode's CLDR knows a script for; `de_AT` is taken for `de-AT`. Asking Intl for its
  * supported locales would say the same and takes ten milliseconds.
  */
-export function readLocale(cell: Written): string | Mistake {
+function readLocale(cell: Written): string | Mistake {
   try {
     const locale = new Intl.Locale(String(cell).replaceAll('_', '-'));
     const { script } = new Intl.Locale(locale.language).maximize();
@@ -24,7 +24,7 @@ export function readLocale(cell: Written): string | Mistake {
 }
 
 /** 50 to 99; `90` and `90%` are the same. */
-export function readSurePercent(cell: Written): number | Mistake {
+function readSurePercent(cell: Written): number | Mistake {
   const value = parseNumber(typeof cell === 'string' ? cell.replace(/\s*%$/, '') : cell);
   if (value === undefined) return new Mistake('not-a-number', '80');
   if (value instanceof Mistake) return value;

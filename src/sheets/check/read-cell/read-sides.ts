@@ -41,7 +41,7 @@ function readSides(text: string, limits: SideLimits): readonly number[] | Mistak
 }
 
 /** `round 25`, `square 20`, `25x50` or `oval 60x35`; the longer side comes first; `none` is no base. */
-export function readBase(cell: Written): BaseShape | 'none' | Mistake {
+function readBase(cell: Written): BaseShape | 'none' | Mistake {
   const text = typeof cell === 'string' && cell.length <= longest ? cell.trim() : '';
   if (/^none$/i.test(text)) return 'none';
   const [, shape = '', numbers] = shapes.exec(text) ?? [];
@@ -63,7 +63,7 @@ function shapeOf(shape: string, sides: readonly number[]): BaseShape | undefined
 }
 
 /** `90x30x20`: length, width, height. */
-export function readBox(cell: Written): NonNullable<Figure['boxMm']> | Mistake {
+function readBox(cell: Written): NonNullable<Figure['boxMm']> | Mistake {
   const text = typeof cell === 'string' && cell.length <= longest ? cell.trim().replace(/\s*mm$/i, '') : '';
   const sides = readSides(text, ofBox);
   if (sides instanceof Mistake) return sides;
