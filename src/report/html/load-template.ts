@@ -15,6 +15,19 @@ const partialNames = [
   'trust',
 ] as const;
 
+/** The stylesheet in pieces; later ones win. */
+const lookNames = [
+  'pigments',
+  'page',
+  'sections',
+  'drawings',
+  'pots',
+  'tables',
+  'matter',
+  'narrow',
+  'paper',
+] as const;
+
 export interface Templates {
   readonly page: string;
   readonly partials: readonly { readonly name: string; readonly text: string }[];
@@ -23,12 +36,12 @@ export interface Templates {
 
 /** Reads templates/ of this package, from src and dist alike. Throws where a file is missing. */
 export async function loadTemplates(): Promise<Templates> {
-  const [page, stylesheet, partials] = await Promise.all([
+  const [page, looks, partials] = await Promise.all([
     read('report.hbs'),
-    read('report.css'),
+    Promise.all(lookNames.map((name) => read(`looks/${name}.css`))),
     Promise.all(partialNames.map(async (name) => ({ name, text: await read(`${name}.hbs`) }))),
   ]);
-  return { page, partials, stylesheet };
+  return { page, partials, stylesheet: looks.join('\n') };
 }
 
 const folder = new URL('../../../templates/', import.meta.url);

@@ -3,6 +3,7 @@ import { zeroMinor } from '../../model/money.js';
 import type { Order, PaintStock } from '../../model/plan.js';
 import type { AnswerFigure, ReportView } from './report-view.js';
 import type { ViewInputs } from './view-inputs.js';
+import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
 
 /** Will it last, what does it cost, what to buy. */
@@ -38,7 +39,7 @@ function wordVerdict(missing: number, tight: number, words: NumberWords): string
 function wordWorst(missing: readonly PaintStock[], words: NumberWords): string {
   if (missing.length === 0) return '';
   const worst = [...missing].sort((a, b) => b.toBuyMl - a.toBuyMl);
-  const named = worst.slice(0, 3).map(({ paint, toBuyMl }) => `${paint} (${words.ml(toBuyMl)})`);
+  const named = worst.slice(0, 3).map(({ paint, toBuyMl }) => `${nameOf(paint)} (${words.ml(toBuyMl)})`);
   return ` ${missing.length > 3 ? 'Most is missing' : 'Missing'} of ${listOf(named)}.`;
 }
 
@@ -55,7 +56,8 @@ function wordCost({ plan, words, costTrust: trust }: ViewInputs): AnswerFigure {
     exactMinor: figureCount === 0 ? zeroMinor : costs.useWhole.exactMinor.div(figureCount),
     atLeast: costs.useWhole.atLeast,
   };
-  const unpriced = costs.unpriced.length === 0 ? '' : ` Without a price: ${listOf(costs.unpriced)}.`;
+  const unpriced =
+    costs.unpriced.length === 0 ? '' : ` Without a price: ${listOf(costs.unpriced.map(nameOf))}.`;
   return {
     question: 'What does a figure cost?',
     figure: words.amount(perFigure),
@@ -87,11 +89,11 @@ function wordOrder({ lines, bills, postageMinor, unmet }: Order, words: NumberWo
     return unmet.length === 0 ? 'What stands on the shelf is enough for this army.' : '';
   const pots = lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0);
   const postage = postageMinor === 0 ? 'no postage' : `postage of ${words.money(postageMinor)} included`;
-  return `${countOf(words, pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => shop))}, ${postage}.`;
+  return `${countOf(words, pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}, ${postage}.`;
 }
 
 function wordUnmet({ unmet }: Order, words: NumberWords): string {
   if (unmet.length === 0) return '';
-  const named = unmet.map(({ paint, ml }) => `${paint} (${words.ml(ml)})`);
+  const named = unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`);
   return ` No shop in your sheets offers ${listOf(named)}.`;
 }

@@ -5,6 +5,7 @@ import { layers } from '../../model/words.js';
 import type { CostBar, CostPart, CostUnit } from './cost-view.js';
 import { type Doubts, noDoubts, noteDoubt } from './sum-work.js';
 import type { TrustWords } from './view-trust.js';
+import { nameOf } from './word-name.js';
 import type { NumberWords } from './word-numbers.js';
 
 const extras: CostPart = { part: 'extras', key: 'extras' };
@@ -42,7 +43,7 @@ export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
     scheme: unit.unit.scheme,
     perFigure,
     split: texts,
-    bar: drawnBar(split, texts, { ...inputs, title: `${unit.unit.unit}: ${perFigure} a figure` }),
+    bar: drawnBar(split, texts, { ...inputs, title: `${nameOf(unit.unit.unit)}: ${perFigure} a figure` }),
     trust: trust.of(doubtCost(unit)),
   };
 }

@@ -4,6 +4,7 @@ import type { CostsView } from './cost-view.js';
 import { perFigure, wordArmy, wordUnits } from './sum-units.js';
 import { listCostParts, viewCostUnit } from './view-cost-unit.js';
 import type { ViewInputs } from './view-inputs.js';
+import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
 
 /** Units that get a row of their own; a longer army's rest is summed, so that the page stays readable. */
@@ -73,4 +74,4 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
 const wordUnpriced = (paints: readonly string[]): string =>
   paints.length === 0
     ? ''
-    : `Without a price, wholly or in part: ${listOf(paints, 12)}. They are not free, only unknown, so sums that lack them say “at least”.`;
+    : `Without a price, wholly or in part: ${listOf(paints.map(nameOf), 12)}. They are not free, only unknown, so sums that lack them say “at least”.`;

@@ -2,6 +2,7 @@
 import type { Plan } from '../../model/plan.js';
 import type { PaletteView } from './report-view.js';
 import type { WorkSums } from './sum-work.js';
+import { nameOf } from './word-name.js';
 
 /** A paint's colour as `#rrggbb`, or '' where the sheets give none. */
 export function hexOf({ paints }: Plan, paint: string): string {
@@ -17,7 +18,7 @@ export function viewPalette(plan: Plan, sums: WorkSums): PaletteView {
   const roots = [...sums.paints].map(([paint, { wholeMl }]) => ({ paint, root: Math.sqrt(wholeMl) }));
   const all = roots.reduce((sum, { root }) => sum + root, 0);
   return {
-    says: `The paints of this army in the order in which they go on: ${roots.map(({ paint }) => paint).join(', ')}`,
+    says: `The paints of this army in the order in which they go on: ${roots.map(({ paint }) => nameOf(paint)).join(', ')}`,
     bands: roots
       .filter(({ root }) => root > 0)
       .map(({ paint, root }) => ({ paint, hex: hexOf(plan, paint), share: root / all })),

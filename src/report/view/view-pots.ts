@@ -5,6 +5,7 @@ import type { Amounts, PotBar, PotGroup, PotRow, PotsView } from './report-view.
 import { noDoubts } from './sum-work.js';
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
+import { nameOf } from './word-name.js';
 import { countOf, mlDigits, type NumberWords } from './word-numbers.js';
 
 const groups: readonly { readonly state: StockState; readonly title: string; readonly meaning: string }[] = [
@@ -82,7 +83,7 @@ function viewPot(stock: PaintStock, { plan, sums, words, trust }: ViewInputs): P
       id: `pot-${plan.stock.indexOf(stock) + 1}`,
       hex: hexOf(plan, stock.paint),
       line: doubts === undefined ? 'keep level' : 'needed',
-      title: `${stock.paint}: ${state}`,
+      title: `${nameOf(stock.paint)}: ${state}`,
       says: amounts.map(({ label, text }) => `${label} ${text}`).join(', '),
     }),
     trust: trust.of(doubts ?? noDoubts(), stock.mark),

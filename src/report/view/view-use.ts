@@ -6,6 +6,7 @@ import type { UsePaint, UseView, UseZone } from './report-view.js';
 import type { PaintWork, WorkSums } from './sum-work.js';
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
+import { nameOf } from './word-name.js';
 import { listOf, mlDigits, type NumberWords } from './word-numbers.js';
 
 /** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
@@ -94,7 +95,7 @@ function viewPaint(paint: string, work: PaintWork, { words, id, hex }: PaintLook
   const bar = {
     id,
     hex,
-    title: `Where ${paint} goes`,
+    title: `Where ${nameOf(paint)} goes`,
     says: `${texts.onFigure} ml on the figures, ${texts.lost} ml lost on the way, ${texts.leftover} ml left over`,
     onFigureShare: remainingMl > 0 ? onFigureMl / remainingMl : 0,
     lostShare: remainingMl > 0 ? lostMl / remainingMl : 0,
@@ -106,7 +107,7 @@ function viewPaint(paint: string, work: PaintWork, { words, id, hex }: PaintLook
 function wordUnpainted({ jobs }: WorkSums): string[] {
   const says = new Set<string>();
   for (const { figure, scheme, notPainted } of jobs.keys()) {
-    if (notPainted.length > 0) says.add(`${figure} in ${scheme}: ${listOf(notPainted, 12)}`);
+    if (notPainted.length > 0) says.add(`${nameOf(figure)} in ${nameOf(scheme)}: ${listOf(notPainted, 12)}`);
   }
   return [...says];
 }
