@@ -6,7 +6,7 @@ import { crossProblems } from './cross-problems.js';
 import { fileProblems } from './file-problems.js';
 import type { Wording } from './wording.js';
 
-export const catalogue = { ...fileProblems, ...cellProblems, ...crossProblems } as const satisfies Record<
+const catalogue = { ...fileProblems, ...cellProblems, ...crossProblems } as const satisfies Record<
   string,
   Wording
 >;

@@ -35,6 +35,16 @@ export const cellProblems = {
     says: '"{found}" is more than the full pot could weigh, {expected}',
     hint: 'Check both weights and the size.',
   },
+  'left-of-ordered': {
+    severity: 'warning',
+    says: '"{found}" is left aside, as a pot on its way counts as full',
+    hint: 'Leave one of the two cells blank.',
+  },
+  'without-base': {
+    severity: 'warning',
+    says: '"{found}" counts for nothing, as this figure has no base',
+    hint: 'Write its base, or leave this cell blank.',
+  },
   'no-eye-height': {
     severity: 'error',
     says: 'without a box, a figure needs the height of its eyes',

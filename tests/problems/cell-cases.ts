@@ -398,6 +398,17 @@ const rowCases: readonly ProblemCase[] = [
     'pots.csv row 2, "left" (C2): "63.1 g" is more than the full pot could weigh, 63 g. Check both weights and the size.',
   ),
   spoil(
+    'left-of-ordered',
+    { pots: ['paint,size ml,left,ordered', 'brick red,17,60%,yes', 'earth wash,24,full,yes'] },
+    'pots.csv row 2, "left" (C2): "60%" is left aside, as a pot on its way counts as full. Leave one of the two cells blank.',
+  ),
+  spoil(
+    'without-base',
+    { figures: ['figure,eye mm,base,base high mm,per base', 'spearman,28,,4,2', 'archer,28,round 25,4,2'] },
+    'figures.csv row 2, "base high mm" (D2): "4" counts for nothing, as this figure has no base. Write its base, or leave this cell blank.',
+    'figures.csv row 2, "per base" (E2): "2" counts for nothing, as this figure has no base. Write its base, or leave this cell blank.',
+  ),
+  spoil(
     'no-eye-height',
     { figures: ['figure,eye mm,box mm', 'spearman,,', 'engine,,90x30x20'] },
     'figures.csv row 2, "eye mm" (B2): without a box, a figure needs the height of its eyes. Measure from the soles to the eyes and write millimetres, such as 28.',

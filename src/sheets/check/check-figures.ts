@@ -55,6 +55,7 @@ export function checkFigures({ table, price, findings }: Given): CheckedFigures 
     const kit = readKit(sheet, row);
     const figure = row.figure === undefined ? undefined : book.add(row.figure);
     checkRow(sheet, row, kit);
+    checkBase(sheet, row);
     if (figure === undefined || tellRepeat(sheet, row, { key: 'figure', name: figure, first })) continue;
     figures.set(figure, figureOf(row, figure, kit));
   }
@@ -93,6 +94,13 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
   const wearsNothing = (row.kit ?? []).every((item) => /^none$/i.test(item));
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
+}
+
+function checkBase(sheet: FigureSheet, row: Row): void {
+  if ((row.base !== undefined && row.base !== 'none') || row.bad.includes('base')) return;
+  for (const key of ['baseHighMm', 'perBase'] as const) {
+    if (row[key] !== undefined) sheet.blame('without-base', row, key);
+  }
 }
 
 function checkBox(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {

@@ -77,6 +77,8 @@ function checkRow(sheet: PotSheet, row: Row, day: IsoDate): void {
 
 function checkReading(sheet: PotSheet, row: Row): void {
   const { left, sizeMl, emptyG } = row;
+  const isFull = left === undefined || (left.how === 'by eye' && left.share === 1);
+  if (row.ordered === true && !isFull) sheet.blame('left-of-ordered', row, 'left');
   if (left?.how === 'in ml' && sizeMl !== undefined && left.ml > sizeMl) {
     sheet.blame('left-over-size', row, 'left', { expected: `${sizeMl} ml` });
   }
