@@ -98,7 +98,6 @@ const libraries = [
   { library: 'handlebars', folders: ['^src/report/html/'] },
   { library: 'decimal.js', folders: ['^src/model/money\\.ts$'] },
   { library: 'commander', folders: ['^src/cli/'] },
-  { library: 'write-file-atomic', folders: ['^src/cli/'] },
   { library: 'zod', folders: ['^src/report/'] },
   { library: 'fastest-levenshtein', folders: ['^src/sheets/'] },
   { library: 'highs', folders: ['^src/order/solver/'] },

@@ -5,5 +5,4 @@ import 'exceljs';
 import 'fastest-levenshtein';
 import 'handlebars';
 import 'papaparse';
-import 'write-file-atomic';
 import 'zod';
