@@ -9,7 +9,7 @@ export function wordProblem(of: Problem): string {
 }
 
 /** `pots.csv row 14, "size ml" (B14)`; in a workbook `army.xlsx, sheet pots, row 14, ...`. */
-export function placeOf(place: Place): string {
+function placeOf(place: Place): string {
   const isWorkbook = place.sheet !== undefined && /\.xls[xm]$/i.test(place.file);
   const sheet = isWorkbook ? `, sheet ${place.sheet}` : '';
   const row = place.row === undefined ? '' : `${isWorkbook ? ',' : ''} row ${place.row}`;

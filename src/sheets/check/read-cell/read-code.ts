@@ -14,7 +14,7 @@ function readCode(cell: Written): string | Mistake {
  * The check digit that belongs behind some digits: weights 3 and 1 from the right, up to the next ten.
  * `checkDigit('629104150021')` is 3. GS1 General Specifications, check digit calculation.
  */
-export function checkDigit(digits: string): number {
+function checkDigit(digits: string): number {
   let sum = 0;
   for (let index = 0; index < digits.length; index += 1) {
     sum += Number(digits[index]) * ((digits.length - index) % 2 === 1 ? 3 : 1);
