@@ -6,9 +6,9 @@ import { place } from './escape-markup.js';
 /** A dab of paint, about 20 across round 0,0: no two sides alike, as a brush leaves it. */
 const dab = 'M-9 -2C-8 -8 -2 -10 3 -9C9 -8 10 -2 9 3C8 9 1 10 -4 9C-9 8 -10 3 -9 -2Z';
 
-/** Its area, not its width, stands for the share: half the paint, half the dab. Under a tenth there is none. */
+/** Its area, not its width, stands for the share: half the paint, half the dab. A small one would only blur its number, so under a fifth there is none. */
 export function drawDab(share: number): string {
-  if (share < 0.1) return '';
+  if (share < 0.2) return '';
   const scale = place(Math.sqrt(Math.min(1, share)) * 1.8);
   return `<svg class="dab" width="36" height="36" viewBox="-18 -18 36 36" aria-hidden="true"><path transform="scale(${scale})" d="${dab}"/></svg>`;
 }
