@@ -33,7 +33,17 @@ export const filmAssumptions: readonly Assumption[] = [
   define('full target of a spray', 18, {
     unit: 'cm2',
     mark: 'from memory',
-    source: 'a smaller target catches less of the cone: transfer x sqrt(area / this), 0.2 to 2',
+    source: 'a smaller target catches less of the cone: transfer x sqrt(area / this)',
+  }),
+  define('least catch of a spray', 0.2, {
+    unit: 'of the transfer',
+    mark: 'from memory',
+    source: 'a very small target',
+  }),
+  define('most catch of a spray', 2, {
+    unit: 'of the transfer',
+    mark: 'from memory',
+    source: 'a very large target',
   }),
   define('painter', [0.8, 1, 1.25], {
     mark: 'from memory',

@@ -34,19 +34,18 @@ export function usualMethod(layer: Layer): Method {
 
 const memory = { mark: 'from memory', source: 'a usual batch of figures' } as const;
 const practice = { mark: 'common practice', source: '' } as const;
-const marked = (layer: Layer, layersInPractice: readonly Layer[]): { mark: Mark; source: string } =>
-  layersInPractice.includes(layer) ? practice : memory;
+const marked = (isPractice: boolean): { mark: Mark; source: string } => (isPractice ? practice : memory);
 
 export const layerAssumptions: readonly Assumption[] = Object.entries(layerValues).flatMap(
   ([name, values]) => {
-    const layer = name as Layer;
     return [
-      define(`${layer} coats`, values.coats, marked(layer, ['base coat'])),
-      define(`${layer} area`, values.area, { unit: '% of the zone', ...marked(layer, ['wash']) }),
-      define(`${layer} thin`, values.thin, { unit: 'parts of water', ...marked(layer, ['wash']) }),
-      define(`${layer} dries`, values.driesMin, {
+      define(`${name} coats`, values.coats, marked(name === 'base coat')),
+      define(`${name} area`, values.area, { unit: '% of the zone', ...marked(name === 'wash') }),
+      define(`${name} thin`, values.thin, { unit: 'parts of water', ...marked(name === 'wash') }),
+      define(`${name} dries`, values.driesMin, {
         unit: 'min',
-        ...marked(layer, ['base coat', 'midtone', 'highlight', 'detail', 'wash']),
+        // Five minutes for a coat and thirty for a wash or spray are common practice.
+        ...marked(values.driesMin === 5 || values.driesMin === 30),
       }),
     ];
   },

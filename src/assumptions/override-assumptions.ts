@@ -17,7 +17,9 @@ export function overrideAssumptions(registry: Assumptions, overrides: readonly O
 
 function overridden(was: Assumption, { likely, low, high }: Override): Assumption {
   const scale = was.likely === 0 ? 0 : likely / was.likely;
-  const inProportion = (bound: number): number => (scale === 0 ? likely : bound * scale);
+  // A share of something can't pass the whole of it.
+  const most = /^of (the paint|the labelled)/.test(was.unit) ? Math.max(1, likely) : Number.POSITIVE_INFINITY;
+  const inProportion = (bound: number): number => (scale === 0 ? likely : Math.min(most, bound * scale));
   return {
     ...was,
     likely,

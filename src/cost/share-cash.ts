@@ -15,11 +15,16 @@ export function shareCash({ units, jobs, needs }: Estimate, order: Order): numbe
   );
 }
 
-/** What the order spends on each paint. */
-function paintCosts({ lines }: Order): Map<string, number> {
+/** What the order spends on each paint, with the postage of its shop by the value of the goods. */
+function paintCosts({ lines, bills }: Order): Map<string, number> {
+  const withPostage = new Map(
+    bills.map((bill) => [bill.shop, 1 + bill.postageMinor / (bill.goodsMinor || 1)]),
+  );
   const costs = new Map<string, number>();
-  for (const { paint, costMinor } of lines.flatMap(({ pots }) => pots)) {
-    costs.set(paint, (costs.get(paint) ?? 0) + costMinor);
+  for (const { shop, pots } of lines) {
+    for (const { paint, costMinor } of pots) {
+      costs.set(paint, (costs.get(paint) ?? 0) + costMinor * (withPostage.get(shop) ?? 1));
+    }
   }
   return costs;
 }

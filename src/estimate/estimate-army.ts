@@ -7,7 +7,7 @@ import type { Part } from '../model/zones.js';
 import { estimateLine } from './estimate-line.js';
 import { findUnpainted } from './find-unpainted.js';
 import { measureFigure } from './measure-figure.js';
-import { type Treatment, treatFigure } from './treat-figure.js';
+import { shareLeftovers, type Treatment, treatFigure } from './treat-figure.js';
 
 /**
  * Paint for every unit, step, zone and paint, likely values. Steps already done stay in the lines with
@@ -22,7 +22,7 @@ export function estimateArmy(sheets: Sheets, assumptions: Assumptions): Estimate
   const units = sheets.army.map((unit) => ({ unit, job: jobOf(unit) }));
   const unitsPerJob = new Map<Job, number>();
   for (const { job } of units) unitsPerJob.set(job, (unitsPerJob.get(job) ?? 0) + 1);
-  return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob) };
+  return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob, paintsInUse(sheets)) };
 }
 
 interface Measured {
@@ -67,7 +67,9 @@ function writeRecipe({ figure, scheme }: Unit, measured: Measured): Recipe {
   const { zones, paints } = sheets;
   return {
     area,
-    treatments: steps.flatMap((step) => treatFigure(step, area, { zones, paints, assumptions })),
+    treatments: shareLeftovers(
+      steps.flatMap((step) => treatFigure(step, area, { zones, paints, assumptions })),
+    ),
     notPainted: findUnpainted(area, steps, zones),
     lastStep: Math.max(0, ...steps.map(({ step }) => step)),
   };
@@ -86,15 +88,22 @@ function sizeJob({ area, treatments, notPainted, lastStep }: Recipe, unit: Unit,
   return { figure, scheme, count, batch, done, areaCm2: area.withBaseCm2, unfinished, lines, notPainted };
 }
 
-function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>): Estimate['needs'] {
-  const needs = new Map<string, { wholeMl: number; remainingMl: number }>();
+function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>, paints: Iterable<string>): Estimate['needs'] {
+  const needs = new Map([...paints].map((paint) => [paint, { wholeMl: 0, remainingMl: 0 }]));
   for (const [job, units] of unitsPerJob) {
     for (const line of job.lines) {
-      const need = needs.get(line.paint) ?? { wholeMl: 0, remainingMl: 0 };
+      const need = needs.get(line.paint);
+      if (need === undefined) continue;
       need.wholeMl += line.putOutMl * units;
       need.remainingMl += line.remaining ? line.putOutMl * units : 0;
-      needs.set(line.paint, need);
     }
   }
   return needs;
+}
+
+/** Every paint of the schemes in use, in the order of the army and its schemes. */
+function paintsInUse({ army, schemes }: Sheets): Set<string> {
+  const inUse = new Set(army.map(({ scheme }) => scheme));
+  const steps = [...inUse].flatMap((scheme) => schemes.get(scheme)?.steps ?? []);
+  return new Set(steps.flatMap(({ paints }) => paints.map(({ paint }) => paint)));
 }

@@ -46,11 +46,22 @@ export function countSittings(figures: number, batch: number): number {
   return Math.ceil(figures / batch);
 }
 
+/** How the size of a target changes what it catches of a spray. */
+export interface Catch {
+  readonly fullTargetCm2: number;
+  readonly least: number;
+  readonly most: number;
+}
+
 /**
  * Share of sprayed paint that a target catches, up to 1: `transfer x sqrt(target / full target)`, the root
- * held between 0.2 and 2. From memory: a small target catches less of the cone.
+ * held between `least` and `most`. From memory: a small target catches less of the cone.
  */
-export function sprayTransfer(transfer: number, targetCm2: number, fullTargetCm2: number): number {
-  const caught = Math.min(2, Math.max(0.2, Math.sqrt(targetCm2 / fullTargetCm2)));
+export function sprayTransfer(
+  transfer: number,
+  targetCm2: number,
+  { fullTargetCm2, least, most }: Catch,
+): number {
+  const caught = Math.min(most, Math.max(least, Math.sqrt(targetCm2 / fullTargetCm2)));
   return Math.min(1, transfer * caught);
 }

@@ -28,7 +28,9 @@ export function measureFigure(figure: Figure, assumptions: Assumptions): FigureA
     parts.set(part, partCm2(figure, part, assumptions) * scale);
   }
   const wholeCm2 = sum([...parts].filter(([part]) => !isBase(part)));
-  const inputs = [...new Set([...parts.keys()].flatMap((part) => factorsOfPart(figure, part)))];
+  // The painter's own total rests on nothing else, only its parts do on the shares.
+  const estimated = figure.areaCm2 === undefined ? [...parts.keys()] : [];
+  const inputs = [...new Set(estimated.flatMap((part) => inputsOfPart(figure, part)))];
   return {
     figure,
     parts,
@@ -42,6 +44,14 @@ export function measureFigure(figure: Figure, assumptions: Assumptions): FigureA
 /** Names of the doubtful factors that the area of a part rests on; none where the painter gave the total. */
 export function factorsOfPart(figure: Figure, part: Part): readonly string[] {
   return figure.areaCm2 === undefined ? surfaceFactors(figure, part) : [];
+}
+
+/** Names of everything that the area of a part rests on, also of what is held as exact. */
+export function inputsOfPart(figure: Figure, part: Part): readonly string[] {
+  const share = isBody(part) ? [`share ${part}`] : [];
+  const isMade = isBase(part) || part === 'hull' || figure.areaCm2 !== undefined;
+  const person = isMade ? [] : ['skin of a person', 'stature of a person', 'eye level'];
+  return [...person, ...share, ...factorsOfPart(figure, part)];
 }
 
 function surfaceFactors(figure: Figure, part: Part): readonly string[] {
@@ -95,8 +105,14 @@ function partCm2(figure: Figure, part: Part, assumptions: Assumptions): number {
   const product = surfaceFactors(figure, part).reduce((total, name) => total * likely(assumptions, name), 1);
   if (part === 'hull') return figure.boxMm === undefined ? 0 : measureBox(figure.boxMm) * product;
   const skin = bareSkinCm2(figure.eyeMm ?? 0, assumptions) * product;
-  if (isBody(part)) return skin * (likely(assumptions, `share ${part}`) / 100);
+  if (isBody(part)) return skin * bodyShare(part, assumptions);
   return skin * countOfKit(figure, part as KitItem);
+}
+
+/** A part's share of the body, 0 to 1: of the sum of all shares, so that a painter's own share adds no skin. */
+function bodyShare(part: BodyPart, assumptions: Assumptions): number {
+  const sum = bodyParts.reduce((total, one) => total + likely(assumptions, `share ${one}`), 0);
+  return likely(assumptions, `share ${part}`) / sum;
 }
 
 function basePartCm2(figure: Figure, part: Part): number {

@@ -8,7 +8,7 @@ import type { FigureArea } from '../model/plan.js';
 import type { OwnZone, Paint, Step } from '../model/sheets.js';
 import type { Method } from '../model/words.js';
 import { onFigureMl, sprayTransfer } from './estimate-film.js';
-import { areaDoubts, factorsOfPart } from './measure-figure.js';
+import { areaDoubts, inputsOfPart } from './measure-figure.js';
 import { resolveZone } from './resolve-zone.js';
 
 /** One paint of a step on one figure. */
@@ -47,7 +47,7 @@ export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Tre
   const areaCm2 = [...covered.values()].reduce((total, part) => total + part, 0);
   if (areaCm2 === 0) return [];
   const method = step.method ?? usualMethod(step.layer);
-  const areaFactors = [...new Set([...covered.keys()].flatMap((part) => factorsOfPart(area.figure, part)))];
+  const areaInputs = [...new Set([...covered.keys()].flatMap((part) => inputsOfPart(area.figure, part)))];
   const zoneDoubts = areaDoubts(area.figure, covered, bench.assumptions);
   return step.paints.map(({ paint, share }) => {
     const way = layDown(step, paint, bench);
@@ -64,11 +64,22 @@ export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Tre
       thin: way.thin,
       onFigureMl: mixMl * share,
       ...lose(method, area, bench.assumptions),
-      mark: markOf([...areaFactors, ...way.defaulted, ...methodFactors(method)], bench.assumptions),
+      mark: markOf([...areaInputs, ...way.defaulted, ...methodFactors(method)], bench.assumptions),
       doubts: new Map([...zoneDoubts, ...filmDoubts(method, bench.assumptions)]),
       leftoverSpread: logSpread(assume(bench.assumptions, `${method} leftover`)),
     };
   });
+}
+
+/**
+ * Paint is put out once per step and batch: where a step lays one paint in one way on several zones, they share
+ * one leftover in equal parts.
+ */
+export function shareLeftovers(treatments: readonly Treatment[]): Treatment[] {
+  const palette = ({ step, paint, method }: Treatment): string => `${step.step}\n${paint}\n${method}`;
+  const zones = new Map<string, number>();
+  for (const one of treatments) zones.set(palette(one), (zones.get(palette(one)) ?? 0) + 1);
+  return treatments.map((one) => ({ ...one, leftoverMl: one.leftoverMl / (zones.get(palette(one)) ?? 1) }));
 }
 
 interface LayDown {
@@ -99,16 +110,22 @@ const isSpray = (method: Method): boolean => method === 'spray can' || method ==
 
 function lose(method: Method, area: FigureArea, assumptions: Assumptions) {
   const transfer = likely(assumptions, `${method} transfer`);
-  const full = likely(assumptions, 'full target of a spray');
+  const spray = {
+    fullTargetCm2: likely(assumptions, 'full target of a spray'),
+    least: likely(assumptions, 'least catch of a spray'),
+    most: likely(assumptions, 'most catch of a spray'),
+  };
   return {
-    transfer: isSpray(method) ? sprayTransfer(transfer, area.withBaseCm2, full) : Math.min(1, transfer),
+    transfer: isSpray(method) ? sprayTransfer(transfer, area.withBaseCm2, spray) : Math.min(1, transfer),
     leftoverMl: likely(assumptions, `${method} leftover`),
     painter: likely(assumptions, 'painter'),
   };
 }
 
 function methodFactors(method: Method): string[] {
-  const spray = isSpray(method) ? ['full target of a spray'] : [];
+  const spray = isSpray(method)
+    ? ['full target of a spray', 'least catch of a spray', 'most catch of a spray']
+    : [];
   return [`${method} wet film`, `${method} transfer`, `${method} leftover`, 'painter', ...spray];
 }
 

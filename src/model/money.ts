@@ -1,11 +1,12 @@
 // Model: money. Prices are whole minor units (number); costs of use are exact decimals of minor units.
 // In: prices, currency codes. Out: exact amounts, rounded half up only when asked.
-import { Decimal } from 'decimal.js';
+import { Decimal as SharedDecimal } from 'decimal.js';
 
 /** An exact number of minor units, e.g. 12.0833333 cents. */
-export type ExactMinor = Decimal;
+export type ExactMinor = SharedDecimal;
 
-Decimal.set({ precision: 40, rounding: Decimal.ROUND_HALF_UP });
+/** Decimals of our own, 40 digits long: the shared ones keep their settings for others. */
+const Decimal = SharedDecimal.clone({ precision: 40, rounding: SharedDecimal.ROUND_HALF_UP });
 
 /** ISO 4217 currencies whose minor unit is not a hundredth. */
 const minorDigitsByCurrency: ReadonlyMap<string, number> = new Map([
@@ -22,7 +23,7 @@ export function minorDigits(currency: string): number {
 }
 
 /** An exact amount from a number or a decimal string of minor units. */
-export function exactMinor(value: number | string | Decimal): ExactMinor {
+export function exactMinor(value: number | string | ExactMinor): ExactMinor {
   return new Decimal(value);
 }
 
@@ -48,8 +49,8 @@ export function priceToMinor(price: string | number, currency: string): number |
 }
 
 /**
- * Major units as a plain decimal string with at least the currency's digits and at most `digits`,
- * rounded half up: `toMajor(1250, 'EUR')` is `12.50`.
+ * Major units as a plain decimal string with `digits` after the point (the currency's own if left out), rounded
+ * half up: `toMajor(1250, 'EUR')` is `12.50`.
  */
 export function toMajor(
   minor: number | ExactMinor,

@@ -10,19 +10,28 @@ import { sortPots } from './sort-pots.js';
 const sameMl = 1e-9;
 
 /**
- * One entry for every paint that is owned or needed, in the order of the paints. `toBuyMl` is what the remaining
+ * One entry for every paint that is owned, needed or to be kept, in the order of the paints. `toBuyMl` is what the remaining
  * work needs beyond what is there. A paint without pots has nothing; one without need asks for nothing.
  */
 export function takeStock(sheets: Sheets, needs: Estimate['needs'], assumptions: Assumptions): PaintStock[] {
-  const potsOf = new Map<string, Pot[]>();
-  for (const pot of sheets.pots) potsOf.set(pot.paint, [...(potsOf.get(pot.paint) ?? []), pot]);
+  const potsOf = groupPots(sheets.pots);
   return [...sheets.paints.values()]
-    .filter(({ paint }) => potsOf.has(paint) || needs.has(paint))
+    .filter(({ paint, keepMl = 0 }) => potsOf.has(paint) || needs.has(paint) || keepMl > 0)
     .map((paint) => {
       const pots = sortPots(potsOf.get(paint.paint) ?? []).map((pot) => measurePot(pot, paint, assumptions));
       const needMl = needs.get(paint.paint)?.remainingMl ?? 0;
       return weighUp(paint, pots, needMl, likely(assumptions, 'shelf level') / 100);
     });
+}
+
+function groupPots(pots: readonly Pot[]): Map<string, Pot[]> {
+  const potsOf = new Map<string, Pot[]>();
+  for (const pot of pots) {
+    const others = potsOf.get(pot.paint);
+    if (others === undefined) potsOf.set(pot.paint, [pot]);
+    else others.push(pot);
+  }
+  return potsOf;
 }
 
 function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfShare: number): PaintStock {
@@ -39,8 +48,8 @@ function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfS
     toBuyMl: needMl - haveMl > sameMl ? needMl - haveMl : 0,
     keepMl,
     state: stateOf(pots.length, needMl, haveMl),
-    runningLow: pots.length > 0 && keepMl - leftAfterMl > sameMl,
-    mark: weakestMark(pots.map(({ mark }) => mark)),
+    runningLow: keepMl - leftAfterMl > sameMl,
+    mark: weakestMark(['yours', ...pots.map(({ mark }) => mark)]),
   };
 }
 
@@ -54,7 +63,21 @@ function stateOf(pots: number, needMl: number, haveMl: number): StockState {
 
 const sumMl = (pots: readonly ShelfPot[]): number => pots.reduce((total, pot) => total + pot.usableMl, 0);
 
+/** What must be bought of some needs, in usable ml, beyond what is on the shelf. */
+export function findMissing(needs: ReadonlyMap<string, number>, stock: readonly PaintStock[]): OrderNeed[] {
+  const haveMl = haveMlOf(stock);
+  return [...needs].flatMap(([paint, needMl]) => {
+    const ml = needMl - (haveMl.get(paint) ?? 0);
+    return ml > sameMl ? [{ paint, ml }] : [];
+  });
+}
+
 /** What must be bought for the army: every paint with something missing, in usable ml. */
 export function findShort(stock: readonly PaintStock[]): OrderNeed[] {
   return stock.filter(({ toBuyMl }) => toBuyMl > 0).map(({ paint, toBuyMl }) => ({ paint, ml: toBuyMl }));
+}
+
+/** Usable ml on the shelf, by paint. */
+export function haveMlOf(stock: readonly PaintStock[]): ReadonlyMap<string, number> {
+  return new Map(stock.map(({ paint, haveMl }) => [paint, haveMl]));
 }

@@ -104,3 +104,10 @@ describe("a painter's own values", () => {
     expect(own.size).toBe(registry.size);
   });
 });
+
+describe('shares that a painter changes', () => {
+  it('a transfer never passes the whole of the paint', () => {
+    const own = overrideAssumptions(registry, [{ name: 'brush transfer', likely: 0.9 }]);
+    expect(assume(own, 'brush transfer')).toMatchObject({ low: expect.closeTo(0.54, 10), high: 1 });
+  });
+});

@@ -22,7 +22,7 @@ describe('a line, by hand', () => {
   it('base coat: 10 x 9.3201 x 2 x 50 x 0.0001 = 0.93201 ml on, / 0.5 + 0.05 = 1.9140 ml put out', () => {
     const line = onlyLine(makeStep({ step: 1 }));
     expect(line.onFigureMl).toBeCloseTo(0.93201, 4);
-    expect(line.putOutMl).toBeCloseTo(1.9140, 3);
+    expect(line.putOutMl).toBeCloseTo(1.914, 3);
     expect(line).toMatchObject({
       method: 'brush',
       coats: 2,
@@ -215,5 +215,29 @@ describe('cautions', () => {
       'brush',
     ]);
     expect(cautionsOf({ layer: 'primer' }, [], 1)).toEqual([]);
+  });
+});
+
+describe('one palette for one paint of a step', () => {
+  const twoZones = (second: Partial<Step>): number[] =>
+    linesOf(
+      makeSheets({
+        steps: [makeStep({ step: 1, zone: 'hands' }), makeStep({ step: 1, zone: 'feet', ...second })],
+      }),
+    ).map(({ leftoverMl }) => leftoverMl);
+
+  it('two zones of one step share one leftover of 0.05 ml in equal parts', () => {
+    expect(twoZones({})).toEqual([0.025, 0.025]);
+  });
+
+  it('another step, paint or method has a palette of its own', () => {
+    expect(twoZones({ step: 2 })).toEqual([0.05, 0.05]);
+    expect(twoZones({ paints: [{ paint: 'Oat', share: 1 }] })).toEqual([0.05, 0.05]);
+    expect(twoZones({ method: 'sponge' })).toEqual([0.05, 0.05]);
+  });
+
+  it('a paint of the scheme has an entry even where no figure has its zone', () => {
+    const { needs } = estimateArmy(makeSheets({ steps: [makeStep({ step: 1, zone: 'horse' })] }), registry);
+    expect(needs.get('Slate')).toEqual({ wholeMl: 0, remainingMl: 0 });
   });
 });

@@ -71,10 +71,11 @@ describe('loss', () => {
   });
 
   it('a spray loses more on a small target, less on a large one, never under nothing', () => {
-    expect(sprayTransfer(0.08, 18, 18)).toBeCloseTo(0.08, 12);
-    expect(sprayTransfer(0.08, 4.5, 18)).toBeCloseTo(0.04, 12);
-    expect(sprayTransfer(0.08, 0.01, 18)).toBeCloseTo(0.016, 12);
-    expect(sprayTransfer(0.08, 1000, 18)).toBeCloseTo(0.16, 12);
-    expect(sprayTransfer(0.7, 1000, 18)).toBe(1);
+    const spray = { fullTargetCm2: 18, least: 0.2, most: 2 };
+    expect(sprayTransfer(0.08, 18, spray)).toBeCloseTo(0.08, 12);
+    expect(sprayTransfer(0.08, 4.5, spray)).toBeCloseTo(0.04, 12);
+    expect(sprayTransfer(0.08, 0.01, spray)).toBeCloseTo(0.016, 12);
+    expect(sprayTransfer(0.08, 1000, spray)).toBeCloseTo(0.16, 12);
+    expect(sprayTransfer(0.7, 1000, spray)).toBe(1);
   });
 });

@@ -199,7 +199,18 @@ for (const unit of rowsOf('army')) {
   units.push({ unit: unit.unit, areaCm2: withBase });
   const count = number(unit.count);
   const batch = number(unit.batch, 10);
-  for (const step of schemes[unit.scheme || Object.keys(schemes)[0]]) {
+  const scheme = schemes[unit.scheme || Object.keys(schemes)[0]];
+  // A paint is put out once per step and batch, for all the zones that the step lays it on in one way.
+  const zonesPerPalette = {};
+  const palette = (step, paint) =>
+    `${step.step} ${paint} ${step.method || (methodOf[step.layer] ?? 'brush')}`;
+  for (const step of scheme) {
+    if (zoneArea(step.zone, unit.figure) === 0) continue;
+    for (const { paint } of step.paints) {
+      zonesPerPalette[palette(step, paint)] = (zonesPerPalette[palette(step, paint)] ?? 0) + 1;
+    }
+  }
+  for (const step of scheme) {
     const method = step.method || (methodOf[step.layer] ?? 'brush');
     const coats = number(step.coats, likely[`${step.layer} coats`] ?? 1);
     const areaShare = number(step['area %'], likely[`${step.layer} area`]) / 100;
@@ -217,7 +228,8 @@ for (const unit of rowsOf('army')) {
         const n = Math.min(batch, count - done);
         const film = likely[`${method} wet film`] / (1 + thin);
         const onFigures = n * area * areaShare * coats * film * 0.0001 * (share / shares);
-        const putOut = (onFigures / transfer + likely[`${method} leftover`]) * likely.painter;
+        const leftover = likely[`${method} leftover`] / zonesPerPalette[palette(step, paint)];
+        const putOut = (onFigures / transfer + leftover) * likely.painter;
         sums.wholeMl += putOut;
         if (Number(step.step) > number(unit.done, 0)) sums.needMl += putOut;
       }

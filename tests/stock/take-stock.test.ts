@@ -106,3 +106,12 @@ describe('states', () => {
     });
   });
 });
+
+describe('a level without a pot', () => {
+  it('is low where the painter names the level: keep 3 ml of a paint not owned', () => {
+    const sheets = makeSheets({ paints: [makePaint({ paint: 'Slate', keepMl: 3 })] });
+    expect(takeStock(sheets, new Map(), registry)).toMatchObject([
+      { paint: 'Slate', runningLow: true, keepMl: 3, mark: 'yours' },
+    ]);
+  });
+});
