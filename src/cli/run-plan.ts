@@ -33,7 +33,7 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
 
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
-  const plan = planArmy(datedSheets(sheets, chosen), chosen ?? today());
+  const plan = await planArmy(datedSheets(sheets, chosen), chosen ?? today());
   if (folder !== undefined) await writeFiles(folder, await renderFiles(plan, problems));
 
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
@@ -41,7 +41,7 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   return exitCodes.done;
 }
 
-type Plan = ReturnType<typeof planArmy>;
+type Plan = Awaited<ReturnType<typeof planArmy>>;
 
 /** plan.json comes last: where it stands, the others stand too. */
 const outputNames = ['report.html', 'reorder.csv', 'reorder.xlsx', 'plan.json'] as const;

@@ -69,7 +69,7 @@ export interface Estimate {
   readonly jobs: readonly Job[];
   /** In the army sheet's order. */
   readonly units: readonly { readonly unit: Unit; readonly job: Job }[];
-  /** Per paint, army wide. Every paint of a scheme in use has an entry. */
+  /** Per paint, army wide. Every paint of a scheme in use has an entry, 0 where no figure has its zone. */
   readonly needs: ReadonlyMap<string, { readonly wholeMl: number; readonly remainingMl: number }>;
 }
 
@@ -103,7 +103,7 @@ export interface PaintStock {
   readonly toBuyMl: number;
   readonly keepMl: number;
   readonly state: StockState;
-  /** A pot is owned and `leftAfterMl` is under `keepMl`. */
+  /** `leftAfterMl` is under `keepMl`; a paint without a pot has a level only where the painter names one. */
   readonly runningLow: boolean;
   readonly mark: Mark;
 }
@@ -114,6 +114,18 @@ export interface OrderNeed {
   readonly ml: number;
 }
 
+/** What each figure of a unit asks for, in the order in which units are painted. */
+export interface UnitDemand {
+  readonly unit: string;
+  readonly priority: number;
+  readonly figures: number;
+  readonly batch: number;
+  /** Paint that each figure takes from the pots, by paint. */
+  readonly perFigureMl: ReadonlyMap<string, number>;
+  /** Paint that each sitting leaves over, by paint. */
+  readonly perSittingMl: ReadonlyMap<string, number>;
+}
+
 export interface OrderedPot {
   readonly paint: string;
   readonly sizeMl: number;
@@ -122,6 +134,10 @@ export interface OrderedPot {
   readonly count: number;
   /** Usable ml of one. */
   readonly usableMl: number;
+  /** Of all of them, what the needs take; pots that only fill up an order cover nothing. */
+  readonly coversMl: number;
+  /** What they leave over. */
+  readonly overMl: number;
   /** This row's share of the line's cost; rows of a line add up to it. */
   readonly costMinor: number;
   readonly code?: string;
@@ -144,9 +160,29 @@ export interface ShopBill {
   readonly belowLeastOrderMinor?: number;
 }
 
+/** An offer that the order leaves out, though it looks tempting. */
+export interface PassedOver {
+  readonly shop: string;
+  readonly offer: string;
+  /** How much more the cheapest order with it would cost. */
+  readonly extraMinor: number;
+}
+
+/** The cheapest order from one shop alone. */
+export interface OneShop {
+  readonly shop: string;
+  readonly totalMinor: number;
+}
+
 export interface Order {
-  /** How the order was found. `by paint`: the cheapest whole pots for each paint by itself. */
-  readonly status: 'nothing to buy' | 'by paint';
+  /**
+   * `proved`: no order that covers the needs costs less. `not proved`: none costs less than the total less
+   * `aboveBestMinor`. `can't be met`: the offers do not cover every need; the rest is ordered, what is missing
+   * stands in `unmet`.
+   */
+  readonly status: 'nothing to buy' | 'proved' | 'not proved' | "can't be met";
+  /** At most this much above the best possible; 0 where the order (or the part that can be met) is proved. */
+  readonly aboveBestMinor: number;
   /** Goods and postage. */
   readonly totalMinor: number;
   readonly postageMinor: number;
@@ -154,6 +190,46 @@ export interface Order {
   readonly bills: readonly ShopBill[];
   /** What no offer covers. */
   readonly unmet: readonly OrderNeed[];
+  /** Sets that hold needed paints and are not bought. */
+  readonly passedOver: readonly PassedOver[];
+  /** For each shop that covers every need by itself. */
+  readonly fromOneShop: readonly OneShop[];
+}
+
+/** From so many figures on, the order costs so much. */
+export interface Stair {
+  readonly figures: number;
+  readonly cashMinor: number;
+  /** Paints that the cheaper order before does not hold enough of. */
+  readonly because: readonly string[];
+  readonly proved: boolean;
+}
+
+/** Cash to spend against the number of figures, painted by priority, from none to twice the army. */
+export interface Stairs {
+  readonly steps: readonly Stair[];
+  readonly mostFigures: number;
+  /** False where there were too many to find each: between the steps shown the cash may rise earlier. */
+  readonly everyStep: boolean;
+}
+
+/** What a sum of cash finishes. */
+export interface Budget {
+  readonly budgetMinor: number;
+  /** The order for what is finished; within the budget. */
+  readonly order: Order;
+  /** Every unit of the army, in the order of priority. */
+  readonly units: readonly { readonly unit: string; readonly figures: number; readonly finished: number }[];
+  /** What it takes more to finish each of the next unfinished units, by itself. */
+  readonly nextSteps: readonly {
+    readonly unit: string;
+    readonly figures: number;
+    readonly extraMinor: number;
+  }[];
+  /** False where a search ended before it was proved that no more figures can be had. */
+  readonly proved: boolean;
+  /** Units after the first unfinished ones that were not tried. */
+  readonly notTried: number;
 }
 
 /** An amount and whether something in it had no price: then the true sum is higher. */
@@ -164,7 +240,7 @@ export interface Amount {
 
 export interface PaintCost {
   readonly paint: string;
-  /** Undefined: no pot and no offer of it has a price. */
+  /** Undefined: nothing of what is used of it, from the shelf or the order, has a price. */
   readonly perMl: ExactMinor | undefined;
   /** True where only part of the paint needed has a price. */
   readonly partlyUnpriced: boolean;
@@ -227,6 +303,9 @@ export interface Plan {
   readonly order: Order;
   /** Set only with `restock` shelf. */
   readonly restock: Order | undefined;
+  readonly stairs: Stairs;
+  /** Set only where a budget was given. */
+  readonly budget: Budget | undefined;
   readonly costs: Costs;
   readonly cautions: readonly Caution[];
   readonly assumptions: readonly Assumption[];

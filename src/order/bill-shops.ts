@@ -6,7 +6,10 @@ import type { Shop } from '../model/sheets.js';
  * One bill for each shop that the lines buy from, in the order of the lines. Goods at or above `free from`
  * travel free; a shop without a row charges no postage. No lines, no bills.
  */
-export function billShops(lines: readonly OrderLine[], shops: ReadonlyMap<string, Shop>): ShopBill[] {
+export function billShops(
+  lines: readonly Pick<OrderLine, 'shop' | 'costMinor'>[],
+  shops: ReadonlyMap<string, Shop>,
+): ShopBill[] {
   const goods = new Map<string, number>();
   for (const { shop, costMinor } of lines) goods.set(shop, (goods.get(shop) ?? 0) + costMinor);
   return [...goods].map(([shop, goodsMinor]) => billShop(shop, goodsMinor, shops.get(shop)));

@@ -1,78 +1,48 @@
-// Order: what to buy. In: needs in usable ml, offers, shops, assumptions. Out: offers, bills, total, what stays unmet.
-import type { Assumptions } from '../model/assumption.js';
-import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/plan.js';
-import type { Offer, Shop } from '../model/sheets.js';
-import { billShops } from './bill-shops.js';
-import { choosePots } from './choose-pots.js';
-import { priceSet } from './price-set.js';
-import { type PaintPack, packsByPaint, usableMlOf } from './read-offers.js';
-
-/** What can be bought, and where. */
-export interface Market {
-  readonly offers: readonly Offer[];
-  readonly shops: ReadonlyMap<string, Shop>;
-  readonly assumptions: Assumptions;
-}
-
-/** Any way to turn needs into an order. */
-export type ChooseOrder = (needs: readonly OrderNeed[], market: Market) => Order;
+// Order: the least cash that covers every need, proved. In: needs in usable ml, market, solver. Out: the order.
+import type { Order, OrderNeed } from '../model/plan.js';
+import { type Buying, settledCounts } from './choose-counts.js';
+import { askEachShop, weighSets } from './explain-order.js';
+import { listWares, type Market, supplyMl } from './list-wares.js';
+import { type Chosen, writeOrder } from './write-order.js';
 
 /**
- * The cheapest whole pots for each paint by itself, exactly; sets of several paints and postage are not weighed.
- * Where the offers can't cover a need, everything they have is bought and the rest is listed as unmet.
- * No needs: an empty order.
+ * Whole offers from all shops, single pots and sets, that cover every need at the least cash, postage and least
+ * orders included. What the offers can't cover is listed as unmet, and the rest is ordered. No needs: an empty
+ * order. Of equal costs the order with the fewest shops is taken, then the fewest pots, then the first names.
  */
-export const chooseByPaint: ChooseOrder = (needs, market) => {
-  const packs = packsByPaint(market.offers, market.assumptions);
-  const chosen = needs.map((need) => coverNeed(need, packs.get(need.paint) ?? []));
-  const counts = new Map(chosen.flatMap(({ counts }) => [...counts]));
-  const lines = market.offers.flatMap((offer) => lineOf(offer, counts.get(offer) ?? 0, market));
-  const bills = billShops(lines, market.shops);
-  const postageMinor = bills.reduce((total, bill) => total + bill.postageMinor, 0);
-  const goodsMinor = bills.reduce((total, bill) => total + bill.goodsMinor, 0);
-  const unmet = chosen.flatMap(({ unmet }) => unmet);
+export async function chooseOrder(
+  needs: readonly OrderNeed[],
+  market: Market,
+  buying: Buying,
+): Promise<Order> {
+  const { within, unmet } = splitNeeds(needs, market);
+  const chosen = await settledCounts(within, market, buying);
+  const explained = { market, buying, chosen };
   return {
-    status: lines.length + unmet.length === 0 ? 'nothing to buy' : 'by paint',
-    totalMinor: goodsMinor + postageMinor,
-    postageMinor,
-    lines,
-    bills,
+    ...writeOrder(chosen, within, market),
+    status: statusOf(chosen, unmet),
     unmet,
+    passedOver: await weighSets(within, explained),
+    fromOneShop: await askEachShop(within, explained),
   };
-};
-
-interface Covered {
-  readonly counts: ReadonlyMap<Offer, number>;
-  readonly unmet: readonly OrderNeed[];
 }
 
-function coverNeed({ paint, ml }: OrderNeed, packs: readonly PaintPack[]): Covered {
-  const counts = choosePots(ml, packs);
-  if (counts !== undefined) return { counts: countsOf(packs, counts), unmet: [] };
-  const limits = packs.map(({ limit }) => limit);
-  const bought = packs.reduce((total, pack) => total + pack.ml * pack.limit, 0);
-  return { counts: countsOf(packs, limits), unmet: [{ paint, ml: ml - bought }] };
+/** Each need up to what the offers hold, and what is beyond them. */
+export function splitNeeds(
+  needs: readonly OrderNeed[],
+  market: Market,
+): { readonly within: readonly OrderNeed[]; readonly unmet: readonly OrderNeed[] } {
+  const wares = listWares(needs, market);
+  const split = needs.map(({ paint, ml }) => ({ paint, ml, heldMl: Math.min(ml, supplyMl(paint, wares)) }));
+  return {
+    within: split.flatMap(({ paint, heldMl }) => (heldMl > 0 ? [{ paint, ml: heldMl }] : [])),
+    unmet: split.flatMap(({ paint, ml, heldMl }) => (ml - heldMl > 1e-9 ? [{ paint, ml: ml - heldMl }] : [])),
+  };
 }
 
-const countsOf = (packs: readonly PaintPack[], counts: readonly number[]): Map<Offer, number> =>
-  new Map(packs.map(({ offer }, index) => [offer, counts[index] ?? 0]));
-
-/** The order line for so many of an offer; none for none. */
-function lineOf(offer: Offer, count: number, { offers, assumptions }: Market): OrderLine[] {
-  if (count === 0) return [];
-  const costMinor = offer.priceMinor * count;
-  const shares = priceSet(offer.pots, costMinor, offers);
-  const pots = offer.pots.map((pot, index): OrderedPot => {
-    const { paint, sizeMl, container, code } = pot;
-    return {
-      paint,
-      sizeMl,
-      container,
-      count: pot.count * count,
-      usableMl: usableMlOf(pot, assumptions),
-      costMinor: shares[index] ?? 0,
-      ...(code === undefined ? {} : { code }),
-    };
-  });
-  return [{ shop: offer.shop, offer: offer.offer, count, priceMinor: offer.priceMinor, costMinor, pots }];
+/** How an order stands: what could not be met comes before what could not be proved. */
+export function statusOf({ counts, aboveBestMinor }: Chosen, unmet: readonly OrderNeed[]): Order['status'] {
+  if (unmet.length > 0) return "can't be met";
+  if (counts.every((count) => count === 0)) return 'nothing to buy';
+  return aboveBestMinor === 0 ? 'proved' : 'not proved';
 }

@@ -23,8 +23,12 @@ const sameMl = 1e-9;
 /** Costs are whole minor units, so a bound this little above the best is no higher. */
 const sameCost = 1e-6;
 
+/** The search ends here: a first plan needs no proof, and alike packs have very many equal orders. */
+const mostSteps = 20_000;
+
 /**
- * Counts of each pack (in the order given) that cover `needMl` at the least cost, exactly; ties go to fewer pots.
+ * Counts of each pack (in the order given) that cover `needMl` at the least cost; ties go to fewer pots. Exact
+ * unless the search passes `mostSteps`, which takes several limited packs of nearly the same price per ml.
  * Undefined where even everything that can be had is not enough. A need of 0 takes nothing.
  * Pots of 12 ml at 2.75, 17 ml at 3.50, 60 ml at 10.90 cover 38 ml with 2, 1, 0 of them.
  * Branch and bound over packs by price per ml: the bound is the rest of the need at the best price still open.
@@ -37,7 +41,7 @@ export function choosePots(needMl: number, packs: readonly Pack[]): readonly num
   );
   const sorted = useful.sort((a, b) => perMl(a) - perMl(b));
   const best: Best = { costMinor: Number.POSITIVE_INFINITY, pots: Number.POSITIVE_INFINITY, counts: [] };
-  search({ packs: sorted, best, counts: [] }, needMl, 0, 0);
+  search({ packs: sorted, best, counts: [], steps: { taken: 0 } }, needMl, 0, 0);
   return packs.map((pack) => best.counts[sorted.indexOf(pack)] ?? 0);
 }
 
@@ -55,22 +59,24 @@ interface Search {
   readonly packs: readonly Pack[];
   readonly best: Best;
   readonly counts: readonly number[];
+  readonly steps: { taken: number };
 }
 
 /** Tries every count of the pack at hand that the bound leaves open, from the most down. */
 function search(state: Search, restMl: number, costMinor: number, pots: number): void {
-  const { packs, best, counts } = state;
+  const { packs, best, counts, steps } = state;
+  steps.taken++;
   if (restMl <= sameMl) keep(best, { costMinor, pots, counts });
   const pack = packs[counts.length];
   if (restMl <= sameMl || pack === undefined) return;
   const next = packs[counts.length + 1];
   const most = Math.min(pack.limit, Math.ceil((restMl - sameMl) / pack.ml));
-  for (let count = most; count >= 0; count--) {
+  for (let count = most; count >= 0 && steps.taken < mostSteps; count--) {
     const left = restMl - count * pack.ml;
     const cost = costMinor + count * pack.priceMinor;
     // Fewer of this pack leave more to dearer ones, so once the bound is passed it stays passed.
     if (left > sameMl && cost + boundMinor(left, next) > best.costMinor + sameCost) break;
-    search({ packs, best, counts: [...counts, count] }, left, cost, pots + count * pack.pots);
+    search({ ...state, counts: [...counts, count] }, left, cost, pots + count * pack.pots);
   }
 }
 

@@ -1,38 +1,67 @@
 // Order: what brings low pots back to their level, beyond the army's order. In: stock, that order, the market.
 // Out: an order of its own.
 import type { Order, OrderNeed, PaintStock, ShopBill } from '../model/plan.js';
+import type { Offer } from '../model/sheets.js';
 import { billShops } from './bill-shops.js';
-import type { ChooseOrder, Market } from './choose-order.js';
+import { type Buying, settledCounts } from './choose-counts.js';
+import { splitNeeds, statusOf } from './choose-order.js';
+import type { Market } from './list-wares.js';
+import { writeOrder } from './write-order.js';
 
 /**
- * The order that restocks the shelf once the army's order is placed: what that order takes is no longer available,
- * and postage is what the shops charge beyond it (negative where both together travel free).
+ * The order that restocks the shelf once the army's order is placed: both needs together, with the army's offers
+ * held, less that order. So goods of both count towards free postage, and postage is what the shops charge beyond the
+ * army's (negative where only both together travel free). Nothing low: an empty order.
  */
-export function orderRestock(
-  { stock, army, choose }: { stock: readonly PaintStock[]; army: Order; choose: ChooseOrder },
+export async function orderRestock(
+  { stock, army }: { stock: readonly PaintStock[]; army: Order },
   market: Market,
-): Order {
-  const order = choose(findRestock(stock, army), { ...market, offers: offersLeft(army, market) });
-  const bills = billsBeyond(army, order, market);
-  const postageMinor = bills.reduce((total, bill) => total + bill.postageMinor, 0);
-  const goodsMinor = bills.reduce((total, bill) => total + bill.goodsMinor, 0);
-  return { ...order, bills, postageMinor, totalMinor: goodsMinor + postageMinor };
+  buying: Buying,
+): Promise<Order> {
+  const { within, unmet } = splitNeeds(needsOfBoth(stock), market);
+  const held = countsOf(army, market);
+  const both = await settledCounts(within, market, { ...buying, held });
+  const counts = both.wares.map(({ offer }, index) => (both.counts[index] ?? 0) - (held.get(offer) ?? 0));
+  const chosen = { ...both, counts, totalMinor: both.totalMinor - army.totalMinor };
+  const order = writeOrder(chosen, findRestock(stock, army), market);
+  const bills = billsBeyond(army, order.lines, market);
+  return {
+    ...order,
+    bills,
+    postageMinor: bills.reduce((total, bill) => total + bill.postageMinor, 0),
+    status: statusOf(chosen, beyond(unmet, army.unmet)),
+    unmet: beyond(unmet, army.unmet),
+    passedOver: [],
+    fromOneShop: [],
+  };
 }
 
-function offersLeft({ lines }: Order, { offers }: Market): Market['offers'] {
-  const taken = new Map(lines.map(({ shop, offer, count }) => [`${shop}\n${offer}`, count]));
-  return offers.map((one) =>
-    one.available === undefined
-      ? one
-      : { ...one, available: one.available - (taken.get(`${one.shop}\n${one.offer}`) ?? 0) },
-  );
+/** What must be bought of each paint to paint the army and end at the shelf level. */
+function needsOfBoth(stock: readonly PaintStock[]): OrderNeed[] {
+  return stock.flatMap(({ paint, runningLow, toBuyMl, keepMl, needMl, haveMl }) => {
+    const ml = Math.max(toBuyMl, runningLow ? keepMl + needMl - haveMl : 0);
+    return ml > 0 ? [{ paint, ml }] : [];
+  });
+}
+
+function countsOf({ lines }: Order, { offers }: Market): Map<Offer, number> {
+  const counts = new Map(lines.map(({ shop, offer, count }) => [`${shop}\n${offer}`, count]));
+  return new Map(offers.map((offer) => [offer, counts.get(`${offer.shop}\n${offer.offer}`) ?? 0]));
+}
+
+/** What of each need is unmet beyond what was unmet before. */
+function beyond(unmet: readonly OrderNeed[], before: readonly OrderNeed[]): OrderNeed[] {
+  const wasMl = new Map(before.map(({ paint, ml }) => [paint, ml]));
+  return unmet
+    .map(({ paint, ml }) => ({ paint, ml: ml - (wasMl.get(paint) ?? 0) }))
+    .filter(({ ml }) => ml > 1e-9);
 }
 
 /** Bills of both orders together less the army's own, for the shops of the second order. */
-function billsBeyond(army: Order, order: Order, { shops }: Market): ShopBill[] {
+function billsBeyond(army: Order, lines: Order['lines'], { shops }: Market): ShopBill[] {
   const before = new Map(army.bills.map((bill) => [bill.shop, bill]));
-  const mine = new Set(order.lines.map(({ shop }) => shop));
-  return billShops([...army.lines, ...order.lines], shops)
+  const mine = new Set(lines.map(({ shop }) => shop));
+  return billShops([...army.lines, ...lines], shops)
     .filter(({ shop }) => mine.has(shop))
     .map((bill) => ({
       ...bill,

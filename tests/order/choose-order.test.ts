@@ -1,72 +1,141 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import type { PaintStock } from '../../src/model/plan.js';
-import { chooseByPaint, type Market } from '../../src/order/choose-order.js';
+import type { Offer, Shop } from '../../src/model/sheets.js';
+import { chooseOrder } from '../../src/order/choose-order.js';
+import type { Market } from '../../src/order/list-wares.js';
 import { orderRestock } from '../../src/order/order-restock.js';
+import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
 
-const marketOf = (offers: Market['offers'], shops: ReturnType<typeof makeShop>[] = []): Market => ({
+const buying = prepareBuying({});
+const marketOf = (offers: readonly Offer[], shops: readonly Shop[] = []): Market => ({
   offers,
   shops: new Map(shops.map((shop) => [shop.shop, shop])),
   assumptions: registry,
 });
+const orderOf = (needs: Record<string, number>, market: Market) =>
+  chooseOrder(
+    Object.entries(needs).map(([paint, ml]) => ({ paint, ml })),
+    market,
+    buying,
+  );
 const slate = makeOffer({ offer: 'Slate 17', priceMinor: 300, pots: [offerPot('Slate')] });
+const oat = makeOffer({ offer: 'Oat 17', priceMinor: 250, pots: [offerPot('Oat')] });
+const bought = (order: Awaited<ReturnType<typeof orderOf>>): string[] =>
+  order.lines.map(({ shop, offer, count }) => `${count} x ${offer} (${shop})`);
 
-describe('an order by paint', () => {
-  it('buys whole pots of the usable volume: 20 ml of 17 ml pots at 16.32 are two', () => {
-    const order = chooseByPaint([{ paint: 'Slate', ml: 20 }], marketOf([slate]));
+describe('the order', () => {
+  it('buys whole pots of the usable volume: 20 ml of 17 ml pots at 16.32 are two', async () => {
+    const order = await orderOf({ Slate: 20 }, marketOf([slate]));
+    expect(order).toMatchObject({
+      status: 'proved',
+      totalMinor: 600,
+      postageMinor: 0,
+      unmet: [],
+      aboveBestMinor: 0,
+    });
     expect(order.lines).toMatchObject([{ offer: 'Slate 17', count: 2, costMinor: 600 }]);
-    expect(order.lines[0]?.pots).toMatchObject([{ count: 2, usableMl: expect.closeTo(16.32, 10) }]);
-    expect(order).toMatchObject({ totalMinor: 600, postageMinor: 0, unmet: [], status: 'by paint' });
+    expect(order.lines[0]?.pots).toMatchObject([
+      { count: 2, usableMl: expect.closeTo(16.32, 10), coversMl: 20, overMl: expect.closeTo(12.64, 10) },
+    ]);
   });
 
-  it('names what no offer covers, and buys what there is', () => {
-    const few = { ...slate, available: 1 };
-    const order = chooseByPaint(
-      [
-        { paint: 'Slate', ml: 20 },
-        { paint: 'Oat', ml: 3 },
-      ],
-      marketOf([few]),
-    );
-    expect(order.lines).toMatchObject([{ count: 1 }]);
+  it('names what no offer covers, and orders the rest', async () => {
+    const order = await orderOf({ Slate: 20, Oat: 3 }, marketOf([{ ...slate, available: 1 }]));
+    expect(order.status).toBe("can't be met");
+    expect(bought(order)).toEqual(['1 x Slate 17 (Quay)']);
     expect(order.unmet).toEqual([
       { paint: 'Slate', ml: expect.closeTo(3.68, 10) },
       { paint: 'Oat', ml: 3 },
     ]);
   });
 
-  it('takes a pack of several pots of one paint, and leaves sets of several paints alone', () => {
-    const three = makeOffer({ offer: 'three', priceMinor: 750, pots: [offerPot('Slate', 17, 3)] });
-    const set = makeOffer({ offer: 'set', priceMinor: 10, pots: [offerPot('Slate'), offerPot('Oat')] });
-    const order = chooseByPaint([{ paint: 'Slate', ml: 40 }], marketOf([slate, three, set]));
-    expect(order.lines).toMatchObject([{ offer: 'three', count: 1, pots: [{ count: 3 }] }]);
-  });
-
-  it('adds postage a shop, free from a sum, and says when a least order is missed', () => {
-    const oat = makeOffer({ shop: 'Mill', offer: 'Oat 17', priceMinor: 250, pots: [offerPot('Oat')] });
-    const shops = [
-      makeShop({ postageMinor: 450, freeFromMinor: 600 }),
-      makeShop({ shop: 'Mill', postageMinor: 390, leastOrderMinor: 1000 }),
-    ];
-    const needs = [
-      { paint: 'Slate', ml: 20 },
-      { paint: 'Oat', ml: 2 },
-    ];
-    const order = chooseByPaint(needs, marketOf([slate, oat], shops));
-    expect(order.bills).toEqual([
-      { shop: 'Quay', goodsMinor: 600, postageMinor: 0 },
-      { shop: 'Mill', goodsMinor: 250, postageMinor: 390, belowLeastOrderMinor: 1000 },
+  it('takes a set where it is cheaper than its single pots, also for a paint sold in no other way', async () => {
+    const set = makeOffer({ offer: 'set', priceMinor: 500, pots: [offerPot('Slate'), offerPot('Oat')] });
+    expect(bought(await orderOf({ Slate: 3, Oat: 3 }, marketOf([slate, oat, set])))).toEqual([
+      '1 x set (Quay)',
     ]);
-    expect(order.totalMinor).toBe(600 + 250 + 390);
+    expect(bought(await orderOf({ Slate: 3 }, marketOf([set])))).toEqual(['1 x set (Quay)']);
+    expect(bought(await orderOf({ Slate: 3 }, marketOf([slate, set])))).toEqual(['1 x Slate 17 (Quay)']);
   });
 
-  it('has nothing to do without needs', () => {
-    expect(chooseByPaint([], marketOf([slate]))).toMatchObject({
+  it('weighs postage: one parcel at 5.80 beats two cheaper halves at 5.50 with 4.00 postage more', async () => {
+    const there = makeOffer({ shop: 'Mill', offer: 'Oat here', priceMinor: 280, pots: [offerPot('Oat')] });
+    const far = makeOffer({ offer: 'Oat far', priceMinor: 250, pots: [offerPot('Oat')] });
+    const near = { ...slate, shop: 'Mill' };
+    const shops = [makeShop({ postageMinor: 400 }), makeShop({ shop: 'Mill', postageMinor: 400 })];
+    const order = await orderOf({ Slate: 3, Oat: 3 }, marketOf([near, there, far], shops));
+    expect(bought(order)).toEqual(['1 x Oat here (Mill)', '1 x Slate 17 (Mill)']);
+    expect(order).toMatchObject({ totalMinor: 980, postageMinor: 400 });
+  });
+
+  it('fills up to free postage where that is cheaper than the postage, and such a pot covers nothing', async () => {
+    const shops = [makeShop({ postageMinor: 400, freeFromMinor: 800 })];
+    const order = await orderOf({ Slate: 20 }, marketOf([slate, oat], shops));
+    // 600 + 400 postage, or 600 + 250 for a pot more and no postage.
+    expect(order).toMatchObject({ totalMinor: 850, postageMinor: 0 });
+    expect(order.lines[0]?.pots[0]).toMatchObject({ paint: 'Oat', coversMl: 0 });
+  });
+
+  it('keeps to a least order, and leaves a shop alone that can never reach its own', async () => {
+    const cheap = makeOffer({
+      shop: 'Mill',
+      offer: 'Slate cheap',
+      priceMinor: 100,
+      pots: [offerPot('Slate')],
+    });
+    const mill = makeShop({ shop: 'Mill', leastOrderMinor: 500 });
+    expect(bought(await orderOf({ Slate: 3 }, marketOf([slate, cheap], [mill])))).toEqual([
+      '1 x Slate 17 (Quay)',
+    ]);
+    expect(bought(await orderOf({ Slate: 3 }, marketOf([cheap], [mill])))).toEqual([
+      '5 x Slate cheap (Mill)',
+    ]);
+    const few = { ...cheap, available: 4 };
+    expect(await orderOf({ Slate: 3 }, marketOf([few], [mill]))).toMatchObject({
+      status: "can't be met",
+      lines: [],
+    });
+  });
+
+  it('breaks ties by shops, then pots, then names', async () => {
+    const two = makeOffer({ offer: 'Slate 34', priceMinor: 600, pots: [offerPot('Slate', 34)] });
+    expect(bought(await orderOf({ Slate: 30 }, marketOf([slate, two])))).toEqual(['1 x Slate 34 (Quay)']);
+    const a = makeOffer({ shop: 'Ash', offer: 'Slate', priceMinor: 300, pots: [offerPot('Slate')] });
+    const b = { ...a, shop: 'Beck' };
+    expect(bought(await orderOf({ Slate: 5 }, marketOf([b, a])))).toEqual(['1 x Slate (Ash)']);
+    const oatThere = { ...oat, shop: 'Beck' };
+    expect(bought(await orderOf({ Slate: 5, Oat: 5 }, marketOf([a, b, oatThere])))).toEqual([
+      '1 x Oat 17 (Beck)',
+      '1 x Slate (Beck)',
+    ]);
+  });
+
+  it('has nothing to do without needs', async () => {
+    expect(await orderOf({}, marketOf([slate]))).toMatchObject({
       status: 'nothing to buy',
       totalMinor: 0,
       lines: [],
+      fromOneShop: [],
+      passedOver: [],
     });
+  });
+});
+
+describe('why this order', () => {
+  it('says what a tempting set would cost more, and what one shop alone would ask', async () => {
+    const set = makeOffer({ offer: 'set', priceMinor: 700, pots: [offerPot('Slate'), offerPot('Oat')] });
+    const there = makeOffer({
+      shop: 'Mill',
+      offer: 'Slate there',
+      priceMinor: 290,
+      pots: [offerPot('Slate')],
+    });
+    const order = await orderOf({ Slate: 3, Oat: 3 }, marketOf([slate, oat, set, there]));
+    expect(order.totalMinor).toBe(540);
+    expect(order.passedOver).toEqual([{ shop: 'Quay', offer: 'set', extraMinor: 160 }]);
+    expect(order.fromOneShop).toEqual([{ shop: 'Quay', totalMinor: 550 }]);
   });
 });
 
@@ -78,38 +147,47 @@ describe('restocking the shelf', () => {
     haveMl,
     orderedMl: 0,
     leftAfterMl: Math.max(0, haveMl - needMl),
-    toBuyMl: 0,
+    toBuyMl: Math.max(0, needMl - haveMl),
     keepMl: 3,
     state: 'enough',
     runningLow: true,
     mark: 'yours',
   });
-  const none = chooseByPaint([], marketOf([]));
 
-  it('brings a low paint back to its level', () => {
-    const order = orderRestock(
-      { stock: [low('Slate', 1, 0)], army: none, choose: chooseByPaint },
-      marketOf([slate]),
-    );
-    expect(order.lines).toMatchObject([{ offer: 'Slate 17', count: 1 }]);
+  it('brings a low paint back to its level', async () => {
+    const market = marketOf([slate]);
+    const army = await orderOf({}, market);
+    const order = await orderRestock({ stock: [low('Slate', 1, 0)], army }, market, buying);
+    expect(bought(order)).toEqual(['1 x Slate 17 (Quay)']);
   });
 
-  it('counts what the army order leaves over', () => {
+  it('counts what the army order leaves over', async () => {
     const market = marketOf([slate]);
-    const army = chooseByPaint([{ paint: 'Slate', ml: 5 }], market);
-    const order = orderRestock({ stock: [low('Slate', 1, 6)], army, choose: chooseByPaint }, market);
+    const army = await orderOf({ Slate: 5 }, market);
+    const order = await orderRestock({ stock: [low('Slate', 1, 6)], army }, market, buying);
     expect(order).toMatchObject({ status: 'nothing to buy', totalMinor: 0 });
   });
 
-  it('pays postage only beyond the army order, and not from an offer sold out to it', () => {
-    const few = { ...slate, available: 1 };
-    const oat = makeOffer({ offer: 'Oat 17', priceMinor: 250, pots: [offerPot('Oat')] });
-    const market = marketOf([few, oat], [makeShop({ postageMinor: 450 })]);
-    const army = chooseByPaint([{ paint: 'Slate', ml: 15 }], market);
+  it('pays postage only beyond the army order, and not from an offer sold out to it', async () => {
+    const market = marketOf([{ ...slate, available: 1 }, oat], [makeShop({ postageMinor: 450 })]);
+    const army = await orderOf({ Slate: 15 }, market);
     const stock = [low('Slate', 0, 15), low('Oat', 0, 0)];
-    const order = orderRestock({ stock, army, choose: chooseByPaint }, market);
+    const order = await orderRestock({ stock, army }, market, buying);
     expect(army).toMatchObject({ totalMinor: 750, postageMinor: 450 });
-    expect(order).toMatchObject({ totalMinor: 250, postageMinor: 0 });
+    expect(order).toMatchObject({ totalMinor: 250, postageMinor: 0, status: "can't be met" });
     expect(order.unmet).toEqual([{ paint: 'Slate', ml: expect.closeTo(3 - 1.32, 10) }]);
+  });
+
+  it('takes the postage back where only both together travel free', async () => {
+    const market = marketOf([slate, oat], [makeShop({ postageMinor: 100, freeFromMinor: 550 })]);
+    // One pot of Slate leaves 3.32 ml, over its level of 3; only Oat is still to come.
+    const army = await orderOf({ Slate: 13 }, market);
+    const order = await orderRestock(
+      { stock: [low('Slate', 0, 13), low('Oat', 0, 0)], army },
+      market,
+      buying,
+    );
+    expect(army.totalMinor).toBe(400);
+    expect(order).toMatchObject({ totalMinor: 150, postageMinor: -100 });
   });
 });

@@ -4,7 +4,7 @@ import { planArmy } from '../../src/plan-army.js';
 import { readSample, today } from './read-sample.js';
 
 const { sheets } = await readSample('folder');
-const plan = planArmy(sheets, today);
+const plan = await planArmy(sheets, today);
 const steps = [...sheets.schemes.values()].flatMap((scheme) => scheme.steps);
 const figures = [...sheets.figures.values()];
 const kindOf = (paint: string) => sheets.paints.get(paint)?.kind;

@@ -14,7 +14,7 @@ it('plans the same from both, to the last digit', async () => {
   const [folder, workbook] = await Promise.all(
     (['folder', 'workbook'] as const).map(async (kind) => {
       const { sheets, problems } = await readSample(kind);
-      return JSON.stringify(describePlan(planArmy(sheets, today), problems));
+      return JSON.stringify(describePlan(await planArmy(sheets, today), problems));
     }),
   );
   expect(folder).toContain('"Toll Riders"');

@@ -105,7 +105,9 @@ const paint = z.object({
 });
 
 const order = z.object({
-  status: z.enum(['nothing to buy', 'by paint']).describe('How the order was found.'),
+  status: z
+    .enum(['nothing to buy', 'proved', 'not proved', "can't be met"])
+    .describe('How sure it is that no order that covers the needs costs less.'),
   total: cash('Goods and postage.'),
   postage: cash('All postage; below 0 where this order makes another one travel free.'),
   lines: list(

@@ -27,8 +27,8 @@ export function viewShopping({ plan, words, supplyTrust }: ViewInputs, reorder: 
 
 function wordLead({ order, restock, stock }: Plan, { groups }: ReorderView): string {
   const how =
-    order.status === 'by paint'
-      ? 'Each paint is bought by itself, in the whole pots that cover it at the least price. A set that serves several paints, or fewer parcels, may come cheaper. '
+    order.status === 'proved'
+      ? 'No order that covers the army costs less: every mix of pots, sets and shops was weighed, postage included. '
       : '';
   const low = restock === undefined && stock.some(({ runningLow }) => runningLow);
   const shelf = low

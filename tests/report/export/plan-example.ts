@@ -29,7 +29,7 @@ export const warning: Problem = {
   hint: 'Write a number of millilitres, such as 12.5.',
 };
 
-export const examplePlan = planArmy(
+export const examplePlan = await planArmy(
   makeSheets({
     figures: [
       makeFigure({ priceMinor: 180, kit: [{ item: 'weapon', count: 1 }] }),

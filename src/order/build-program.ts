@@ -1,0 +1,113 @@
+// Order: the whole order as one integer program. In: needs, offers, shops. Out: columns and rows, and what they mean.
+import type { OrderNeed } from '../model/plan.js';
+import type { Shop } from '../model/sheets.js';
+import type { Ware } from './list-wares.js';
+import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
+
+/** A shop's columns: 1 where it is bought from; 1 where its postage is waived. */
+export interface ShopColumns {
+  readonly used?: number;
+  readonly free?: number;
+}
+
+/** Which column says what. */
+export interface OrderProgram {
+  readonly program: IntegerProgram;
+  /** Column i counts ware i. */
+  readonly wares: readonly Ware[];
+  readonly shops: ReadonlyMap<string, ShopColumns>;
+}
+
+/** What an order program is written from. */
+export interface Demand {
+  readonly needs: readonly OrderNeed[];
+  readonly wares: readonly Ware[];
+  readonly shops: ReadonlyMap<string, Shop>;
+  /** How many of each ware the order must hold. */
+  readonly held: readonly number[];
+}
+
+/**
+ * Least cash for offers that cover every need:
+ * minimise `price x count + postage x (used - free)` over all offers and shops, where
+ * each paint: `sum of min(ml, need) x count >= need` (more than the need in one offer helps no further);
+ * each offer: `count <= most x used`; each shop: `goods >= least order x used`, `goods >= free from x free`,
+ * `free <= used`. Needs must lie within what the offers hold.
+ */
+export function buildProgram({ needs, wares, held, shops }: Demand): OrderProgram {
+  const columns: Column[] = wares.map(({ offer, most }, index) => {
+    const lower = held[index] ?? 0;
+    return whole(offer.priceMinor, Math.max(most, lower), lower);
+  });
+  const rows: Row[] = needs.map((need) => coverRow(need, wares));
+  const shopColumns = new Map<string, ShopColumns>();
+  for (const shop of new Set(wares.map(({ offer }) => offer.shop))) {
+    const terms = shops.get(shop) ?? { shop, postageMinor: 0 };
+    shopColumns.set(shop, addShop(terms, wares, columns, rows));
+  }
+  return { program: { columns, rows }, wares, shops: shopColumns };
+}
+
+const whole = (cost: number, upper: number, lower = 0): Column => ({ cost, lower, upper, integer: true });
+const atLeast = (lower: number, terms: Row['terms']): Row => ({
+  lower,
+  upper: Number.POSITIVE_INFINITY,
+  terms,
+});
+
+/** The cover of one paint. Coefficients above the need are cut to it, which bounds the relaxation from nearer. */
+function coverRow({ paint, ml: need }: OrderNeed, wares: readonly Ware[]): Row {
+  return atLeast(
+    need,
+    wares.flatMap(({ mlOf }, column): [number, number][] => {
+      const ml = mlOf.get(paint);
+      return ml === undefined ? [] : [[column, Math.min(ml, need)]];
+    }),
+  );
+}
+
+function addShop(shop: Shop, wares: readonly Ware[], columns: Column[], rows: Row[]): ShopColumns {
+  const { postageMinor, freeFromMinor, leastOrderMinor = 0 } = shop;
+  const goods = wares.flatMap(({ offer }, column): [number, number][] =>
+    offer.shop === shop.shop ? [[column, offer.priceMinor]] : [],
+  );
+  const used = columns.push(whole(postageMinor, 1)) - 1;
+  for (const [column] of goods) {
+    rows.push(
+      atLeast(0, [
+        [used, columns[column]?.upper ?? 0],
+        [column, -1],
+      ]),
+    );
+  }
+  if (leastOrderMinor > 0) rows.push(atLeast(0, [...goods, [used, -leastOrderMinor]]));
+  if (freeFromMinor === undefined || postageMinor === 0) return { used };
+  const free = columns.push(whole(-postageMinor, 1)) - 1;
+  rows.push(
+    atLeast(0, [
+      [used, 1],
+      [free, -1],
+    ]),
+    atLeast(0, [...goods, [free, -freeFromMinor]]),
+  );
+  return { used, free };
+}
+
+/** Every column's value where so many of each ware are bought: shops used, postage waived. */
+export function columnsOf(
+  { program, wares, shops }: OrderProgram,
+  counts: readonly number[],
+  terms: Demand['shops'],
+): number[] {
+  const values = program.columns.map((_, column) => counts[column] ?? 0);
+  for (const [shop, { used, free }] of shops) {
+    const goods = wares.map(({ offer }, index) =>
+      offer.shop === shop ? (counts[index] ?? 0) * offer.priceMinor : 0,
+    );
+    const isUsed = wares.some(({ offer }, index) => offer.shop === shop && (counts[index] ?? 0) > 0);
+    const sum = goods.reduce((total, cost) => total + cost, 0);
+    if (used !== undefined) values[used] = isUsed ? 1 : 0;
+    if (free !== undefined) values[free] = isUsed && sum >= (terms.get(shop)?.freeFromMinor ?? 0) ? 1 : 0;
+  }
+  return values;
+}

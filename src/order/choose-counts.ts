@@ -1,0 +1,99 @@
+// Order: counts of wares at the least cash, by the integer program. In: needs that can be met, market, solver.
+// Out: counts, the exact cost, and how far above the best it may lie.
+import type { OrderNeed } from '../model/plan.js';
+import { buildProgram, columnsOf, type OrderProgram } from './build-program.js';
+import { findFirstOrder } from './first-order.js';
+import { type Held, listWares, type Market } from './list-wares.js';
+import { settleTies } from './settle-ties.js';
+import type { Limits, OnProgress, Solution, Solve } from './solver/integer-program.js';
+import { type Chosen, costOfCounts } from './write-order.js';
+
+/** The solver, how long it may search, and who is told meanwhile. */
+export interface Buying {
+  readonly solve: Solve;
+  readonly limits: Limits;
+  readonly onProgress?: OnProgress;
+  /** Offers of which the order must hold so many: already ordered, or forced to learn what that would cost. */
+  readonly held?: Held;
+}
+
+/** The least-cash counts for needs within what the market holds, ties not settled. */
+export async function cheapestCounts(
+  needs: readonly OrderNeed[],
+  market: Market,
+  buying: Buying,
+): Promise<Chosen> {
+  return (await search(needs, market, buying)).chosen;
+}
+
+/** The same with ties settled: fewest shops, then fewest pots, then the first names. */
+export async function settledCounts(
+  needs: readonly OrderNeed[],
+  market: Market,
+  buying: Buying,
+): Promise<Chosen> {
+  const { chosen, order } = await search(needs, market, buying);
+  if (order === undefined || chosen.aboveBestMinor > 0) return chosen;
+  const counts = await settleTies(order, chosen, { market, buying });
+  return counts !== undefined && covers(counts, needs, order) ? recount(chosen, counts, market) : chosen;
+}
+
+interface Searched {
+  readonly chosen: Chosen;
+  /** Undefined where nothing is needed. */
+  readonly order: OrderProgram | undefined;
+}
+
+async function search(needs: readonly OrderNeed[], market: Market, buying: Buying): Promise<Searched> {
+  const wares = listWares(needs, market, buying.held);
+  if (needs.length === 0) {
+    return { chosen: { wares, counts: [], totalMinor: 0, aboveBestMinor: 0 }, order: undefined };
+  }
+  const held = wares.map(({ offer }) => buying.held?.get(offer) ?? 0);
+  const order = buildProgram({ needs, wares, held, shops: market.shops });
+  const first = findFirstOrder(needs, wares, market).map((count, index) => Math.max(count, held[index] ?? 0));
+  const program = { ...order.program, start: columnsOf(order, first, market.shops) };
+  const solution = await buying.solve(program, buying.limits, buying.onProgress);
+  return { chosen: choose(solution, { order, needs, market, first }), order };
+}
+
+interface Tried {
+  readonly order: OrderProgram;
+  readonly needs: readonly OrderNeed[];
+  readonly market: Market;
+  readonly first: readonly number[];
+}
+
+/** The solver's counts, or the first order where it found nothing better; the cost counted anew in whole minor units. */
+function choose(solution: Solution, { order, needs, market, first }: Tried): Chosen {
+  if (solution.state === 'impossible')
+    throw new Error('the offers hold every need, yet no order covers them');
+  const { wares } = order;
+  const firstMinor = costOfCounts(wares, first, market);
+  if (solution.state === 'none found') {
+    return { wares, counts: first, totalMinor: firstMinor, aboveBestMinor: firstMinor };
+  }
+  const found = solution.values.slice(0, wares.length);
+  const foundMinor = costOfCounts(wares, found, market);
+  const isSound = covers(found, needs, order) && foundMinor <= firstMinor;
+  const [counts, totalMinor] = isSound ? [found, foundMinor] : [first, firstMinor];
+  // Costs are whole, so nothing lies under the bound rounded up; what the bound does not reach is not proved.
+  const bestMinor = Math.ceil(solution.bound - 1e-4);
+  return { wares, counts, totalMinor, aboveBestMinor: Math.max(0, totalMinor - bestMinor) };
+}
+
+/** True where rounding to whole counts left every need covered. */
+function covers(counts: readonly number[], needs: readonly OrderNeed[], { wares }: OrderProgram): boolean {
+  return needs.every(({ paint, ml }) => {
+    const got = wares.reduce(
+      (sum, { mlOf }, index) => sum + (counts[index] ?? 0) * (mlOf.get(paint) ?? 0),
+      0,
+    );
+    return got >= ml - 1e-6;
+  });
+}
+
+function recount(chosen: Chosen, counts: readonly number[], market: Market): Chosen {
+  const totalMinor = costOfCounts(chosen.wares, counts, market);
+  return totalMinor === chosen.totalMinor ? { ...chosen, counts } : chosen;
+}

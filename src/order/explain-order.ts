@@ -1,0 +1,82 @@
+// Order: why this order. In: needs, market, what was chosen. Out: sets passed over, and all from one shop.
+import type { OneShop, OrderNeed, PassedOver } from '../model/plan.js';
+import { type Buying, cheapestCounts } from './choose-counts.js';
+import { listWares, type Market, supplyMl, type Ware } from './list-wares.js';
+import type { Chosen } from './write-order.js';
+
+interface Explained {
+  readonly market: Market;
+  readonly buying: Buying;
+  readonly chosen: Chosen;
+}
+
+/** At most so many sets are weighed against the order, those that hold the most needed paints first. */
+const mostSets = 6;
+
+/** An answer to a side question may take this many nodes; one that is not proved within them is not given. */
+const nodesForSideQuestions = 300;
+
+/** Sets that hold two or more needed paints and are not bought, each with what the cheapest order with it costs more. */
+export async function weighSets(
+  needs: readonly OrderNeed[],
+  { market, buying, chosen }: Explained,
+): Promise<PassedOver[]> {
+  const passed: PassedOver[] = [];
+  for (const { offer } of temptingSets(needs, chosen)) {
+    const forced = await orderWith(offer, needs, { market, buying });
+    if (forced !== undefined)
+      passed.push({ shop: offer.shop, offer: offer.offer, extraMinor: forced - chosen.totalMinor });
+  }
+  return passed;
+}
+
+function temptingSets(needs: readonly OrderNeed[], { wares, counts }: Chosen): Ware[] {
+  const needed = new Set(needs.map(({ paint }) => paint));
+  const hits = ({ mlOf }: Ware): number => [...mlOf.keys()].filter((paint) => needed.has(paint)).length;
+  return wares
+    .filter((ware, index) => counts[index] === 0 && hits(ware) > 1)
+    .sort((a, b) => hits(b) - hits(a))
+    .slice(0, mostSets);
+}
+
+/** Cost of the cheapest order that holds one of an offer: its own price, and the rest of the needs as ever. */
+async function orderWith(
+  offer: Ware['offer'],
+  needs: readonly OrderNeed[],
+  { market, buying }: Omit<Explained, 'chosen'>,
+): Promise<number | undefined> {
+  const chosen = await cheapestCounts(needs, market, { ...short(buying), held: new Map([[offer, 1]]) });
+  return chosen.aboveBestMinor === 0 ? chosen.totalMinor : undefined;
+}
+
+/** The cheapest order from each shop that covers every need alone; none where only one shop has offers. */
+export async function askEachShop(
+  needs: readonly OrderNeed[],
+  { market, buying }: Explained,
+): Promise<OneShop[]> {
+  if (needs.length === 0) return [];
+  const shops = [...new Set(market.offers.map(({ shop }) => shop))].sort();
+  const able = shops.map((shop) => ({ shop, alone: aloneIn(shop, market) }));
+  const found: OneShop[] = [];
+  for (const { shop, alone } of able) {
+    if (!holdsAll(needs, alone)) continue;
+    const { totalMinor, aboveBestMinor } = await cheapestCounts(needs, alone, short(buying));
+    if (aboveBestMinor === 0) found.push({ shop, totalMinor });
+  }
+  return found;
+}
+
+const aloneIn = (shop: string, market: Market): Market => ({
+  ...market,
+  offers: market.offers.filter((offer) => offer.shop === shop),
+});
+
+function holdsAll(needs: readonly OrderNeed[], market: Market): boolean {
+  const wares = listWares(needs, market);
+  return needs.every(({ paint, ml }) => supplyMl(paint, wares) >= ml);
+}
+
+const short = ({ solve, limits }: Buying): Buying => ({
+  solve,
+  limits: { ...limits, nodes: Math.min(limits.nodes, nodesForSideQuestions) },
+});

@@ -1,0 +1,115 @@
+// Order: offers as the program counts them. In: needs, offers, shops, assumptions. Out: wares in a fixed order.
+
+import { usableShare } from '../assumptions/look-up.js';
+import type { Assumptions } from '../model/assumption.js';
+import type { OrderNeed } from '../model/plan.js';
+import type { Offer, OfferPot, Shop } from '../model/sheets.js';
+
+/** What can be bought, and where. */
+export interface Market {
+  readonly offers: readonly Offer[];
+  readonly shops: ReadonlyMap<string, Shop>;
+  readonly assumptions: Assumptions;
+}
+
+/** One offer with what an order needs to know of it. */
+export interface Ware {
+  readonly offer: Offer;
+  /** Usable ml of each paint in one of it. */
+  readonly mlOf: ReadonlyMap<string, number>;
+  readonly pots: number;
+  /** How many can be had; Infinity for no limit. */
+  readonly limit: number;
+  /** So many cover every need that it can cover; 0 where it holds nothing needed. */
+  readonly useful: number;
+  /** The most of it that a cheapest order can hold. */
+  readonly most: number;
+}
+
+/** Usable ml in one pot of an offer. */
+export function usableMlOf({ sizeMl, container }: OfferPot, assumptions: Assumptions): number {
+  return sizeMl * usableShare(assumptions, container);
+}
+
+/** Offers of which an order must hold so many. */
+export type Held = ReadonlyMap<Offer, number>;
+
+/**
+ * Wares by shop and offer name, so that the order of rows does not matter. Left out are shops that can't reach their
+ * own least order, and offers that neither hold a needed paint nor help to reach a sum.
+ */
+export function listWares(needs: readonly OrderNeed[], market: Market, held: Held = new Map()): Ware[] {
+  const needOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
+  const open = openShops(market.offers, market.shops);
+  const wares = market.offers
+    .filter(({ shop }) => open.has(shop))
+    .sort((a, b) => compare(a.shop, b.shop) || compare(a.offer, b.offer))
+    .map((offer) => wareOf(offer, needOf, market))
+    .filter(({ offer, most }) => most > 0 || held.has(offer));
+  return dropSpareFillers(wares, market.shops, held);
+}
+
+/** Plain code point order: the same on every machine, whatever its locale. */
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Shops whose offers, all of them together, reach the least order. */
+function openShops(offers: readonly Offer[], shops: Market['shops']): Set<string> {
+  const most = new Map<string, number>();
+  for (const { shop, priceMinor, available } of offers) {
+    const sum =
+      available === undefined && priceMinor > 0 ? Number.POSITIVE_INFINITY : priceMinor * (available ?? 0);
+    most.set(shop, (most.get(shop) ?? 0) + sum);
+  }
+  return new Set(
+    [...most].flatMap(([shop, sum]) => (sum >= (shops.get(shop)?.leastOrderMinor ?? 0) ? [shop] : [])),
+  );
+}
+
+function wareOf(offer: Offer, needOf: ReadonlyMap<string, number>, { shops, assumptions }: Market): Ware {
+  const mlOf = new Map<string, number>();
+  for (const pot of offer.pots) {
+    mlOf.set(pot.paint, (mlOf.get(pot.paint) ?? 0) + usableMlOf(pot, assumptions) * pot.count);
+  }
+  const limit = offer.available ?? Number.POSITIVE_INFINITY;
+  const useful = Math.max(...[...mlOf].map(([paint, ml]) => Math.ceil((needOf.get(paint) ?? 0) / ml - 1e-9)));
+  return {
+    offer,
+    mlOf,
+    pots: offer.pots.reduce((total, { count }) => total + count, 0),
+    limit,
+    useful,
+    most: Math.min(limit, mostOf(offer, useful, shops.get(offer.shop))),
+  };
+}
+
+/** How many of an offer an order may hold beyond its use, to reach a least order or free postage. */
+function mostOf({ priceMinor }: Offer, useful: number, shop: Shop | undefined): number {
+  if (priceMinor === 0) return useful;
+  // So many reach the least order alone; more are only worth it while they cost less than the postage they save.
+  const forLeast = Math.max(useful, Math.ceil((shop?.leastOrderMinor ?? 0) / priceMinor));
+  const saved = shop?.freeFromMinor === undefined ? 0 : shop.postageMinor;
+  return forLeast + Math.max(0, Math.ceil(saved / priceMinor) - 1);
+}
+
+/**
+ * Of offers that hold nothing needed and cost the same in one shop, only as many as could be bought to fill up an
+ * order: the first names, since any would do.
+ */
+function dropSpareFillers(wares: readonly Ware[], shops: Market['shops'], held: Held): Ware[] {
+  const spare = new Map<string, number>();
+  return wares.filter(({ offer, useful, most }) => {
+    if (useful > 0 || held.has(offer)) return true;
+    const key = `${offer.shop}\n${offer.priceMinor}`;
+    const before = spare.get(key) ?? 0;
+    spare.set(key, before + most);
+    return before < mostOf(offer, 0, shops.get(offer.shop));
+  });
+}
+
+/** All that the wares hold of a paint. */
+export function supplyMl(paint: string, wares: readonly Ware[]): number {
+  return wares.reduce((sum, { mlOf, limit }) => {
+    const ml = mlOf.get(paint);
+    return ml === undefined ? sum : sum + ml * limit;
+  }, 0);
+}

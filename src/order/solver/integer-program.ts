@@ -1,0 +1,47 @@
+// Solver: an integer program in plain numbers. In: nothing. Out: the types of a program, its limits, its solution.
+
+/** One unknown: `lower <= x <= upper`, whole where `integer`. */
+export interface Column {
+  readonly cost: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly integer: boolean;
+}
+
+/** One condition: `lower <= sum of coefficient x column <= upper`. */
+export interface Row {
+  readonly lower: number;
+  readonly upper: number;
+  /** Column index and coefficient; each column once. */
+  readonly terms: readonly (readonly [column: number, coefficient: number])[];
+}
+
+/** Minimise the sum of cost x column. */
+export interface IntegerProgram {
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+  /** Values of every column of a solution already known: the solver starts from it. */
+  readonly start?: readonly number[];
+}
+
+export interface Limits {
+  /** Nodes of the search tree: the limit that repeats, whatever the machine. */
+  readonly nodes: number;
+  /** Seconds behind it, against a search that hangs. */
+  readonly seconds: number;
+}
+
+/** Called while the search goes on: the best so far, what can't be beaten, seconds spent. */
+export type OnProgress = (progress: { best: number; bound: number; seconds: number }) => void;
+
+/**
+ * `proved`: nothing is cheaper. `not proved`: a limit came first; nothing is under `bound`.
+ * `none found`: a limit came before any solution. `impossible`: there is none.
+ */
+export type Solution =
+  | { readonly state: 'proved' | 'not proved'; readonly values: readonly number[]; readonly bound: number }
+  | { readonly state: 'none found' }
+  | { readonly state: 'impossible' };
+
+/** Anything that solves programs: in this thread, or in one of its own. */
+export type Solve = (program: IntegerProgram, limits: Limits, onProgress?: OnProgress) => Promise<Solution>;

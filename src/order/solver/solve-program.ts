@@ -1,0 +1,104 @@
+// Solver: an integer program through HiGHS. In: columns, rows, limits. Out: values, and whether they are proved best.
+import type { Highs, Model, ModelData } from 'highs';
+import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './integer-program.js';
+
+let loading: Promise<Highs> | undefined;
+
+/** Loads the solver once, when it is first needed. */
+async function loadSolver(): Promise<Highs> {
+  // The package's types describe its CommonJS form; the module that Node imports is the loader itself.
+  loading ??= import('highs').then((solver) => (solver.default as unknown as () => Promise<Highs>)());
+  return loading;
+}
+
+/**
+ * Solves in this thread. The gap settings are zero, since the solver's own would call a plan within a ten
+ * thousandth of the best optimal. Integer values come back rounded.
+ */
+export const solveProgram: Solve = async (program, limits, onProgress) => {
+  const highs = await loadSolver();
+  return highs.withModel(modelOf(program, highs), (model) =>
+    run(highs, model, { program, limits, onProgress }),
+  );
+};
+
+interface Job {
+  readonly program: IntegerProgram;
+  readonly limits: Limits;
+  readonly onProgress: OnProgress | undefined;
+}
+
+function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): Solution {
+  model.options.set({
+    output_flag: false,
+    mip_rel_gap: 0,
+    mip_abs_gap: 1e-6,
+    mip_max_nodes: limits.nodes,
+    time_limit: limits.seconds,
+  });
+  if (program.start !== undefined) model.setSolution({ colValue: Float64Array.from(program.start) });
+  const { mipLogging } = highs.constants.callbackType;
+  model.run(
+    onProgress === undefined
+      ? undefined
+      : {
+          [mipLogging]: ({ data }) => {
+            onProgress({
+              best: data.mip_primal_bound ?? Number.POSITIVE_INFINITY,
+              bound: data.mip_dual_bound ?? Number.NEGATIVE_INFINITY,
+              seconds: data.running_time ?? 0,
+            });
+          },
+        },
+  );
+  return readSolution(highs, model, program);
+}
+
+function readSolution(highs: Highs, model: Model, { columns }: IntegerProgram): Solution {
+  const status = model.getModelStatus();
+  const { optimal, infeasible, unboundedOrInfeasible } = highs.constants.modelStatus;
+  if (status === infeasible || status === unboundedOrInfeasible) return { state: 'impossible' };
+  const feasible = Number(model.info.get('primal_solution_status')) === 2;
+  if (!feasible) return { state: 'none found' };
+  const values = [...model.getSolution().colValue].map((value, index) =>
+    columns[index]?.integer ? Math.round(value) + 0 : value,
+  );
+  const isMip = columns.some(({ integer }) => integer);
+  const bound = Number(isMip ? model.info.get('mip_dual_bound') : model.getObjectiveValue());
+  return { state: status === optimal ? 'proved' : 'not proved', values, bound };
+}
+
+/** The program as sparse columns. */
+function modelOf({ columns, rows }: IntegerProgram, highs: Highs): ModelData {
+  const infinite = (value: number): number =>
+    Number.isFinite(value) ? value : Math.sign(value) * highs.infinity;
+  const starts = [0];
+  const indices: number[] = [];
+  const values: number[] = [];
+  for (const { terms } of rows) {
+    for (const [column, coefficient] of terms) {
+      indices.push(column);
+      values.push(coefficient);
+    }
+    starts.push(indices.length);
+  }
+  return {
+    sense: highs.constants.objectiveSense.minimize,
+    numCols: columns.length,
+    numRows: rows.length,
+    colCost: Float64Array.from(columns, ({ cost }) => cost),
+    colLower: Float64Array.from(columns, ({ lower }) => infinite(lower)),
+    colUpper: Float64Array.from(columns, ({ upper }) => infinite(upper)),
+    rowLower: Float64Array.from(rows, ({ lower }) => infinite(lower)),
+    rowUpper: Float64Array.from(rows, ({ upper }) => infinite(upper)),
+    matrix: {
+      format: 'csr',
+      numCols: columns.length,
+      numRows: rows.length,
+      starts: Int32Array.from(starts),
+      indices: Int32Array.from(indices),
+      values: Float64Array.from(values),
+    },
+    integrality: Int32Array.from(columns, ({ integer }) => (integer ? 1 : 0)),
+  };
+}

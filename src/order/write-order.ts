@@ -1,0 +1,67 @@
+// Order: counts of wares as an order to place. In: wares and counts, shops, needs. Out: lines, bills, sums.
+import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/plan.js';
+import { billShops } from './bill-shops.js';
+import { type Market, usableMlOf, type Ware } from './list-wares.js';
+import { priceSet } from './price-set.js';
+
+/** Goods and postage of counts of wares, in whole minor units; no wares, nothing. */
+export function costOfCounts(wares: readonly Ware[], counts: readonly number[], { shops }: Market): number {
+  const goods = wares.map(({ offer }, index) => ({
+    shop: offer.shop,
+    costMinor: offer.priceMinor * (counts[index] ?? 0),
+  }));
+  return billShops(
+    goods.filter(({ costMinor }, index) => costMinor > 0 || (counts[index] ?? 0) > 0),
+    shops,
+  ).reduce((total, bill) => total + bill.goodsMinor + bill.postageMinor, 0);
+}
+
+/** Counts of each ware, and how sure it is that none cost less. */
+export interface Chosen {
+  readonly wares: readonly Ware[];
+  readonly counts: readonly number[];
+  readonly totalMinor: number;
+  /** At most this much above the best possible; 0: proved. */
+  readonly aboveBestMinor: number;
+}
+
+/** The order that buys what was chosen; each line says which needs it covers and what it leaves over. */
+export function writeOrder(
+  { wares, counts, totalMinor, aboveBestMinor }: Chosen,
+  needs: readonly OrderNeed[],
+  market: Market,
+): Pick<Order, 'lines' | 'bills' | 'totalMinor' | 'postageMinor' | 'aboveBestMinor'> {
+  const restOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
+  const lines = wares.flatMap((ware, index) => lineOf(ware, counts[index] ?? 0, market, restOf));
+  const bills = billShops(lines, market.shops);
+  const postageMinor = bills.reduce((total, bill) => total + bill.postageMinor, 0);
+  return { lines, bills, totalMinor, postageMinor, aboveBestMinor };
+}
+
+/** The line for so many of a ware; none for none. Takes what it covers off the rest of each need. */
+function lineOf(ware: Ware, count: number, market: Market, restOf: Map<string, number>): OrderLine[] {
+  if (count === 0) return [];
+  const { offer } = ware;
+  const costMinor = offer.priceMinor * count;
+  const shares = priceSet(offer.pots, costMinor, market.offers);
+  const pots = offer.pots.map((pot, index): OrderedPot => {
+    const { paint, sizeMl, container, code } = pot;
+    const usableMl = usableMlOf(pot, market.assumptions);
+    const gotMl = usableMl * pot.count * count;
+    const rest = restOf.get(paint) ?? 0;
+    const coversMl = Math.min(rest, gotMl);
+    restOf.set(paint, rest - coversMl);
+    return {
+      paint,
+      sizeMl,
+      container,
+      count: pot.count * count,
+      usableMl,
+      coversMl,
+      overMl: gotMl - coversMl,
+      costMinor: shares[index] ?? 0,
+      ...(code === undefined ? {} : { code }),
+    };
+  });
+  return [{ shop: offer.shop, offer: offer.offer, count, priceMinor: offer.priceMinor, costMinor, pots }];
+}

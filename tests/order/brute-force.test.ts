@@ -1,0 +1,137 @@
+import { describe, expect, it } from 'vitest';
+import { registry } from '../../src/assumptions/registry.js';
+import type { Order } from '../../src/model/plan.js';
+import type { Offer, Shop } from '../../src/model/sheets.js';
+import { chooseOrder } from '../../src/order/choose-order.js';
+import { prepareBuying } from '../../src/order/prepare-buying.js';
+import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
+import { drawFrom } from './draw-market.js';
+import { tryEveryOrder } from './try-every-order.js';
+
+const buying = prepareBuying({});
+
+interface Case {
+  readonly needs: ReadonlyMap<string, number>;
+  readonly offers: readonly Offer[];
+  readonly shops: ReadonlyMap<string, Shop>;
+}
+
+/** Up to four paints, six offers with sets among them, three shops with postage, sums and least orders. */
+function drawCase(seed: number): Case {
+  const { whole, chance } = drawFrom(seed);
+  const paints = ['Slate', 'Oat', 'Rust', 'Moss'].slice(0, whole(1, 4));
+  const names = ['Quay', 'Mill', 'Beck'].slice(0, whole(1, 3));
+  const shops = names.map((shop) =>
+    makeShop({
+      shop,
+      postageMinor: chance(0.7) ? whole(1, 8) * 50 : 0,
+      ...(chance(0.5) ? { freeFromMinor: whole(4, 20) * 50 } : {}),
+      ...(chance(0.3) ? { leastOrderMinor: whole(2, 12) * 50 } : {}),
+    }),
+  );
+  const pick = <Value>(from: readonly Value[]): Value => from[whole(0, from.length - 1)] as Value;
+  const offers = Array.from({ length: whole(2, 6) }, (_, index) => {
+    const isSet = chance(0.35) && paints.length > 1;
+    const held = isSet ? [...new Set([pick(paints), pick(paints), pick(paints)])] : [pick(paints)];
+    return makeOffer({
+      shop: pick(names),
+      offer: `offer ${index}`,
+      priceMinor: whole(2, 14) * 50 * (isSet ? held.length : 1),
+      pots: held.map((paint) => offerPot(paint, pick([10, 12, 17]), chance(0.2) ? 2 : 1)),
+      ...(chance(0.3) ? { available: whole(1, 3) } : {}),
+    });
+  });
+  const needs = new Map(paints.map((paint) => [paint, whole(1, 28)]));
+  return { needs, offers, shops: new Map(shops.map((shop) => [shop.shop, shop])) };
+}
+
+const orderFor = ({ needs, offers, shops }: Case): Promise<Order> =>
+  chooseOrder(
+    [...needs].map(([paint, ml]) => ({ paint, ml })),
+    { offers, shops, assumptions: registry },
+    buying,
+  );
+
+const potsOf = (order: Order): number =>
+  order.lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0);
+
+describe('against trying every order', () => {
+  // Three batches, so that a slow machine shows where it is.
+  it.each([
+    [1, 400],
+    [401, 800],
+    [801, 1200],
+  ])(
+    'cases %i to %i cost the same, in as few shops and pots',
+    async (from, to) => {
+      let met = 0;
+      for (let seed = from; seed <= to; seed++) {
+        const one = drawCase(seed);
+        const order = await orderFor(one);
+        const best = tryEveryOrder(one.needs, one.offers, one.shops, 6);
+        if (order.status === "can't be met") {
+          expect(best, `seed ${seed}`).toBeUndefined();
+          continue;
+        }
+        met++;
+        const found = { costMinor: order.totalMinor, shops: order.bills.length, pots: potsOf(order) };
+        expect(found, `seed ${seed}`).toEqual(best);
+        expect(order.status, `seed ${seed}`).toBe('proved');
+      }
+      expect(met).toBeGreaterThan(100);
+    },
+    240_000,
+  );
+});
+
+describe('what must hold of every proved order', () => {
+  const seeds = Array.from({ length: 80 }, (_, index) => 5000 + index);
+
+  it('covers every need; its bills add up; rows in another order change nothing', async () => {
+    for (const seed of seeds) {
+      const one = drawCase(seed);
+      const order = await orderFor(one);
+      for (const [paint, ml] of one.needs) {
+        const covered = order.lines.flatMap(({ pots }) => pots).filter((pot) => pot.paint === paint);
+        const sum = covered.reduce((total, { coversMl }) => total + coversMl, 0);
+        const unmet = order.unmet.find((need) => need.paint === paint)?.ml ?? 0;
+        expect(sum + unmet, `seed ${seed} ${paint}`).toBeCloseTo(ml, 6);
+      }
+      const bills = order.bills.reduce((sum, bill) => sum + bill.goodsMinor + bill.postageMinor, 0);
+      expect(bills, `seed ${seed}`).toBe(order.totalMinor);
+      const turned = { ...one, offers: [...one.offers].reverse(), needs: new Map([...one.needs].reverse()) };
+      const again = await orderFor(turned);
+      expect(
+        again.lines.map(({ offer, count }) => [offer, count]),
+        `seed ${seed}`,
+      ).toEqual(order.lines.map(({ offer, count }) => [offer, count]));
+    }
+  }, 120_000);
+
+  it('one more offer or a lower price never costs more; a higher need never costs less', async () => {
+    for (const seed of seeds) {
+      const one = drawCase(seed);
+      const order = await orderFor(one);
+      if (order.status !== 'proved') continue;
+      const extra = makeOffer({
+        shop: 'Heath',
+        offer: 'more',
+        priceMinor: 150,
+        pots: [offerPot('Slate', 12)],
+      });
+      const lower = one.offers.map((offer, index) =>
+        index === 0 ? { ...offer, priceMinor: offer.priceMinor - 50 } : offer,
+      );
+      const needs = new Map([...one.needs].map(([paint, ml], index) => [paint, index === 0 ? ml + 6 : ml]));
+      const withMore = await orderFor({ ...one, offers: [...one.offers, extra] });
+      expect(withMore.totalMinor, `seed ${seed}: one more`).toBeLessThanOrEqual(order.totalMinor);
+      const raised = await orderFor({ ...one, needs });
+      if (raised.status === 'proved')
+        expect(raised.totalMinor, `seed ${seed}: raised`).toBeGreaterThanOrEqual(order.totalMinor);
+      // A lower price may drop the goods under a least order or free postage: only without those it must help.
+      const plain = { ...one, shops: new Map<string, Shop>() };
+      const [before, after] = [await orderFor(plain), await orderFor({ ...plain, offers: lower })];
+      expect(after.totalMinor, `seed ${seed}: lower`).toBeLessThanOrEqual(before.totalMinor);
+    }
+  }, 120_000);
+});
