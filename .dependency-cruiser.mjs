@@ -114,6 +114,12 @@ const inWords = (paths) => paths.join(', ').replace(/[\^\\$]/g, '');
 const core = (...names) => `^(node:)?(${names.join('|')})(/|$)`;
 
 const fileReaders = ['^src/sheets/read/', '^src/cli/', '^src/report/html/load-template\\.ts$'];
+/** The solver has a thread of its own, and touches no file. */
+const threadOwners = [
+  '^src/sheets/read/',
+  '^src/cli/',
+  '^src/order/solver/(open-solver|solver-worker)\\.ts$',
+];
 
 export default {
   forbidden: [
@@ -146,11 +152,20 @@ export default {
     {
       name: 'files-in-readers-only',
       comment:
-        'Files, threads and other programs are for the sheet readers, the command line and the template ' +
-        'loader. Take the bytes or the text as an argument, and return what is to be written.',
+        'Files and other programs are for the sheet readers, the command line and the template loader. ' +
+        'Take the bytes or the text as an argument, and return what is to be written.',
       severity: 'error',
       from: { path: '^src/', pathNot: fileReaders },
-      to: { path: core('fs', 'child_process', 'worker_threads', 'cluster', 'os', 'module', 'vm') },
+      to: { path: core('fs', 'child_process', 'cluster', 'os', 'module', 'vm') },
+    },
+    {
+      name: 'threads-in-their-places',
+      comment:
+        'Threads are for the sheet readers, the command line and the front of the solver. Keep the stage a ' +
+        'plain function, and let one of those run it elsewhere.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: threadOwners },
+      to: { path: core('worker_threads') },
     },
     {
       name: 'no-network',

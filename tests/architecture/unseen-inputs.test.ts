@@ -8,6 +8,8 @@ import { findUnseenInputs } from './find-unseen-inputs.js';
 const src = fileURLToPath(new URL('../../src/', import.meta.url));
 /** The command line, the readers and the template loader meet the outside; all else is handed its inputs. */
 const outside = ['cli/', 'sheets/read/', 'report/html/load-template.ts'];
+/** The front of the solver names its thread's file by where it stands itself. */
+const allowed = /^order\/solver\/open-solver\.ts:\d+ import\.meta$/;
 const files = readdirSync(src, { recursive: true, encoding: 'utf8' })
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => file.endsWith('.ts') && !outside.some((place) => file.startsWith(place)));
@@ -15,7 +17,8 @@ const files = readdirSync(src, { recursive: true, encoding: 'utf8' })
 describe('unseen inputs', () => {
   it('are in no file of calculation and report', () => {
     expect(files.length).toBeGreaterThan(20);
-    expect(files.flatMap((file) => findUnseenInputs(file, readFileSync(src + file, 'utf8')))).toEqual([]);
+    const found = files.flatMap((file) => findUnseenInputs(file, readFileSync(src + file, 'utf8')));
+    expect(found.filter((place) => !allowed.test(place))).toEqual([]);
   });
 
   it.each([

@@ -4,5 +4,6 @@ import 'decimal.js';
 import 'exceljs';
 import 'fastest-levenshtein';
 import 'handlebars';
+import 'highs';
 import 'papaparse';
 import 'zod';
