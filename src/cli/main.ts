@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { argv, stdout } from 'node:process';
 import { Command, CommanderError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
+import type { PlanFlags } from './run-plan.js';
 
 /** Where the report goes unless said otherwise. */
 const usualFolder = 'halfpot-report';
@@ -45,8 +46,10 @@ function defineCommands(): Command {
     .argument('[sheets]', sheetsSays, '.')
     .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`)
     .option('--date <day>', 'plan as of this day, written 2026-03-14')
+    .option('--budget <sum>', 'say what this much cash finishes')
+    .option('--seconds <time>', 'search so long for the cheapest order (default: 10)')
     .option('--json', 'print plan.json and nothing else; files only with --out')
-    .action(async (sheets: string, options: { out?: string; date?: string; json?: true }) => {
+    .action(async (sheets: string, options: Omit<PlanFlags, 'usualFolder'>) => {
       const { runPlan } = await import('./run-plan.js');
       process.exitCode = await runPlan(sheets, { ...options, usualFolder });
     });

@@ -1,6 +1,6 @@
 // Command line: `halfpot plan`. In: a path to sheets, flags. Out: the report's files, the answer on the console.
 import { join } from 'node:path';
-import { planArmy } from '../plan-army.js';
+import { openSolver, planArmy } from '../plan-army.js';
 import { writePlanJson } from '../report/export/write-plan-json.js';
 import { writeReorderCsv } from '../report/export/write-reorder-csv.js';
 import { writeReorderWorkbook } from '../report/export/write-reorder-workbook.js';
@@ -12,15 +12,21 @@ import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes } from './end-run.js';
 import { printChunks } from './print-chunks.js';
+import { readBudget, readSeconds } from './read-budget.js';
 import { readOrShow, type Sheets } from './read-or-show.js';
 import { showAnswer } from './show-answer.js';
 import type { Problem } from './show-problems.js';
+import { showProgress } from './show-progress.js';
 import { type OutputFile, writeFiles } from './write-files.js';
 
 export interface PlanFlags {
   readonly out?: string;
   readonly date?: string;
   readonly json?: true;
+  /** What cash there is, as written. */
+  readonly budget?: string;
+  /** How long to search for the order, as written. */
+  readonly seconds?: string;
   /** Where files go without --out. */
   readonly usualFolder: string;
 }
@@ -33,12 +39,29 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
 
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
-  const plan = await planArmy(datedSheets(sheets, chosen), chosen ?? today());
+  const plan = await planWatched(datedSheets(sheets, chosen), chosen ?? today(), flags);
   if (folder !== undefined) await writeFiles(folder, await renderFiles(plan, problems));
 
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(viewPlan(plan, problems).answer, fileList(folder));
   return exitCodes.done;
+}
+
+/** Plans with the solver in a thread of its own, so that Ctrl-C is answered at once. */
+async function planWatched(sheets: Sheets, day: string, { budget, seconds }: PlanFlags): Promise<Plan> {
+  const progress = showProgress(sheets.settings);
+  const solver = openSolver();
+  try {
+    return await planArmy(sheets, day, {
+      solve: solver.solve,
+      onProgress: progress.onProgress,
+      seconds: seconds === undefined ? undefined : readSeconds(seconds),
+      budgetMinor: budget === undefined ? undefined : readBudget(budget, sheets.settings),
+    });
+  } finally {
+    progress.end();
+    await solver.close();
+  }
 }
 
 type Plan = Awaited<ReturnType<typeof planArmy>>;

@@ -1,11 +1,19 @@
 // Solver: an integer program through HiGHS. In: columns, rows, limits. Out: values, and whether they are proved best.
+import { setFlagsFromString } from 'node:v8';
 import type { Highs, Model, ModelData } from 'highs';
 import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './integer-program.js';
 
 let loading: Promise<Highs> | undefined;
 
+/**
+ * V8 recompiles hot WebAssembly in the background, which for searches of less than some seconds costs more than it
+ * gives: with this budget (its default is 1800000) it waits until a search is long. It changes no result.
+ */
+const patientCompiler = '--wasm-tiering-budget=300000000';
+
 /** Loads the solver once, when it is first needed. */
-async function loadSolver(): Promise<Highs> {
+export async function loadSolver(): Promise<Highs> {
+  if (loading === undefined) setFlagsFromString(patientCompiler);
   // The package's types describe its CommonJS form; the module that Node imports is the loader itself.
   loading ??= import('highs').then((solver) => (solver.default as unknown as () => Promise<Highs>)());
   return loading;

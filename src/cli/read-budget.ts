@@ -1,0 +1,23 @@
+// Command line: --budget and --seconds. In: their texts. Out: minor units, seconds.
+import { Mistake } from '../sheets/check/read-cell/cell-kind.js';
+import { priceKind } from '../sheets/check/read-cell/read-price.js';
+import { UsageError } from './end-run.js';
+import type { Sheets } from './read-or-show.js';
+
+/** A sum in the currency of the settings, as prices are written there; 0 finishes what needs nothing bought. */
+export function readBudget(text: string, { currency, locale }: Sheets['settings']): number {
+  const minor = priceKind({ currency, locale }).read(text);
+  if (minor instanceof Mistake || minor === undefined)
+    throw new UsageError(`"${text}" is not a sum in ${currency}. Write --budget as 60 or 59.50.`);
+  return minor;
+}
+
+const mostSeconds = 3600;
+
+/** Whole or broken seconds, above 0 and up to an hour. */
+export function readSeconds(text: string): number {
+  const seconds = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;
+  if (seconds <= 0 || seconds > mostSeconds)
+    throw new UsageError(`"${text}" is not a time to search. Write --seconds as 10; at most ${mostSeconds}.`);
+  return seconds;
+}
