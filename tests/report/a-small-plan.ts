@@ -1,9 +1,10 @@
-// A plan small enough to work out by hand. The numbers stand in a-small-army.ts and a-small-shelf.ts; the tests
-// repeat the arithmetic.
+// A plan small enough to work out by hand. The numbers stand in a-small-army.ts, a-small-shelf.ts and
+// a-small-climb.ts; the tests repeat the arithmetic.
 import { registry } from '../../src/assumptions/registry.js';
 import type { FigureArea, Plan } from '../../src/model/plan.js';
 import type { Figure } from '../../src/model/sheets.js';
 import { ram, smallCosts, smallUnits, wardens } from './a-small-army.js';
+import { smallBudget, smallStairs } from './a-small-climb.js';
 import { smallOrder, smallPaints, smallRestock, smallStock } from './a-small-shelf.js';
 
 const figure = (name: string): Figure => ({
@@ -49,6 +50,8 @@ export const smallPlan: Plan = {
   stock: smallStock,
   order: smallOrder,
   restock: smallRestock,
+  stairs: smallStairs,
+  budget: smallBudget,
   costs: smallCosts,
   cautions: ['spray can', 'brush'],
   assumptions: [...registry.values()],

@@ -115,7 +115,8 @@ export const smallPaints: readonly Paint[] = [
 
 /** 8.02 ml of Nettle coat are missing: one pot of 17 ml (16.32 usable). Nobody offers Rust hush. */
 export const smallOrder: Order = {
-  status: 'by paint',
+  status: "can't be met",
+  aboveBestMinor: 0,
   totalMinor: 740,
   postageMinor: 390,
   lines: [
@@ -132,6 +133,8 @@ export const smallOrder: Order = {
           container: 'dropper',
           count: 1,
           usableMl: 16.32,
+          coversMl: 8.02,
+          overMl: 8.3,
           costMinor: 350,
           code: '6291041500213',
         },
@@ -140,10 +143,13 @@ export const smallOrder: Order = {
   ],
   bills: [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: 390, belowLeastOrderMinor: 150 }],
   unmet: [{ paint: 'Rust hush', ml: 4.05 }],
+  passedOver: [],
+  fromOneShop: [{ shop: 'Ferry Lane Colours', totalMinor: 740 }],
 };
 
 export const smallRestock: Order = {
-  status: 'by paint',
+  status: 'proved',
+  aboveBestMinor: 0,
   totalMinor: 640,
   postageMinor: 0,
   lines: [
@@ -154,10 +160,21 @@ export const smallRestock: Order = {
       priceMinor: 640,
       costMinor: 640,
       pots: [
-        { paint: 'Lamp white', sizeMl: 17, container: 'dropper', count: 2, usableMl: 16.32, costMinor: 640 },
+        {
+          paint: 'Lamp white',
+          sizeMl: 17,
+          container: 'dropper',
+          count: 2,
+          usableMl: 16.32,
+          coversMl: 1.734,
+          overMl: 30.906,
+          costMinor: 640,
+        },
       ],
     },
   ],
   bills: [{ shop: 'The Mill Gate', goodsMinor: 640, postageMinor: 0 }],
   unmet: [],
+  passedOver: [],
+  fromOneShop: [],
 };

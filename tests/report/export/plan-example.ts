@@ -1,5 +1,5 @@
 // A plan by the real stages, with all that plan.json can tell: units that share a job, a mix, steps done, a paint without
-// a price, one that nobody offers, a set with a code, restocking, a warning.
+// a price, one that nobody offers, a code, restocking that makes both orders travel free, a budget, a warning.
 
 import type { Problem } from '../../../src/model/problem.js';
 import { planArmy } from '../../../src/plan-army.js';
@@ -52,10 +52,10 @@ export const examplePlan = await planArmy(
       makePot({ paint: 'Lamp', row: 4, left: { how: 'by eye', share: 0.02 } }),
     ],
     offers: [
-      makeOffer({ priceMinor: 350, pots: [{ ...offerPot('Slate'), code: '6291041500213' }] }),
-      makeOffer({ offer: 'Lamp', priceMinor: 310, pots: [offerPot('Lamp')] }),
+      makeOffer({ priceMinor: 350, available: 1, pots: [{ ...offerPot('Slate'), code: '6291041500213' }] }),
+      makeOffer({ offer: 'Lamp', priceMinor: 400, pots: [offerPot('Lamp')] }),
     ],
-    shops: [makeShop({ postageMinor: 390, leastOrderMinor: 100_000 })],
+    shops: [makeShop({ postageMinor: 390, freeFromMinor: 650 })],
     extras: [{ item: 'flock', priceMinor: 500, serves: 300 }],
     army: [
       makeUnit(),
@@ -67,6 +67,7 @@ export const examplePlan = await planArmy(
     defaults: [{ sheet: 'army', column: 'batch', rows: 4, meaning: '10' }],
   }),
   '2026-03-14',
+  { budgetMinor: 500 },
 );
 
 export const exampleDescription: PlanDescription = describePlan(examplePlan, [warning]);

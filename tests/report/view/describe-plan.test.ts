@@ -20,7 +20,7 @@ describe('describePlan', () => {
       figuresPriceAtLeast: true,
       unpriced: ['Bell brass', 'Rust hush'],
     });
-    expect(small.order).toMatchObject({ status: 'by paint', total: '7.40', postage: '3.90' });
+    expect(small.order).toMatchObject({ status: "can't be met", total: '7.40', postage: '3.90' });
     expect(small.order.bills).toEqual([
       { shop: 'Ferry Lane Colours', goods: '3.50', postage: '3.90', belowLeastOrder: '1.50' },
     ]);

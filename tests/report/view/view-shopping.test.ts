@@ -58,6 +58,9 @@ describe('other orders', () => {
   it('say nothing of files where there is nothing to buy', () => {
     const order = {
       status: 'nothing to buy',
+      aboveBestMinor: 0,
+      passedOver: [],
+      fromOneShop: [],
       totalMinor: 0,
       postageMinor: 0,
       lines: [],
