@@ -5,7 +5,7 @@ import type { Offer, Shop } from '../../src/model/sheets.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
-import { drawFrom } from './draw-market.js';
+import { drawFrom } from './draw-market.mjs';
 import { tryEveryOrder } from './try-every-order.js';
 
 const buying = prepareBuying({});
