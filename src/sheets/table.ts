@@ -1,7 +1,8 @@
 // Sheets: the plain table between the readers (bytes to tables) and the checks (tables to rows).
-import type { ProblemCode } from '../problems/catalogue.js';
+
 import type { Problem } from '../model/problem.js';
 import type { SheetName } from '../model/words.js';
+import type { ProblemCode } from '../problems/catalogue.js';
 
 /**
  * One cell. CSV gives strings, trimmed of outer blanks; a workbook gives typed values:
