@@ -1,7 +1,7 @@
 // Estimate: paint from area and film. In: cm2, µm, shares. Out: ml. The formulas of coating practice at small size.
 
 /** One square centimetre under one micron. */
-export const mlPerCm2Micron = 0.0001;
+const mlPerCm2Micron = 0.0001;
 
 /** What decides how much paint stays on a surface. */
 export interface Film {

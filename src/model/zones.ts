@@ -18,8 +18,8 @@ export const bodyParts = [
 ] as const;
 export type BodyPart = (typeof bodyParts)[number];
 
-export const baseParts = ['base top', 'base edge'] as const;
-export type BasePart = (typeof baseParts)[number];
+const baseParts = ['base top', 'base edge'] as const;
+type BasePart = (typeof baseParts)[number];
 
 export type Part = BodyPart | KitItem | BasePart | 'hull';
 export const parts: readonly Part[] = [...bodyParts, ...kitItems, 'hull', ...baseParts];

@@ -25,7 +25,7 @@ export interface BrokenCell {
   readonly shown: string;
 }
 
-export interface TableRow {
+interface TableRow {
   /** As a spreadsheet counts, the header being row `headerRow`. */
   readonly row: number;
   readonly cells: readonly Cell[];
