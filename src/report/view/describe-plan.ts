@@ -3,7 +3,7 @@
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
 import type { PaintStock, Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
-import { describeOrder } from './describe-order.js';
+import { describeBudget, describeOrder, describeStairs } from './describe-order.js';
 import {
   describeWork,
   type OwnOfLines,
@@ -39,6 +39,8 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     paints: plan.stock.map((stock) => describePaint(stock, plan)),
     order: describeOrder(order, currency),
     restock: restock === undefined ? null : describeOrder(restock, currency),
+    stairs: describeStairs(plan.stairs, currency),
+    budget: describeBudget(plan.budget, currency),
     cautions,
     problems,
     defaults,

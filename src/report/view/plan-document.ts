@@ -20,6 +20,7 @@ import {
   whole,
   yesNo,
 } from './document-fields.js';
+import { budget, order, stairs } from './order-document.js';
 
 /** Raised whenever a key changes its meaning or goes; new keys alone do not raise it. */
 export const planVersion = 1;
@@ -104,49 +105,6 @@ const paint = z.object({
   pots: list(shelfPot, 'Its pots, in the order in which they are used up.'),
 });
 
-const order = z.object({
-  status: z
-    .enum(['nothing to buy', 'proved', 'not proved', "can't be met"])
-    .describe('How sure it is that no order that covers the needs costs less.'),
-  total: cash('Goods and postage.'),
-  postage: cash('All postage; below 0 where this order makes another one travel free.'),
-  lines: list(
-    z.object({
-      shop: text('Who sells it.'),
-      offer: text('What the shop calls it.'),
-      count: whole('How many of the offer to buy.'),
-      price: cash('Price of one.'),
-      cost: cash('Price of all.'),
-      pots: list(
-        z.object({
-          paint: text('Name of the paint.'),
-          sizeMl: number('Volume on the label, millilitres.'),
-          container,
-          count: whole('Pots in all: pots of the offer times offers bought.'),
-          usableMl: ml('What one of them gives.'),
-          cost: cash('Share of the line’s cost.'),
-          code: text('GTIN; blank where none is known.'),
-        }),
-        'The pots in it.',
-      ),
-    }),
-    'What to buy, by shop.',
-  ),
-  bills: list(
-    z.object({
-      shop: text('Name of the shop.'),
-      goods: cash('Sum of its lines.'),
-      postage: cash('What sending costs.'),
-      belowLeastOrder: cash('The shop’s least order, where the goods do not reach it; else null.').nullable(),
-    }),
-    'What each shop charges.',
-  ),
-  unmet: list(
-    z.object({ paint: text('Name of the paint.'), ml: ml('What is missing.') }),
-    'What no offer covers.',
-  ),
-});
-
 const figure = z.object({
   figure: text('Name of the figure.'),
   wholeCm2: cm2('Body and kit, or hull.'),
@@ -214,6 +172,8 @@ export const planSchema = z
     paints: list(paint, 'Every paint that is owned or needed.'),
     order: order.describe('What the army needs.'),
     restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
+    stairs: stairs.describe('Cash for paint against the number of figures, from none to twice the army.'),
+    budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
     cautions: list(
       z.enum(['spray can', 'airbrush', 'solvent', 'brush']),
       'What in the plan calls for caution.',
