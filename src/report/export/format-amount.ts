@@ -12,7 +12,7 @@ export function majorNumber(minor: number, digits: number): number {
   return Number(formatAmount(minor, digits));
 }
 
-/** Millilitres that are missing, to the nearest hundredth as the report has them, but never 0 while some are. */
+/** Millilitres to the nearest hundredth as the report has them, but never 0 while some are. */
 export function roundMl(ml: number): number {
   return ml <= 0 ? 0 : Math.max(0.01, Math.round(ml * 100) / 100);
 }

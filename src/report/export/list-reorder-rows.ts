@@ -22,6 +22,8 @@ export interface SheetRow {
   readonly price?: number;
   readonly cost?: number | Formula;
   readonly code?: string;
+  readonly coversMl?: number;
+  readonly overMl?: number;
   readonly note?: string;
   /** Sums stand out. */
   readonly strong?: boolean;
@@ -78,7 +80,7 @@ class RowList {
 function addGroup(list: RowList, group: ReorderGroup): number {
   const totals = group.shops.map((shop) => addShop(list, group.for, shop));
   const cost = list.sum(totals, group.totalMinor);
-  const totalRow = list.add({ for: group.for, offer: 'Total', cost, strong: true });
+  const totalRow = list.add({ for: group.for, offer: 'Total', cost, note: group.note, strong: true });
   for (const { paint, ml } of group.unmet)
     list.add({ for: group.for, paint: plain(paint), note: `No offer: ${roundMl(ml)} ml missing` });
   return totalRow;
@@ -115,6 +117,8 @@ function addLine(list: RowList, place: Pick<SheetRow, 'for' | 'shop'>, line: Reo
       container: pot.container,
       pots: pot.count,
       code: pot.code,
+      coversMl: roundMl(pot.coversMl),
+      overMl: roundMl(pot.overMl),
       ...(index === 0 ? once : {}),
     });
 }

@@ -18,6 +18,8 @@ const columns = [
   'cost',
   'currency',
   'code',
+  'covers ml',
+  'left over ml',
   'missing ml',
   'note',
 ] as const;
@@ -29,6 +31,7 @@ const byteOrderMark = '\ufeff';
 
 /**
  * The whole file. `entry` says what a record is: `pot`, `goods`, `postage`, `shop total`, `total` or `no offer`.
+ * `covers ml` is what the needs take of a row's pots; pots that only fill up an order cover 0.
  * Offers, price and cost stand once an offer, on the first of its pots. Each group ends with its total, and two
  * groups with the total of both. Nothing to buy gives the header and a total of 0.
  */
@@ -46,7 +49,7 @@ type Amount = (minor: number) => string;
 
 function groupRows(group: ReorderGroup, amount: Amount): CsvRow[] {
   const bought = group.shops.flatMap((shop) => shopRows(shop, amount));
-  const total: CsvRow = { entry: 'total', cost: amount(group.totalMinor) };
+  const total: CsvRow = { entry: 'total', cost: amount(group.totalMinor), note: group.note };
   const missing = group.unmet.map(({ paint, ml }) => ({
     entry: 'no offer',
     paint,
@@ -75,6 +78,8 @@ function lineRows({ offer, count, priceMinor, costMinor, pots }: ReorderLine, am
     container: pot.container,
     pots: pot.count,
     code: pot.code,
+    'covers ml': roundMl(pot.coversMl),
+    'left over ml': roundMl(pot.overMl),
     ...(index === 0 ? once : {}),
   }));
 }

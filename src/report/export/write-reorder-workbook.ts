@@ -17,6 +17,8 @@ const columns = [
   { key: 'price', header: 'Price', least: 13 },
   { key: 'cost', header: 'Cost', least: 14 },
   { key: 'code', header: 'Code', least: 15 },
+  { key: 'coversMl', header: 'Covers ml', least: 10 },
+  { key: 'overMl', header: 'Left over ml', least: 13 },
   { key: 'note', header: 'Note', least: 10 },
 ] as const;
 

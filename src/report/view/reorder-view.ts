@@ -6,6 +6,9 @@ export interface ReorderPot {
   readonly container: string;
   /** Pots of this row in all. */
   readonly count: number;
+  /** Usable ml that the needs take of all of them, and what is left over. */
+  readonly coversMl: number;
+  readonly overMl: number;
   /** GTIN as text; '' where none is known. */
   readonly code: string;
 }
@@ -34,6 +37,8 @@ export interface ReorderGroup {
   readonly for: 'army' | 'shelf';
   readonly shops: readonly ReorderShop[];
   readonly totalMinor: number;
+  /** Said where the order is not proved to be the cheapest; else ''. */
+  readonly note: string;
   /** Paints no offer covers, with the usable ml that are missing. */
   readonly unmet: readonly { readonly paint: string; readonly ml: number }[];
 }

@@ -28,9 +28,15 @@ function viewGroup(whom: ReorderGroup['for'], order: Order, currency: string): R
     for: whom,
     shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), currency)),
     totalMinor: order.totalMinor,
+    note: proofNoteOf(order, currency),
     unmet: order.unmet,
   };
 }
+
+const proofNoteOf = ({ aboveBestMinor }: Order, currency: string): string =>
+  aboveBestMinor === 0
+    ? ''
+    : `not proved to be the cheapest: at most ${toMajor(aboveBestMinor, currency)} ${currency} above the best possible`;
 
 function viewShop(bill: ShopBill, lines: readonly OrderLine[], currency: string): ReorderShop {
   const { shop, goodsMinor, postageMinor } = bill;
@@ -63,7 +69,12 @@ function viewLine({ offer, count, priceMinor, costMinor, pots }: OrderLine): Reo
       sizeMl: pot.sizeMl,
       container: pot.container,
       count: pot.count,
+      coversMl: cutTrace(pot.coversMl),
+      overMl: cutTrace(pot.overMl),
       code: pot.code ?? '',
     })),
   };
 }
+
+/** What subtraction leaves of nothing is nothing. */
+const cutTrace = (ml: number): number => (ml < 1e-6 ? 0 : ml);

@@ -1,4 +1,5 @@
-// A reorder list with all that a list can hold: two groups, a set, a code with a leading zero, unmet needs, a note.
+// A reorder list with all that a list can hold: two groups, a set with a pot that nothing needs, a code with a leading
+// zero, unmet needs, postage that comes back, notes.
 import type { ReorderLine, ReorderPot, ReorderView } from '../../../src/report/view/reorder-view.js';
 
 export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({
@@ -6,6 +7,8 @@ export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({
   sizeMl: 17,
   container: 'dropper',
   count: 2,
+  coversMl: 20.1,
+  overMl: 12.54,
   code: '04006381333931',
   ...more,
 });
@@ -38,8 +41,8 @@ export const reorderExample: ReorderView = {
               priceMinor: 1299,
               costMinor: 1299,
               pots: [
-                pot({ paint: 'Slate', count: 1, code: '' }),
-                pot({ paint: 'Rust, dark', sizeMl: 12.5, count: 1, code: '' }),
+                pot({ paint: 'Slate', count: 1, coversMl: 0.001, overMl: 16.319, code: '' }),
+                pot({ paint: 'Rust, dark', sizeMl: 12.5, count: 1, coversMl: 0, overMl: 12, code: '' }),
               ],
             }),
           ],
@@ -66,11 +69,35 @@ export const reorderExample: ReorderView = {
         },
       ],
       totalMinor: 2489,
+      note: 'not proved to be the cheapest: at most 1.40 EUR above the best possible',
       unmet: [{ paint: 'Moss', ml: 3.1459 }],
     },
-    { for: 'shelf', shops: [], totalMinor: 0, unmet: [] },
+    {
+      for: 'shelf',
+      shops: [
+        {
+          shop: 'Corner Hobby',
+          lines: [
+            line({
+              offer: 'Moss twins',
+              count: 1,
+              priceMinor: 560,
+              costMinor: 560,
+              pots: [pot({ paint: 'Moss', coversMl: 1.5, overMl: 31.14, code: '' })],
+            }),
+          ],
+          goodsMinor: 560,
+          postageMinor: -490,
+          totalMinor: 70,
+          note: "together with the army's order the goods travel free",
+        },
+      ],
+      totalMinor: 70,
+      note: '',
+      unmet: [],
+    },
   ],
-  totalMinor: 2489,
+  totalMinor: 2559,
 };
 
 /** The list with one text put into every free text: shop, offer, paint, note, unmet paint. */
@@ -83,6 +110,12 @@ export function withText(text: string): ReorderView {
     totalMinor: 670,
     note: text,
   };
-  const group = { for: 'army' as const, shops: [shop], totalMinor: 670, unmet: [{ paint: text, ml: 1 }] };
+  const group = {
+    for: 'army' as const,
+    shops: [shop],
+    totalMinor: 670,
+    note: text,
+    unmet: [{ paint: text, ml: 1 }],
+  };
   return { ...reorderExample, groups: [group], totalMinor: 670 };
 }

@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { guardText } from '../../../src/report/export/guard-text.js';
 import { writeReorderCsv } from '../../../src/report/export/write-reorder-csv.js';
 import type { ReorderView } from '../../../src/report/view/reorder-view.js';
+import { viewReorder } from '../../../src/report/view/view-reorder.js';
 import { dangerous } from './formula-starts.js';
+import { examplePlan } from './plan-example.js';
 import { line, pot, reorderExample, withText } from './reorder-example.js';
 
 /** Reads a CSV back with a parser that shares no code with the writer. */
@@ -21,23 +23,27 @@ function readBack(view: ReorderView): Record<string, string>[] {
 describe('writeReorderCsv', () => {
   it('gives exactly these bytes', () => {
     const head =
-      'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,missing ml,note';
+      'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,note';
     expect(writeReorderCsv(reorderExample).split('\r\n')).toEqual([
       `\ufeff${head}`,
-      'army,pot,Corner Hobby,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"04006381333931",,',
-      'army,pot,Corner Hobby,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,,',
-      'army,pot,Corner Hobby,Earth set,"Rust, dark",12.5,dropper,1,,,,,,,',
-      'army,goods,Corner Hobby,,,,,,,,19.69,EUR,,,',
-      'army,postage,Corner Hobby,,,,,,,,4.90,EUR,,,',
-      'army,shop total,Corner Hobby,,,,,,,,24.59,EUR,,,',
-      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"04006381333931",,',
-      'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,',
-      'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,',
-      'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,below this shop\'s least order of 5.00 EUR',
-      'army,total,,,,,,,,,24.89,EUR,,,',
-      'army,no offer,,,Moss,,,,,,,,,3.15,',
-      'shelf,total,,,,,,,,,0.00,EUR,,,',
-      'both,total,,,,,,,,,24.89,EUR,,,',
+      'army,pot,Corner Hobby,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"04006381333931",20.1,12.54,,',
+      'army,pot,Corner Hobby,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,0.01,16.32,,',
+      'army,pot,Corner Hobby,Earth set,"Rust, dark",12.5,dropper,1,,,,,,0,12,,',
+      'army,goods,Corner Hobby,,,,,,,,19.69,EUR,,,,,',
+      'army,postage,Corner Hobby,,,,,,,,4.90,EUR,,,,,',
+      'army,shop total,Corner Hobby,,,,,,,,24.59,EUR,,,,,',
+      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"04006381333931",20.1,12.54,,',
+      'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,',
+      'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,,,',
+      'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,below this shop\'s least order of 5.00 EUR',
+      'army,total,,,,,,,,,24.89,EUR,,,,,not proved to be the cheapest: at most 1.40 EUR above the best possible',
+      'army,no offer,,,Moss,,,,,,,,,,,3.15,',
+      'shelf,pot,Corner Hobby,Moss twins,Moss,17,dropper,2,1,5.60,5.60,EUR,,1.5,31.14,,',
+      'shelf,goods,Corner Hobby,,,,,,,,5.60,EUR,,,,,',
+      'shelf,postage,Corner Hobby,,,,,,,,-4.90,EUR,,,,,',
+      "shelf,shop total,Corner Hobby,,,,,,,,0.70,EUR,,,,,together with the army's order the goods travel free",
+      'shelf,total,,,,,,,,,0.70,EUR,,,,,',
+      'both,total,,,,,,,,,25.59,EUR,,,,,',
       '',
     ]);
   });
@@ -83,7 +89,7 @@ describe('writeReorderCsv', () => {
       totalMinor: goodsMinor + 99,
       note: '',
     };
-    const group = { for: 'army' as const, shops: [shop], totalMinor: shop.totalMinor, unmet: [] };
+    const group = { for: 'army' as const, shops: [shop], totalMinor: shop.totalMinor, note: '', unmet: [] };
     const rows = readBack({ ...reorderExample, groups: [group], totalMinor: group.totalMinor });
     const cents = (entry: string) =>
       rows
@@ -95,8 +101,31 @@ describe('writeReorderCsv', () => {
     expect(rows.filter((row) => row.entry === 'pot' && row.price !== '')).toHaveLength(40);
   });
 
+  it.each([
+    ['a list by hand', reorderExample],
+    ['a plan by the real stages', viewReorder(examplePlan)],
+  ])('adds up with sets and postage that comes back: %s', (_, view) => {
+    const rows = readBack(view);
+    const cents = (entry: string, whom = '') =>
+      rows
+        .filter((row) => row.entry === entry && (whom === '' ? row.for !== 'both' : row.for === whom))
+        .reduce((sum, row) => sum + Math.round(Number(row.cost) * 100), 0);
+    expect(rows.some((row) => row.entry === 'postage' && Number(row.cost) < 0)).toBe(true);
+    for (const whom of ['army', 'shelf']) {
+      expect(cents('pot', whom) + cents('postage', whom)).toBe(cents('total', whom));
+      expect(cents('pot', whom)).toBe(cents('goods', whom));
+      expect(cents('shop total', whom)).toBe(cents('total', whom));
+    }
+    expect(cents('total')).toBe(cents('total', 'both'));
+    for (const row of rows.filter(({ entry }) => entry === 'pot'))
+      expect(row).toMatchObject({
+        'covers ml': expect.stringMatching(/./),
+        'left over ml': expect.stringMatching(/./),
+      });
+  });
+
   it('says so when there is nothing to buy', () => {
-    const group = { for: 'army' as const, shops: [], totalMinor: 0, unmet: [] };
+    const group = { for: 'army' as const, shops: [], totalMinor: 0, note: '', unmet: [] };
     const rows = readBack({ ...reorderExample, groups: [group], totalMinor: 0 });
     expect(rows).toHaveLength(1);
     expect(rows[0]).toMatchObject({ for: 'army', entry: 'total', cost: '0.00' });

@@ -16,6 +16,7 @@ describe('viewReorder', () => {
         {
           for: 'army',
           totalMinor: 740,
+          note: '',
           unmet: [{ paint: 'Rust hush', ml: 4.05 }],
           shops: [
             {
@@ -36,6 +37,8 @@ describe('viewReorder', () => {
                       sizeMl: 17,
                       container: 'dropper',
                       count: 1,
+                      coversMl: 8.02,
+                      overMl: 8.3,
                       code: '6291041500213',
                     },
                   ],
@@ -47,6 +50,7 @@ describe('viewReorder', () => {
         {
           for: 'shelf',
           totalMinor: 640,
+          note: '',
           unmet: [],
           shops: [
             {
@@ -61,7 +65,17 @@ describe('viewReorder', () => {
                   count: 1,
                   priceMinor: 640,
                   costMinor: 640,
-                  pots: [{ paint: 'Lamp white', sizeMl: 17, container: 'dropper', count: 2, code: '' }],
+                  pots: [
+                    {
+                      paint: 'Lamp white',
+                      sizeMl: 17,
+                      container: 'dropper',
+                      count: 2,
+                      coversMl: 1.734,
+                      overMl: 30.906,
+                      code: '',
+                    },
+                  ],
                 },
               ],
             },
@@ -77,6 +91,14 @@ describe('viewReorder', () => {
     expect(group?.shops[0]?.note).toBe("together with the army's order the goods travel free");
   });
 
+  it('says how far above the best an order may lie', () => {
+    const order = { ...smallOrder, status: 'not proved' as const, aboveBestMinor: 140 };
+    expect(viewReorder({ ...smallPlan, order }).groups.map(({ note }) => note)).toEqual([
+      'not proved to be the cheapest: at most 1.40 EUR above the best possible',
+      '',
+    ]);
+  });
+
   it('has one empty group where there is nothing to buy', () => {
     const order = {
       ...smallOrder,
@@ -87,7 +109,7 @@ describe('viewReorder', () => {
       unmet: [],
     };
     const view = viewReorder({ ...smallPlan, order, restock: undefined });
-    expect(view.groups).toEqual([{ for: 'army', shops: [], totalMinor: 0, unmet: [] }]);
+    expect(view.groups).toEqual([{ for: 'army', shops: [], totalMinor: 0, note: '', unmet: [] }]);
   });
 
   it('adds up for a plan by the real stages: lines to goods, goods and postage to totals', () => {
