@@ -1,7 +1,7 @@
 // Order: the whole order as one integer program. In: needs, offers, shops. Out: columns and rows, and what they mean.
 import type { OrderNeed } from '../model/plan.js';
 import type { Shop } from '../model/sheets.js';
-import type { Ware } from './list-wares.js';
+import { findHolders, type Holders, type Ware } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
 
 /** A shop's columns: 1 where it is bought from; 1 where its postage is waived. */
@@ -15,6 +15,7 @@ export interface OrderProgram {
   readonly program: IntegerProgram;
   /** Column i counts ware i. */
   readonly wares: readonly Ware[];
+  readonly holders: Holders;
   readonly shops: ReadonlyMap<string, ShopColumns>;
 }
 
@@ -35,17 +36,18 @@ export interface Demand {
  * `free <= used`. Needs must lie within what the offers hold.
  */
 export function buildProgram({ needs, wares, held, shops }: Demand): OrderProgram {
+  const holders = findHolders(wares);
   const columns: Column[] = wares.map(({ offer, most }, index) => {
     const lower = held[index] ?? 0;
     return whole(offer.priceMinor, Math.max(most, lower), lower);
   });
-  const rows: Row[] = needs.map((need) => coverRow(need, wares));
+  const rows: Row[] = needs.map((need) => coverRow(need, holders));
   const shopColumns = new Map<string, ShopColumns>();
   for (const shop of new Set(wares.map(({ offer }) => offer.shop))) {
     const terms = shops.get(shop) ?? { shop, postageMinor: 0 };
     shopColumns.set(shop, addShop(terms, wares, columns, rows));
   }
-  return { program: { columns, rows }, wares, shops: shopColumns };
+  return { program: { columns, rows }, wares, holders, shops: shopColumns };
 }
 
 const whole = (cost: number, upper: number, lower = 0): Column => ({ cost, lower, upper, integer: true });
@@ -56,13 +58,10 @@ const atLeast = (lower: number, terms: Row['terms']): Row => ({
 });
 
 /** The cover of one paint. Coefficients above the need are cut to it, which bounds the relaxation from nearer. */
-function coverRow({ paint, ml: need }: OrderNeed, wares: readonly Ware[]): Row {
+function coverRow({ paint, ml: need }: OrderNeed, holders: Holders): Row {
   return atLeast(
     need,
-    wares.flatMap(({ mlOf }, column): [number, number][] => {
-      const ml = mlOf.get(paint);
-      return ml === undefined ? [] : [[column, Math.min(ml, need)]];
-    }),
+    (holders.get(paint) ?? []).map(({ column, ml }) => [column, Math.min(ml, need)]),
   );
 }
 

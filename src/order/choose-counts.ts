@@ -3,7 +3,7 @@
 import type { OrderNeed } from '../model/plan.js';
 import { buildProgram, columnsOf, type OrderProgram } from './build-program.js';
 import { findFirstOrder } from './first-order.js';
-import { type Held, listWares, type Market } from './list-wares.js';
+import { type Held, heldMl, listWares, type Market } from './list-wares.js';
 import { settleTies } from './settle-ties.js';
 import type { Limits, OnProgress, Solution, Solve } from './solver/integer-program.js';
 import { type Chosen, costOfCounts } from './write-order.js';
@@ -51,7 +51,7 @@ async function search(needs: readonly OrderNeed[], market: Market, buying: Buyin
   }
   const held = wares.map(({ offer }) => buying.held?.get(offer) ?? 0);
   const order = buildProgram({ needs, wares, held, shops: market.shops });
-  const first = findFirstOrder(needs, wares, market).map((count, index) => Math.max(count, held[index] ?? 0));
+  const first = findFirstOrder(needs, order, market).map((count, index) => Math.max(count, held[index] ?? 0));
   const program = { ...order.program, start: columnsOf(order, first, market.shops) };
   const solution = await buying.solve(program, buying.limits, buying.onProgress);
   return { chosen: choose(solution, { order, needs, market, first }), order };
@@ -83,14 +83,8 @@ function choose(solution: Solution, { order, needs, market, first }: Tried): Cho
 }
 
 /** True where rounding to whole counts left every need covered. */
-function covers(counts: readonly number[], needs: readonly OrderNeed[], { wares }: OrderProgram): boolean {
-  return needs.every(({ paint, ml }) => {
-    const got = wares.reduce(
-      (sum, { mlOf }, index) => sum + (counts[index] ?? 0) * (mlOf.get(paint) ?? 0),
-      0,
-    );
-    return got >= ml - 1e-6;
-  });
+function covers(counts: readonly number[], needs: readonly OrderNeed[], { holders }: OrderProgram): boolean {
+  return needs.every(({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) >= ml - 1e-6);
 }
 
 function recount(chosen: Chosen, counts: readonly number[], market: Market): Chosen {

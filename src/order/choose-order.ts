@@ -2,7 +2,8 @@
 import type { Order, OrderNeed } from '../model/plan.js';
 import { type Buying, settledCounts } from './choose-counts.js';
 import { askEachShop, weighSets } from './explain-order.js';
-import { listWares, type Market, supplyMl } from './list-wares.js';
+import type { Market } from './list-wares.js';
+import { measureSupply, splitNeeds } from './split-needs.js';
 import { type Chosen, writeOrder } from './write-order.js';
 
 /**
@@ -15,7 +16,7 @@ export async function chooseOrder(
   market: Market,
   buying: Buying,
 ): Promise<Order> {
-  const { within, unmet } = splitNeeds(needs, market);
+  const { within, unmet } = splitNeeds(needs, measureSupply(market));
   const chosen = await settledCounts(within, market, buying);
   const explained = { market, buying, chosen };
   return {
@@ -24,19 +25,6 @@ export async function chooseOrder(
     unmet,
     passedOver: await weighSets(within, explained),
     fromOneShop: await askEachShop(within, explained),
-  };
-}
-
-/** Each need up to what the offers hold, and what is beyond them. */
-export function splitNeeds(
-  needs: readonly OrderNeed[],
-  market: Market,
-): { readonly within: readonly OrderNeed[]; readonly unmet: readonly OrderNeed[] } {
-  const wares = listWares(needs, market);
-  const split = needs.map(({ paint, ml }) => ({ paint, ml, heldMl: Math.min(ml, supplyMl(paint, wares)) }));
-  return {
-    within: split.flatMap(({ paint, heldMl }) => (heldMl > 0 ? [{ paint, ml: heldMl }] : [])),
-    unmet: split.flatMap(({ paint, ml, heldMl }) => (ml - heldMl > 1e-9 ? [{ paint, ml: ml - heldMl }] : [])),
   };
 }
 

@@ -1,11 +1,11 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
 import type { OrderNeed, Stair, Stairs } from '../model/plan.js';
 import { type Buying, cheapestCounts } from './choose-counts.js';
-import { splitNeeds } from './choose-order.js';
-import type { Market } from './list-wares.js';
+import { findHolders, heldMl, type Market } from './list-wares.js';
+import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
 
-/** Steps drawn at the most; past them the staircase takes wider strides and says so. */
+/** Steps drawn at the most; past half of them the staircase takes strides that reach the end, and says so. */
 const mostSteps = 60;
 
 /** What a climb needs to know. */
@@ -24,41 +24,36 @@ export interface Climb {
  */
 export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): Promise<Stairs> {
   const most = 2 * figures;
-  const stride = Math.ceil(most / mostSteps);
+  const supply = measureSupply(market);
+  const withinAt = (count: number): readonly OrderNeed[] => splitNeeds(toBuyAt(count), supply).within;
   const steps: Stair[] = [];
-  let at = figures === 0 ? 1 : 0;
-  let before: Chosen | undefined;
-  let strode = false;
-  while (at <= most) {
-    const { within } = splitNeeds(toBuyAt(at), market);
-    const chosen = await cheapestCounts(within, market, buying);
+  let missingAt = (_count: number): string[] => [];
+  let everyStep = true;
+  for (let at = figures === 0 ? 1 : 0; at <= most; ) {
+    const chosen = await cheapestCounts(withinAt(at), market, buying);
     steps.push({
       figures: at,
       cashMinor: Math.max(chosen.totalMinor, steps.at(-1)?.cashMinor ?? 0),
-      because: before === undefined ? [] : uncovered(within, before),
+      because: missingAt(at),
       proved: chosen.aboveBestMinor === 0,
     });
-    before = chosen;
-    const next =
-      1 + lastCovered(at, most, (n) => uncovered(splitNeeds(toBuyAt(n), market).within, chosen).length === 0);
-    const isCrowded = steps.length > mostSteps / 2 && next < at + stride;
-    strode ||= isCrowded;
-    at = isCrowded ? at + stride : next;
+    const holders = findHolders(chosen.wares);
+    missingAt = (count) => uncovered(withinAt(count), (paint) => heldOf(holders, paint, chosen));
+    const next = 1 + lastCovered(at, most, (count) => missingAt(count).length === 0);
+    const widest = at + Math.ceil((most - at) / Math.max(1, mostSteps - steps.length));
+    const isCrowded = steps.length > mostSteps / 2 && next < widest;
+    everyStep &&= !isCrowded;
+    at = isCrowded ? widest : next;
   }
-  return { steps, mostFigures: most, everyStep: !strode };
+  return { steps, mostFigures: most, everyStep };
 }
 
+const heldOf = (holders: ReturnType<typeof findHolders>, paint: string, { counts }: Chosen): number =>
+  heldMl(holders, paint, (column) => counts[column] ?? 0);
+
 /** Paints of which an order does not hold enough. */
-function uncovered(needs: readonly OrderNeed[], { wares, counts }: Chosen): string[] {
-  return needs
-    .filter(({ paint, ml }) => {
-      const got = wares.reduce(
-        (sum, { mlOf }, index) => sum + (counts[index] ?? 0) * (mlOf.get(paint) ?? 0),
-        0,
-      );
-      return ml - got > 1e-6;
-    })
-    .map(({ paint }) => paint);
+function uncovered(needs: readonly OrderNeed[], held: (paint: string) => number): string[] {
+  return needs.filter(({ paint, ml }) => ml - held(paint) > 1e-6).map(({ paint }) => paint);
 }
 
 /** The last number from `low` to `high` that is covered, where `low` is and no number past an uncovered one is. */
@@ -70,9 +65,4 @@ function lastCovered(low: number, high: number, isCovered: (figures: number) => 
     else to = middle - 1;
   }
   return from;
-}
-
-/** The least cash for a number of figures: the last step at or below it. */
-export function cashAt({ steps }: Stairs, figures: number): number {
-  return steps.findLast((step) => step.figures <= figures)?.cashMinor ?? 0;
 }

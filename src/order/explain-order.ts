@@ -1,7 +1,8 @@
 // Order: why this order. In: needs, market, what was chosen. Out: sets passed over, and all from one shop.
 import type { OneShop, OrderNeed, PassedOver } from '../model/plan.js';
 import { type Buying, cheapestCounts } from './choose-counts.js';
-import { listWares, type Market, supplyMl, type Ware } from './list-wares.js';
+import type { Market, Ware } from './list-wares.js';
+import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
 
 interface Explained {
@@ -59,7 +60,7 @@ export async function askEachShop(
   const able = shops.map((shop) => ({ shop, alone: aloneIn(shop, market) }));
   const found: OneShop[] = [];
   for (const { shop, alone } of able) {
-    if (!holdsAll(needs, alone)) continue;
+    if (splitNeeds(needs, measureSupply(alone)).unmet.length > 0) continue;
     const { totalMinor, aboveBestMinor } = await cheapestCounts(needs, alone, short(buying));
     if (aboveBestMinor === 0) found.push({ shop, totalMinor });
   }
@@ -70,11 +71,6 @@ const aloneIn = (shop: string, market: Market): Market => ({
   ...market,
   offers: market.offers.filter((offer) => offer.shop === shop),
 });
-
-function holdsAll(needs: readonly OrderNeed[], market: Market): boolean {
-  const wares = listWares(needs, market);
-  return needs.every(({ paint, ml }) => supplyMl(paint, wares) >= ml);
-}
 
 const short = ({ solve, limits }: Buying): Buying => ({
   solve,

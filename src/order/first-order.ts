@@ -1,8 +1,14 @@
 // Order: a first order, quick and not proved, for the solver to better. In: needs, wares, market. Out: counts.
 import type { OrderNeed } from '../model/plan.js';
 import { choosePots, type Pack } from './choose-pots.js';
-import type { Market, Ware } from './list-wares.js';
+import type { Holders, Market, Ware } from './list-wares.js';
 import { costOfCounts } from './write-order.js';
+
+/** Wares, and which of them hold each paint. */
+interface Shelves {
+  readonly wares: readonly Ware[];
+  readonly holders: Holders;
+}
 
 /**
  * The cheapest of: every paint by itself from all shops, and from each shop alone; sets of several paints are not
@@ -11,45 +17,51 @@ import { costOfCounts } from './write-order.js';
  */
 export function findFirstOrder(
   needs: readonly OrderNeed[],
-  wares: readonly Ware[],
+  { wares, holders }: Shelves,
   market: Market,
 ): readonly number[] {
   const shops = [...new Set(wares.map(({ offer }) => offer.shop))];
   const ways = [undefined, ...shops]
-    .map((shop) => byPaint(needs, wares, shop))
+    .map((shop) => byPaint(needs, { wares, holders }, shop))
     .filter((counts) => counts !== undefined)
     .filter((counts) => reachesLeastOrders(wares, counts, market))
     .map((counts) => ({ counts, costMinor: costOfCounts(wares, counts, market) }));
   return ways.sort((a, b) => a.costMinor - b.costMinor)[0]?.counts ?? wares.map(({ most }) => most);
 }
 
-/** The cheapest whole pots for each paint by itself, from one shop or all. */
-function byPaint(needs: readonly OrderNeed[], wares: readonly Ware[], shop?: string): number[] | undefined {
+/** The cheapest whole pots for each paint by itself, from one shop or all; undefined where they do not cover it. */
+function byPaint(
+  needs: readonly OrderNeed[],
+  { wares, holders }: Shelves,
+  shop?: string,
+): number[] | undefined {
   const counts = wares.map(() => 0);
   for (const { paint, ml } of needs) {
-    const held = wares.flatMap((ware, index) =>
-      ware.mlOf.size === 1 && ware.mlOf.has(paint) && (shop === undefined || ware.offer.shop === shop)
-        ? [{ index, pack: packOf(ware, paint) }]
-        : [],
-    );
-    const chosen = choosePots(
-      ml,
-      held.map(({ pack }) => pack),
-    );
+    const packs = (holders.get(paint) ?? []).flatMap((holder) => packsOf(holder, wares[holder.column], shop));
+    const chosen = choosePots(ml, packs);
     if (chosen === undefined) return undefined;
-    held.forEach(({ index }, place) => {
-      counts[index] = chosen[place] ?? 0;
+    packs.forEach(({ column }, place) => {
+      counts[column] = chosen[place] ?? 0;
     });
   }
   return counts;
 }
 
-const packOf = ({ offer, mlOf, pots, limit }: Ware, paint: string): Pack => ({
-  ml: mlOf.get(paint) ?? 0,
-  priceMinor: offer.priceMinor,
-  pots,
-  limit,
-});
+interface PlacedPack extends Pack {
+  readonly column: number;
+}
+
+/** The holder as a pack; none for a set of several paints, or one of another shop. */
+function packsOf(
+  { column, ml }: { column: number; ml: number },
+  ware: Ware | undefined,
+  shop: string | undefined,
+): PlacedPack[] {
+  if (ware === undefined || ware.mlOf.size > 1) return [];
+  const { offer, pots, limit } = ware;
+  if (shop !== undefined && offer.shop !== shop) return [];
+  return [{ column, ml, priceMinor: offer.priceMinor, pots, limit }];
+}
 
 function reachesLeastOrders(wares: readonly Ware[], counts: readonly number[], { shops }: Market): boolean {
   const goods = new Map<string, number>();

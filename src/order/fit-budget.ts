@@ -2,9 +2,9 @@
 import type { OrderNeed, UnitDemand } from '../model/plan.js';
 import { buildProgram } from './build-program.js';
 import { type Buying, cheapestCounts } from './choose-counts.js';
-import { splitNeeds } from './choose-order.js';
 import { listWares, type Market } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
+import { measureSupply, splitNeeds } from './split-needs.js';
 
 /** What a fit works from. */
 export interface Fitting {
@@ -80,7 +80,7 @@ async function wholeLevels(levels: readonly number[][], fitting: Fitting): Promi
 
 /** The least cash for so many figures of each unit. */
 export async function cashFor(counts: readonly number[], fitting: Fitting): Promise<number> {
-  const { within } = splitNeeds(toBuy(counts, fitting), fitting.market);
+  const { within } = splitNeeds(toBuy(counts, fitting), measureSupply(fitting.market));
   return (await cheapestCounts(within, fitting.market, fitting.buying)).totalMinor;
 }
 
@@ -139,7 +139,7 @@ function programOf(level: readonly number[], finished: readonly number[], fittin
   const full = demands.map(({ figures }, index) =>
     level.includes(index) ? figures : (finished[index] ?? 0),
   );
-  const { within, unmet } = splitNeeds(toBuy(full, fitting), market);
+  const { within, unmet } = splitNeeds(toBuy(full, fitting), measureSupply(market));
   const wares = listWares(within, market);
   const order = buildProgram({ needs: [], wares, held: [], shops: market.shops });
   const columns: Column[] = [...order.program.columns];
@@ -171,10 +171,7 @@ function programOf(level: readonly number[], finished: readonly number[], fittin
     fitting,
   );
   for (const { paint } of within) {
-    const bought = wares.flatMap(({ mlOf }, column): [number, number][] => {
-      const ml = mlOf.get(paint);
-      return ml === undefined ? [] : [[column, ml]];
-    });
+    const bought = (order.holders.get(paint) ?? []).map(({ column, ml }): [number, number] => [column, ml]);
     const used = units.flatMap(({ demand, figures, sittings }): [number, number][] => [
       [figures, -(demand.perFigureMl.get(paint) ?? 0)],
       [sittings, -(demand.perSittingMl.get(paint) ?? 0)],

@@ -53,7 +53,7 @@ export function listWares(needs: readonly OrderNeed[], market: Market, held: Hel
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Shops whose offers, all of them together, reach the least order. */
-function openShops(offers: readonly Offer[], shops: Market['shops']): Set<string> {
+export function openShops(offers: readonly Offer[], shops: Market['shops']): Set<string> {
   const most = new Map<string, number>();
   for (const { shop, priceMinor, available } of offers) {
     const sum =
@@ -106,10 +106,23 @@ function dropSpareFillers(wares: readonly Ware[], shops: Market['shops'], held: 
   });
 }
 
-/** All that the wares hold of a paint. */
-export function supplyMl(paint: string, wares: readonly Ware[]): number {
-  return wares.reduce((sum, { mlOf, limit }) => {
-    const ml = mlOf.get(paint);
-    return ml === undefined ? sum : sum + ml * limit;
-  }, 0);
+/** Which wares hold a paint: the ware's place in the list, and usable ml in one of it. */
+export type Holders = ReadonlyMap<string, readonly { readonly column: number; readonly ml: number }[]>;
+
+/** The holders of every paint, looked up once for a whole list of wares. */
+export function findHolders(wares: readonly Ware[]): Holders {
+  const holders = new Map<string, { column: number; ml: number }[]>();
+  for (const [column, { mlOf }] of wares.entries()) {
+    for (const [paint, ml] of mlOf) {
+      const known = holders.get(paint);
+      if (known === undefined) holders.set(paint, [{ column, ml }]);
+      else known.push({ column, ml });
+    }
+  }
+  return holders;
+}
+
+/** Usable ml of a paint in so many of each ware. */
+export function heldMl(holders: Holders, paint: string, countOf: (column: number) => number): number {
+  return (holders.get(paint) ?? []).reduce((sum, { column, ml }) => sum + ml * countOf(column), 0);
 }

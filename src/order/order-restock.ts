@@ -4,8 +4,9 @@ import type { Order, OrderNeed, PaintStock, ShopBill } from '../model/plan.js';
 import type { Offer } from '../model/sheets.js';
 import { billShops } from './bill-shops.js';
 import { type Buying, settledCounts } from './choose-counts.js';
-import { splitNeeds, statusOf } from './choose-order.js';
+import { statusOf } from './choose-order.js';
 import type { Market } from './list-wares.js';
+import { measureSupply, splitNeeds } from './split-needs.js';
 import { writeOrder } from './write-order.js';
 
 /**
@@ -18,7 +19,7 @@ export async function orderRestock(
   market: Market,
   buying: Buying,
 ): Promise<Order> {
-  const { within, unmet } = splitNeeds(needsOfBoth(stock), market);
+  const { within, unmet } = splitNeeds(needsOfBoth(stock), measureSupply(market));
   const held = countsOf(army, market);
   const both = await settledCounts(within, market, { ...buying, held });
   const counts = both.wares.map(({ offer }, index) => (both.counts[index] ?? 0) - (held.get(offer) ?? 0));

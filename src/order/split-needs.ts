@@ -1,0 +1,33 @@
+// Order: what can be met and what can't. In: needs, market. Out: each need up to what the offers hold, and the rest.
+import type { OrderNeed } from '../model/plan.js';
+import { type Market, openShops, usableMlOf } from './list-wares.js';
+
+/** All the usable ml of each paint that can be bought; Infinity where an offer has no limit. */
+export type Supply = ReadonlyMap<string, number>;
+
+/** Adds up the offers of every shop that can reach its own least order. */
+export function measureSupply({ offers, shops, assumptions }: Market): Supply {
+  const open = openShops(offers, shops);
+  const supply = new Map<string, number>();
+  for (const { shop, pots, available = Number.POSITIVE_INFINITY } of offers) {
+    for (const pot of open.has(shop) && available > 0 ? pots : []) {
+      const ml = usableMlOf(pot, assumptions) * pot.count * available;
+      supply.set(pot.paint, (supply.get(pot.paint) ?? 0) + ml);
+    }
+  }
+  return supply;
+}
+
+/** What of some needs lies within a supply, and what is beyond it. */
+export interface SplitNeeds {
+  readonly within: readonly OrderNeed[];
+  readonly unmet: readonly OrderNeed[];
+}
+
+export function splitNeeds(needs: readonly OrderNeed[], supply: Supply): SplitNeeds {
+  const split = needs.map(({ paint, ml }) => ({ paint, ml, heldMl: Math.min(ml, supply.get(paint) ?? 0) }));
+  return {
+    within: split.flatMap(({ paint, heldMl }) => (heldMl > 0 ? [{ paint, ml: heldMl }] : [])),
+    unmet: split.flatMap(({ paint, ml, heldMl }) => (ml - heldMl > 1e-9 ? [{ paint, ml: ml - heldMl }] : [])),
+  };
+}

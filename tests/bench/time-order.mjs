@@ -1,0 +1,36 @@
+// Bench: the sample's order in this fresh process. Out: ms of the proved order alone (the solver's start included),
+// of the whole order step (with its reasons and the shelf's order), and of the staircase after it, as JSON.
+import { addUpDemands } from '../../dist/estimate/add-up-demands.js';
+import { estimateArmy } from '../../dist/estimate/estimate-army.js';
+import { listDemands } from '../../dist/estimate/list-demands.js';
+import { settledCounts } from '../../dist/order/choose-counts.js';
+import { chooseOrder } from '../../dist/order/choose-order.js';
+import { climbStairs } from '../../dist/order/climb-stairs.js';
+import { orderRestock } from '../../dist/order/order-restock.js';
+import { prepareBuying } from '../../dist/order/prepare-buying.js';
+import { measureSupply, splitNeeds } from '../../dist/order/split-needs.js';
+import { openSolver, registry } from '../../dist/plan-army.js';
+import { readSheets } from '../../dist/sheets/read-sheets.js';
+import { findMissing, findShort, takeStock } from '../../dist/stock/take-stock.js';
+
+const known = { assumptions: registry, today: '2026-11-02' };
+const { sheets } = await readSheets('sample-data/low-sluice', known);
+const estimate = estimateArmy(sheets, registry);
+const stock = takeStock(sheets, estimate.needs, registry);
+const market = { offers: sheets.offers, shops: sheets.shops, assumptions: registry };
+const needs = findShort(stock);
+
+const started = performance.now();
+const solver = openSolver();
+const buying = prepareBuying({ solve: solver.solve });
+await settledCounts(splitNeeds(needs, measureSupply(market)).within, market, buying);
+const proved = performance.now();
+const army = await chooseOrder(needs, market, buying);
+await orderRestock({ stock, army }, market, buying);
+const ordered = performance.now();
+const needsAt = addUpDemands([...listDemands(estimate, 1), ...listDemands(estimate, 1, true)]);
+const figures = sheets.army.reduce((sum, { count }) => sum + count, 0);
+await climbStairs({ toBuyAt: (count) => findMissing(needsAt(count), stock), figures, market, buying });
+const climbed = performance.now();
+await solver.close();
+console.log(JSON.stringify({ order: proved - started, step: ordered - started, stairs: climbed - ordered }));
