@@ -1,8 +1,10 @@
 // Report front: joins charts and templates. In: a ReportView. Out: one self-contained HTML file as text.
 import { drawCostBar, drawPiece } from './charts/draw-cost-bar.js';
 import { drawDab, drawSpread, drawSwatch } from './charts/draw-dab.js';
+import { drawDoneBar } from './charts/draw-done-bar.js';
 import { drawPalette } from './charts/draw-palette.js';
 import { drawPotAxis, drawPotBar } from './charts/draw-pot-bar.js';
+import { drawStairs } from './charts/draw-stairs.js';
 import { drawUseBar } from './charts/draw-use-bar.js';
 import { fillTemplates } from './html/fill-templates.js';
 import type { ReportView } from './view/report-view.js';
@@ -15,6 +17,8 @@ export function renderReport(view: ReportView): Promise<string> {
     drawPotAxis,
     drawCostBar,
     drawPiece,
+    drawDoneBar,
+    drawStairs,
     drawUseBar,
     drawDab,
     drawSwatch,

@@ -1,27 +1,10 @@
-// Export: plan.json. In: the description of a plan. Out: its text in chunks, so that a million lines never stand in one
+// Export: plan.json. In: the description of a plan. Out: its text in pieces, so that a million lines never stand in one
 // string. Each entry of a list has a line of its own.
 import type { PlanDescription } from '../view/describe-plan.js';
 import type { SharedEntries } from '../view/describe-work.js';
 
-/** Characters after which a chunk is handed on. */
-const chunkLength = 65_536;
-
-/** The whole file, ending in a line feed. The same plan gives the same text, whatever the chunks. */
+/** The whole file, ending in a line feed; a piece is an entry, or all lines of one unit. */
 export function* writePlanJson(plan: PlanDescription): Generator<string, void, undefined> {
-  let waiting: string[] = [];
-  let length = 0;
-  for (const piece of writePieces(plan)) {
-    waiting.push(piece);
-    length += piece.length;
-    if (length < chunkLength) continue;
-    yield waiting.join('');
-    waiting = [];
-    length = 0;
-  }
-  yield waiting.join('');
-}
-
-function* writePieces(plan: PlanDescription): Generator<string, void, undefined> {
   let before = '{';
   for (const [key, value] of Object.entries(plan)) {
     yield `${before}\n"${key}":`;

@@ -4,8 +4,10 @@ import { readFile } from 'node:fs/promises';
 /** Parts of the page, each a file of its own in templates/. */
 const partialNames = [
   'answer',
+  'budget',
   'pots',
   'shopping',
+  'stairs',
   'costs',
   'cost-tables',
   'use',
@@ -23,6 +25,8 @@ const lookNames = [
   'drawings',
   'pots',
   'tables',
+  'stairs',
+  'budget',
   'matter',
   'narrow',
   'paper',

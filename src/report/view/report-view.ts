@@ -1,7 +1,10 @@
 // Report view: the contract between plan and page. Every text here is plain text, rounded and worded; templates and
 // charts add nothing but drawing. Lengths of drawn things are shares (1 = the whole, or what the army needs).
 
+import type { BudgetView } from './budget-view.js';
 import type { CostsView } from './cost-view.js';
+import type { ShoppingView } from './shopping-view.js';
+import type { StairsView } from './stairs-view.js';
 import type { TrustView } from './trust-view.js';
 
 export interface ReportView {
@@ -13,8 +16,12 @@ export interface ReportView {
   /** The paints of the army in the order in which they first go on. */
   readonly palette: PaletteView;
   readonly answer: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+  /** Undefined where no budget was given. */
+  readonly budget: BudgetView | undefined;
   readonly pots: PotsView;
   readonly shopping: ShoppingView;
+  /** Undefined for an army of nobody. */
+  readonly stairs: StairsView | undefined;
   readonly costs: CostsView;
   readonly use: UseView;
   readonly ground: GroundView;
@@ -79,46 +86,6 @@ export interface PotBar {
   readonly keepShare: number | undefined;
   readonly title: string;
   readonly says: string;
-}
-
-export interface ShoppingView {
-  readonly lead: string;
-  /** Of the amounts to buy; prices are the painter's own. */
-  readonly trust: TrustView;
-  readonly groups: readonly ShoppingGroup[];
-  /** Both groups together; '' where only one has anything to buy. */
-  readonly bothTotal: string;
-}
-
-export interface ShoppingGroup {
-  readonly title: string;
-  readonly says: string;
-  readonly shops: readonly ShoppingShop[];
-  readonly total: string;
-  readonly unmet: readonly { readonly paint: string; readonly hex: string; readonly missing: string }[];
-}
-
-export interface ShoppingShop {
-  readonly shop: string;
-  readonly lines: readonly ShoppingLine[];
-  readonly goods: string;
-  readonly postage: string;
-  readonly total: string;
-  readonly note: string;
-}
-
-export interface ShoppingLine {
-  readonly offer: string;
-  readonly count: string;
-  readonly price: string;
-  readonly cost: string;
-  readonly pots: readonly {
-    readonly paint: string;
-    readonly hex: string;
-    /** `2 pots of 17 ml` */
-    readonly what: string;
-    readonly code: string;
-  }[];
 }
 
 export interface UseView {

@@ -2,6 +2,7 @@
 import { zeroMinor } from '../../model/money.js';
 import type { Order, PaintStock } from '../../model/plan.js';
 import type { AnswerFigure, ReportView } from './report-view.js';
+import { wordBudget } from './view-budget.js';
 import type { ViewInputs } from './view-inputs.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
@@ -77,7 +78,8 @@ function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure
   return {
     question: 'What must I buy?',
     figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
-    detail: `${wordOrder(order, words)}${wordUnmet(order, words)}${shelf}`.trimStart(),
+    detail:
+      `${wordOrder(order, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
     trust,
   };
 }
@@ -92,8 +94,13 @@ function wordOrder({ lines, bills, postageMinor, unmet }: Order, words: NumberWo
   return `${countOf(words, pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}, ${postage}.`;
 }
 
+const wordAbove = ({ lines, aboveBestMinor }: Order, words: NumberWords): string =>
+  lines.length === 0 || aboveBestMinor === 0
+    ? ''
+    : ` Not proved: at most ${words.money(aboveBestMinor)} above the best possible.`;
+
 function wordUnmet({ unmet }: Order, words: NumberWords): string {
   if (unmet.length === 0) return '';
   const named = unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`);
-  return ` No shop in your sheets offers ${listOf(named)}.`;
+  return ` No offer covers ${listOf(named)}.`;
 }

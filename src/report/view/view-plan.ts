@@ -4,6 +4,7 @@ import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { ReportView } from './report-view.js';
 import { viewAnswer } from './view-answer.js';
+import { viewBudget } from './view-budget.js';
 import { viewCautions } from './view-cautions.js';
 import { viewCosts } from './view-costs.js';
 import { viewGround } from './view-ground.js';
@@ -12,6 +13,7 @@ import { viewPalette } from './view-palette.js';
 import { viewPots } from './view-pots.js';
 import { viewReorder } from './view-reorder.js';
 import { viewShopping } from './view-shopping.js';
+import { viewStairs } from './view-stairs.js';
 import { viewUse } from './view-use.js';
 import { countOf, wordDate } from './word-numbers.js';
 
@@ -34,8 +36,10 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     ],
     palette: viewPalette(plan, sums),
     answer: viewAnswer(inputs),
+    budget: viewBudget(inputs),
     pots: viewPots(inputs),
     shopping: viewShopping(inputs, viewReorder(plan)),
+    stairs: viewStairs(inputs),
     costs: viewCosts(inputs),
     use: viewUse(inputs),
     ground: viewGround({ ...inputs, problems }),

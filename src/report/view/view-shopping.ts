@@ -1,10 +1,14 @@
-// Report view: the reorder list in words. In: the plan and its ReorderView. Out: groups, shops, lines with prices as text.
-import type { Plan } from '../../model/plan.js';
-import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './reorder-view.js';
-import type { ShoppingGroup, ShoppingLine, ShoppingShop, ShoppingView } from './report-view.js';
+// Report view: the reorder list in words. In: the plan and its ReorderView. Out: groups, shops, lines with prices as text,
+// how good each order is, and what other ways would cost.
+import type { Order, Plan } from '../../model/plan.js';
+import type { ReorderGroup, ReorderShop, ReorderView } from './reorder-view.js';
+import type { OtherWay, ShoppingGroup, ShoppingShop, ShoppingView } from './shopping-view.js';
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
-import { countOf, type NumberWords } from './word-numbers.js';
+import { type LineInputs, viewLine } from './view-shopping-line.js';
+import { nameOf } from './word-name.js';
+import { listOf, type NumberWords } from './word-numbers.js';
+import { wordMore, wordProof } from './word-proof.js';
 
 const titles: Record<ReorderGroup['for'], { readonly title: string; readonly says: string }> = {
   army: { title: 'For this army', says: 'What the work still to be done needs beyond your shelf.' },
@@ -20,16 +24,15 @@ export function viewShopping({ plan, words, supplyTrust }: ViewInputs, reorder: 
   return {
     lead: wordLead(plan, reorder),
     trust: supplyTrust,
-    groups: reorder.groups.map((group) => viewGroup(group, plan, words)),
+    groups: reorder.groups.map((group) => {
+      const order = group.for === 'shelf' ? (plan.restock ?? plan.order) : plan.order;
+      return viewGroup(group, { plan, order, words });
+    }),
     bothTotal: isBoth ? words.money(reorder.totalMinor) : '',
   };
 }
 
-function wordLead({ order, restock, stock }: Plan, { groups }: ReorderView): string {
-  const how =
-    order.status === 'proved'
-      ? 'No order that covers the army costs less: every mix of pots, sets and shops was weighed, postage included. '
-      : '';
+function wordLead({ restock, stock }: Plan, { groups }: ReorderView): string {
   const low = restock === undefined && stock.some(({ runningLow }) => runningLow);
   const shelf = low
     ? 'Low pots are not on this list; the setting restock = shelf adds them in a group of their own.'
@@ -37,40 +40,69 @@ function wordLead({ order, restock, stock }: Plan, { groups }: ReorderView): str
   const codes = groups.some(({ shops }) => shops.length > 0)
     ? 'The same list is in reorder.csv and reorder.xlsx. '
     : '';
-  return `${how}${codes}${shelf}`.trim();
+  return `${codes}${shelf}`.trim();
 }
 
-function viewGroup(group: ReorderGroup, plan: Plan, words: NumberWords): ShoppingGroup {
+function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
+  const { plan, order, words } = inputs;
+  const { title, says } = titles[group.for];
   return {
-    ...titles[group.for],
-    shops: group.shops.map((shop) => viewShop(shop, plan, words)),
+    title,
+    says: `${says}${group.for === 'shelf' ? wordTogether(group, plan) : ''}`,
+    proof: wordProof(order, group.for, words),
+    shops: group.shops.map((shop) => viewShop(shop, group.for, inputs)),
     total: words.money(group.totalMinor),
     unmet: group.unmet.map(({ paint, ml }) => ({ paint, hex: hexOf(plan, paint), missing: words.ml(ml) })),
+    ways: viewWays(order, words),
   };
 }
 
-function viewShop(shop: ReorderShop, plan: Plan, words: NumberWords): ShoppingShop {
+const armyPays = ({ order }: Plan, shop: string): boolean => order.bills.some((bill) => bill.shop === shop);
+
+/** Postage of the shelf's group is only what it adds, so both orders must be sent as one. */
+function wordTogether({ shops }: ReorderGroup, plan: Plan): string {
+  return shops.some(({ shop }) => armyPays(plan, shop))
+    ? ' Send both orders to a shop as one: postage here is what this group adds to it.'
+    : '';
+}
+
+function viewShop(shop: ReorderShop, whom: ReorderGroup['for'], inputs: LineInputs): ShoppingShop {
+  const { plan, words } = inputs;
+  const { postageMinor } = shop;
+  const none = whom === 'shelf' && armyPays(plan, shop.shop) ? 'none more' : 'free';
   return {
     shop: shop.shop,
-    lines: shop.lines.map((line) => viewLine(line, plan, words)),
+    lines: shop.lines.map((line) => viewLine(line, shop, inputs)),
     goods: words.money(shop.goodsMinor),
-    postage: shop.postageMinor === 0 ? 'free' : words.money(shop.postageMinor),
+    postageLabel: postageMinor < 0 ? 'Postage back' : 'Postage',
+    postage: postageMinor === 0 ? none : words.money(postageMinor),
     total: words.money(shop.totalMinor),
     note: shop.note,
   };
 }
 
-function viewLine(line: ReorderLine, plan: Plan, words: NumberWords): ShoppingLine {
-  return {
-    offer: line.offer,
-    count: words.count(line.count),
-    price: words.money(line.priceMinor),
-    cost: words.money(line.costMinor),
-    pots: line.pots.map(({ paint, sizeMl, container, count, code }) => ({
-      paint,
-      hex: hexOf(plan, paint),
-      what: `${countOf(words, count, container)} of ${words.plain(sizeMl)}\u00a0ml`,
-      code,
+/** The order itself beside all from one shop and sets passed over, the cheapest first; alone it is not listed. */
+function viewWays(order: Order, words: NumberWords): OtherWay[] {
+  const { bills, totalMinor, fromOneShop, passedOver } = order;
+  const shops = bills.map(({ shop }) => nameOf(shop));
+  const isFromOne = bills.length === 1 ? bills[0]?.shop : undefined;
+  const others = [
+    ...fromOneShop
+      .filter(({ shop, totalMinor: all }) => shop !== isFromOne || all !== totalMinor)
+      .map(({ shop, totalMinor: all }) => ({ way: `All from ${nameOf(shop)}`, minor: all })),
+    ...passedOver.map(({ shop, offer, extraMinor }) => ({
+      way: `With ${nameOf(offer)} from ${nameOf(shop)}`,
+      minor: totalMinor + extraMinor,
     })),
-  };
+  ].sort((a, b) => a.minor - b.minor);
+  if (others.length === 0) return [];
+  const mine = { way: `This order, from ${listOf(shops)}`, total: words.money(totalMinor), more: '' };
+  return [
+    mine,
+    ...others.map(({ way, minor }) => ({
+      way,
+      total: words.money(minor),
+      more: wordMore(minor - totalMinor, words),
+    })),
+  ];
 }

@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { drawCostBar, drawPiece } from '../../../src/report/charts/draw-cost-bar.js';
 import { drawDab, drawSpread, drawSwatch } from '../../../src/report/charts/draw-dab.js';
+import { drawDoneBar } from '../../../src/report/charts/draw-done-bar.js';
 import { drawPalette } from '../../../src/report/charts/draw-palette.js';
 import { drawPotAxis, drawPotBar, fullShare } from '../../../src/report/charts/draw-pot-bar.js';
+import { drawStairs } from '../../../src/report/charts/draw-stairs.js';
 import { drawUseBar } from '../../../src/report/charts/draw-use-bar.js';
 import { escapeMarkup, percentOf, place } from '../../../src/report/charts/escape-markup.js';
 import type { PotBar } from '../../../src/report/view/report-view.js';
@@ -33,6 +35,8 @@ const goldens: readonly (readonly [name: string, svg: string])[] = [
   ['palette-empty', drawPalette({ says: 'No paints', bands: [] })],
   ['cost-bar', view.costs.units[0] === undefined ? '' : drawCostBar(view.costs.units[0].bar)],
   ['use-bar', view.use.paints[0] === undefined ? '' : drawUseBar(view.use.paints[0].bar)],
+  ['done-bar', drawDoneBar(0.6)],
+  ['stairs', view.stairs?.chart === undefined ? '' : drawStairs(view.stairs.chart)],
   ['piece', drawPiece('base-coat')],
   ['dab-quarter', drawDab(0.25)],
   ['swatch', drawSwatch('#5d7a3a')],

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Stairs } from '../../../src/model/plan.js';
 import { renderReport } from '../../../src/report/render-report.js';
 import { viewPlan } from '../../../src/report/view/view-plan.js';
 import { findBrowser } from '../../find-browser.mjs';
@@ -16,9 +17,22 @@ const folder = mkdtempSync(join(tmpdir(), 'halfpot-page-'));
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const hostileText = ` "><img src=x onerror=alert(1)></script>\u202e\u05d0\u05d1\u05d2 ${'unbroken'.repeat(12)}`;
 
+/** Sixty steps: long treads, low rises, many close together round the army's size, some not proved. */
+const steepStairs: Stairs = {
+  steps: Array.from({ length: 61 }, (_, at) => ({
+    figures: at < 20 ? at : at < 50 ? 180 + Math.floor(at * 0.8) : at * 7,
+    cashMinor: at === 0 ? 0 : 500 + at * (at % 3 === 0 ? 330 : 300) - (at % 3 === 0 ? 30 * (at - 1) : 0),
+    because: at === 0 ? [] : [at % 2 === 0 ? 'Nettle coat' : 'Pond wash'],
+    proved: at % 7 !== 6,
+  })),
+  mostFigures: 440,
+  everyStep: false,
+};
+
 let browser: Browser;
 let pageUrl: string;
 let hostileUrl: string;
+let stairsUrl: string;
 
 async function write(name: string, plan: typeof smallPlan): Promise<string> {
   const path = join(folder, name);
@@ -33,6 +47,7 @@ beforeAll(async () => {
   browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
   pageUrl = await write('small.html', smallPlan);
   hostileUrl = await write('hostile.html', renameAll(smallPlan, hostileText));
+  stairsUrl = await write('stairs.html', { ...smallPlan, figureCount: 220, stairs: steepStairs });
 }, 60_000);
 
 afterAll(async () => {
@@ -73,6 +88,38 @@ describe.each([390, 820, 1280])('at %d pixels', (width) => {
     expect(complaints).toEqual([]);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
+    await page.context().close();
+  });
+});
+
+/** Pairs of labels in the drawing that is shown, of which one lies over the other. */
+const overlapsOf = (page: Page) =>
+  page.evaluate(() => {
+    const labels = [...document.querySelectorAll('.stairs .step, .stairs .army, .stairs .tick')]
+      .filter((label) => label.checkVisibility())
+      .map((label) => ({ text: label.textContent, box: label.getBoundingClientRect() }));
+    const pairs = labels.flatMap((a, at) =>
+      labels
+        .slice(at + 1)
+        .filter(
+          ({ box }) =>
+            a.box.left < box.right &&
+            box.left < a.box.right &&
+            a.box.top < box.bottom &&
+            box.top < a.box.bottom,
+        )
+        .map((b) => `${a.text} / ${b.text}`),
+    );
+    return { labels: labels.length, pairs };
+  });
+
+describe.each([320, 390, 700, 820, 1280])('the staircase at %d pixels', (width) => {
+  it('is drawn once, and no label lies over another', async () => {
+    const { page } = await visit(stairsUrl, { viewport: { width, height: 900 } });
+    expect(await page.locator('.stairs:visible').count()).toBe(1);
+    const { labels, pairs } = await overlapsOf(page);
+    expect(labels).toBeGreaterThan(15);
+    expect(pairs).toEqual([]);
     await page.context().close();
   });
 });

@@ -14,7 +14,7 @@ const named = new Set([
   'place',
   'meaning',
 ]);
-const lists = new Set(['unpriced']);
+const lists = new Set(['unpriced', 'because']);
 
 /** Every name gets `text` behind it; names stay different from one another, and alike where they were alike. */
 export function renameAll(plan: Plan, text: string): Plan {

@@ -27,6 +27,45 @@ describe('describePlan', () => {
     expect(small.restock?.total).toBe('6.40');
   });
 
+  it('says why the order is as it is', () => {
+    const [line] = small.order.lines;
+    expect(line?.pots[0]).toMatchObject({ coversMl: 8.02, overMl: 8.3 });
+    expect(small.order).toMatchObject({
+      aboveBest: '0.00',
+      passedOver: [],
+      fromOneShop: [{ shop: 'Ferry Lane Colours', total: '7.40' }],
+    });
+    const passedOver = [{ shop: 'The Mill Gate', offer: 'Box of greens', extraMinor: 60 }];
+    const order = { ...smallPlan.order, status: 'not proved' as const, aboveBestMinor: 140, passedOver };
+    expect(describePlan({ ...smallPlan, order }, []).order).toMatchObject({
+      status: 'not proved',
+      aboveBest: '1.40',
+      passedOver: [{ shop: 'The Mill Gate', offer: 'Box of greens', extra: '0.60' }],
+    });
+  });
+
+  it('gives the staircase and the budget', () => {
+    expect(small.stairs).toEqual({
+      everyStep: true,
+      mostFigures: 42,
+      steps: [
+        { figures: 0, cash: '0.00', because: [], proved: true },
+        { figures: 7, cash: '7.40', because: ['Nettle coat'], proved: true },
+        { figures: 30, cash: '12.90', because: ['Pond wash'], proved: true },
+        { figures: 35, cash: '16.40', because: ['Nettle coat'], proved: true },
+      ],
+    });
+    expect(small.budget).toMatchObject({
+      budget: '8.00',
+      order: { total: '7.40' },
+      units: [{ finished: 10 }, { finished: 6 }, { finished: 1 }],
+      nextSteps: [{ unit: 'Second watch', figures: 4, extra: '5.50' }],
+      proved: true,
+      notTried: 0,
+    });
+    expect(describePlan({ ...smallPlan, budget: undefined }, []).budget).toBeNull();
+  });
+
   // 370 cents over 10 figures; 435.5 over 10 is given as 43.55 cents a figure.
   it('gives cost of use and cash of a unit, in all and per figure', () => {
     expect(first?.own).toEqual({ unit: 'First watch', cash: '3.70', cashPerFigure: '0.370000' });

@@ -7,7 +7,7 @@ import { smallPlan } from '../a-small-plan.js';
 
 const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
 const answerOf = (changes: Partial<Plan>) =>
-  viewPlan({ ...smallPlan, ...changes }, []).answer.map(({ question, figure, detail }) =>
+  viewPlan({ ...smallPlan, budget: undefined, ...changes }, []).answer.map(({ question, figure, detail }) =>
     plainSpaces(`${question} ${figure}. ${detail}`),
   );
 
@@ -32,8 +32,8 @@ describe('the small plan', () => {
 
   it('asks for one pot', () => {
     expect(cash).toBe(
-      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. No shop in your ' +
-        'sheets offers Rust hush (4.1 ml). Another €6.40 would fill low pots up to their level.',
+      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. No offer covers ' +
+        'Rust hush (4.1 ml). Another €6.40 would fill low pots up to their level.',
     );
   });
 
@@ -81,7 +81,16 @@ describe('other plans', () => {
 
   it('does not call an unmet need nothing', () => {
     const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
-    expect(cash).toBe('What must I buy? Nothing on offer. No shop in your sheets offers Rust hush (4.1 ml).');
+    expect(cash).toBe('What must I buy? Nothing on offer. No offer covers Rust hush (4.1 ml).');
+  });
+
+  it('says how far above the best an order may lie', () => {
+    const order = { ...smallPlan.order, status: 'not proved', aboveBestMinor: 140, unmet: [] } as const;
+    const [, , cash] = answerOf({ order, restock: undefined });
+    expect(cash).toBe(
+      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. ' +
+        'Not proved: at most €1.40 above the best possible.',
+    );
   });
 
   it('survives an army of nobody', () => {

@@ -1,0 +1,7 @@
+// Charts: how much of a unit is finished. In: a share of 1. Out: SVG that repeats what the text says, so readers skip it.
+import { percentOf } from './escape-markup.js';
+
+/** Filled as far as it is finished. */
+export function drawDoneBar(share: number): string {
+  return `<svg class="done-bar" width="100%" height="12" aria-hidden="true"><rect class="done" x="0" y="1" width="${percentOf(share)}" height="10"/><rect class="whole" x="0" y="1" width="100%" height="10"/></svg>`;
+}
