@@ -36,8 +36,6 @@ const lineHigh = 14;
 /** Between riser and label, pixels. */
 export const gap = 8;
 const longestName = 28;
-/** A label like `10–12`. */
-const widestRange = 40;
 
 /** Wide enough for most letters; ideographs and the like are as wide as they are high. */
 const widthOf = (text: string): number =>
@@ -65,7 +63,7 @@ interface Placing {
 function placeOne(riser: Riser, { name, no }: Pick<Label, 'name' | 'no'>, { room, scale }: Placing): Placed {
   const x = scale.x(riser.across);
   const at = x * room.leastWidth;
-  const side = at - gap - widestRange < room.left * room.leastWidth ? 'right' : 'left';
+  const side = at - gap - widthOf(no) < room.left * room.leastWidth ? 'right' : 'left';
   const middle = middleOf(riser, side, scale);
   const width = widthOf(name === '' ? no : `${name} ${no}`);
   const left = side === 'left' ? at - gap - width : at + gap;

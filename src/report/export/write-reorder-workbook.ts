@@ -24,12 +24,15 @@ const columns = [
 
 const widest = 48;
 
+/** The library, loaded once; a call ahead of time saves the wait. */
+export const loadWorkbookLibrary = () => import('exceljs');
+
 /**
  * The whole workbook; the same view gives the same bytes. Text that looks like a formula is stored as text, which no
  * spreadsheet calculates. Nothing to buy gives the header and a total of 0.
  */
 export async function writeReorderWorkbook(view: ReorderView): Promise<Uint8Array> {
-  const { default: exceljs } = await import('exceljs');
+  const { default: exceljs } = await loadWorkbookLibrary();
   const workbook = new exceljs.Workbook();
   stampWorkbook(workbook, view.date);
   const rows = listReorderRows(view);

@@ -5,13 +5,16 @@ import { loadTemplates } from './load-template.js';
 /** Drawings by the name that templates call. Each takes a piece of the view and gives SVG, already escaped. */
 export type Drawings = Readonly<Record<string, (piece: never) => string>>;
 
+/** The library, loaded once; a call ahead of time saves the wait. */
+export const loadPageLibrary = () => import('handlebars');
+
 /**
  * Fills the templates. Handlebars escapes every text; only the drawings and the stylesheet go in as they are.
  * A name that a template misspells throws. The same view gives the same bytes.
  */
 export async function fillTemplates(view: ReportView, drawings: Drawings): Promise<string> {
   const [{ default: handlebars }, { page, partials, stylesheet }] = await Promise.all([
-    import('handlebars'),
+    loadPageLibrary(),
     loadTemplates(),
   ]);
   const bars = handlebars.create();
