@@ -1,13 +1,14 @@
 // Command line: files written whole or not at all. In: a folder, names and contents. Out: all of them, or none.
 // Every file is first written in full beside its place, under a name of its own; only then are all put in place.
 import { rmSync } from 'node:fs';
-import { mkdir, open, readdir, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises';
+import { type FileHandle, mkdir, open, readdir, rename, rm, rmdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { nameFault } from './name-fault.js';
+import { packPieces } from './pack-pieces.js';
 
 export interface OutputFile {
   readonly name: string;
-  /** Chunks are taken one by one, so that a large file never stands in memory. */
+  /** Pieces are taken one by one, so that a large file never stands in memory. */
   readonly content: string | Uint8Array | Iterable<string>;
 }
 
@@ -47,11 +48,22 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
 async function writeWhole(path: string, content: OutputFile['content']): Promise<void> {
   const file = await open(path, 'wx');
   try {
-    await writeFile(file, content);
+    if (typeof content === 'string' || content instanceof Uint8Array) await file.writeFile(content);
+    else await writePieces(file, content);
     await file.sync();
   } finally {
     await file.close();
   }
+}
+
+/** The next chunk is made while the one before it is on its way to the disk. */
+async function writePieces(file: FileHandle, pieces: Iterable<string>): Promise<void> {
+  let underWay: Promise<void> = Promise.resolve();
+  for (const chunk of packPieces(pieces)) {
+    await underWay;
+    underWay = file.writeFile(chunk);
+  }
+  await underWay;
 }
 
 /** Breaking off (Ctrl-C, or being asked to end) takes the temporary files along; gives back how to stop watching. */

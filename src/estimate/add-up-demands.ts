@@ -19,15 +19,18 @@ export type NeedsAt = (figures: number) => ReadonlyMap<string, number>;
  * Sums of whole units are kept, so each call looks at one unit only.
  */
 export function addUpDemands(demands: readonly UnitDemand[]): NeedsAt {
-  const paints = [...new Set(demands.flatMap(({ perFigureMl }) => [...perFigureMl.keys()]))];
+  const maps = new Set(demands.map(({ perFigureMl }) => perFigureMl));
+  const paints = [...new Set([...maps].flatMap((map) => [...map.keys()]))];
   const before = new Float64Array((demands.length + 1) * paints.length);
   const firstOf = new Float64Array(demands.length + 1);
+  const wholeOf = rememberWhole(paints);
   demands.forEach((demand, index) => {
     firstOf[index + 1] = (firstOf[index] ?? 0) + demand.figures;
-    paints.forEach((paint, place) => {
-      const at = index * paints.length + place;
-      before[at + paints.length] = (before[at] ?? 0) + demandMl(demand, paint, demand.figures);
-    });
+    const whole = wholeOf(demand);
+    const start = index * paints.length;
+    for (let place = 0; place < paints.length; place++) {
+      before[start + paints.length + place] = (before[start + place] ?? 0) + (whole[place] ?? 0);
+    }
   });
   return (figures) => {
     const index = findUnit(firstOf, figures);
@@ -39,6 +42,18 @@ export function addUpDemands(demands: readonly UnitDemand[]): NeedsAt {
         return [paint, demand === undefined ? whole : whole + demandMl(demand, paint, cut)];
       }),
     );
+  };
+}
+
+/** Needs of a whole unit in the order of the paints, worked out once for units that share their demand. */
+function rememberWhole(paints: readonly string[]): (demand: UnitDemand) => Float64Array {
+  const known = new Map<UnitDemand['perFigureMl'], Float64Array>();
+  return (demand) => {
+    const whole =
+      known.get(demand.perFigureMl) ??
+      Float64Array.from(paints, (paint) => demandMl(demand, paint, demand.figures));
+    known.set(demand.perFigureMl, whole);
+    return whole;
   };
 }
 

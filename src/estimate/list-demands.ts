@@ -10,6 +10,7 @@ type Demand = Pick<UnitDemand, 'perFigureMl' | 'perSittingMl'>;
  * for figures started anew; else steps already done ask for nothing.
  */
 export function listDemands({ units }: Estimate, painter: number, again = false): UnitDemand[] {
+  // A job has one count and batch, so units that share it share the very same maps.
   const demandOf = new Map<Job, Demand>();
   return [...units]
     .sort((a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row)

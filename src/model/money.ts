@@ -57,9 +57,17 @@ export function toMajor(
   currency: string,
   digits = minorDigits(currency),
 ): string {
+  if (typeof minor === 'number' && digits === minorDigits(currency)) return placePoint(minor, digits);
   return new Decimal(minor)
     .div(new Decimal(10).pow(minorDigits(currency)))
     .toFixed(digits, Decimal.ROUND_HALF_UP);
+}
+
+/** Whole minor units with the point set: nothing to round, so no decimals are needed. */
+function placePoint(minor: number, digits: number): string {
+  if (digits === 0) return String(minor);
+  const text = String(Math.abs(minor)).padStart(digits + 1, '0');
+  return `${minor < 0 ? '-' : ''}${text.slice(0, -digits)}.${text.slice(-digits)}`;
 }
 
 /**

@@ -5,8 +5,12 @@ import { findHolders, heldMl, type Market } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
 
-/** Steps drawn at the most; past half of them the staircase takes strides that reach the end, and says so. */
-const mostSteps = 60;
+/** Steps drawn at the most; past three quarters of them the staircase takes strides that reach the end, and says so. */
+const mostSteps = 40;
+
+/** Among so many figures a single pot no longer shows: fewer steps, all of them strides. */
+const manyFigures = 5000;
+const fewSteps = 12;
 
 /** What a climb needs to know. */
 export interface Climb {
@@ -40,8 +44,10 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
     const holders = findHolders(chosen.wares);
     missingAt = (count) => uncovered(withinAt(count), (paint) => heldOf(holders, paint, chosen));
     const next = 1 + lastCovered(at, most, (count) => missingAt(count).length === 0);
-    const widest = at + Math.ceil((most - at) / Math.max(1, mostSteps - steps.length));
-    const isCrowded = steps.length > mostSteps / 2 && next < widest;
+    const isLarge = figures > manyFigures;
+    const stepsLeft = Math.max(1, (isLarge ? fewSteps : mostSteps) - steps.length);
+    const widest = at + Math.ceil((most - at) / stepsLeft);
+    const isCrowded = (isLarge || steps.length > 0.75 * mostSteps) && next < widest;
     everyStep &&= !isCrowded;
     at = isCrowded ? widest : next;
   }

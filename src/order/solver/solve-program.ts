@@ -30,6 +30,9 @@ export const solveProgram: Solve = async (program, limits, onProgress) => {
   );
 };
 
+/** Programs of fewer columns are solved sooner than they are simplified. */
+const smallColumns = 100;
+
 interface Job {
   readonly program: IntegerProgram;
   readonly limits: Limits;
@@ -39,6 +42,7 @@ interface Job {
 function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): Solution {
   model.options.set({
     output_flag: false,
+    presolve: program.columns.length < smallColumns ? 'off' : 'choose',
     mip_rel_gap: 0,
     mip_abs_gap: 1e-6,
     mip_max_nodes: limits.nodes,
