@@ -17,6 +17,11 @@ export interface Buying {
   readonly held?: Held;
 }
 
+/** For side questions, many to a plan: a tenth of the nodes and of the time that the order itself may take. */
+export function besides({ limits: { nodes, seconds }, ...rest }: Buying): Buying {
+  return { ...rest, limits: { nodes: Math.ceil(nodes / 10), seconds: seconds / 10 } };
+}
+
 /** The least-cash counts for needs within what the market holds, ties not settled. */
 export async function cheapestCounts(
   needs: readonly OrderNeed[],

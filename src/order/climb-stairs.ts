@@ -1,6 +1,6 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
 import type { OrderNeed, Stair, Stairs } from '../model/plan.js';
-import { type Buying, cheapestCounts } from './choose-counts.js';
+import { type Buying, besides, cheapestCounts } from './choose-counts.js';
 import { findHolders, heldMl, type Market } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
@@ -8,7 +8,7 @@ import type { Chosen } from './write-order.js';
 /** Steps drawn at the most; past three quarters of them the staircase takes strides that reach the end, and says so. */
 const mostSteps = 40;
 
-/** Among so many figures a single pot no longer shows: fewer steps, all of them strides. */
+/** Among so many figures a single pot no longer shows, and steps that can't be proved take long: fewer, in strides. */
 const manyFigures = 5000;
 const fewSteps = 12;
 
@@ -33,8 +33,9 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
   const steps: Stair[] = [];
   let missingAt = (_count: number): string[] => [];
   let everyStep = true;
+  let isCoarse = figures > manyFigures;
   for (let at = figures === 0 ? 1 : 0; at <= most; ) {
-    const chosen = await cheapestCounts(withinAt(at), market, buying);
+    const chosen = await cheapestCounts(withinAt(at), market, besides(buying));
     steps.push({
       figures: at,
       cashMinor: Math.max(chosen.totalMinor, steps.at(-1)?.cashMinor ?? 0),
@@ -44,10 +45,10 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
     const holders = findHolders(chosen.wares);
     missingAt = (count) => uncovered(withinAt(count), (paint) => heldOf(holders, paint, chosen));
     const next = 1 + lastCovered(at, most, (count) => missingAt(count).length === 0);
-    const isLarge = figures > manyFigures;
-    const stepsLeft = Math.max(1, (isLarge ? fewSteps : mostSteps) - steps.length);
+    isCoarse ||= chosen.aboveBestMinor > 0;
+    const stepsLeft = Math.max(1, (isCoarse ? fewSteps : mostSteps) - steps.length);
     const widest = at + Math.ceil((most - at) / stepsLeft);
-    const isCrowded = (isLarge || steps.length > 0.75 * mostSteps) && next < widest;
+    const isCrowded = (isCoarse || steps.length > 0.75 * mostSteps) && next < widest;
     everyStep &&= !isCrowded;
     at = isCrowded ? widest : next;
   }

@@ -1,6 +1,6 @@
 // Order: why this order. In: needs, market, what was chosen. Out: sets passed over, and all from one shop.
 import type { OneShop, OrderNeed, PassedOver } from '../model/plan.js';
-import { type Buying, cheapestCounts } from './choose-counts.js';
+import { type Buying, besides, cheapestCounts } from './choose-counts.js';
 import type { Market, Ware } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
@@ -11,11 +11,9 @@ interface Explained {
   readonly chosen: Chosen;
 }
 
-/** At most so many sets are weighed against the order, those that hold the most needed paints first. */
+/** At most so many sets are weighed against the order, those that hold the most needed paints first; a set whose
+ * order is not proved within its short search is not named. */
 const mostSets = 6;
-
-/** An answer to a side question may take this many nodes; one that is not proved within them is not given. */
-const nodesForSideQuestions = 300;
 
 /** Sets that hold two or more needed paints and are not bought, each with what the cheapest order with it costs more. */
 export async function weighSets(
@@ -46,7 +44,7 @@ async function orderWith(
   needs: readonly OrderNeed[],
   { market, buying }: Omit<Explained, 'chosen'>,
 ): Promise<number | undefined> {
-  const chosen = await cheapestCounts(needs, market, { ...short(buying), held: new Map([[offer, 1]]) });
+  const chosen = await cheapestCounts(needs, market, { ...besides(buying), held: new Map([[offer, 1]]) });
   return chosen.aboveBestMinor === 0 ? chosen.totalMinor : undefined;
 }
 
@@ -61,7 +59,7 @@ export async function askEachShop(
   const found: OneShop[] = [];
   for (const { shop, alone } of able) {
     if (splitNeeds(needs, measureSupply(alone)).unmet.length > 0) continue;
-    const { totalMinor, aboveBestMinor } = await cheapestCounts(needs, alone, short(buying));
+    const { totalMinor, aboveBestMinor } = await cheapestCounts(needs, alone, besides(buying));
     if (aboveBestMinor === 0) found.push({ shop, totalMinor });
   }
   return found;
@@ -70,9 +68,4 @@ export async function askEachShop(
 const aloneIn = (shop: string, market: Market): Market => ({
   ...market,
   offers: market.offers.filter((offer) => offer.shop === shop),
-});
-
-const short = ({ solve, limits }: Buying): Buying => ({
-  solve,
-  limits: { ...limits, nodes: Math.min(limits.nodes, nodesForSideQuestions) },
 });

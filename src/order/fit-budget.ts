@@ -1,7 +1,7 @@
 // Order: what a budget finishes. In: demands by priority, shelf, market, solver, budget. Out: figures for each unit.
 import type { OrderNeed, UnitDemand } from '../model/plan.js';
 import { buildProgram } from './build-program.js';
-import { type Buying, cheapestCounts } from './choose-counts.js';
+import { type Buying, besides, cheapestCounts } from './choose-counts.js';
 import { listWares, type Market } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
@@ -81,7 +81,7 @@ async function wholeLevels(levels: readonly number[][], fitting: Fitting): Promi
 /** The least cash for so many figures of each unit. */
 export async function cashFor(counts: readonly number[], fitting: Fitting): Promise<number> {
   const { within } = splitNeeds(toBuy(counts, fitting), measureSupply(fitting.market));
-  return (await cheapestCounts(within, fitting.market, fitting.buying)).totalMinor;
+  return (await cheapestCounts(within, fitting.market, besides(fitting.buying))).totalMinor;
 }
 
 /** What so many figures of each unit need beyond the shelf. */

@@ -1,0 +1,102 @@
+// `plan --budget` and `--seconds`, and a long search that is broken off.
+import { mkdirSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { drawMarket } from '../order/draw-market.mjs';
+import { writeSheets } from '../problems/problem-case.js';
+import { makeFolder, runHalfpot, startHalfpot } from './run-halfpot.js';
+
+const root = makeFolder();
+const sample = 'sample-data/low-sluice';
+const date = ['--date', '2026-11-01'];
+const planOf = (...args: string[]) =>
+  JSON.parse(runHalfpot(['plan', sample, '--json', ...date, ...args]).out);
+
+describe('--budget', () => {
+  it('tells what the cash finishes, within it, and what the next step takes', () => {
+    const { budget } = planOf('--budget', '30');
+    expect(Number(budget.order.total)).toBeLessThanOrEqual(30);
+    expect(budget.units[0]).toMatchObject({ unit: 'Upper Gate Watch', figures: 24, finished: 24 });
+    expect(budget.nextSteps.length).toBeGreaterThan(0);
+    expect(planOf().budget).toBeNull();
+  });
+
+  it('finishes everything with what the whole order costs', () => {
+    const { order } = planOf();
+    const { budget } = planOf('--budget', order.total);
+    expect(budget.order.total).toBe(order.total);
+    expect(budget.nextSteps).toEqual([]);
+  });
+
+  it.each(['sixty', '-5', '1.234', 'USD 60'])('%s is no sum: exit 2 and how to write one', (sum) => {
+    const run = runHalfpot(['plan', sample, `--budget=${sum}`, '--out', join(root, 'none')]);
+    expect(run).toMatchObject({ code: 2, out: '' });
+    expect(run.err).toContain(`"${sum}" is not a sum in EUR. Write --budget as 60 or 59.50.`);
+  });
+});
+
+describe('--seconds', () => {
+  it.each(['0', 'ten', '-1', '4000'])('%s is no time to search: exit 2', (time) => {
+    const run = runHalfpot(['plan', sample, `--seconds=${time}`]);
+    expect(run.code).toBe(2);
+    expect(run.err).toContain(`"${time}" is not a time to search. Write --seconds as 10; at most 3600.`);
+  });
+});
+
+describe('a long search', () => {
+  /** 300 paints, 440 offers, a quarter of them sets: some seconds from proof. */
+  function hardSheets(): string {
+    const { needs, offers, shops } = drawMarket(1, { paints: 300, offers: 440, shops: 5, sets: 0.28 });
+    const path = join(root, 'hard');
+    mkdirSync(path, { recursive: true });
+    const money = (minor = 0): string => (minor / 100).toFixed(2);
+    writeSheets(path, {
+      'pots.csv': `paint,size ml,left\n${needs.map(({ paint }) => `${paint},17,empty`).join('\n')}\n`,
+      'figures.csv': `figure,eye mm,dress,area cm2\n${needs.map(({ paint, ml }) => `${paint},28,clothed,${(ml * 20).toFixed(1)}`).join('\n')}\n`,
+      'schemes.csv': `scheme,step,zone,layer,paint\n${needs.map(({ paint }) => `${paint},1,whole,base coat,${paint}`).join('\n')}\n`,
+      'army.csv': `unit,figure,scheme,count\n${needs.map(({ paint }) => `${paint},${paint},${paint},1`).join('\n')}\n`,
+      'offers.csv': `shop,offer,price,paint,size ml\n${offers
+        .flatMap(({ shop, offer, priceMinor, pots }) =>
+          pots.map(
+            ({ paint, sizeMl }, at) =>
+              `${shop},${offer},${at === 0 ? money(priceMinor) : ''},${paint},${sizeMl}`,
+          ),
+        )
+        .join('\n')}\n`,
+      'shops.csv': `shop,postage,free from,least order\n${[...shops.values()]
+        .map(({ shop, postageMinor, freeFromMinor, leastOrderMinor }) =>
+          [
+            shop,
+            money(postageMinor),
+            money(freeFromMinor),
+            leastOrderMinor === undefined ? '' : money(leastOrderMinor),
+          ].join(),
+        )
+        .join('\n')}\n`,
+    });
+    return path;
+  }
+
+  it('ends at its limit with an order that says how far above the best it may lie', () => {
+    const run = runHalfpot(['plan', hardSheets(), '--json', '--seconds', '1', ...date]);
+    const { order } = JSON.parse(run.out);
+    expect(run.code).toBe(0);
+    expect(order.status).toBe('not proved');
+    expect(Number(order.aboveBest)).toBeGreaterThan(0);
+    expect(Number(order.aboveBest)).toBeLessThan(Number(order.total));
+  }, 120_000);
+
+  it('is broken off at once by Ctrl-C, and leaves nothing behind', async () => {
+    const out = join(root, 'broken-off');
+    mkdirSync(out);
+    const run = startHalfpot(['plan', hardSheets(), '--out', out, '--seconds', '100', ...date]);
+    await new Promise((later) => setTimeout(later, 2500));
+    expect(run.exitCode).toBeNull();
+    const asked = performance.now();
+    run.kill('SIGINT');
+    const signal = await new Promise((ended) => run.once('exit', (_, by) => ended(by)));
+    expect(signal).toBe('SIGINT');
+    expect(performance.now() - asked).toBeLessThan(1000);
+    expect(readdirSync(out)).toEqual([]);
+  }, 30_000);
+});
