@@ -42,7 +42,7 @@ export function measureFigure(figure: Figure, assumptions: Assumptions): FigureA
 }
 
 /** Names of the doubtful factors that the area of a part rests on; none where the painter gave the total. */
-export function factorsOfPart(figure: Figure, part: Part): readonly string[] {
+function factorsOfPart(figure: Figure, part: Part): readonly string[] {
   return figure.areaCm2 === undefined ? surfaceFactors(figure, part) : [];
 }
 

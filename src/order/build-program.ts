@@ -5,7 +5,7 @@ import { findHolders, type Holders, type Ware } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
 
 /** A shop's columns: 1 where it is bought from; 1 where its postage is waived. */
-export interface ShopColumns {
+interface ShopColumns {
   readonly used?: number;
   readonly free?: number;
 }

@@ -75,7 +75,7 @@ function billsBeyond(army: Order, lines: Order['lines'], { shops }: Market): Sho
  * For each paint that runs low, what is missing to its shelf level after the army is painted and its order has come:
  * `keep - (have + bought - need)`. Pots bought for the army that bring a paint over its level ask for nothing more.
  */
-export function findRestock(stock: readonly PaintStock[], order: Order): OrderNeed[] {
+function findRestock(stock: readonly PaintStock[], order: Order): OrderNeed[] {
   const boughtMl = new Map<string, number>();
   for (const { paint, count, usableMl } of order.lines.flatMap(({ pots }) => pots)) {
     boughtMl.set(paint, (boughtMl.get(paint) ?? 0) + count * usableMl);
