@@ -4,6 +4,7 @@ import { overrideAssumptions } from './assumptions/override-assumptions.js';
 import { registry } from './assumptions/registry.js';
 import { costArmy } from './cost/cost-army.js';
 import { addUpDemands, demandMl } from './estimate/add-up-demands.js';
+import { cutArmy } from './estimate/cut-army.js';
 import { estimateArmy } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
 import { listDemands } from './estimate/list-demands.js';
@@ -45,7 +46,15 @@ export async function planArmy(sheets: Sheets, today: IsoDate, options: PlanOpti
   const needsAt = addUpDemands([...demands, ...listDemands(estimate, painter, true)]);
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
   const stairs = await climbStairs({ toBuyAt, figures: figureCount, market, buying });
-  const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying };
+  const planAgain = (finished: readonly number[]) => {
+    const cut = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
+    return chooseOrder(
+      findShort(takeStock(cut, estimateArmy(cut, assumptions).needs, assumptions)),
+      market,
+      buying,
+    );
+  };
+  const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
   const budget = await spendBudget(options.budgetMinor, spending);
 
   const costs = costArmy(sheets, { estimate, stock, order, restock });

@@ -85,7 +85,7 @@ export async function cashFor(counts: readonly number[], fitting: Fitting): Prom
 }
 
 /** What so many figures of each unit need beyond the shelf. */
-export function toBuy(counts: readonly number[], fitting: Fitting): OrderNeed[] {
+function toBuy(counts: readonly number[], fitting: Fitting): OrderNeed[] {
   return [...needsOf(counts, fitting)].flatMap(([paint, ml]) => {
     const missing = ml - (fitting.haveMl.get(paint) ?? 0);
     return missing > 1e-9 ? [{ paint, ml: missing }] : [];

@@ -1,24 +1,30 @@
 // Order: a budget's answer. In: the budget, what a fit works from. Out: figures finished, their order, next steps.
-import type { Budget } from '../model/plan.js';
-import { chooseOrder } from './choose-order.js';
-import { cashFor, type Fitting, fitBudget, toBuy } from './fit-budget.js';
+import type { Budget, Order } from '../model/plan.js';
+import { cashFor, type Fitting, fitBudget } from './fit-budget.js';
 
 /** Unfinished units for which the next step is priced. */
 const mostNextSteps = 12;
 
+/** A fit, and the whole plan to check it with. */
+export interface Spending extends Omit<Fitting, 'budgetMinor'> {
+  /** The order of a plan for just so many figures of each demand. */
+  readonly planAgain: (finished: readonly number[]) => Promise<Order>;
+}
+
 /**
- * What the budget finishes, with the order for just that, chosen and proved like any other order; and for each of
- * the next unfinished units what finishing it, and nothing else more, would take. Undefined without a budget.
+ * What the budget finishes: the figures found go through the whole plan again, and the order shown is that plan's;
+ * and for each of the next unfinished units what finishing it, and nothing else more, would take. Undefined
+ * without a budget.
  */
 export async function spendBudget(
   budgetMinor: number | undefined,
-  spending: Omit<Fitting, 'budgetMinor'>,
+  spending: Spending,
 ): Promise<Budget | undefined> {
   if (budgetMinor === undefined) return undefined;
   const fitting = { ...spending, budgetMinor };
-  const { demands, market, buying } = spending;
+  const { demands } = spending;
   const { finished, proved, notTried } = await fitBudget(fitting);
-  const order = await chooseOrder(toBuy(finished, fitting), market, buying);
+  const order = await spending.planAgain(finished);
   const units = demands.map(({ unit, figures }, index) => ({
     unit,
     figures,

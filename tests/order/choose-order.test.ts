@@ -123,6 +123,45 @@ describe('the order', () => {
   });
 });
 
+describe('published and brute-forced instances', () => {
+  // Usable is 0.96 of a label, so needs are written as 0.96 of the instance's ml.
+  it.each([
+    [1, 275, ['1 x 12 ml']],
+    [20, 550, ['2 x 12 ml']],
+    [38, 900, ['2 x 12 ml', '1 x 17 ml']],
+    [77, 1440, ['1 x 17 ml', '1 x 60 ml']],
+    [120, 2180, ['2 x 60 ml']],
+  ])('%i ml from pots of 12, 17 and 60 ml cost %i', async (ml, cost, lines) => {
+    const pots = [
+      [12, 275],
+      [17, 350],
+      [60, 1090],
+    ].map(([sizeMl = 0, priceMinor = 0]) =>
+      makeOffer({ offer: `${sizeMl} ml`, priceMinor, pots: [offerPot('Slate', sizeMl)] }),
+    );
+    const order = await orderOf({ Slate: ml * 0.96 }, marketOf(pots));
+    expect(order).toMatchObject({ status: 'proved', totalMinor: cost });
+    expect(bought(order)).toEqual(lines.map((line) => `${line} (Quay)`));
+  });
+
+  it('14 paints on which buying the largest set first fails: 2 sets, not 3', async () => {
+    const sets: [string, number[]][] = [
+      ['A', [1, 8]],
+      ['B', [2, 3, 9, 10]],
+      ['C', [4, 5, 6, 7, 11, 12, 13, 14]],
+      ['R1', [1, 2, 3, 4, 5, 6, 7]],
+      ['R2', [8, 9, 10, 11, 12, 13, 14]],
+    ];
+    const offers = sets.map(([offer, paints]) =>
+      makeOffer({ offer, priceMinor: 1000, pots: paints.map((paint) => offerPot(`paint ${paint}`)) }),
+    );
+    const needs = Object.fromEntries(Array.from({ length: 14 }, (_, index) => [`paint ${index + 1}`, 1]));
+    const order = await orderOf(needs, marketOf(offers));
+    expect(order).toMatchObject({ status: 'proved', totalMinor: 2000 });
+    expect(bought(order)).toEqual(['1 x R1 (Quay)', '1 x R2 (Quay)']);
+  });
+});
+
 describe('why this order', () => {
   it('says what a tempting set would cost more, and what one shop alone would ask', async () => {
     const set = makeOffer({ offer: 'set', priceMinor: 700, pots: [offerPot('Slate'), offerPot('Oat')] });

@@ -5,7 +5,6 @@ import type { UnitDemand } from '../../src/model/plan.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
 import { cashFor, type Fitting, fitBudget } from '../../src/order/fit-budget.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
-import { spendBudget } from '../../src/order/spend-budget.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
 import { drawFrom } from './draw-market.mjs';
 import { tryEveryOrder } from './try-every-order.js';
@@ -71,21 +70,6 @@ describe('what a budget finishes, by hand', () => {
   it('is not stopped by a paint that no shop has', async () => {
     const odd = demandOf('odd', 1, 4, { Slate: 2, Moss: 1 });
     expect((await fitBudget(fittingOf([odd], 300))).finished).toEqual([4]);
-  });
-
-  it('orders for just that, within the budget, and prices the next steps', async () => {
-    const { budgetMinor, ...spending } = fittingOf([watch, archers], 700);
-    const budget = await spendBudget(budgetMinor, spending);
-    expect(budget).toMatchObject({
-      budgetMinor: 700,
-      units: [
-        { unit: 'watch', figures: 10, finished: 10 },
-        { unit: 'archers', figures: 10, finished: 0 },
-      ],
-      nextSteps: [{ unit: 'archers', figures: 10, extraMinor: 500 }],
-      order: { totalMinor: 600, status: 'proved' },
-    });
-    expect(await spendBudget(undefined, spending)).toBeUndefined();
   });
 });
 
