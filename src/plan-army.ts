@@ -1,5 +1,4 @@
 // The whole job on one screen: checked sheets in, plan out. Each line is a stage; a stage knows none of the others.
-import { likely } from './assumptions/look-up.js';
 import { overrideAssumptions } from './assumptions/override-assumptions.js';
 import { registry } from './assumptions/registry.js';
 import { costArmy } from './cost/cost-army.js';
@@ -7,7 +6,7 @@ import { addUpDemands, demandMl } from './estimate/add-up-demands.js';
 import { cutArmy } from './estimate/cut-army.js';
 import { estimateArmy } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
-import { listDemands } from './estimate/list-demands.js';
+import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import type { Plan } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
 import { chooseOrder } from './order/choose-order.js';
@@ -37,22 +36,19 @@ export async function planArmy(sheets: Sheets, today: IsoDate, options: PlanOpti
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
   const order = await chooseOrder(findShort(stock), market, buying);
-  const restock =
-    settings.restock === 'shelf' ? await orderRestock({ stock, army: order }, market, buying) : undefined;
+  const isRestocking = settings.restock === 'shelf';
+  const restock = isRestocking ? await orderRestock({ stock, army: order }, market, buying) : undefined;
 
   const figureCount = sheets.army.reduce((total, { count }) => total + count, 0);
-  const painter = likely(assumptions, 'painter');
-  const demands = listDemands(estimate, painter);
-  const needsAt = addUpDemands([...demands, ...listDemands(estimate, painter, true)]);
+  const demands = listDemands(estimate, assumptions);
+  const needsAt = addUpDemands([...demands, ...listDemandsAnew(estimate, assumptions)]);
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
   const stairs = await climbStairs({ toBuyAt, figures: figureCount, market, buying });
+
   const planAgain = (finished: readonly number[]) => {
-    const cut = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
-    return chooseOrder(
-      findShort(takeStock(cut, estimateArmy(cut, assumptions).needs, assumptions)),
-      market,
-      buying,
-    );
+    const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
+    const { needs } = estimateArmy(fewer, assumptions);
+    return chooseOrder(findShort(takeStock(fewer, needs, assumptions)), market, buying);
   };
   const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
   const budget = await spendBudget(options.budgetMinor, spending);

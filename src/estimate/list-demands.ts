@@ -1,34 +1,46 @@
 // Estimate: what one more figure of each unit asks for. In: the estimate. Out: ml per figure and per sitting by paint.
-import type { Estimate, Job, UnitDemand } from '../model/plan.js';
+import { likely } from '../assumptions/look-up.js';
+import type { Assumptions } from '../model/assumption.js';
+import type { Estimate, Job, Line, UnitDemand } from '../model/plan.js';
 
-/** A job's demand, of its remaining work or of the whole scheme from the start. */
+/** What a job's figures and sittings take of each paint. */
 type Demand = Pick<UnitDemand, 'perFigureMl' | 'perSittingMl'>;
 
 /**
- * Each unit's demand in the order in which figures are painted: by priority, then by row. Paint put out for n
- * figures in batches of b is `n x per figure + ceil(n / b) x per sitting`, exactly. `again` takes the whole scheme
- * for figures started anew; else steps already done ask for nothing.
+ * Each unit's demand in the order in which figures are painted: by priority, then by row; steps already done ask for
+ * nothing. Paint put out for n figures in batches of b is `n x per figure + ceil(n / b) x per sitting`, exactly.
  */
-export function listDemands({ units }: Estimate, painter: number, again = false): UnitDemand[] {
+export function listDemands(estimate: Estimate, assumptions: Assumptions): UnitDemand[] {
+  return inPaintingOrder(estimate, (job) => demandOfJob(job, job.lines.filter(isRemaining), assumptions));
+}
+
+/** The same for figures started anew: the whole scheme. */
+export function listDemandsAnew(estimate: Estimate, assumptions: Assumptions): UnitDemand[] {
+  return inPaintingOrder(estimate, (job) => demandOfJob(job, job.lines, assumptions));
+}
+
+const isRemaining = ({ remaining }: Line): boolean => remaining;
+
+function inPaintingOrder({ units }: Estimate, demandOf: (job: Job) => Demand): UnitDemand[] {
   // A job has one count and batch, so units that share it share the very same maps.
-  const demandOf = new Map<Job, Demand>();
+  const known = new Map<Job, Demand>();
   return [...units]
     .sort((a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row)
     .map(({ unit, job }) => {
-      const demand = demandOf.get(job) ?? demandOfJob(job, painter, again);
-      demandOf.set(job, demand);
+      const demand = known.get(job) ?? demandOf(job);
+      known.set(job, demand);
       const { unit: name, priority, count, batch } = unit;
       return { unit: name, priority, figures: count, batch, ...demand };
     });
 }
 
-function demandOfJob(job: Job, painter: number, again: boolean): Demand {
+function demandOfJob(job: Job, lines: readonly Line[], assumptions: Assumptions): Demand {
+  const painter = likely(assumptions, 'painter');
   const perFigureMl = new Map<string, number>();
   const perSittingMl = new Map<string, number>();
   const add = (to: Map<string, number>, paint: string, ml: number): unknown =>
     to.set(paint, (to.get(paint) ?? 0) + ml);
-  for (const { paint, putOutMl, leftoverMl, sittings, remaining } of job.lines) {
-    if (!remaining && !again) continue;
+  for (const { paint, putOutMl, leftoverMl, sittings } of lines) {
     const kept = leftoverMl * painter;
     add(perFigureMl, paint, (putOutMl - kept) / job.count);
     add(perSittingMl, paint, kept / sittings);

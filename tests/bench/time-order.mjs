@@ -2,7 +2,7 @@
 // of the whole order step (with its reasons and the shelf's order), and of the staircase after it, as JSON.
 import { addUpDemands } from '../../dist/estimate/add-up-demands.js';
 import { estimateArmy } from '../../dist/estimate/estimate-army.js';
-import { listDemands } from '../../dist/estimate/list-demands.js';
+import { listDemands, listDemandsAnew } from '../../dist/estimate/list-demands.js';
 import { settledCounts } from '../../dist/order/choose-counts.js';
 import { chooseOrder } from '../../dist/order/choose-order.js';
 import { climbStairs } from '../../dist/order/climb-stairs.js';
@@ -28,7 +28,7 @@ const proved = performance.now();
 const army = await chooseOrder(needs, market, buying);
 await orderRestock({ stock, army }, market, buying);
 const ordered = performance.now();
-const needsAt = addUpDemands([...listDemands(estimate, 1), ...listDemands(estimate, 1, true)]);
+const needsAt = addUpDemands([...listDemands(estimate, registry), ...listDemandsAnew(estimate, registry)]);
 const figures = sheets.army.reduce((sum, { count }) => sum + count, 0);
 await climbStairs({ toBuyAt: (count) => findMissing(needsAt(count), stock), figures, market, buying });
 const climbed = performance.now();

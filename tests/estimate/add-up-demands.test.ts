@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { addUpDemands } from '../../src/estimate/add-up-demands.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
-import { listDemands } from '../../src/estimate/list-demands.js';
+import { listDemands, listDemandsAnew } from '../../src/estimate/list-demands.js';
 import type { Unit } from '../../src/model/sheets.js';
 import { makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 
@@ -24,7 +24,7 @@ function cutArmy(army: readonly Unit[], figures: number): Unit[] {
 
 describe('needs of the first n figures', () => {
   it('ten figures in batches of four are ten times a figure and three sittings, by hand', () => {
-    const [demand] = listDemands(needsOf([makeUnit({ count: 10, batch: 4 })]), 1);
+    const [demand] = listDemands(needsOf([makeUnit({ count: 10, batch: 4 })]), registry);
     // 9.3201 cm2 x 2 coats x 50 um / 0.5 = 0.18640 ml a figure, 0.05 ml a sitting.
     expect(demand?.perFigureMl.get('Slate')).toBeCloseTo(0.1864, 4);
     expect(demand?.perSittingMl.get('Slate')).toBeCloseTo(0.05, 10);
@@ -45,7 +45,7 @@ describe('needs of the first n figures', () => {
       fc.property(units, fc.double({ min: 0, max: 1, noNaN: true }), (drawn, share) => {
         const army = drawn.map((unit, index) => makeUnit({ ...unit, unit: `unit ${index}`, row: index + 2 }));
         const figures = Math.round(share * army.reduce((sum, { count }) => sum + count, 0));
-        const needs = addUpDemands(listDemands(needsOf(army), 1))(figures);
+        const needs = addUpDemands(listDemands(needsOf(army), registry))(figures);
         const cut = needsOf(cutArmy(army, figures)).needs;
         for (const paint of ['Slate', 'Oat']) {
           expect(needs.get(paint) ?? 0).toBeCloseTo(cut.get(paint)?.remainingMl ?? 0, 9);
@@ -56,7 +56,7 @@ describe('needs of the first n figures', () => {
   });
 
   it('past the last figure are those of all; none for none', () => {
-    const needsAt = addUpDemands(listDemands(needsOf([makeUnit(), makeUnit({ unit: 'second' })]), 1));
+    const needsAt = addUpDemands(listDemands(needsOf([makeUnit(), makeUnit({ unit: 'second' })]), registry));
     expect(needsAt(500)).toEqual(needsAt(20));
     expect([...needsAt(0).values()]).toEqual([0, 0]);
     expect(addUpDemands([])(3).size).toBe(0);
@@ -64,8 +64,8 @@ describe('needs of the first n figures', () => {
 
   it('figures started anew take the whole scheme', () => {
     const estimate = needsOf([makeUnit({ done: 1 })]);
-    const [rest] = listDemands(estimate, 1);
-    const [anew] = listDemands(estimate, 1, true);
+    const [rest] = listDemands(estimate, registry);
+    const [anew] = listDemandsAnew(estimate, registry);
     expect([...(rest?.perFigureMl.keys() ?? [])]).toEqual(['Oat']);
     expect([...(anew?.perFigureMl.keys() ?? [])]).toEqual(['Slate', 'Oat']);
   });
