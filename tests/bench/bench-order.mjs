@@ -46,7 +46,13 @@ function solveBare(highs, { columns, rows, start }) {
     },
     integrality: Int32Array.from(columns, () => 1),
   });
-  model.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-6, time_limit: 60 });
+  model.options.set({
+    output_flag: false,
+    mip_rel_gap: 0,
+    mip_abs_gap: 1e-6,
+    mip_heuristic_run_feasibility_jump: false,
+    time_limit: 60,
+  });
   model.setSolution({ colValue: Float64Array.from(start) });
   model.run();
   const cost = Math.round(model.getObjectiveValue());

@@ -43,6 +43,8 @@ function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): 
   model.options.set({
     output_flag: false,
     presolve: program.columns.length < smallColumns ? 'off' : 'choose',
+    // It looks for a first solution at length, where one is known.
+    mip_heuristic_run_feasibility_jump: program.start === undefined,
     mip_rel_gap: 0,
     mip_abs_gap: 1e-6,
     mip_max_nodes: limits.nodes,
