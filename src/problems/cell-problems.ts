@@ -13,6 +13,11 @@ export const cellProblems = {
     says: 'no column of this sheet is called so',
     hint: 'Rename it "{expected}" if that is meant; as it stands it is left alone as a note of your own.',
   },
+  'left-maybe-meant': {
+    severity: 'warning',
+    says: 'every pot counts as full, as there is no left column, while this one reads as if it said what is left',
+    hint: 'Rename it "left" if that is meant; if it is a note of your own, an empty left column ends this question.',
+  },
   'blank-cell': { severity: 'error', says: 'this cell is blank', hint: 'Write {expected}.' },
   ...readingProblems,
   'left-over-size': {
@@ -79,6 +84,11 @@ export const cellProblems = {
     severity: 'warning',
     says: 'this row does not say how much was used',
     hint: 'Write both weights, or used ml; until then it counts for nothing.',
+  },
+  'log-not-reckoned': {
+    severity: 'warning',
+    says: 'this sheet is checked, not reckoned with yet: its {found} no pot',
+    hint: 'Until then, write what is left into the left column of the pots sheet.',
   },
   'unknown-setting': {
     severity: 'error',

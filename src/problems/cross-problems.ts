@@ -93,6 +93,11 @@ export const crossProblems = {
     says: 'postage is free from "{found}", which is below the least order of {expected}',
     hint: 'Check both sums.',
   },
+  'free-from-nothing': {
+    severity: 'warning',
+    says: '"{found}" means that this shop never asks for its postage of {expected}',
+    hint: 'Leave this cell blank if postage is always paid; if none ever is, leave postage blank too.',
+  },
   'zone-name-taken': {
     severity: 'error',
     says: '"{found}" is already a part or a ready-made zone',
@@ -117,6 +122,11 @@ export const crossProblems = {
     severity: 'warning',
     says: 'no pot and no offer has the paint "{found}"',
     hint: 'It will be listed as unmet; add a pot or an offer of it.',
+  },
+  'paint-maybe-misspelt': {
+    severity: 'warning',
+    says: 'no scheme uses the paint "{found}", and no other sheet names it; one that is used is called {expected}',
+    hint: 'Write {expected} if that is meant; if this is a paint of its own, give it a row in the paints sheet too.',
   },
   'step-out-of-order': {
     severity: 'warning',

@@ -67,7 +67,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     free('empty g', 'Weight of the empty pot in grams; needed where left is a weight.', { example: '14.5' }),
     free('price', 'What the whole pot cost. Blank: unpriced.', { example: '3.50' }),
     free('opened', 'Day it was opened. Blank: not opened yet.', { example: '2026-01-31' }),
-    free('counted', 'Day of the reading in left; later log rows lower it. Blank: all log rows do.', {
+    free('counted', 'Day of the reading in left. Checked, not reckoned with yet. Blank: not said.', {
       example: '2026-03-01',
     }),
     container('What holds the paint. Blank: a can for a primer or varnish of 150 ml or more, else a pot.'),

@@ -30,6 +30,19 @@ const columnCases: readonly ProblemCase[] = [
     { pots: ['paint,size ml,prise,plaque', 'brick red,17,3.50,', 'earth wash,24,,'] },
     'pots.csv row 1, "prise" (C1): no column of this sheet is called so. Rename it "price" if that is meant; as it stands it is left alone as a note of your own.',
   ),
+  ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"'].map((reading) =>
+    spoil(
+      'left-maybe-meant',
+      {
+        pots: [
+          'paint,size ml,remaining,notes',
+          `brick red,17,${reading},7 ml of it old`,
+          'earth wash,24,,full',
+        ],
+      },
+      'pots.csv row 1, "remaining" (C1): every pot counts as full, as there is no left column, while this one reads as if it said what is left. Rename it "left" if that is meant; if it is a note of your own, an empty left column ends this question.',
+    ),
+  ),
 ];
 
 const brokenCases: readonly ProblemCase[] = [
@@ -89,6 +102,17 @@ const numberCases: readonly ProblemCase[] = [
     'not-a-volume',
     { pots: pots('brick red,"12,5ml"') },
     'pots.csv row 3, "size ml" (B3): "12,5ml" is not a volume. Write a number of millilitres, such as 12.5.',
+  ),
+  spoil(
+    'not-a-length',
+    { figures: ['figure,eye mm,base,base high mm', 'spearman,28 mm,round 25 mm,3mm'] },
+    'figures.csv row 2, "eye mm" (B2): "28 mm" is not a length. Write a number of millimetres, such as 28.',
+    'figures.csv row 2, "base high mm" (D2): "3mm" is not a length. Write a number of millimetres, such as 3.',
+  ),
+  spoil(
+    'not-a-base',
+    { figures: ['figure,eye mm,base', 'spearman,28,25mm'] },
+    'figures.csv row 2, "base" (C2): "25mm" is not a base. Write round 25, square 20, 25x50 or oval 60x35, in millimetres.',
   ),
   spoil(
     'not-a-volume',
@@ -322,7 +346,7 @@ const wordCases: readonly ProblemCase[] = [
     'unknown-kit',
     { figures: ['figure,eye mm,kit', 'spearman,28,"weapon, rownd shield; lantern"'] },
     'figures.csv row 2, "kit" (C2): "rownd shield" is not a piece of kit. Write round shield.',
-    'figures.csv row 2, "kit" (C2): "lantern" is not a piece of kit. Write weapon, bow, small shield, round shield, large shield, cloak, horse or barding.',
+    'figures.csv row 2, "kit" (C2): "lantern" is not a piece of kit. Write weapon or bow; small shield, round shield or large shield; cloak; horse or barding.',
   ),
   spoil(
     'unknown-kit',
@@ -334,9 +358,31 @@ const wordCases: readonly ProblemCase[] = [
     { zones: ['zone,parts', 'coat,"front trunc, back trunk"'] },
     'zones.csv row 2, "parts" (B2): "front trunc" is not a part of a figure. Write front trunk.',
   ),
+  spoil(
+    'unknown-part',
+    { zones: ['zone,parts', 'coat,"chest, back trunk"', 'shields,shield'] },
+    'zones.csv row 2, "parts" (B2): "chest" is not a part of a figure. Write a part of the body (head, neck, front trunk, back trunk, buttocks, groin, upper arms, forearms, hands, thighs, lower legs, feet), a piece of kit (weapon, bow, small shield, round shield, large shield, cloak, horse, barding), hull, base top or base edge.',
+    'zones.csv row 3, "parts" (B3): "shield" is not a part of a figure. Write large shield, round shield or small shield.',
+  ),
 ];
 
 const settingCases: readonly ProblemCase[] = [
+  spoil(
+    'not-a-currency',
+    {
+      settings: settings('currency,euro'),
+      pots: ['paint,size ml,price', 'brick red,17,€ 3.50', 'earth wash,24,0.001'],
+      offers: [
+        'shop,offer,price,paint,size ml',
+        'Quay,red,12.90,brick red,17',
+        'Quay,pair,7.1255 EUR,brick red,17',
+        'Quay,pair,,earth wash,24',
+      ],
+      shops: ['shop,postage,free from,least order', 'Quay,3.90,30,10'],
+      extras: ['item,price,serves', 'brush,6.50,80'],
+    },
+    'settings.csv row 2, "value" (B2): "euro" is not a currency. Write the three letters of ISO 4217, such as EUR.',
+  ),
   spoil(
     'unknown-setting',
     { settings: settings('curency,EUR', 'colour,red', 'brush wet flim,50') },
@@ -435,6 +481,16 @@ const rowCases: readonly ProblemCase[] = [
     'log-gains',
     { log: ['date,paint,before g,after g', '2026-03-01,brick red,30.1,31.2'] },
     'log.csv row 2, "after g" (D2): "31.2" is more than before, 30.1 g. Swap the two weights if they stand in the wrong columns.',
+  ),
+  spoil(
+    'log-not-reckoned',
+    { log: ['date,paint,used ml', '2026-03-01,brick red,0.4', '2026-03-02,brick red,0.3'] },
+    'log.csv: this sheet is checked, not reckoned with yet: its 2 rows lower no pot. Until then, write what is left into the left column of the pots sheet.',
+  ),
+  spoil(
+    'log-not-reckoned',
+    { log: ['date,paint,used ml', '2026-03-01,brick red,0.4'] },
+    'log.csv: this sheet is checked, not reckoned with yet: its 1 row lowers no pot. Until then, write what is left into the left column of the pots sheet.',
   ),
   spoil(
     'log-half-weighed',

@@ -164,6 +164,31 @@ const offerCases: readonly ProblemCase[] = [
     },
     'shops.csv row 2, "free from" (C2): postage is free from "20", which is below the least order of "25". Check both sums.',
   ),
+  spoil(
+    'free-from-nothing',
+    {
+      offers: offers('Quay,one,3,brick red,17,', 'Lock,one,3,brick red,17,', 'Weir,one,3,brick red,17,'),
+      shops: ['shop,postage,free from,least order', 'Quay,3.90,0,10', 'Lock,0,0,', 'Weir,3.90,,'],
+    },
+    'shops.csv row 2, "free from" (C2): "0" means that this shop never asks for its postage of "3.90". Leave this cell blank if postage is always paid; if none ever is, leave postage blank too.',
+  ),
+  spoil(
+    'paint-maybe-misspelt',
+    {
+      pots: ['paint,size ml', 'brik red,17', 'brick red,17', 'BRIK RED,12', 'earth wash,24'],
+    },
+    'pots.csv row 2, "paint" (A2): no scheme uses the paint "brik red", and no other sheet names it; one that is used is called brick red. Write brick red if that is meant; if this is a paint of its own, give it a row in the paints sheet too.',
+  ),
+  spoil(
+    'paint-maybe-misspelt',
+    {
+      pots: ['paint,size ml', 'earth wash,24'],
+      paints: ['paint,kind', 'brick red,colour', 'earth wish,wash'],
+      offers: ['shop,offer,price,paint,size ml', 'Quay,one,3,brick red,17', 'Quay,two,3,earth wahs,17'],
+    },
+    'paints.csv row 3, "paint" (A3): no scheme uses the paint "earth wish", and no other sheet names it; one that is used is called earth wash. Write earth wash if that is meant; if this is a paint of its own, give it a row in the paints sheet too.',
+    'offers.csv row 3, "paint" (D3): no scheme uses the paint "earth wahs", and no other sheet names it; one that is used is called earth wash. Write earth wash if that is meant; if this is a paint of its own, give it a row in the paints sheet too.',
+  ),
 ];
 
 const zoneCases: readonly ProblemCase[] = [

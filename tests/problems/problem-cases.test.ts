@@ -39,7 +39,10 @@ describe('files, tables and headers', () => {
 
 describe('cells and rows', () => {
   it.each(titled([...cellCases, ...crossCases]))('%s', async (_, one) => {
-    const problems = await problemsOf(one);
+    // Any row of a log gives this warning, whatever else is wrong with it.
+    const problems = (await problemsOf(one)).filter(
+      ({ code }) => code !== 'log-not-reckoned' || one.code === code,
+    );
     expect(problems.map(wordProblem)).toEqual(one.says);
     expect([...new Set(problems.map(({ code }) => code))]).toEqual([one.code]);
   });

@@ -5,9 +5,10 @@ import { problem } from '../../problems/catalogue.js';
 import type { Table } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
+import { kitNear } from './list-words.js';
 import { column, type RowOf } from './open-sheet.js';
 import type { CellKind } from './read-cell/cell-kind.js';
-import { choiceKind, wordFinder, wordsNear } from './read-cell/read-choice.js';
+import { choiceKind, wordFinder } from './read-cell/read-choice.js';
 import { figuresPerBase } from './read-cell/read-count.js';
 import { listKind, nameKind } from './read-cell/read-name.js';
 import { baseHeight, eyeHeight, surface } from './read-cell/read-number.js';
@@ -79,7 +80,7 @@ function readKit(sheet: FigureSheet, row: Row): ReadonlyMap<KitItem, number> {
     const item = findKit(found);
     if (item !== undefined) kit.set(item, (kit.get(item) ?? 0) + 1);
     else if (!/^none$/i.test(found)) {
-      sheet.blame('unknown-kit', row, 'kit', { found, expected: wordsNear(found, kitItems) });
+      sheet.blame('unknown-kit', row, 'kit', { found, expected: kitNear(found) });
     }
   }
   return kit;

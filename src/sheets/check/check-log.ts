@@ -1,5 +1,6 @@
 // Checks: the log sheet. In: its rows, paints and units. Out: log rows, validated; nothing is reckoned with them here.
 import type { IsoDate, LogRow, Unit } from '../../model/sheets.js';
+import { problem } from '../../problems/catalogue.js';
 import type { Table } from '../table.js';
 import { type CheckedArmy, stepsInWords } from './check-army.js';
 import type { CheckedSchemes } from './check-schemes.js';
@@ -49,6 +50,7 @@ interface Beside extends Given {
 /** Log rows that can be taken. */
 export function checkLog(sheet: LogSheet, given: Given): readonly LogRow[] {
   if (sheet.rows.length === 0) return [];
+  tellNotReckoned(sheet);
   const book = makeNameBook();
   for (const { unit } of given.army.units) book.add(unit);
   const units = new Map(given.army.units.map((unit) => [foldName(unit.unit), unit]));
@@ -58,6 +60,13 @@ export function checkLog(sheet: LogSheet, given: Given): readonly LogRow[] {
     checkAmounts(sheet, row);
     return logRowOf(row, beside) ?? [];
   });
+}
+
+/** Nobody should think that the log keeps the shelf up to date. */
+function tellNotReckoned({ table, findings, rows }: LogSheet): void {
+  if (table === undefined) return;
+  const found = rows.length === 1 ? '1 row lowers' : `${rows.length} rows lower`;
+  findings.problems.push(problem('log-not-reckoned', { file: table.file, sheet: table.sheet }, { found }));
 }
 
 function checkNames(

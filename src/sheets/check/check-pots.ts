@@ -7,6 +7,7 @@ import { type Findings, useDefault } from './collect-findings.js';
 import type { NameBook } from './keep-names.js';
 import { column, type RowOf } from './open-sheet.js';
 import { pickContainer } from './pick-container.js';
+import { questionLeft } from './question-left.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind, yesKind } from './read-cell/read-choice.js';
 import { codeKind, rightCheckDigit } from './read-cell/read-code.js';
@@ -46,22 +47,21 @@ interface Beside {
   readonly book: NameBook;
   readonly paints: ReadonlyMap<string, Paint>;
   readonly day: IsoDate;
-  readonly logged: boolean;
   readonly findings: Findings;
 }
 
 /** Pots whose row can be taken; what a row says against itself is told. */
 export function checkPots(sheet: PotSheet, beside: Beside): readonly Pot[] {
+  if (sheet.table !== undefined && sheet.has('sizeMl') && !sheet.has('left'))
+    questionLeft(sheet.table, beside.findings);
   const pots = sheet.rows.flatMap((row) => {
     checkRow(sheet, row, beside.day);
     return potOf(row, beside) ?? [];
   });
   const used = (header: string, rows: number, meaning: string): void =>
     useDefault(beside.findings, { sheet: 'pots', column: header, rows, meaning });
-  const blank = (key: 'container' | 'counted'): number =>
-    sheet.rows.filter((row) => row[key] === undefined && !row.bad.includes(key)).length;
-  if (beside.logged) used('counted', blank('counted'), 'every log row lowers it');
-  used('container', blank('container'), 'a can for a primer or varnish of 150 ml or more, else a pot');
+  const unsaid = sheet.rows.filter((row) => row.container === undefined && !row.bad.includes('container'));
+  used('container', unsaid.length, 'a can for a primer or varnish of 150 ml or more, else a pot');
   return pots;
 }
 

@@ -70,9 +70,7 @@ function takeShop(
   }: CheckedShops & { readonly shops: Map<string, Shop>; readonly first: Map<string, number> },
 ): void {
   const { postage, freeFrom, leastOrder } = row;
-  if (freeFrom !== undefined && leastOrder !== undefined && freeFrom < leastOrder) {
-    sheet.blame('free-below-least', row, 'freeFrom', { expected: `"${sheet.text(row, 'leastOrder')}"` });
-  }
+  checkFreeFrom(sheet, row);
   if (row.shop === undefined) return;
   const shop = book.add(row.shop);
   if (tellRepeat(sheet, row, { key: 'shop', name: shop, first })) return;
@@ -82,4 +80,15 @@ function takeShop(
     ...(freeFrom === undefined ? {} : { freeFromMinor: freeFrom }),
     ...(leastOrder === undefined ? {} : { leastOrderMinor: leastOrder }),
   });
+}
+
+/** A sum of 0 was likely meant as "never"; one below the least order is reached by any order. */
+function checkFreeFrom(sheet: ShopSheet, row: Row): void {
+  const { postage, freeFrom, leastOrder } = row;
+  const said = (key: 'postage' | 'leastOrder') => ({ expected: `"${sheet.text(row, key)}"` });
+  if (freeFrom === 0 && postage !== undefined && postage > 0) {
+    sheet.blame('free-from-nothing', row, 'freeFrom', said('postage'));
+  } else if (freeFrom !== undefined && leastOrder !== undefined && freeFrom < leastOrder) {
+    sheet.blame('free-below-least', row, 'freeFrom', said('leastOrder'));
+  }
 }

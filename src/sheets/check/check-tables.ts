@@ -21,6 +21,7 @@ import { checkZones } from './check-zones.js';
 import { type Findings, makeFindings } from './collect-findings.js';
 import type { NameBook } from './keep-names.js';
 import { namePaints } from './name-paints.js';
+import { questionPaints } from './question-paints.js';
 import { priceKind } from './read-cell/read-price.js';
 import { readRows } from './read-rows.js';
 
@@ -84,7 +85,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const named = nameAll(potRows, paintRows, offerRows);
   tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, { findings, shelfPercent });
-  const beside = { book: named.book, paints, day, logged: logRows.rows.length > 0, findings };
+  const beside = { book: named.book, paints, day, findings };
   const pots = checkPots(potRows, beside);
   const shops = checkShops({ table: tables.get('shops'), price, offers: offerRows, findings });
   const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints, findings });
@@ -109,6 +110,9 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     paints: book,
     had: hadBy(named.book, potRows, offerRows),
   });
+  if (book !== undefined) {
+    questionPaints({ book, schemes: schemes.sheet, pots: potRows, paints: paintRows, offers: offerRows });
+  }
   return {
     pots,
     paints,

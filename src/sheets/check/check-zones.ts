@@ -3,9 +3,9 @@ import type { OwnZone } from '../../model/sheets.js';
 import { type Part, type PartShare, parts, readyMadeZones } from '../../model/zones.js';
 import type { Table } from '../table.js';
 import type { Findings } from './collect-findings.js';
-import { findNearest } from './find-nearest.js';
 import { foldName } from './fold-name.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
+import { partsNear } from './list-words.js';
 import { column, type RowOf } from './open-sheet.js';
 import { Mistake } from './read-cell/cell-kind.js';
 import { listKind, nameKind, readPart } from './read-cell/read-name.js';
@@ -98,8 +98,7 @@ function tellUnknownPart(
 ): void {
   const zone = book.find(name);
   if (zone === undefined) {
-    const expected = findNearest(name, parts) || parts.join(', ');
-    sheet.blame('unknown-part', row, 'parts', { found: name, expected });
+    sheet.blame('unknown-part', row, 'parts', { found: name, expected: partsNear(name) });
   } else {
     sheet.blame('zone-in-zone', row, 'parts', { found: name, expected: partsInWords(zone) });
   }

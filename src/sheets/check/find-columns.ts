@@ -1,5 +1,4 @@
 // Checks: which column of a table holds what. In: a table. Out: the place of each known column, and headers in doubt.
-import { distance } from 'fastest-levenshtein';
 import type { Problem } from '../../model/problem.js';
 import type { SheetName } from '../../model/words.js';
 import { type ProblemCode, problem } from '../../problems/catalogue.js';
@@ -7,6 +6,7 @@ import { type Column, columns } from '../columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Table } from '../table.js';
+import { isSlip } from './find-nearest.js';
 
 interface Found {
   /** By the key of a known header: where its column stands, counted from 0. */
@@ -47,16 +47,13 @@ function nearHeaders(
   return nearby;
 }
 
-/** Short words differ by a letter easily, so a note of the painter's own is not taken for a column. */
-const allowedLetters = (letters: number): number => (letters < 4 ? 0 : letters < 7 ? 1 : 2);
-
 const unit = /[\s_-]*(?:ml|mm|g|cm2|%|g\/ml)$/i;
 
 /** One or two letters apart, by length; or the known header without its unit: `size` for `size ml`. */
 function isNear(written: string, known: string): boolean {
   const [key, wanted, bare] = [written, known, known.replace(unit, '')].map(headerKey);
   if (key === undefined || wanted === undefined || key === '') return false;
-  return key === bare || distance(key, wanted) <= allowedLetters(Math.min(key.length, wanted.length));
+  return key === bare || isSlip(key, wanted);
 }
 
 /** One problem for a needed column that is missing, however many rows there are. */

@@ -34,3 +34,15 @@ const holds = (name: string, wanted: string): boolean =>
 export function joinOr(names: readonly string[]): string {
   return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
 }
+
+/** Short words differ by a letter easily. */
+const slips = (letters: number): number => (letters < 4 ? 0 : letters < 7 ? 1 : 2);
+
+/**
+ * Whether two words are so close that one may be a slip for the other: one letter apart, two from seven letters on.
+ * Stricter than `findNearest`, for words that nothing else is wrong with.
+ */
+export function isSlip(one: string, other: string): boolean {
+  const most = slips(Math.min(one.length, other.length));
+  return Math.abs(one.length - other.length) <= most && distance(one, other) <= most;
+}

@@ -15,7 +15,7 @@ const purposes: Readonly<Record<SheetName, string>> = {
   schemes: 'The steps in which a figure is painted, one row each.',
   army: 'Your units, one row each.',
   extras: 'What else is used up: brushes, flock, thinner.',
-  log: 'What you used, as you paint.',
+  log: 'What you used, as you paint. Checked, not reckoned with yet: it lowers no pot.',
   settings: 'Currency and the like.',
 };
 

@@ -220,18 +220,13 @@ describe('pots', () => {
     expect(defaults).toContainEqual({ sheet: 'pots', column: 'left', rows: 2, meaning: 'full' });
   });
 
-  it('say how log rows count only where there is a log', () => {
+  it('are not said to be lowered by a log, whose rows are read all the same', () => {
     const log: SheetRows['log'] = [
       ['date', 'paint', 'unit', 'step', 'figures', 'before g', 'after g', 'used ml'],
       ['2026-03-01', 'BRICK RED', 'First  spears', '1', '10', '31.2', '30.1', ''],
     ];
     const { defaults, log: rows } = checkRight({ log });
-    expect(defaults).toContainEqual({
-      sheet: 'pots',
-      column: 'counted',
-      rows: 2,
-      meaning: 'every log row lowers it',
-    });
+    expect(defaults.map(({ column }) => column)).not.toContain('counted');
     expect(rows).toEqual([
       {
         row: 2,
@@ -244,7 +239,6 @@ describe('pots', () => {
         afterG: 30.1,
       },
     ]);
-    expect(checkRight().defaults.map(({ column }) => column)).not.toContain('counted');
   });
 });
 
@@ -772,7 +766,9 @@ describe('one mistake', () => {
       'not-a-share',
     ],
   ])('makes one problem: %s', (_, sheets, code) => {
-    expect(check(sheets).problems.map((one) => one.code)).toEqual([code]);
+    const codes = check(sheets).problems.map((one) => one.code);
+    // Any row of a log gives this warning, whatever else is wrong with it.
+    expect(codes.filter((one) => one !== 'log-not-reckoned')).toEqual([code]);
   });
 
   it('does not hide another in the same row', () => {

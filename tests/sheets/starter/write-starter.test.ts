@@ -13,11 +13,11 @@ const sheets = listStarterSheets();
 const files = new Map(writeStarterCsv().map(({ name, content }) => [name, String(content)]));
 
 describe('the starter sheets', () => {
-  it('are all eleven, each with rows and only with known columns', () => {
+  it('are all eleven, each but the log with rows, and only with known columns', () => {
     expect(sheets.map(({ sheet }) => sheet)).toEqual([...sheetNames]);
     for (const sheet of sheetNames) {
       const known = new Set(columns[sheet].map(({ header }) => header));
-      expect(exampleRows[sheet].length).toBeGreaterThan(0);
+      expect(exampleRows[sheet].length > 0).toBe(sheet !== 'log');
       for (const row of exampleRows[sheet]) for (const header of row.keys()) expect(known).toContain(header);
     }
   });
@@ -114,12 +114,11 @@ describe('as a workbook', () => {
     expect(validationsOf('army').B2?.errorStyle).not.toBe('stop');
   });
 
-  it('holds numbers, shares and dates as such, and codes as text', () => {
+  it('holds numbers and shares as such, and codes as text', () => {
     const pots = workbook.getWorksheet('pots');
     expect(pots?.getCell('B2').value).toBe(400);
     expect(pots?.getCell('C2').value).toBe(0.1);
     expect(pots?.getCell('C2').numFmt).toBe('0%');
-    expect(workbook.getWorksheet('log')?.getCell('A2').value).toEqual(new Date('2025-03-08T00:00:00Z'));
     const code = pots?.getColumn(
       (sheets
         .find(({ sheet }) => sheet === 'pots')

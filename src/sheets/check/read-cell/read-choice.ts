@@ -26,7 +26,7 @@ export function choiceKind<T extends string>(noun: string, words: readonly T[]):
 }
 
 /** The nearest words, or the whole list where none is near. */
-export function wordsNear(written: string, words: readonly string[]): string {
+function wordsNear(written: string, words: readonly string[]): string {
   return findNearest(written, words) || joinOr(words);
 }
 

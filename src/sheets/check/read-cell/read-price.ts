@@ -40,11 +40,14 @@ function readPrice(
   const value = Number(decimal);
   if (value < 0) return new Mistake('negative', 'a price');
   if (value >= dearestMinor) return tooDear();
-  if (currency === undefined) return 0;
+  if (currency === undefined) return asIfInCents(value);
   const minor = priceToMinor(decimal, currency);
   if (minor === undefined) return new Mistake('too-fine', currency);
   return minor > dearestMinor ? tooDear() : minor;
 }
+
+/** Of no known currency: only its order among other prices, and whether it is 0, can be told. */
+const asIfInCents = (value: number): number => (value === 0 ? 0 : Math.max(1, Math.round(value * 100)));
 
 const tooDear = (): Mistake => new Mistake('too-much', 'any price in this trade');
 const notAPrice = (currency: string | undefined): Mistake =>

@@ -71,8 +71,10 @@ describe('prices', () => {
   });
 
   it('cannot be blamed for sign or digits without a currency', () => {
-    expect(priceKind({ currency: undefined, locale: 'en' }).read('$3.5051')).toBe(0);
-    expect(priceKind({ currency: undefined, locale: 'en' }).read('cheap')).toMatchObject({
+    const price = priceKind({ currency: undefined, locale: 'en' });
+    // Only which is more, and which is nothing, can be told of prices in no currency.
+    expect(['0', '0.001', '$3.5051', '12.90'].map(price.read)).toEqual([0, 1, 351, 1290]);
+    expect(price.read('cheap')).toMatchObject({
       code: 'not-a-price',
     });
   });
