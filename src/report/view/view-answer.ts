@@ -1,6 +1,6 @@
 // Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
 import { zeroMinor } from '../../model/money.js';
-import type { Order, PaintStock } from '../../model/plan.js';
+import type { Amount, Order, PaintStock } from '../../model/plan.js';
 import type { AnswerFigure, ReportView } from './report-view.js';
 import { wordBudget } from './view-budget.js';
 import type { ViewInputs } from './view-inputs.js';
@@ -51,20 +51,40 @@ function wordOnWay(needed: readonly PaintStock[], words: NumberWords): string {
   return ` This counts ${words.ml(ml)} that ${onWay.length === 1 ? 'is' : 'are'} still on the way.`;
 }
 
-function wordCost({ plan, words, costTrust: trust }: ViewInputs): AnswerFigure {
+const whatFigureCosts = 'What does a figure cost?';
+
+function wordCost(inputs: ViewInputs): AnswerFigure {
+  const { plan, words, costTrust: trust } = inputs;
   const { costs, figureCount } = plan;
+  if (hasNoPrice(costs.useWhole)) return wordNoPrices(inputs);
   const perFigure = {
     exactMinor: figureCount === 0 ? zeroMinor : costs.useWhole.exactMinor.div(figureCount),
     atLeast: costs.useWhole.atLeast,
   };
+  const remaining = hasNoPrice(costs.useRemaining)
+    ? 'What is still to be used has no price yet.'
+    : `Of that, ${words.amount(costs.useRemaining)} is still to be used.`;
   const unpriced =
     costs.unpriced.length === 0 ? '' : ` Without a price: ${listOf(costs.unpriced.map(nameOf))}.`;
   return {
-    question: 'What does a figure cost?',
+    question: whatFigureCosts,
     figure: words.amount(perFigure),
     detail:
       `In paint and extras used, on average; ${words.amount(costs.useWhole)} for all ` +
-      `${countOf(words, figureCount, 'figure')}. Of that, ${words.amount(costs.useRemaining)} is still to be used.${unpriced}`,
+      `${countOf(words, figureCount, 'figure')}. ${remaining}${unpriced}`,
+    trust,
+  };
+}
+
+const hasNoPrice = ({ exactMinor, atLeast }: Amount): boolean => atLeast && exactMinor.isZero();
+
+function wordNoPrices({ costTrust: trust }: ViewInputs): AnswerFigure {
+  return {
+    question: whatFigureCosts,
+    figure: 'No prices yet',
+    detail:
+      'None of the paint that this army needs has a price. Write what your pots cost into the price column of the ' +
+      'pots sheet, or what shops ask into the offers sheet.',
     trust,
   };
 }

@@ -93,6 +93,25 @@ describe('other plans', () => {
     );
   });
 
+  const noPrice = { exactMinor: exactMinor(0), atLeast: true };
+
+  it('says what to fill in where nothing has a price', () => {
+    const [, cost] = answerOf({
+      costs: { ...smallPlan.costs, useWhole: noPrice, useRemaining: noPrice },
+    });
+    expect(cost).toBe(
+      'What does a figure cost? No prices yet. None of the paint that this army needs has a price. Write what your ' +
+        'pots cost into the price column of the pots sheet, or what shops ask into the offers sheet.',
+    );
+  });
+
+  it('says so where only what is still to be used has no price', () => {
+    const [, cost] = answerOf({ costs: { ...smallPlan.costs, useRemaining: noPrice } });
+    expect(cost).toContain(
+      'for all 21 figures. What is still to be used has no price yet. Without a price: ',
+    );
+  });
+
   it('survives an army of nobody', () => {
     const zero = { exactMinor: exactMinor(0), atLeast: false };
     const [lasting, cost] = answerOf({
