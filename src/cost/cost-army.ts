@@ -3,6 +3,7 @@ import { exactMinor } from '../model/money.js';
 import type { Amount, Costs, Estimate, Job, Order, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import { addAmounts, costJob, costOfPaint, extrasPerFigure, nothing, timesAmount } from './cost-jobs.js';
+import { costParts } from './cost-parts.js';
 import { type PaintPrice, pricePaint } from './price-paints.js';
 import { shareCash } from './share-cash.js';
 
@@ -21,11 +22,14 @@ export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Pri
   const extras = extrasPerFigure(sheets.extras);
   const jobCosts = new Map(estimate.jobs.map((job) => [job, costJob(job, prices, extras)]));
   const units = costUnits(sheets, priced, (job) => jobCosts.get(job) ?? costJob(job, prices, extras));
-  const perJob = [...countUnits(units)].map(([job, times]) => ({ use: jobCosts.get(job), job, times }));
+  const unitsPerJob = countUnits(units);
+  const perJob = [...unitsPerJob].map(([job, times]) => ({ use: jobCosts.get(job), job, times }));
   const sumOf = (amountOf: (one: (typeof perJob)[number]) => Amount | undefined): Amount =>
     addAmounts(perJob.map((one) => timesAmount(amountOf(one) ?? nothing, one.times)));
   return {
     paints: costPaints(estimate, prices),
+    zones: costParts(unitsPerJob, prices, ({ zone }) => zone),
+    layers: costParts(unitsPerJob, prices, ({ layer }) => layer),
     units,
     useWhole: sumOf(({ use }) => use?.whole),
     useRemaining: sumOf(({ use }) => use?.remaining),

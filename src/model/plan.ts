@@ -275,6 +275,9 @@ export interface UnitCost {
 /** Cost stage. */
 export interface Costs {
   readonly paints: ReadonlyMap<string, PaintCost>;
+  /** Paint of the remaining work by zone, and by layer; each adds up to `useRemaining` less extras. */
+  readonly zones: ReadonlyMap<string, Amount>;
+  readonly layers: ReadonlyMap<string, Amount>;
   readonly units: readonly UnitCost[];
   /** Whole scheme, all units, with extras. */
   readonly useWhole: Amount;

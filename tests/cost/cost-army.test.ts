@@ -198,3 +198,26 @@ describe('a plan', () => {
     });
   });
 });
+
+describe('cost of use by zone and layer', () => {
+  it('adds up to the paint still to be used: 21.875 cents a coat on the whole, extras apart', async () => {
+    const steps = [
+      makeStep({ step: 1, coats: 1, zone: 'head' }),
+      makeStep({ step: 2, coats: 1 }),
+      makeStep({ step: 3, layer: 'wash', paint: 'Oat' }),
+    ];
+    const pots = [makePot({ paint: 'Slate', priceMinor: 340 }), makePot({ paint: 'Oat' })];
+    const extras = [{ item: 'brush', priceMinor: 600, serves: 100 }];
+    const { costs } = await plan({ figures: [tenCm2], steps, pots, extras });
+    const sum = (of: ReadonlyMap<string, Amount>): number =>
+      [...of.values()].reduce((all, one) => all + minor(one), 0);
+    expect([...costs.zones.keys()]).toEqual(['head', 'whole']);
+    expect([...costs.layers.keys()]).toEqual(['base coat', 'wash']);
+    expect(minor(costs.zones.get('whole'))).toBeCloseTo(21.875, 9);
+    expect(costs.zones.get('whole')?.atLeast).toBe(true);
+    expect(costs.layers.get('base coat')?.atLeast).toBe(false);
+    for (const parts of [costs.zones, costs.layers]) {
+      expect(sum(parts)).toBeCloseTo(minor(costs.useRemaining) - minor(costs.extrasWhole), 9);
+    }
+  });
+});

@@ -173,8 +173,32 @@ export const smallUnits = [
   { unit: unit(4, 'The ram', ram), job: ram, use: ramCost, cashMinor: 0, figuresPriceMinor: undefined },
 ] as const;
 
+/** The remaining lines' costs of all units, by zone, layer or paint. */
+function sumLines(nameOf: (line: Job['lines'][number]) => string): Map<string, Amount> {
+  const sums = new Map<string, Amount>();
+  for (const { job, use } of smallUnits) {
+    for (const [at, line] of job.lines.entries()) {
+      if (!line.remaining) continue;
+      const before = sums.get(nameOf(line)) ?? amount(0);
+      const more = use.lines[at] ?? amount(0);
+      sums.set(nameOf(line), {
+        exactMinor: before.exactMinor.plus(more.exactMinor),
+        atLeast: before.atLeast || more.atLeast,
+      });
+    }
+  }
+  return sums;
+}
+
 export const smallCosts: Costs = {
-  paints: new Map(),
+  paints: new Map(
+    [...sumLines(({ paint }) => paint)].map(([paint, useCost]) => [
+      paint,
+      { paint, perMl: undefined, partlyUnpriced: false, useCost },
+    ]),
+  ),
+  zones: sumLines(({ zone }) => zone),
+  layers: sumLines(({ layer }) => layer),
   units: smallUnits,
   useWhole: amount(910.3, true),
   useRemaining: amount(874.3, true),

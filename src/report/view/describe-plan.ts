@@ -61,6 +61,16 @@ function describeCosts({ costs, settings: { currency } }: Plan): PlanDocument['c
     figuresPrice: toMajor(costs.figuresPrice.exactMinor, currency),
     figuresPriceAtLeast: costs.figuresPrice.atLeast,
     unpriced: costs.unpriced,
+    zones: [...costs.zones].map(([zone, { exactMinor, atLeast }]) => ({
+      zone,
+      useCost: use(exactMinor),
+      atLeast,
+    })),
+    layers: [...costs.layers].map(([layer, { exactMinor, atLeast }]) => ({
+      layer,
+      useCost: use(exactMinor),
+      atLeast,
+    })),
   };
 }
 

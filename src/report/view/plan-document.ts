@@ -164,6 +164,22 @@ export const planSchema = z
         figuresPrice: cash('Price of the unpainted figures.'),
         figuresPriceAtLeast: yesNo('True where a figure has no price.'),
         unpriced: list(z.string(), 'Paints of the plan without a price, wholly or in part.'),
+        zones: list(
+          z.object({
+            zone: text('The zone.'),
+            useCost: cost('Paint of the work still to be done.'),
+            atLeast,
+          }),
+          'Cost of use by zone; adds up to `useRemaining` less extras.',
+        ),
+        layers: list(
+          z.object({
+            layer: text('The layer.'),
+            useCost: cost('Paint of the work still to be done.'),
+            atLeast,
+          }),
+          'Cost of use by layer; adds up to the same.',
+        ),
       })
       .describe('Sums over the army. Cost of use and cash are never to be added up.'),
     units: list(unit, 'The units, in the order of the army sheet.'),

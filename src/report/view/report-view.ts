@@ -96,6 +96,9 @@ export interface UseView {
   readonly zones: readonly UseZone[];
   readonly layerTotals: readonly string[];
   readonly total: string;
+  /** What the paint of each layer costs; the layers add up to `cost`, and so do the zones and the paints. */
+  readonly layerCosts: readonly string[];
+  readonly cost: string;
   readonly paints: readonly UsePaint[];
   readonly notPainted: readonly string[];
 }
@@ -105,6 +108,7 @@ export interface UseZone {
   /** One for each layer; `text` is '' where the zone gets none. `share` is of the largest in its layer. */
   readonly cells: readonly { readonly text: string; readonly share: number }[];
   readonly total: string;
+  readonly cost: string;
 }
 
 export interface UsePaint {
@@ -116,6 +120,8 @@ export interface UsePaint {
   readonly onFigure: string;
   readonly lost: string;
   readonly leftover: string;
+  /** Of what is still to be put out; '' where nothing is. */
+  readonly cost: string;
   readonly bar: UseBar;
   readonly trust: TrustView;
 }

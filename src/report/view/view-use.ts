@@ -1,24 +1,36 @@
 // Report view: where the paint goes. In: the plan, its sums. Out: ml by zone and layer, by paint (on the figure, lost,
 // left over), and parts that stay unpainted.
 import { splitWhole } from '../../model/money.js';
+import type { Amount } from '../../model/plan.js';
 import { layers } from '../../model/words.js';
 import type { UsePaint, UseView, UseZone } from './report-view.js';
 import type { PaintWork, WorkSums } from './sum-work.js';
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
+import { viewPartCosts } from './view-part-costs.js';
 import { nameOf } from './word-name.js';
 import { listOf, mlDigits, type NumberWords } from './word-numbers.js';
 
 /** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
 export function viewUse({ plan, sums, words, trust }: ViewInputs): UseView {
   const used = layers.filter((layer) => [...sums.zones.values()].some((zone) => zone.has(layer)));
+  const { zones, layers: layerCosts, paints } = plan.costs;
+  const costOf = viewPartCosts(zones, words);
+  const layerCost = viewPartCosts(layerCosts, words);
+  const useCosts = [...paints].map(([paint, { useCost }]): [string, Amount] => [paint, useCost]);
+  const paintCost = viewPartCosts(new Map(useCosts), words);
+  const table = viewZones(sums, used, words);
   return {
     lead: wordLead(sums, words),
     trust: trust.of(sums.doubts),
     layers: used,
-    ...viewZones(sums, used, words),
+    ...table,
+    zones: table.zones.map((zone) => ({ ...zone, cost: costOf.of(zone.zone) })),
+    layerCosts: used.map(layerCost.of),
+    cost: costOf.total,
     paints: [...sums.paints].map(([paint, work], index) => ({
       ...viewPaint(paint, work, { words, id: `use-${index + 1}`, hex: hexOf(plan, paint) }),
+      cost: work.remainingMl > 0 ? paintCost.of(paint) : '',
       trust: trust.of(work.doubts),
     })),
     notPainted: wordUnpainted(sums),
@@ -36,7 +48,9 @@ function wordLead({ wholeMl, remainingMl }: WorkSums, words: NumberWords): strin
 const sumMl = (layersOfZone: ReadonlyMap<string, number>): number =>
   [...layersOfZone.values()].reduce((sum, ml) => sum + ml, 0);
 
-type ZoneTable = Pick<UseView, 'zones' | 'layerTotals' | 'total'>;
+interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
+  readonly zones: readonly Omit<UseZone, 'cost'>[];
+}
 
 /** Zones with most paint first. Cells are rounded by largest remainder over the whole table, so rows and columns add up to what is shown. */
 function viewZones({ zones, remainingMl }: WorkSums, used: readonly string[], words: NumberWords): ZoneTable {
@@ -73,7 +87,11 @@ interface PaintLooks {
   readonly hex: string;
 }
 
-function viewPaint(paint: string, work: PaintWork, { words, id, hex }: PaintLooks): Omit<UsePaint, 'trust'> {
+function viewPaint(
+  paint: string,
+  work: PaintWork,
+  { words, id, hex }: PaintLooks,
+): Omit<UsePaint, 'trust' | 'cost'> {
   const { wholeMl, remainingMl } = work;
   const onFigureMl = Math.min(work.onFigureMl, remainingMl);
   const leftoverMl = Math.min(work.leftoverMl, remainingMl - onFigureMl);

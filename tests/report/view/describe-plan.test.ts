@@ -8,7 +8,7 @@ describe('describePlan', () => {
   const [first, second, ram] = small.units;
 
   it('gives money as decimals of major units: cash in cents, use in six digits', () => {
-    expect(small.costs).toEqual({
+    expect(small.costs).toMatchObject({
       use: '9.103000',
       useAtLeast: true,
       useRemaining: '8.743000',
@@ -20,6 +20,10 @@ describe('describePlan', () => {
       figuresPriceAtLeast: true,
       unpriced: ['Bell brass', 'Rust hush'],
     });
+    const cents = (parts: readonly { readonly useCost: string }[]): number =>
+      Math.round(parts.reduce((sum, { useCost }) => sum + Number(useCost), 0) * 100);
+    // 8.743 still to be used, of which 0.693 are extras.
+    expect([cents(small.costs.zones), cents(small.costs.layers)]).toEqual([805, 805]);
     expect(small.order).toMatchObject({ status: "can't be met", total: '7.40', postage: '3.90' });
     expect(small.order.bills).toEqual([
       { shop: 'Ferry Lane Colours', goods: '3.50', postage: '3.90', belowLeastOrder: '1.50' },
