@@ -9,7 +9,7 @@ import { findCautions } from './estimate/find-cautions.js';
 import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import type { Plan } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
-import { chooseOrder } from './order/choose-order.js';
+import { chooseOrder, placeOrder } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
 import { orderRestock } from './order/order-restock.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
@@ -48,7 +48,7 @@ export async function planArmy(sheets: Sheets, today: IsoDate, options: PlanOpti
   const planAgain = (finished: readonly number[]) => {
     const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
     const { needs } = estimateArmy(fewer, assumptions);
-    return chooseOrder(findShort(takeStock(fewer, needs, assumptions)), market, buying);
+    return placeOrder(findShort(takeStock(fewer, needs, assumptions)), market, buying);
   };
   const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
   const budget = await spendBudget(options.budgetMinor, spending);

@@ -8,7 +8,10 @@ import type { Estimate, Job, Order } from '../model/plan.js';
  */
 export function shareCash({ units, jobs, needs }: Estimate, order: Order): number[] {
   const costOf = paintCosts(order);
-  const weights = new Map(jobs.map((job) => [job, goodsOf(job, needs, costOf)]));
+  const goods = new Map(jobs.map((job) => [job, goodsOf(job, needs, costOf)]));
+  // Goods that cost nothing still travel: then the postage goes by the need.
+  const isFree = [...goods.values()].every((cost) => cost === 0);
+  const weights = isFree ? new Map(jobs.map((job) => [job, needOf(job)])) : goods;
   return splitWhole(
     order.totalMinor,
     units.map(({ job }) => weights.get(job) ?? 0),
@@ -28,6 +31,9 @@ function paintCosts({ lines, bills }: Order): Map<string, number> {
   }
   return costs;
 }
+
+const needOf = (job: Job): number =>
+  job.lines.reduce((total, { remaining, putOutMl }) => total + (remaining ? putOutMl : 0), 0);
 
 function goodsOf(job: Job, needs: Estimate['needs'], costOf: ReadonlyMap<string, number>): number {
   return job.lines

@@ -192,7 +192,7 @@ export interface Order {
   readonly unmet: readonly OrderNeed[];
   /** Sets that hold needed paints and are not bought. */
   readonly passedOver: readonly PassedOver[];
-  /** For each shop that covers every need by itself. */
+  /** For each shop that by itself covers all that can be met. */
   readonly fromOneShop: readonly OneShop[];
 }
 

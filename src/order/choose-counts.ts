@@ -1,8 +1,9 @@
 // Order: counts of wares at the least cash, by the integer program. In: needs that can be met, market, solver.
 // Out: counts, the exact cost, and how far above the best it may lie.
 import type { OrderNeed } from '../model/plan.js';
+import { sameMl } from '../model/volume.js';
 import { buildProgram, columnsOf, type OrderProgram } from './build-program.js';
-import { findFirstOrder } from './first-order.js';
+import { findFirstOrder, reachesLeastOrders } from './first-order.js';
 import { type Held, heldMl, listWares, type Market } from './list-wares.js';
 import { settleTies } from './settle-ties.js';
 import type { Limits, OnProgress, Solution, Solve } from './solver/integer-program.js';
@@ -39,8 +40,10 @@ export async function settledCounts(
 ): Promise<Chosen> {
   const { chosen, order } = await search(needs, market, buying);
   if (order === undefined || chosen.aboveBestMinor > 0) return chosen;
-  const counts = await settleTies(order, chosen, { market, buying });
-  return counts !== undefined && covers(counts, needs, order) ? recount(chosen, counts, market) : chosen;
+  const counts = await settleTies(order, chosen, { market, buying: besides(buying) });
+  const isSound =
+    counts !== undefined && covers(counts, needs, order) && reachesLeastOrders(order.wares, counts, market);
+  return isSound ? recount(chosen, counts, market) : chosen;
 }
 
 interface Searched {
@@ -49,14 +52,16 @@ interface Searched {
   readonly order: OrderProgram | undefined;
 }
 
-async function search(needs: readonly OrderNeed[], market: Market, buying: Buying): Promise<Searched> {
+async function search(asked: readonly OrderNeed[], market: Market, buying: Buying): Promise<Searched> {
+  // In the order of names, so that the same needs are searched alike wherever they come from.
+  const needs = [...asked].sort((a, b) => (a.paint < b.paint ? -1 : 1));
   const wares = listWares(needs, market, buying.held);
-  if (needs.length === 0) {
+  if (needs.length === 0 || wares.length === 0) {
     return { chosen: { wares, counts: [], totalMinor: 0, aboveBestMinor: 0 }, order: undefined };
   }
   const held = wares.map(({ offer }) => buying.held?.get(offer) ?? 0);
   const order = buildProgram({ needs, wares, held, shops: market.shops });
-  const first = findFirstOrder(needs, order, market).map((count, index) => Math.max(count, held[index] ?? 0));
+  const first = findFirstOrder(needs, { ...order, held }, market);
   const program = { ...order.program, start: columnsOf(order, first, market.shops) };
   const solution = await buying.solve(program, buying.limits, buying.onProgress);
   return { chosen: choose(solution, { order, needs, market, first }), order };
@@ -66,6 +71,7 @@ interface Tried {
   readonly order: OrderProgram;
   readonly needs: readonly OrderNeed[];
   readonly market: Market;
+  /** Covers the needs and reaches every least order. */
   readonly first: readonly number[];
 }
 
@@ -80,16 +86,19 @@ function choose(solution: Solution, { order, needs, market, first }: Tried): Cho
   }
   const found = solution.values.slice(0, wares.length);
   const foundMinor = costOfCounts(wares, found, market);
-  const isSound = covers(found, needs, order) && foundMinor <= firstMinor;
-  const [counts, totalMinor] = isSound ? [found, foundMinor] : [first, firstMinor];
+  const isSound = covers(found, needs, order) && reachesLeastOrders(wares, found, market);
+  const [counts, totalMinor] =
+    isSound && foundMinor <= firstMinor ? [found, foundMinor] : [first, firstMinor];
   // Costs are whole, so nothing lies under the bound rounded up; what the bound does not reach is not proved.
-  const bestMinor = Math.ceil(solution.bound - 1e-4);
+  const bestMinor = Number.isFinite(solution.bound) ? Math.max(0, Math.ceil(solution.bound - 1e-4)) : 0;
   return { wares, counts, totalMinor, aboveBestMinor: Math.max(0, totalMinor - bestMinor) };
 }
 
 /** True where rounding to whole counts left every need covered. */
 function covers(counts: readonly number[], needs: readonly OrderNeed[], { holders }: OrderProgram): boolean {
-  return needs.every(({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) >= ml - 1e-6);
+  return needs.every(
+    ({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) >= ml - sameMl,
+  );
 }
 
 function recount(chosen: Chosen, counts: readonly number[], market: Market): Chosen {

@@ -10,22 +10,44 @@ import { type Chosen, writeOrder } from './write-order.js';
  * Whole offers from all shops, single pots and sets, that cover every need at the least cash, postage and least
  * orders included. What the offers can't cover is listed as unmet, and the rest is ordered. No needs: an empty
  * order. Of equal costs the order with the fewest shops is taken, then the fewest pots, then the first names.
+ * Other ways to buy are weighed only against a proved order: beside another they would prove nothing.
  */
 export async function chooseOrder(
   needs: readonly OrderNeed[],
   market: Market,
   buying: Buying,
 ): Promise<Order> {
-  const { within, unmet } = splitNeeds(needs, measureSupply(market));
-  const chosen = await settledCounts(within, market, buying);
+  const { order, within, chosen } = await place(needs, market, buying);
+  if (chosen.aboveBestMinor > 0) return order;
   const explained = { market, buying, chosen };
   return {
-    ...writeOrder(chosen, within, market),
-    status: statusOf(chosen, unmet),
-    unmet,
+    ...order,
     passedOver: await weighSets(within, explained),
     fromOneShop: await askEachShop(within, explained),
   };
+}
+
+/** The order alone, without the ways that it was weighed against. */
+export async function placeOrder(
+  needs: readonly OrderNeed[],
+  market: Market,
+  buying: Buying,
+): Promise<Order> {
+  return (await place(needs, market, buying)).order;
+}
+
+async function place(needs: readonly OrderNeed[], market: Market, buying: Buying) {
+  const { within, unmet } = splitNeeds(needs, measureSupply(market));
+  const chosen = await settledCounts(within, market, buying);
+  const written = writeOrder(chosen, within, market);
+  const order: Order = {
+    ...written,
+    status: statusOf(chosen, unmet),
+    unmet,
+    passedOver: [],
+    fromOneShop: [],
+  };
+  return { order, within, chosen };
 }
 
 /** How an order stands: what could not be met comes before what could not be proved. */

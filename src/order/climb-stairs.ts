@@ -1,5 +1,6 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
 import type { OrderNeed, Stair, Stairs } from '../model/plan.js';
+import { sameMl } from '../model/volume.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
 import { findHolders, heldMl, type Market } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
@@ -38,7 +39,7 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
     const chosen = await cheapestCounts(withinAt(at), market, besides(buying));
     steps.push({
       figures: at,
-      cashMinor: Math.max(chosen.totalMinor, steps.at(-1)?.cashMinor ?? 0),
+      cashMinor: chosen.totalMinor,
       because: missingAt(at),
       proved: chosen.aboveBestMinor === 0,
     });
@@ -52,7 +53,17 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
     everyStep &&= !isCrowded;
     at = isCrowded ? widest : next;
   }
-  return { steps, mostFigures: most, everyStep };
+  return { steps: lowerToLater(steps), mostFigures: most, everyStep };
+}
+
+/** An order for more figures also does for fewer: a step that was not proved costs no more than any after it. */
+function lowerToLater(steps: readonly Stair[]): Stair[] {
+  let least = Number.POSITIVE_INFINITY;
+  const lowered = steps.toReversed().map((step) => {
+    least = Math.min(least, step.cashMinor);
+    return { ...step, cashMinor: least };
+  });
+  return lowered.toReversed();
 }
 
 const heldOf = (holders: ReturnType<typeof findHolders>, paint: string, { counts }: Chosen): number =>
@@ -60,7 +71,7 @@ const heldOf = (holders: ReturnType<typeof findHolders>, paint: string, { counts
 
 /** Paints of which an order does not hold enough. */
 function uncovered(needs: readonly OrderNeed[], held: (paint: string) => number): string[] {
-  return needs.filter(({ paint, ml }) => ml - held(paint) > 1e-6).map(({ paint }) => paint);
+  return needs.filter(({ paint, ml }) => ml - held(paint) > sameMl).map(({ paint }) => paint);
 }
 
 /** The last number from `low` to `high` that is covered, where `low` is and no number past an uncovered one is. */

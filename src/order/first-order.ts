@@ -8,6 +8,8 @@ import { costOfCounts } from './write-order.js';
 interface Shelves {
   readonly wares: readonly Ware[];
   readonly holders: Holders;
+  /** How many of each ware the order must hold. */
+  readonly held: readonly number[];
 }
 
 /**
@@ -17,22 +19,26 @@ interface Shelves {
  */
 export function findFirstOrder(
   needs: readonly OrderNeed[],
-  { wares, holders }: Shelves,
+  { wares, holders, held }: Shelves,
   market: Market,
 ): readonly number[] {
+  const atLeastHeld = (count: number, index: number): number => Math.max(count, held[index] ?? 0);
   const shops = [...new Set(wares.map(({ offer }) => offer.shop))];
   const ways = [undefined, ...shops]
-    .map((shop) => byPaint(needs, { wares, holders }, shop))
+    .map((shop) => byPaint(needs, { wares, holders }, shop)?.map(atLeastHeld))
     .filter((counts) => counts !== undefined)
     .filter((counts) => reachesLeastOrders(wares, counts, market))
     .map((counts) => ({ counts, costMinor: costOfCounts(wares, counts, market) }));
-  return ways.sort((a, b) => a.costMinor - b.costMinor)[0]?.counts ?? wares.map(({ most }) => most);
+  return (
+    ways.sort((a, b) => a.costMinor - b.costMinor)[0]?.counts ??
+    wares.map(({ most }) => most).map(atLeastHeld)
+  );
 }
 
 /** The cheapest whole pots for each paint by itself, from one shop or all; undefined where they do not cover it. */
 function byPaint(
   needs: readonly OrderNeed[],
-  { wares, holders }: Shelves,
+  { wares, holders }: Omit<Shelves, 'held'>,
   shop?: string,
 ): number[] | undefined {
   const counts = wares.map(() => 0);
@@ -63,11 +69,16 @@ function packsOf(
   return [{ column, ml, priceMinor: offer.priceMinor, pots, limit }];
 }
 
-function reachesLeastOrders(wares: readonly Ware[], counts: readonly number[], { shops }: Market): boolean {
+/** True where every shop that is bought from gets its least order. */
+export function reachesLeastOrders(
+  wares: readonly Ware[],
+  counts: readonly number[],
+  { shops }: Market,
+): boolean {
   const goods = new Map<string, number>();
   wares.forEach(({ offer }, index) => {
-    const cost = offer.priceMinor * (counts[index] ?? 0);
-    if (cost > 0) goods.set(offer.shop, (goods.get(offer.shop) ?? 0) + cost);
+    const count = counts[index] ?? 0;
+    if (count > 0) goods.set(offer.shop, (goods.get(offer.shop) ?? 0) + offer.priceMinor * count);
   });
   return [...goods].every(([shop, sum]) => sum >= (shops.get(shop)?.leastOrderMinor ?? 0));
 }

@@ -1,9 +1,9 @@
 // Order: what a budget finishes. In: demands by priority, shelf, market, solver, budget. Out: figures for each unit.
 import type { OrderNeed, UnitDemand } from '../model/plan.js';
-import { buildProgram } from './build-program.js';
+import { sameMl } from '../model/volume.js';
+import { type BudgetLevel, preferEarlier, withMost, writeBudgetProgram } from './budget-program.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
-import { listWares, type Market } from './list-wares.js';
-import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
+import type { Market } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 
 /** What a fit works from. */
@@ -31,7 +31,7 @@ const mostTries = 12;
 /**
  * The figures that a budget finishes: whole priorities first, one after the other, as long as the cash lasts; then
  * of each further priority as many figures as can be had with what is left, a unit cut short where need be. Each of
- * these is one integer program (`programOf`). Paint that can't be had at all stands in nobody's way: it is unmet
+ * these is an integer program (`writeBudgetProgram`). Paint that can't be had at all stands in nobody's way: it is unmet
  * with or without a budget.
  */
 export async function fitBudget(fitting: Fitting): Promise<Fitted> {
@@ -88,7 +88,7 @@ export async function cashFor(counts: readonly number[], fitting: Fitting): Prom
 function toBuy(counts: readonly number[], fitting: Fitting): OrderNeed[] {
   return [...needsOf(counts, fitting)].flatMap(([paint, ml]) => {
     const missing = ml - (fitting.haveMl.get(paint) ?? 0);
-    return missing > 1e-9 ? [{ paint, ml: missing }] : [];
+    return missing > sameMl ? [{ paint, ml: missing }] : [];
   });
 }
 
@@ -108,83 +108,46 @@ interface LevelFit {
   readonly proved: boolean;
 }
 
+/** Searches again with fewer figures, should the cash not hold to the last minor unit, at most so often. */
+const mostSearches = 4;
+
 async function fitLevel(
   level: readonly number[],
   finished: readonly number[],
   fitting: Fitting,
 ): Promise<LevelFit> {
-  const { program, figureColumns } = programOf(level, finished, fitting);
-  const solution = await fitting.buying.solve(program, fitting.buying.limits, fitting.buying.onProgress);
-  if (!('values' in solution)) return { figures: level.map(() => 0), proved: false };
-  const figures = figureColumns.map((column) => solution.values[column] ?? 0);
-  const counts = finished.slice();
-  level.forEach((index, place) => {
-    counts[index] = figures[place] ?? 0;
-  });
-  // What the solver holds within its tolerances must hold to the last minor unit too.
-  const isWithin = (await cashFor(counts, fitting)) <= fitting.budgetMinor;
-  return {
-    figures: isWithin ? figures : level.map(() => 0),
-    proved: isWithin && solution.state === 'proved',
-  };
+  const { budgetMinor, buying } = fitting;
+  const budgeted = writeBudgetProgram(levelOf(level, finished, fitting), fitting.market);
+  const { limits } = besides(buying);
+  let mostFigures = Number.POSITIVE_INFINITY;
+  for (let search = 1; search <= mostSearches; search++) {
+    const found = await buying.solve(withMost(budgeted, mostFigures), limits);
+    if (!('values' in found)) break;
+    const even = await buying.solve(preferEarlier(budgeted, found.values), limits);
+    const { values } = 'values' in even ? even : found;
+    const figures = budgeted.figureColumns.map((column) => values[column] ?? 0);
+    const counts = finished.slice();
+    for (const [place, index] of level.entries()) counts[index] = figures[place] ?? 0;
+    if ((await cashFor(counts, fitting)) <= budgetMinor) {
+      return { figures, proved: found.state === 'proved' && search === 1 };
+    }
+    mostFigures = figures.reduce((sum, count) => sum + count, 0) - 1;
+  }
+  return { figures: level.map(() => 0), proved: false };
 }
 
-/**
- * Most figures of one priority, then least cash: beside the order's own columns one for the figures n and one for
- * the sittings k of each unit, `batch x k >= n`; each paint: `bought >= committed + sum(n x per figure + k x per
- * sitting) - have`; `cash <= budget`; minimise `cash - (budget + 1) x sum(n)`. Sittings being whole, this is exact.
- */
-function programOf(level: readonly number[], finished: readonly number[], fitting: Fitting) {
-  const { demands, market, budgetMinor } = fitting;
+/** What the program of a priority is written from: its units, and what is committed to those before it. */
+function levelOf(level: readonly number[], finished: readonly number[], fitting: Fitting): BudgetLevel {
+  const { demands, haveMl, budgetMinor, market } = fitting;
   const full = demands.map(({ figures }, index) =>
     level.includes(index) ? figures : (finished[index] ?? 0),
   );
-  const { within, unmet } = splitNeeds(toBuy(full, fitting), measureSupply(market));
-  const wares = listWares(within, market);
-  const order = buildProgram({ needs: [], wares, held: [], shops: market.shops });
-  const columns: Column[] = [...order.program.columns];
-  const cash: Row = {
-    lower: Number.NEGATIVE_INFINITY,
-    upper: budgetMinor,
-    terms: columns.map(({ cost }, column) => [column, cost] as const),
+  const before = finished.map((count, index) => (level.includes(index) ? 0 : count));
+  return {
+    budgetMinor,
+    haveMl,
+    units: level.flatMap((index) => demands[index] ?? []),
+    committedMl: needsOf(before, fitting),
+    needs: splitNeeds(toBuy(full, fitting), measureSupply(market)),
   };
-  const rows: Row[] = [...order.program.rows, cash];
-  const units = level.flatMap((index) => {
-    const demand = demands[index];
-    if (demand === undefined) return [];
-    const figures =
-      columns.push({ cost: -(budgetMinor + 1), lower: 0, upper: demand.figures, integer: true }) - 1;
-    const most = Math.ceil(demand.figures / demand.batch);
-    const sittings = columns.push({ cost: 0, lower: 0, upper: most, integer: true }) - 1;
-    rows.push({
-      lower: 0,
-      upper: Number.POSITIVE_INFINITY,
-      terms: [
-        [sittings, demand.batch],
-        [figures, -1],
-      ],
-    });
-    return [{ demand, figures, sittings }];
-  });
-  const committed = needsOf(
-    finished.map((count, index) => (level.includes(index) ? 0 : count)),
-    fitting,
-  );
-  for (const { paint } of within) {
-    const bought = (order.holders.get(paint) ?? []).map(({ column, ml }): [number, number] => [column, ml]);
-    const used = units.flatMap(({ demand, figures, sittings }): [number, number][] => [
-      [figures, -(demand.perFigureMl.get(paint) ?? 0)],
-      [sittings, -(demand.perSittingMl.get(paint) ?? 0)],
-    ]);
-    // What the offers lack of a paint is unmet with or without a budget.
-    const lacking = unmet.find((need) => need.paint === paint)?.ml ?? 0;
-    const lower = (committed.get(paint) ?? 0) - (fitting.haveMl.get(paint) ?? 0) - lacking;
-    rows.push({
-      lower,
-      upper: Number.POSITIVE_INFINITY,
-      terms: [...bought, ...used.filter(([, ml]) => ml !== 0)],
-    });
-  }
-  const program: IntegerProgram = { columns, rows };
-  return { program, figureColumns: units.map(({ figures }) => figures) };
 }

@@ -93,17 +93,20 @@ function mostOf({ priceMinor }: Offer, useful: number, shop: Shop | undefined): 
 
 /**
  * Of offers that hold nothing needed and cost the same in one shop, only as many as could be bought to fill up an
- * order: the first names, since any would do.
+ * order: those of the fewest pots, then the first names, as ties are settled.
  */
 function dropSpareFillers(wares: readonly Ware[], shops: Market['shops'], held: Held): Ware[] {
-  const spare = new Map<string, number>();
-  return wares.filter(({ offer, useful, most }) => {
-    if (useful > 0 || held.has(offer)) return true;
+  const sums = new Map<string, number>();
+  const spare = new Set<Ware>();
+  for (const ware of [...wares].sort((a, b) => a.pots - b.pots)) {
+    const { offer, useful, most } = ware;
+    if (useful > 0 || held.has(offer)) continue;
     const key = `${offer.shop}\n${offer.priceMinor}`;
-    const before = spare.get(key) ?? 0;
-    spare.set(key, before + most);
-    return before < mostOf(offer, 0, shops.get(offer.shop));
-  });
+    const before = sums.get(key) ?? 0;
+    sums.set(key, before + most);
+    if (before >= mostOf(offer, 0, shops.get(offer.shop))) spare.add(ware);
+  }
+  return wares.filter((ware) => !spare.has(ware));
 }
 
 /** Which wares hold a paint: the ware's place in the list, and usable ml in one of it. */

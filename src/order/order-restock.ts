@@ -2,6 +2,7 @@
 // Out: an order of its own.
 import type { Order, OrderNeed, PaintStock, ShopBill } from '../model/plan.js';
 import type { Offer } from '../model/sheets.js';
+import { sameMl } from '../model/volume.js';
 import { billShops } from './bill-shops.js';
 import { type Buying, settledCounts } from './choose-counts.js';
 import { statusOf } from './choose-order.js';
@@ -41,7 +42,7 @@ export async function orderRestock(
 function needsOfBoth(stock: readonly PaintStock[]): OrderNeed[] {
   return stock.flatMap(({ paint, runningLow, toBuyMl, keepMl, needMl, haveMl }) => {
     const ml = Math.max(toBuyMl, runningLow ? keepMl + needMl - haveMl : 0);
-    return ml > 0 ? [{ paint, ml }] : [];
+    return ml > sameMl ? [{ paint, ml }] : [];
   });
 }
 
@@ -55,7 +56,7 @@ function beyond(unmet: readonly OrderNeed[], before: readonly OrderNeed[]): Orde
   const wasMl = new Map(before.map(({ paint, ml }) => [paint, ml]));
   return unmet
     .map(({ paint, ml }) => ({ paint, ml: ml - (wasMl.get(paint) ?? 0) }))
-    .filter(({ ml }) => ml > 1e-9);
+    .filter(({ ml }) => ml > sameMl);
 }
 
 /** Bills of both orders together less the army's own, for the shops of the second order. */
@@ -86,5 +87,5 @@ function findRestock(stock: readonly PaintStock[], order: Order): OrderNeed[] {
       const afterMl = Math.max(0, haveMl + (boughtMl.get(paint) ?? 0) - needMl);
       return { paint, ml: keepMl - afterMl };
     })
-    .filter(({ ml }) => ml > 1e-9);
+    .filter(({ ml }) => ml > sameMl);
 }

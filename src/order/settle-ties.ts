@@ -1,11 +1,8 @@
 // Order: one of several orders at the same cost. In: the program, the order found. Out: counts that break ties alike.
 import { columnsOf, type OrderProgram } from './build-program.js';
 import type { Market } from './list-wares.js';
-import type { IntegerProgram, Limits, Solve } from './solver/integer-program.js';
+import type { IntegerProgram, Limits, Row, Solve } from './solver/integer-program.js';
 import type { Chosen } from './write-order.js';
-
-/** Ties are no matter of money: a short search, the same on every machine. */
-const nodesForTies = 200;
 
 interface Settling {
   readonly market: Market;
@@ -13,38 +10,54 @@ interface Settling {
 }
 
 /**
- * Minimises shops, then pots, then the places of names in their order, at no more than the cost found. The weights
- * keep the three apart: all names together weigh less than one pot, all pots less than one shop.
- * Undefined where the short search ends without an answer.
+ * At no more than the cost found: the fewest shops and then the fewest pots, as one program in which a shop weighs
+ * more than all pots there can be; then, with both held, the first names, as another. Undefined where a short
+ * search ends without an answer.
  */
 export async function settleTies(
   order: OrderProgram,
   { counts, totalMinor }: Chosen,
   { market, buying }: Settling,
 ): Promise<readonly number[] | undefined> {
-  const { wares, shops, program } = order;
-  const mostPots = wares.reduce((sum, { pots }, index) => sum + pots * (counts[index] ?? 0), 0) * 4 + 4;
-  const nameWeight = 1 / (mostPots * (wares.length + 1));
-  const usedColumns = new Set([...shops.values()].map(({ used }) => used));
-  const columns = program.columns.map((column, index) => {
-    const ware = wares[index];
-    if (ware !== undefined) return { ...column, cost: ware.pots + index * nameWeight };
-    return { ...column, cost: usedColumns.has(index) ? mostPots : 0 };
-  });
-  const budget = {
-    lower: Number.NEGATIVE_INFINITY,
-    upper: totalMinor,
-    terms: program.columns.flatMap(({ cost }, index): [number, number][] =>
-      cost === 0 ? [] : [[index, cost]],
-    ),
-  };
-  const tied: IntegerProgram = {
-    columns,
-    rows: [...program.rows, budget],
-    start: columnsOf(order, counts, market.shops),
-  };
-  const solution = await buying.solve(tied, { ...buying.limits, nodes: nodesForTies });
-  return solution.state === 'proved' || solution.state === 'not proved'
-    ? solution.values.slice(0, wares.length)
-    : undefined;
+  const { columns } = order.program;
+  const cost = columns.map((column) => column.cost);
+  const weights = weighShopsAndPots(order);
+  const names = columns.map((_, index) => (index < order.wares.length ? index : 0));
+  const cheapest = [atMost(totalMinor, cost)];
+  const start = columnsOf(order, counts, market.shops);
+  const few = await buying.solve(minimise(order, weights, cheapest, start), buying.limits);
+  if (!('values' in few)) return undefined;
+  const fewest = atMost(Math.round(sumOf(weights, few.values)), weights);
+  const named = await buying.solve(minimise(order, names, [...cheapest, fewest], few.values), buying.limits);
+  return ('values' in named ? named : few).values.slice(0, order.wares.length);
+}
+
+/** Pots weigh 1 each; a shop weighs one more than every pot that the columns allow. */
+function weighShopsAndPots({ program, wares, shops }: OrderProgram): number[] {
+  const mostPots = wares.reduce(
+    (sum, { pots }, index) => sum + pots * (program.columns[index]?.upper ?? 0),
+    0,
+  );
+  const used = new Set([...shops.values()].map((columns) => columns.used));
+  return program.columns.map((_, index) => wares[index]?.pots ?? (used.has(index) ? mostPots + 1 : 0));
+}
+
+const sumOf = (weights: readonly number[], values: readonly number[]): number =>
+  weights.reduce((sum, weight, index) => sum + weight * (values[index] ?? 0), 0);
+
+const atMost = (upper: number, weights: readonly number[]): Row => ({
+  lower: Number.NEGATIVE_INFINITY,
+  upper,
+  terms: weights.flatMap((weight, index): [number, number][] => (weight === 0 ? [] : [[index, weight]])),
+});
+
+/** The order's program with other weights and more rows, from an order that keeps to them. */
+function minimise(
+  { program }: OrderProgram,
+  weights: readonly number[],
+  more: readonly Row[],
+  start: readonly number[],
+): IntegerProgram {
+  const columns = program.columns.map((column, index) => ({ ...column, cost: weights[index] ?? 0 }));
+  return { columns, rows: [...program.rows, ...more], start };
 }

@@ -1,5 +1,6 @@
 // Order: what can be met and what can't. In: needs, market. Out: each need up to what the offers hold, and the rest.
 import type { OrderNeed } from '../model/plan.js';
+import { sameMl } from '../model/volume.js';
 import { type Market, openShops, usableMlOf } from './list-wares.js';
 
 /** All the usable ml of each paint that can be bought; Infinity where an offer has no limit. */
@@ -28,6 +29,8 @@ export function splitNeeds(needs: readonly OrderNeed[], supply: Supply): SplitNe
   const split = needs.map(({ paint, ml }) => ({ paint, ml, heldMl: Math.min(ml, supply.get(paint) ?? 0) }));
   return {
     within: split.flatMap(({ paint, heldMl }) => (heldMl > 0 ? [{ paint, ml: heldMl }] : [])),
-    unmet: split.flatMap(({ paint, ml, heldMl }) => (ml - heldMl > 1e-9 ? [{ paint, ml: ml - heldMl }] : [])),
+    unmet: split.flatMap(({ paint, ml, heldMl }) =>
+      ml - heldMl > sameMl ? [{ paint, ml: ml - heldMl }] : [],
+    ),
   };
 }

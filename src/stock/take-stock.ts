@@ -3,11 +3,9 @@ import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
 import type { Estimate, OrderNeed, PaintStock, ShelfPot, StockState } from '../model/plan.js';
 import type { Paint, Pot, Sheets } from '../model/sheets.js';
+import { sameMl } from '../model/volume.js';
 import { measurePot } from './measure-pot.js';
 import { sortPots } from './sort-pots.js';
-
-/** Amounts closer than this are the same: far below a drop (0.05 ml), far above rounding of sums. */
-const sameMl = 1e-9;
 
 /**
  * One entry for every paint that is owned, needed or to be kept, in the order of the paints. `toBuyMl` is what the remaining

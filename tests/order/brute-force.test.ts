@@ -32,7 +32,8 @@ function drawCase(seed: number): Case {
   const pick = <Value>(from: readonly Value[]): Value => from[whole(0, from.length - 1)] as Value;
   const offers = Array.from({ length: whole(2, 6) }, (_, index) => {
     const isSet = chance(0.35) && paints.length > 1;
-    const held = isSet ? [...new Set([pick(paints), pick(paints), pick(paints)])] : [pick(paints)];
+    const sold = chance(0.15) ? ['not needed'] : paints;
+    const held = isSet ? [pick(paints), pick(paints), pick(sold)].slice(0, whole(2, 3)) : [pick(sold)];
     return makeOffer({
       shop: pick(names),
       offer: `offer ${index}`,

@@ -112,6 +112,51 @@ describe('the order', () => {
     ]);
   });
 
+  it('takes one shop for two even where its set holds many more pots', async () => {
+    const there = { ...oat, shop: 'Mill', priceMinor: 300 };
+    const set = makeOffer({
+      shop: 'Mill',
+      offer: 'set of twenty',
+      priceMinor: 600,
+      pots: [offerPot('Slate', 17, 10), offerPot('Oat', 17, 10)],
+    });
+    expect(bought(await orderOf({ Slate: 3, Oat: 3 }, marketOf([slate, there, set])))).toEqual([
+      '1 x set of twenty (Mill)',
+    ]);
+  });
+
+  it('fills up with the fewest pots where several offers cost the same', async () => {
+    const few = makeOffer({ offer: 'b one', priceMinor: 700, pots: [offerPot('Moss')] });
+    const many = makeOffer({ offer: 'a six', priceMinor: 700, pots: [offerPot('Moss', 17, 6)] });
+    const shops = [makeShop({ leastOrderMinor: 1000 })];
+    const order = await orderOf({ Slate: 3 }, marketOf([{ ...slate, available: 1 }, many, few], shops));
+    expect(bought(order)).toEqual(['1 x Slate 17 (Quay)', '1 x b one (Quay)']);
+  });
+
+  it('never goes under a least order, not even with goods that cost nothing', async () => {
+    const gift = makeOffer({ offer: 'gift', priceMinor: 0, pots: [offerPot('Slate')] });
+    const shops = [makeShop({ postageMinor: 150, leastOrderMinor: 100 })];
+    const order = await orderOf({ Slate: 6 }, marketOf([gift, oat], shops));
+    expect(order).toMatchObject({ status: 'proved', totalMinor: 400 });
+    expect(order.bills[0]).not.toHaveProperty('belowLeastOrderMinor');
+  });
+
+  it('takes a trace for nothing, and needs of tens of litres for what they are', async () => {
+    expect(await orderOf({ Slate: 5e-9 }, marketOf([slate]))).toMatchObject({ lines: [], totalMinor: 0 });
+    expect(bought(await orderOf({ Slate: 50_000 }, marketOf([slate])))).toEqual(['3064 x Slate 17 (Quay)']);
+  });
+
+  it('that no search was made for is the first one, and says how far it may lie above the best', async () => {
+    const unsearched = { ...buying, solve: async () => ({ state: 'none found' }) as const };
+    const order = await chooseOrder([{ paint: 'Slate', ml: 20 }], marketOf([slate]), unsearched);
+    expect(order).toMatchObject({
+      status: 'not proved',
+      totalMinor: 600,
+      aboveBestMinor: 600,
+      passedOver: [],
+    });
+  });
+
   it('has nothing to do without needs', async () => {
     expect(await orderOf({}, marketOf([slate]))).toMatchObject({
       status: 'nothing to buy',
@@ -175,6 +220,20 @@ describe('why this order', () => {
     expect(order.totalMinor).toBe(540);
     expect(order.passedOver).toEqual([{ shop: 'Quay', offer: 'set', extraMinor: 160 }]);
     expect(order.fromOneShop).toEqual([{ shop: 'Quay', totalMinor: 550 }]);
+  });
+});
+
+describe('a set with a least order of its own', () => {
+  it('is weighed with what that order takes: 2100 against 550', async () => {
+    const set = makeOffer({
+      shop: 'Mill',
+      offer: 'set',
+      priceMinor: 700,
+      pots: [offerPot('Slate'), offerPot('Oat')],
+    });
+    const shops = [makeShop({ shop: 'Mill', leastOrderMinor: 2000 })];
+    const order = await orderOf({ Slate: 3, Oat: 3 }, marketOf([slate, oat, set], shops));
+    expect(order).toMatchObject({ totalMinor: 550, passedOver: [{ offer: 'set', extraMinor: 2100 - 550 }] });
   });
 });
 

@@ -67,6 +67,23 @@ describe('what a budget finishes, by hand', () => {
     expect((await fitBudget(fittingOf([large, small], 300))).finished).toEqual([1, 10]);
   });
 
+  it('finishes the first rows of one priority where any would do', async () => {
+    const alike = ['first', 'second', 'third'].map((unit) => demandOf(unit, 1, 5, { Slate: 2 }));
+    // Two pots, 32.64 ml: a sitting of five and another are 21 ml, three more figures 6.5 ml.
+    expect((await fitBudget(fittingOf(alike, 600))).finished).toEqual(
+      [5, 5, 5].map((n, at) => (at < 2 ? n : 5)),
+    );
+    expect((await fitBudget(fittingOf(alike, 300))).finished).toEqual([5, 2, 0]);
+  });
+
+  it('counts what is scarce by what is finished, not by the whole unit', async () => {
+    // Two pots of Slate are all there is: ten figures take 21 ml, twenty would take 42.
+    const few = [{ ...slate, available: 2 }, oat];
+    const rank = demandOf('rank', 1, 20, { Slate: 2, Oat: 2 });
+    expect((await fitBudget(fittingOf([rank], 550, few))).finished).toEqual([7]);
+    expect((await fitBudget(fittingOf([rank], 1100, few))).finished).toEqual([15]);
+  });
+
   it('is not stopped by a paint that no shop has', async () => {
     const odd = demandOf('odd', 1, 4, { Slate: 2, Moss: 1 });
     expect((await fitBudget(fittingOf([odd], 300))).finished).toEqual([4]);
@@ -74,6 +91,21 @@ describe('what a budget finishes, by hand', () => {
 });
 
 describe('against trying every number of figures', () => {
+  /** All usable ml of a paint that can be bought from shops whose offers reach their least order. */
+  function allOf(paint: string, { offers, shops }: Fitting['market']): number {
+    const limitOf = ({ available = 1e9 }: Offer): number => available;
+    const isOpen = (shop: string): boolean =>
+      offers
+        .filter((offer) => offer.shop === shop)
+        .reduce((sum, offer) => sum + offer.priceMinor * limitOf(offer), 0) >=
+      (shops.get(shop)?.leastOrderMinor ?? 0);
+    return offers
+      .filter(({ shop }) => isOpen(shop))
+      .flatMap((offer) => offer.pots.map((pot) => ({ pot, limit: limitOf(offer) })))
+      .filter(({ pot }) => pot.paint === paint)
+      .reduce((sum, { pot, limit }) => sum + pot.sizeMl * 0.96 * pot.count * limit, 0);
+  }
+
   /** Most figures of the first unit within the budget, then of the second. */
   function tryAll({ demands, market, budgetMinor }: Fitting): number[] {
     const finished: number[] = [];
@@ -87,6 +119,7 @@ describe('against trying every number of figures', () => {
             if (ml > 0) needs.set(paint, (needs.get(paint) ?? 0) + ml);
           }
         }
+        for (const [paint, ml] of needs) needs.set(paint, Math.min(ml, allOf(paint, market)));
         const tried = tryEveryOrder(needs, market.offers, market.shops, 5);
         if (tried !== undefined && tried.costMinor <= budgetMinor) {
           finished[index] = figures;
@@ -109,6 +142,7 @@ describe('against trying every number of figures', () => {
             index === 3
               ? [offerPot('Slate', 12), offerPot('Oat', 12)]
               : [offerPot(index === 1 ? 'Oat' : 'Slate', whole(10, 20))],
+          ...(chance(0.3) ? { available: whole(1, 3) } : {}),
         }),
       );
       const shops = new Map([

@@ -1,0 +1,160 @@
+// Order: what a budget finishes of one priority, as an integer program. In: its units, what is committed, the market.
+// Out: columns and rows, and which column counts the figures of each unit.
+import type { UnitDemand } from '../model/plan.js';
+import { buildProgram, type OrderProgram } from './build-program.js';
+import { listWares, type Market } from './list-wares.js';
+import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
+import { measureSupply, type SplitNeeds } from './split-needs.js';
+
+export interface BudgetLevel {
+  readonly budgetMinor: number;
+  /** Units of this priority, in painting order. */
+  readonly units: readonly UnitDemand[];
+  /** What the priorities before it take, by paint. */
+  readonly committedMl: ReadonlyMap<string, number>;
+  readonly haveMl: ReadonlyMap<string, number>;
+  /** To be bought if the whole priority were finished. */
+  readonly needs: SplitNeeds;
+}
+
+export interface BudgetProgram {
+  readonly program: IntegerProgram;
+  /** One for each unit. */
+  readonly figureColumns: readonly number[];
+  /** What one of each column costs, in minor units. */
+  readonly cashOf: readonly number[];
+}
+
+interface UnitColumns {
+  readonly demand: UnitDemand;
+  readonly figures: number;
+  readonly sittings: number;
+}
+
+const rowFrom = (lower: number, terms: Row['terms']): Row => ({
+  lower,
+  upper: Number.POSITIVE_INFINITY,
+  terms,
+});
+const rowTo = (upper: number, terms: Row['terms']): Row => ({
+  lower: Number.NEGATIVE_INFINITY,
+  upper,
+  terms,
+});
+const yesOrNo: Column = { cost: 0, lower: 0, upper: 1, integer: true };
+
+/**
+ * Most figures, then least cash: beside the order's own columns one for the figures n and one for the sittings k of
+ * each unit, `batch x k >= n`; each paint: `bought >= committed + sum(n x per figure + k x per sitting) - have`;
+ * `cash <= budget`; minimise `cash - (budget + 1) x sum(n)`. Sittings being whole, this is exact. A paint of which
+ * the offers lack some for the whole priority may be unmet by that much once all of it is bought (a yes-or-no
+ * column): what can't be had stands in nobody's way.
+ */
+export function writeBudgetProgram(level: BudgetLevel, market: Market): BudgetProgram {
+  const { budgetMinor, units, needs } = level;
+  const wares = listWares(needs.within, market);
+  const order = buildProgram({ needs: [], wares, held: [], shops: market.shops });
+  const columns: Column[] = [...order.program.columns];
+  const rows: Row[] = [
+    ...order.program.rows,
+    rowTo(
+      budgetMinor,
+      order.program.columns.map(({ cost }, at) => [at, cost]),
+    ),
+  ];
+  const placed = units.map((demand) => placeUnit(demand, budgetMinor, columns, rows));
+  const supply = measureSupply(market);
+  for (const { paint } of needs.within) {
+    const lackingMl = needs.unmet.find((need) => need.paint === paint)?.ml ?? 0;
+    rows.push(
+      ...coverRows(
+        paint,
+        { level, order, placed },
+        lackingMl === 0
+          ? undefined
+          : { lackingMl, allMl: supply.get(paint) ?? 0, column: columns.push(yesOrNo) - 1 },
+      ),
+    );
+  }
+  const figureColumns = placed.map(({ figures }) => figures);
+  const cashOf = columns.map(({ cost }, at) => (at < order.program.columns.length ? cost : 0));
+  return { program: { columns, rows }, figureColumns, cashOf };
+}
+
+/** Columns for a unit's figures and sittings. */
+function placeUnit(demand: UnitDemand, budgetMinor: number, columns: Column[], rows: Row[]): UnitColumns {
+  const { figures: count, batch } = demand;
+  const figures = columns.push({ cost: -(budgetMinor + 1), lower: 0, upper: count, integer: true }) - 1;
+  const sittings = columns.push({ cost: 0, lower: 0, upper: Math.ceil(count / batch), integer: true }) - 1;
+  rows.push(
+    rowFrom(0, [
+      [sittings, batch],
+      [figures, -1],
+    ]),
+  );
+  return { demand, figures, sittings };
+}
+
+interface Placed {
+  readonly level: BudgetLevel;
+  readonly order: OrderProgram;
+  readonly placed: readonly UnitColumns[];
+}
+
+/** A paint that can't be had in full: how much is lacking once all of it is bought, and the column that says so. */
+interface Scarce {
+  readonly lackingMl: number;
+  readonly allMl: number;
+  readonly column: number;
+}
+
+function coverRows(paint: string, { level, order, placed }: Placed, scarce: Scarce | undefined): Row[] {
+  const bought = (order.holders.get(paint) ?? []).map(({ column, ml }): [number, number] => [column, ml]);
+  const used = placed
+    .flatMap(({ demand, figures, sittings }): [number, number][] => [
+      [figures, -(demand.perFigureMl.get(paint) ?? 0)],
+      [sittings, -(demand.perSittingMl.get(paint) ?? 0)],
+    ])
+    .filter(([, ml]) => ml !== 0);
+  const lower = (level.committedMl.get(paint) ?? 0) - (level.haveMl.get(paint) ?? 0);
+  if (scarce === undefined) return [rowFrom(lower, [...bought, ...used])];
+  return [
+    rowFrom(lower, [...bought, ...used, [scarce.column, scarce.lackingMl]]),
+    rowFrom(0, [...bought, [scarce.column, -scarce.allMl]]),
+  ];
+}
+
+/** The program with no more than so many figures in all. */
+export function withMost({ program, figureColumns }: BudgetProgram, mostFigures: number): IntegerProgram {
+  if (mostFigures === Number.POSITIVE_INFINITY) return program;
+  const fewer = rowTo(
+    Math.max(0, mostFigures),
+    figureColumns.map((column) => [column, 1]),
+  );
+  return { ...program, rows: [...program.rows, fewer] };
+}
+
+/** As many figures at the same cash, but of the first units rather than the later ones. */
+export function preferEarlier(
+  { program, figureColumns, cashOf }: BudgetProgram,
+  found: readonly number[],
+): IntegerProgram {
+  const total = figureColumns.reduce((sum, column) => sum + (found[column] ?? 0), 0);
+  const cash = Math.round(cashOf.reduce((sum, cost, column) => sum + cost * (found[column] ?? 0), 0));
+  const placeOf = new Map(figureColumns.map((column, place) => [column, place]));
+  return {
+    columns: program.columns.map((column, at) => ({ ...column, cost: placeOf.get(at) ?? 0 })),
+    rows: [
+      ...program.rows,
+      rowFrom(
+        total,
+        figureColumns.map((column) => [column, 1]),
+      ),
+      rowTo(
+        cash,
+        cashOf.flatMap((cost, column): [number, number][] => (cost === 0 ? [] : [[column, cost]])),
+      ),
+    ],
+    start: found,
+  };
+}
