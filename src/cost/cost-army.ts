@@ -1,6 +1,7 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
 import { exactMinor } from '../model/money.js';
-import type { Amount, Costs, Estimate, Job, Order, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
+import type { Order } from '../model/order.js';
+import type { Amount, Costs, Estimate, Job, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import { addAmounts, costJob, costOfPaint, extrasPerFigure, nothing, timesAmount } from './cost-jobs.js';
 import { costParts } from './cost-parts.js';

@@ -2,6 +2,7 @@
 // Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
 import type { Assumption, Mark } from './assumption.js';
 import type { ExactMinor } from './money.js';
+import type { Budget, Order, Stairs } from './order.js';
 import type { DefaultUsed, Figure, IsoDate, Paint, Settings, Unit } from './sheets.js';
 import type { Container, Layer, Method } from './words.js';
 import type { Part } from './zones.js';
@@ -108,12 +109,6 @@ export interface PaintStock {
   readonly mark: Mark;
 }
 
-/** Usable ml of one paint that an order must cover. */
-export interface OrderNeed {
-  readonly paint: string;
-  readonly ml: number;
-}
-
 /** What each figure of a unit asks for, in the order in which units are painted. */
 export interface UnitDemand {
   readonly unit: string;
@@ -124,112 +119,6 @@ export interface UnitDemand {
   readonly perFigureMl: ReadonlyMap<string, number>;
   /** Paint that each sitting leaves over, by paint. */
   readonly perSittingMl: ReadonlyMap<string, number>;
-}
-
-export interface OrderedPot {
-  readonly paint: string;
-  readonly sizeMl: number;
-  readonly container: Container;
-  /** In all: pots of the offer times offers bought. */
-  readonly count: number;
-  /** Usable ml of one. */
-  readonly usableMl: number;
-  /** Of all of them, what the needs take; pots that only fill up an order cover nothing. */
-  readonly coversMl: number;
-  /** What they leave over. */
-  readonly overMl: number;
-  /** This row's share of the line's cost; rows of a line add up to it. */
-  readonly costMinor: number;
-  readonly code?: string;
-}
-
-export interface OrderLine {
-  readonly shop: string;
-  readonly offer: string;
-  readonly count: number;
-  readonly priceMinor: number;
-  readonly costMinor: number;
-  readonly pots: readonly OrderedPot[];
-}
-
-export interface ShopBill {
-  readonly shop: string;
-  readonly goodsMinor: number;
-  readonly postageMinor: number;
-  /** Set where the goods do not reach the shop's least order. */
-  readonly belowLeastOrderMinor?: number;
-}
-
-/** An offer that the order leaves out, though it looks tempting. */
-export interface PassedOver {
-  readonly shop: string;
-  readonly offer: string;
-  /** How much more the cheapest order with it would cost. */
-  readonly extraMinor: number;
-}
-
-/** The cheapest order from one shop alone. */
-export interface OneShop {
-  readonly shop: string;
-  readonly totalMinor: number;
-}
-
-export interface Order {
-  /**
-   * `proved`: no order that covers the needs costs less. `not proved`: none costs less than the total less
-   * `aboveBestMinor`. `can't be met`: the offers do not cover every need; the rest is ordered, what is missing
-   * stands in `unmet`.
-   */
-  readonly status: 'nothing to buy' | 'proved' | 'not proved' | "can't be met";
-  /** At most this much above the best possible; 0 where the order (or the part that can be met) is proved. */
-  readonly aboveBestMinor: number;
-  /** Goods and postage. */
-  readonly totalMinor: number;
-  readonly postageMinor: number;
-  readonly lines: readonly OrderLine[];
-  readonly bills: readonly ShopBill[];
-  /** What no offer covers. */
-  readonly unmet: readonly OrderNeed[];
-  /** Sets that hold needed paints and are not bought. */
-  readonly passedOver: readonly PassedOver[];
-  /** For each shop that by itself covers all that can be met. */
-  readonly fromOneShop: readonly OneShop[];
-}
-
-/** From so many figures on, the order costs so much. */
-export interface Stair {
-  readonly figures: number;
-  readonly cashMinor: number;
-  /** Paints that the cheaper order before does not hold enough of. */
-  readonly because: readonly string[];
-  readonly proved: boolean;
-}
-
-/** Cash to spend against the number of figures, painted by priority, from none to twice the army. */
-export interface Stairs {
-  readonly steps: readonly Stair[];
-  readonly mostFigures: number;
-  /** False where there were too many to find each: between the steps shown the cash may rise earlier. */
-  readonly everyStep: boolean;
-}
-
-/** What a sum of cash finishes. */
-export interface Budget {
-  readonly budgetMinor: number;
-  /** The order for what is finished; within the budget. */
-  readonly order: Order;
-  /** Every unit of the army, in the order of priority. */
-  readonly units: readonly { readonly unit: string; readonly figures: number; readonly finished: number }[];
-  /** What it takes more to finish each of the next unfinished units, by itself. */
-  readonly nextSteps: readonly {
-    readonly unit: string;
-    readonly figures: number;
-    readonly extraMinor: number;
-  }[];
-  /** False where a search ended before it was proved that no more figures can be had. */
-  readonly proved: boolean;
-  /** Units after the first unfinished ones that were not tried. */
-  readonly notTried: number;
 }
 
 /** An amount and whether something in it had no price: then the true sum is higher. */

@@ -1,5 +1,5 @@
 // Order: what each shop charges. In: order lines, shops. Out: goods, postage, least orders missed, in minor units.
-import type { OrderLine, ShopBill } from '../model/plan.js';
+import type { OrderLine, ShopBill } from '../model/order.js';
 import type { Shop } from '../model/sheets.js';
 
 /**

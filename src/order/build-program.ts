@@ -1,5 +1,5 @@
 // Order: the whole order as one integer program. In: needs, offers, shops. Out: columns and rows, and what they mean.
-import type { OrderNeed } from '../model/plan.js';
+import type { OrderNeed } from '../model/order.js';
 import type { Shop } from '../model/sheets.js';
 import { findHolders, type Holders, type Ware } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';

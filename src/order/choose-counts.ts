@@ -1,6 +1,6 @@
 // Order: counts of wares at the least cash, by the integer program. In: needs that can be met, market, solver.
 // Out: counts, the exact cost, and how far above the best it may lie.
-import type { OrderNeed } from '../model/plan.js';
+import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { buildProgram, columnsOf, type OrderProgram } from './build-program.js';
 import { findFirstOrder, reachesLeastOrders } from './first-order.js';

@@ -1,5 +1,5 @@
 // Order: the least cash that covers every need, proved. In: needs in usable ml, market, solver. Out: the order.
-import type { Order, OrderNeed } from '../model/plan.js';
+import type { Order, OrderNeed } from '../model/order.js';
 import { type Buying, settledCounts } from './choose-counts.js';
 import { askEachShop, weighSets } from './explain-order.js';
 import type { Market } from './list-wares.js';

@@ -1,5 +1,5 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
-import type { OrderNeed, Stair, Stairs } from '../model/plan.js';
+import type { OrderNeed, Stair, Stairs } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
 import { findHolders, heldMl, type Market } from './list-wares.js';

@@ -1,5 +1,5 @@
 // Order: why this order. In: needs, market, what was chosen. Out: sets passed over, and all from one shop.
-import type { OneShop, OrderNeed, PassedOver } from '../model/plan.js';
+import type { OneShop, OrderNeed, PassedOver } from '../model/order.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
 import type { Market, Ware } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';

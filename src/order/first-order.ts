@@ -1,5 +1,5 @@
 // Order: a first order, quick and not proved, for the solver to better. In: needs, wares, market. Out: counts.
-import type { OrderNeed } from '../model/plan.js';
+import type { OrderNeed } from '../model/order.js';
 import { choosePots, type Pack } from './choose-pots.js';
 import type { Holders, Market, Ware } from './list-wares.js';
 import { costOfCounts } from './write-order.js';

@@ -2,7 +2,7 @@
 
 import { usableShare } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { OrderNeed } from '../model/plan.js';
+import type { OrderNeed } from '../model/order.js';
 import type { Offer, OfferPot, Shop } from '../model/sheets.js';
 
 /** What can be bought, and where. */

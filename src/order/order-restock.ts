@@ -1,6 +1,7 @@
 // Order: what brings low pots back to their level, beyond the army's order. In: stock, that order, the market.
 // Out: an order of its own.
-import type { Order, OrderNeed, PaintStock, ShopBill } from '../model/plan.js';
+import type { Order, OrderNeed, ShopBill } from '../model/order.js';
+import type { PaintStock } from '../model/plan.js';
 import type { Offer } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
 import { billShops } from './bill-shops.js';

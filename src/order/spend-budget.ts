@@ -1,5 +1,5 @@
 // Order: a budget's answer. In: the budget, what a fit works from. Out: figures finished, their order, next steps.
-import type { Budget, Order } from '../model/plan.js';
+import type { Budget, Order } from '../model/order.js';
 import { cashFor, type Fitting, fitBudget } from './fit-budget.js';
 
 /** Unfinished units for which the next step is priced. */

@@ -1,5 +1,5 @@
 // Order: what can be met and what can't. In: needs, market. Out: each need up to what the offers hold, and the rest.
-import type { OrderNeed } from '../model/plan.js';
+import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { type Market, openShops, usableMlOf } from './list-wares.js';
 

@@ -1,5 +1,5 @@
 // Order: counts of wares as an order to place. In: wares and counts, shops, needs. Out: lines, bills, sums.
-import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/plan.js';
+import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/order.js';
 import { billShops } from './bill-shops.js';
 import { type Market, usableMlOf, type Ware } from './list-wares.js';
 import { priceSet } from './price-set.js';

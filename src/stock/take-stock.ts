@@ -1,7 +1,8 @@
 // Stock: the shelf against the army's needs. In: pots, paints, needs. Out: per paint what is there, missing, low.
 import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
-import type { Estimate, OrderNeed, PaintStock, ShelfPot, StockState } from '../model/plan.js';
+import type { OrderNeed } from '../model/order.js';
+import type { Estimate, PaintStock, ShelfPot, StockState } from '../model/plan.js';
 import type { Paint, Pot, Sheets } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
 import { measurePot } from './measure-pot.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import type { Order } from '../../src/model/plan.js';
+import type { Order } from '../../src/model/order.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';

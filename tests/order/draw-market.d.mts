@@ -1,5 +1,5 @@
 // Types of the seeded draws.
-import type { OrderNeed } from '../../src/model/plan.js';
+import type { OrderNeed } from '../../src/model/order.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
 
 export interface Draws {

@@ -1,5 +1,5 @@
 // Cash against figures of the small plan, and what a budget finishes of it.
-import type { Budget, Stairs } from '../../src/model/plan.js';
+import type { Budget, Stairs } from '../../src/model/order.js';
 import { smallOrder } from './a-small-shelf.js';
 
 /**

@@ -1,5 +1,6 @@
 // The shelf of the small plan: seven paints, each a case of its own; what is ordered for army and shelf.
-import type { Order, PaintStock, ShelfPot } from '../../src/model/plan.js';
+import type { Order } from '../../src/model/order.js';
+import type { PaintStock, ShelfPot } from '../../src/model/plan.js';
 import type { Paint } from '../../src/model/sheets.js';
 
 const pot = (row: number, sizeMl: number, share: number, rest: Partial<ShelfPot> = {}): ShelfPot => ({

@@ -1,7 +1,7 @@
 // Report view: orders, cash against figures and a budget as plan.json tells them. In: those of the plan. Out: the same
 // with money as decimal strings.
 import { toMajor } from '../../model/money.js';
-import type { Budget, Order, Stairs } from '../../model/plan.js';
+import type { Budget, Order, Stairs } from '../../model/order.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber } from './round-number.js';
 

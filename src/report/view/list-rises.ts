@@ -1,5 +1,5 @@
 // Report view: where the staircase rises. In: its steps. Out: those at which the cash goes up, and the cash at a number.
-import type { Stair } from '../../model/plan.js';
+import type { Stair } from '../../model/order.js';
 
 /** A step at which the cash goes up. */
 export interface Rise extends Stair {

@@ -1,6 +1,7 @@
 // Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
 import { zeroMinor } from '../../model/money.js';
-import type { Amount, Order, PaintStock } from '../../model/plan.js';
+import type { Order } from '../../model/order.js';
+import type { Amount, PaintStock } from '../../model/plan.js';
 import type { AnswerFigure, ReportView } from './report-view.js';
 import { wordBudget } from './view-budget.js';
 import type { ViewInputs } from './view-inputs.js';

@@ -1,6 +1,6 @@
 // Report view: what a budget finishes. In: the plan's budget. Out: figures finished, what stays open and what it would take,
 // the order in short.
-import type { Budget, Order } from '../../model/plan.js';
+import type { Budget, Order } from '../../model/order.js';
 import type { BudgetView, OpenUnit } from './budget-view.js';
 import type { ViewInputs } from './view-inputs.js';
 import { nameOf } from './word-name.js';

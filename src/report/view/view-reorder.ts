@@ -1,7 +1,8 @@
 // Report view: the orders of a plan as one reorder list by shop. In: the plan. Out: a ReorderView, which the report,
 // reorder.csv and reorder.xlsx draw.
 import { minorDigits, toMajor } from '../../model/money.js';
-import type { Order, OrderLine, Plan, ShopBill } from '../../model/plan.js';
+import type { Order, OrderLine, ShopBill } from '../../model/order.js';
+import type { Plan } from '../../model/plan.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './reorder-view.js';
 
 /**

@@ -1,6 +1,7 @@
 // Report view: one line of the reorder list in words. In: the line, its shop, its order. Out: prices as text, what its pots
 // cover and leave over, why it is there where it covers nothing.
-import type { Order, Plan } from '../../model/plan.js';
+import type { Order } from '../../model/order.js';
+import type { Plan } from '../../model/plan.js';
 import type { ReorderLine, ReorderPot, ReorderShop } from './reorder-view.js';
 import type { ShoppingLine } from './shopping-view.js';
 import { hexOf } from './view-palette.js';

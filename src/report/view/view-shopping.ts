@@ -1,6 +1,7 @@
 // Report view: the reorder list in words. In: the plan and its ReorderView. Out: groups, shops, lines with prices as text,
 // how good each order is, and what other ways would cost.
-import type { Order, Plan } from '../../model/plan.js';
+import type { Order } from '../../model/order.js';
+import type { Plan } from '../../model/plan.js';
 import type { ReorderGroup, ReorderShop, ReorderView } from './reorder-view.js';
 import type { OtherWay, ShoppingGroup, ShoppingShop, ShoppingView } from './shopping-view.js';
 import type { ViewInputs } from './view-inputs.js';

@@ -1,5 +1,5 @@
 // Report view: how good an order is, in plain words. In: an order, what it is for. Out: sentences.
-import type { Order } from '../../model/plan.js';
+import type { Order } from '../../model/order.js';
 import type { NumberWords } from './word-numbers.js';
 
 /** How a search is given more time, with an example. */

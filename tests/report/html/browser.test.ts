@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Stairs } from '../../../src/model/plan.js';
+import type { Stairs } from '../../../src/model/order.js';
 import { renderReport } from '../../../src/report/render-report.js';
 import { viewPlan } from '../../../src/report/view/view-plan.js';
 import { findBrowser } from '../../find-browser.mjs';

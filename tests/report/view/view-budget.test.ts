@@ -1,6 +1,6 @@
 // What a budget finishes: figures, units left open, the cash that each would take, the order in short.
 import { describe, expect, it } from 'vitest';
-import type { Budget } from '../../../src/model/plan.js';
+import type { Budget } from '../../../src/model/order.js';
 import { viewPlan } from '../../../src/report/view/view-plan.js';
 import { smallBudget } from '../a-small-climb.js';
 import { smallPlan } from '../a-small-plan.js';

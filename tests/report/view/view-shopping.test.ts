@@ -1,7 +1,8 @@
 // The reorder list in words: shops, lines, sums, what covers what, proof, other ways, and what nobody
 // offers.
 import { describe, expect, it } from 'vitest';
-import type { Order, OrderLine, Plan } from '../../../src/model/plan.js';
+import type { Order, OrderLine } from '../../../src/model/order.js';
+import type { Plan } from '../../../src/model/plan.js';
 import { viewPlan } from '../../../src/report/view/view-plan.js';
 import { smallPlan } from '../a-small-plan.js';
 import { smallOrder, smallRestock } from '../a-small-shelf.js';

@@ -1,6 +1,7 @@
 // Cash against figures: rows, the cost of one more figure, what is said where steps were missed or not proved.
 import { describe, expect, it } from 'vitest';
-import type { Plan, Stair, Stairs } from '../../../src/model/plan.js';
+import type { Stair, Stairs } from '../../../src/model/order.js';
+import type { Plan } from '../../../src/model/plan.js';
 import { viewPlan } from '../../../src/report/view/view-plan.js';
 import { smallStairs } from '../a-small-climb.js';
 import { smallPlan } from '../a-small-plan.js';
