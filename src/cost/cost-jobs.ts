@@ -1,6 +1,6 @@
 // Cost: the cost of use of each job. In: a job, prices per ml, extras. Out: exact amounts per line, figure and job.
 import { type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
-import type { Amount, Job, JobCost } from '../model/plan.js';
+import type { Amount, Job, JobCost, Line } from '../model/plan.js';
 import type { Extra } from '../model/sheets.js';
 import type { PaintPrice } from './price-paints.js';
 
@@ -34,16 +34,23 @@ export function costOfPaint(ml: number, price: PaintPrice | undefined): Amount {
 
 /** Every line, one figure, the whole job and what is still to be done; extras while a step remains. */
 export function costJob(job: Job, prices: ReadonlyMap<string, PaintPrice>, extras: ExactMinor): JobCost {
-  const lines = job.lines.map(({ putOutMl, paint }) => costOfPaint(putOutMl, prices.get(paint)));
+  const known = new Map<Line, Amount>();
+  const costOf = (line: Line): Amount => {
+    const cost = known.get(line) ?? costOfPaint(line.putOutMl, prices.get(line.paint));
+    known.set(line, cost);
+    return cost;
+  };
+  const lines = job.lines.map(costOf);
   const extrasEach: Amount = { exactMinor: extras, atLeast: false };
   const extrasAll = timesAmount(extrasEach, job.count);
   const whole = addAmounts([...lines, extrasAll]);
-  const open = lines.filter((_, index) => job.lines[index]?.remaining);
+  const remainingLines = job.remaining.map(costOf);
   return {
     lines,
+    remainingLines,
     extrasPerFigure: extrasEach,
     whole,
     perFigure: { exactMinor: whole.exactMinor.div(job.count), atLeast: whole.atLeast },
-    remaining: addAmounts(job.unfinished ? [...open, extrasAll] : open),
+    remaining: addAmounts(job.unfinished ? [...remainingLines, extrasAll] : remainingLines),
   };
 }

@@ -15,8 +15,7 @@ export function costParts(
   // Millilitres first: then each paint of a part is one exact product, however many lines lie behind it.
   const mlOf = new Map<string, Map<string, number>>();
   for (const [job, units] of unitsPerJob) {
-    for (const line of job.lines) {
-      if (!line.remaining) continue;
+    for (const line of job.remaining) {
       const paints = mlOf.get(partOf(line)) ?? new Map<string, number>();
       mlOf.set(partOf(line), paints);
       paints.set(line.paint, (paints.get(line.paint) ?? 0) + line.putOutMl * units);

@@ -33,14 +33,11 @@ function paintCosts({ lines, bills }: Order): Map<string, number> {
   return costs;
 }
 
-const needOf = (job: Job): number =>
-  job.lines.reduce((total, { remaining, putOutMl }) => total + (remaining ? putOutMl : 0), 0);
+const needOf = (job: Job): number => job.remaining.reduce((total, { putOutMl }) => total + putOutMl, 0);
 
 function goodsOf(job: Job, needs: Estimate['needs'], costOf: ReadonlyMap<string, number>): number {
-  return job.lines
-    .filter(({ remaining }) => remaining)
-    .reduce((total, { paint, putOutMl }) => {
-      const needMl = needs.get(paint)?.remainingMl ?? 0;
-      return needMl === 0 ? total : total + (costOf.get(paint) ?? 0) * (putOutMl / needMl);
-    }, 0);
+  return job.remaining.reduce((total, { paint, putOutMl }) => {
+    const needMl = needs.get(paint)?.remainingMl ?? 0;
+    return needMl === 0 ? total : total + (costOf.get(paint) ?? 0) * (putOutMl / needMl);
+  }, 0);
 }

@@ -1,24 +1,26 @@
 // Estimate: the whole army. In: checked sheets, assumptions. Out: areas, jobs with their lines, needs per paint in ml.
 import { assume, logSpread } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { Estimate, FigureArea, Job } from '../model/plan.js';
+import type { Estimate, FigureArea, Job, Line } from '../model/plan.js';
 import type { Sheets, Unit } from '../model/sheets.js';
 import type { Part } from '../model/zones.js';
 import { estimateLine } from './estimate-line.js';
 import { findUnpainted } from './find-unpainted.js';
 import { measureFigure } from './measure-figure.js';
+import { type DoneByLog, doneKey, trackProgress } from './track-progress.js';
 import { shareLeftovers, type Treatment, treatFigure } from './treat-figure.js';
 
 /**
- * Paint for every unit, step, zone and paint, likely values. Steps already done stay in the lines with
- * `remaining` false and ask for nothing. An empty army gives no jobs and no needs.
+ * Paint for every unit, step, zone and paint, likely values. What the army sheet's `done` or the log call finished asks
+ * for nothing more. An empty army gives no jobs and no needs.
  */
 export function estimateArmy(sheets: Sheets, assumptions: Assumptions): Estimate {
   const figures = new Map([...sheets.figures].map(([name, one]) => [name, measureFigure(one, assumptions)]));
-  const jobOf = planJobs(
-    (unit) => writeRecipe(unit, { sheets, figures, assumptions }),
-    painterSpreadOf(assumptions),
-  );
+  const jobOf = planJobs({
+    writeRecipe: (unit) => writeRecipe(unit, { sheets, figures, assumptions }),
+    painterSpread: painterSpreadOf(assumptions),
+    progress: trackProgress(sheets.log, sheets.army),
+  });
   const units = sheets.army.map((unit) => ({ unit, job: jobOf(unit) }));
   const unitsPerJob = new Map<Job, number>();
   for (const { job } of units) unitsPerJob.set(job, (unitsPerJob.get(job) ?? 0) + 1);
@@ -41,13 +43,26 @@ interface Recipe {
 
 const painterSpreadOf = (assumptions: Assumptions): number => logSpread(assume(assumptions, 'painter'));
 
-/** Gives each unit its job; units that are alike get the same object, so it is worked out once. */
-function planJobs(writeRecipe: (unit: Unit) => Recipe, painterSpread: number): (unit: Unit) => Job {
+interface Planning {
+  readonly writeRecipe: (unit: Unit) => Recipe;
+  readonly painterSpread: number;
+  readonly progress: ReadonlyMap<Unit, DoneByLog>;
+}
+
+/**
+ * Gives each unit its job; units that are alike get the same object, so it is worked out once. One with entries in the
+ * log is like no other.
+ */
+function planJobs({ writeRecipe, painterSpread, progress }: Planning): (unit: Unit) => Job {
   const recipeOf = remember(writeRecipe, (unit) => `${unit.figure}\n${unit.scheme}`);
-  return remember(
-    (unit) => sizeJob(recipeOf(unit), unit, painterSpread),
+  const alike = remember(
+    (unit) => sizeJob(recipeOf(unit), unit, { painterSpread }),
     (unit) => `${unit.figure}\n${unit.scheme}\n${unit.count}\n${unit.batch}\n${unit.done}`,
   );
+  return (unit) => {
+    const logged = progress.get(unit);
+    return logged === undefined ? alike(unit) : sizeJob(recipeOf(unit), unit, { painterSpread, logged });
+  };
 }
 
 function remember<Value>(make: (unit: Unit) => Value, keyOf: (unit: Unit) => string): (unit: Unit) => Value {
@@ -81,22 +96,42 @@ function known<Value>(value: Value | undefined, what: string): Value {
   return value;
 }
 
-function sizeJob({ area, treatments, notPainted, lastStep }: Recipe, unit: Unit, painterSpread: number): Job {
+interface Sizing {
+  readonly painterSpread: number;
+  readonly logged?: DoneByLog;
+}
+
+function sizeJob(
+  { area, treatments, notPainted, lastStep }: Recipe,
+  unit: Unit,
+  { painterSpread, logged }: Sizing,
+): Job {
   const { figure, scheme, count, batch, done } = unit;
   const lines = treatments.map((treatment) => estimateLine(treatment, painterSpread, unit));
-  const unfinished = done < lastStep;
-  return { figure, scheme, count, batch, done, areaCm2: area.withBaseCm2, unfinished, lines, notPainted };
+  const remaining: Line[] = [];
+  treatments.forEach((treatment, index) => {
+    const { step } = treatment.step;
+    const left = step > done ? count - (logged?.get(doneKey(step, treatment.paint)) ?? 0) : 0;
+    const whole = lines[index];
+    if (left <= 0 || whole === undefined) return;
+    remaining.push(left === count ? whole : estimateLine(treatment, painterSpread, { count: left, batch }));
+  });
+  const unfinished = done < lastStep && (logged === undefined || remaining.length > 0);
+  const areaCm2 = area.withBaseCm2;
+  return { figure, scheme, count, batch, done, areaCm2, unfinished, lines, remaining, notPainted };
 }
 
 function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>, paints: Iterable<string>): Estimate['needs'] {
   const needs = new Map([...paints].map((paint) => [paint, { wholeMl: 0, remainingMl: 0 }]));
-  for (const [job, units] of unitsPerJob) {
-    for (const line of job.lines) {
-      const need = needs.get(line.paint);
-      if (need === undefined) continue;
-      need.wholeMl += line.putOutMl * units;
-      need.remainingMl += line.remaining ? line.putOutMl * units : 0;
+  const add = (lines: readonly Line[], units: number, which: 'wholeMl' | 'remainingMl'): void => {
+    for (const { paint, putOutMl } of lines) {
+      const need = needs.get(paint);
+      if (need !== undefined) need[which] += putOutMl * units;
     }
+  };
+  for (const [job, units] of unitsPerJob) {
+    add(job.lines, units, 'wholeMl');
+    add(job.remaining, units, 'remainingMl');
   }
   return needs;
 }

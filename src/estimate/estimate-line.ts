@@ -1,28 +1,29 @@
-// Estimate: a treatment on a whole job. In: a treatment, figures, batch, steps done. Out: a Line in ml with its doubt.
+// Estimate: a treatment on a whole job. In: a treatment, figures, batch. Out: a Line in ml with its doubt.
 import type { Line } from '../model/plan.js';
 import { countSittings, putOutMl } from './estimate-film.js';
 import type { Treatment } from './treat-figure.js';
 
-/** How many figures, how many at a sitting, and the last step finished. */
-export interface JobSize {
+/** How many figures, and how many at a sitting. */
+interface JobSize {
   readonly count: number;
   readonly batch: number;
-  readonly done: number;
 }
 
-/** Paint for one treatment of every figure of a job. */
+/** Paint for one treatment of so many figures. */
 export function estimateLine(treatment: Treatment, painterSpread: number, size: JobSize): Line {
   const sittings = countSittings(size.count, size.batch);
   const onFigure = treatment.onFigureMl * size.count;
   const putOut = putOutMl(onFigure, { ...treatment, sittings });
   const leftoverMl = treatment.leftoverMl * sittings;
   return {
+    figures: size.count,
     step: treatment.step.step,
     zone: treatment.step.zone,
     layer: treatment.step.layer,
     method: treatment.method,
     paint: treatment.paint,
     areaCm2: treatment.areaCm2,
+    surface: treatment.surface,
     areaShare: treatment.areaShare,
     coats: treatment.coats,
     thin: treatment.thin,
@@ -31,7 +32,6 @@ export function estimateLine(treatment: Treatment, painterSpread: number, size: 
     onFigureMl: onFigure,
     leftoverMl,
     putOutMl: putOut,
-    remaining: treatment.step.step > size.done,
     mark: treatment.mark,
     biggestDoubt: findDoubt(treatment, painterSpread, (leftoverMl * treatment.painter) / putOut),
   };

@@ -2,24 +2,24 @@
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { Estimate, Job, Line, UnitDemand } from '../model/plan.js';
+import { countSittings } from './estimate-film.js';
 
 /** What a job's figures and sittings take of each paint. */
 type Demand = Pick<UnitDemand, 'perFigureMl' | 'perSittingMl'>;
 
 /**
  * Each unit's demand in the order in which figures are painted: by priority, then by row; steps already done ask for
- * nothing. Paint put out for n figures in batches of b is `n x per figure + ceil(n / b) x per sitting`, exactly.
+ * nothing. Paint put out for n figures in batches of b is `n x per figure + ceil(n / b) x per sitting`, exactly; what is
+ * left of a unit that the log calls half done is spread evenly over its figures.
  */
 export function listDemands(estimate: Estimate, assumptions: Assumptions): UnitDemand[] {
-  return inPaintingOrder(estimate, (job) => demandOfJob(job, job.lines.filter(isRemaining), assumptions));
+  return inPaintingOrder(estimate, (job) => demandOfJob(job, job.remaining, assumptions));
 }
 
 /** The same for figures started anew: the whole scheme. */
 export function listDemandsAnew(estimate: Estimate, assumptions: Assumptions): UnitDemand[] {
   return inPaintingOrder(estimate, (job) => demandOfJob(job, job.lines, assumptions));
 }
-
-const isRemaining = ({ remaining }: Line): boolean => remaining;
 
 function inPaintingOrder({ units }: Estimate, demandOf: (job: Job) => Demand): UnitDemand[] {
   // A job has one count and batch, so units that share it share the very same maps.
@@ -40,7 +40,8 @@ function demandOfJob(job: Job, lines: readonly Line[], assumptions: Assumptions)
   const perSittingMl = new Map<string, number>();
   const add = (to: Map<string, number>, paint: string, ml: number): unknown =>
     to.set(paint, (to.get(paint) ?? 0) + ml);
-  for (const { paint, putOutMl, leftoverMl, sittings } of lines) {
+  const sittings = countSittings(job.count, job.batch);
+  for (const { paint, putOutMl, leftoverMl } of lines) {
     const kept = leftoverMl * painter;
     add(perFigureMl, paint, (putOutMl - kept) / job.count);
     add(perSittingMl, paint, kept / sittings);

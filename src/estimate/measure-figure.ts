@@ -1,7 +1,7 @@
 // Estimate: the surface of one figure by part. In: a figure and the assumptions. Out: areas in cm2, mark and doubt.
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
-import type { FigureArea } from '../model/plan.js';
+import type { FigureArea, Surface } from '../model/plan.js';
 import type { Figure } from '../model/sheets.js';
 import type { KitItem } from '../model/words.js';
 import { type BodyPart, bodyParts, type Part, partsOfFigure } from '../model/zones.js';
@@ -36,6 +36,7 @@ export function measureFigure(figure: Figure, assumptions: Assumptions): FigureA
     parts,
     wholeCm2,
     withBaseCm2: sum([...parts]),
+    surface: surfaceOf(figure, parts),
     mark: weakestMark(['yours', ...inputs.map((name) => assume(assumptions, name).mark)]),
     biggestDoubt: biggestDoubt(figure, parts, assumptions),
   };
@@ -59,6 +60,21 @@ function surfaceFactors(figure: Figure, part: Part): readonly string[] {
   if (part === 'hull') return ['relief of a box'];
   if (isBody(part)) return [`dress ${figure.dress}`, `build ${figure.build}`, 'relief'];
   return [`kit ${part}`, 'relief'];
+}
+
+/**
+ * What some parts of a figure rest on: parts of the same factors together, each group's share of the area. An empty area
+ * gives an empty list; what the painter measured, or is held as exact, stands under no factor.
+ */
+export function surfaceOf(figure: Figure, parts: ReadonlyMap<Part, number>): Surface {
+  const total = sum([...parts]);
+  const shares = new Map<string, { factors: readonly string[]; share: number }>();
+  for (const [part, areaCm2] of total > 0 ? parts : []) {
+    const factors = factorsOfPart(figure, part);
+    const key = factors.join('\n');
+    shares.set(key, { factors, share: (shares.get(key)?.share ?? 0) + areaCm2 / total });
+  }
+  return [...shares.values()];
 }
 
 /**

@@ -4,11 +4,11 @@
 import { usualMethod } from '../assumptions/layers.js';
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
 import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
-import type { FigureArea } from '../model/plan.js';
+import type { FigureArea, Surface } from '../model/plan.js';
 import type { OwnZone, Paint, Step } from '../model/sheets.js';
 import type { Method } from '../model/words.js';
 import { onFigureMl, sprayTransfer } from './estimate-film.js';
-import { areaDoubts, inputsOfPart } from './measure-figure.js';
+import { areaDoubts, inputsOfPart, surfaceOf } from './measure-figure.js';
 import { resolveZone } from './resolve-zone.js';
 
 /** One paint of a step on one figure. */
@@ -19,6 +19,7 @@ export interface Treatment {
   readonly mixShare: number;
   /** The zone on one figure. */
   readonly areaCm2: number;
+  readonly surface: Surface;
   readonly areaShare: number;
   readonly coats: number;
   readonly thin: number;
@@ -59,6 +60,7 @@ export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Tre
       paint,
       mixShare: share,
       areaCm2,
+      surface: surfaceOf(area.figure, covered),
       areaShare: way.areaShare,
       coats: way.coats,
       thin: way.thin,

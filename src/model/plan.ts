@@ -14,8 +14,16 @@ export interface Trust {
   readonly biggestDoubt: string;
 }
 
-/** One paint of one step on one zone, for all figures of a job. */
+/**
+ * Which doubtful factors a surface rests on: shares of it, above 0 to 1, each with the assumptions that it goes with in
+ * proportion. Shares sum to 1 unless the surface is empty.
+ */
+export type Surface = readonly { readonly factors: readonly string[]; readonly share: number }[];
+
+/** One paint of one step on one zone, for some figures of a job. */
 export interface Line extends Trust {
+  /** How many figures it stands for. */
+  readonly figures: number;
   readonly step: number;
   readonly zone: string;
   readonly layer: Layer;
@@ -23,6 +31,8 @@ export interface Line extends Trust {
   readonly paint: string;
   /** The zone on one figure, before the area share. */
   readonly areaCm2: number;
+  /** What the zone rests on; one object for all lines of a figure, scheme, step, zone and paint. */
+  readonly surface: Surface;
   /** 0 to 1 */
   readonly areaShare: number;
   readonly coats: number;
@@ -34,11 +44,9 @@ export interface Line extends Trust {
   /** What palette, brush, cup or nozzle keep. */
   readonly leftoverMl: number;
   readonly putOutMl: number;
-  /** False for steps already done: they ask for nothing more. */
-  readonly remaining: boolean;
 }
 
-/** A piece of work. Units alike in figure, scheme, count, batch and done share one, so it is computed once. */
+/** A piece of work. Units alike in figure, scheme, count, batch and what is done share one, so it is computed once. */
 export interface Job {
   readonly figure: string;
   readonly scheme: string;
@@ -49,8 +57,10 @@ export interface Job {
   readonly areaCm2: number;
   /** True while a step of the scheme is still to be done. */
   readonly unfinished: boolean;
-  /** The whole scheme, in step order. */
+  /** The whole scheme on every figure, in step order. */
   readonly lines: readonly Line[];
+  /** What is still to be done, in the same order: the very lines that are untouched, others for the figures left. */
+  readonly remaining: readonly Line[];
   /** Parts that no step but primer, wash and varnish reaches. */
   readonly notPainted: readonly Part[];
 }
@@ -62,6 +72,8 @@ export interface FigureArea extends Trust {
   /** Body and kit, or hull. */
   readonly wholeCm2: number;
   readonly withBaseCm2: number;
+  /** Of the figure with its base. */
+  readonly surface: Surface;
 }
 
 /** Estimate stage: how much paint the work puts out. */
@@ -141,6 +153,8 @@ export interface PaintCost {
 export interface JobCost {
   /** In the order of `job.lines`. */
   readonly lines: readonly Amount[];
+  /** In the order of `job.remaining`. */
+  readonly remainingLines: readonly Amount[];
   /** Whole scheme on one figure, with extras. */
   readonly perFigure: Amount;
   /** Of `perFigure`, the extras. */

@@ -29,7 +29,7 @@ describe('a line, by hand', () => {
       areaShare: 1,
       thin: 0,
       sittings: 1,
-      remaining: true,
+      figures: 10,
     });
   });
 
@@ -158,7 +158,44 @@ describe('an army', () => {
     const { needs, jobs } = estimateArmy(makeSheets({ steps, army: [makeUnit({ done: 1 })] }), registry);
     expect(needs.get('Slate')).toMatchObject({ remainingMl: 0, wholeMl: expect.closeTo(1.914, 3) });
     expect(jobs[0]).toMatchObject({ unfinished: true });
-    expect(jobs[0]?.lines.map(({ remaining }) => remaining)).toEqual([false, true]);
+    expect(jobs[0]?.lines.map(({ step }) => step)).toEqual([1, 2]);
+    expect(jobs[0]?.remaining).toEqual([jobs[0]?.lines[1]]);
+  });
+
+  // Twelve of 25 figures logged, batches of ten: 13 left in 2 sittings, 13 x 9.3201 x 2 x 50 x 0.0001 / 0.5 + 2 x 0.05.
+  it('asks nothing for figures that the log calls painted, paint by paint of a step', () => {
+    const steps = [
+      makeStep({ step: 1, paints: [{ paint: 'Slate', share: 1 }] }),
+      makeStep({ step: 1, zone: 'hands', paints: [{ paint: 'Oat', share: 1 }] }),
+    ];
+    const row = { date: '2026-02-01', unit: 'watch', step: 1, usedMl: 2 };
+    const log = [
+      { ...row, row: 2, paint: 'Slate', figures: 7 },
+      { ...row, row: 3, paint: 'Slate', figures: 5 },
+    ];
+    const army = [makeUnit({ unit: 'watch', count: 25 })];
+    const { jobs, needs } = estimateArmy({ ...makeSheets({ steps, army }), log }, registry);
+    expect(jobs[0]?.remaining.map(({ paint, figures, sittings }) => [paint, figures, sittings])).toEqual([
+      ['Slate', 13, 2],
+      ['Oat', 25, 3],
+    ]);
+    expect(needs.get('Slate')?.remainingMl).toBeCloseTo((13 * 9.3201 * 2 * 50 * 0.0001) / 0.5 + 0.1, 3);
+  });
+
+  it('is finished where the log has every figure, and a log of more figures asks for no less than nothing', () => {
+    const log = [
+      { row: 2, date: '2026-02-01', paint: 'Slate', unit: 'watch', step: 1, figures: 30, usedMl: 2 },
+    ];
+    const army = [makeUnit({ unit: 'watch', count: 25 })];
+    const { jobs, needs } = estimateArmy(
+      { ...makeSheets({ steps: [makeStep({ step: 1 })], army }), log },
+      registry,
+    );
+    expect([jobs[0]?.unfinished, jobs[0]?.remaining, needs.get('Slate')?.remainingMl]).toEqual([
+      false,
+      [],
+      0,
+    ]);
   });
 
   it('works out alike units once, and counts each', () => {

@@ -8,21 +8,27 @@ type LineParts = Pick<
   'step' | 'zone' | 'layer' | 'method' | 'paint' | 'onFigureMl' | 'leftoverMl' | 'putOutMl'
 >;
 
-const line = (parts: LineParts, remaining = true): Line => ({
+const line = (parts: LineParts, figures = 10): Line => ({
+  figures,
   areaCm2: 5,
+  surface: [{ factors: ['dress clothed', 'build heroic', 'relief'], share: 1 }],
   areaShare: 1,
   coats: 1,
   thin: 0,
   mixShare: 1,
   sittings: 1,
-  remaining,
   mark: 'from memory',
   biggestDoubt: parts.method === 'brush' ? 'brush wet film' : `${parts.method} transfer`,
   ...parts,
 });
 
+const job = (parts: Omit<Job, 'remaining'>): Job => ({
+  ...parts,
+  remaining: parts.lines.filter(({ step }) => step > parts.done),
+});
+
 /** Ten figures at a sitting. Brush: on the figure / 0.5 + 0.05; flood: / 0.65 + 0.1; can: (2.24) / 0.08 + 2. */
-export const wardens: Job = {
+export const wardens = job({
   figure: 'Reed warden',
   scheme: 'Marsh',
   count: 10,
@@ -83,10 +89,10 @@ export const wardens: Job = {
       putOutMl: 0.07,
     }),
   ],
-};
+});
 
 /** One engine, its primer already on. */
-export const ram: Job = {
+export const ram = job({
   figure: 'Pole ram',
   scheme: 'Timber',
   count: 1,
@@ -107,20 +113,23 @@ export const ram: Job = {
         leftoverMl: 2,
         putOutMl: 9,
       },
-      false,
+      1,
     ),
-    line({
-      step: 2,
-      zone: 'whole',
-      layer: 'base coat',
-      method: 'brush',
-      paint: 'Rust hush',
-      onFigureMl: 2,
-      leftoverMl: 0.05,
-      putOutMl: 4.05,
-    }),
+    line(
+      {
+        step: 2,
+        zone: 'whole',
+        layer: 'base coat',
+        method: 'brush',
+        paint: 'Rust hush',
+        onFigureMl: 2,
+        leftoverMl: 0.05,
+        putOutMl: 4.05,
+      },
+      1,
+    ),
   ],
-};
+});
 
 const unit = (row: number, name: string, { figure, scheme, count, batch, done }: Job): Unit => ({
   row,
@@ -141,6 +150,7 @@ const amount = (minor: number, atLeast = false): Amount => ({
 /** Prices a ml: grey 4, nettle 20, pond 25, chalk 20; brass and rust unpriced; extras 3.3 a figure. */
 export const wardensCost: JobCost = {
   lines: [amount(120), amount(121), amount(152.5), amount(9), amount(0, true)],
+  remainingLines: [amount(120), amount(121), amount(152.5), amount(9), amount(0, true)],
   perFigure: amount(43.55, true),
   extrasPerFigure: amount(3.3),
   whole: amount(435.5, true),
@@ -149,6 +159,7 @@ export const wardensCost: JobCost = {
 
 const ramCost: JobCost = {
   lines: [amount(36), amount(0, true)],
+  remainingLines: [amount(0, true)],
   perFigure: amount(39.3, true),
   extrasPerFigure: amount(3.3),
   whole: amount(39.3, true),
@@ -177,10 +188,9 @@ export const smallUnits = [
 function sumLines(nameOf: (line: Job['lines'][number]) => string): Map<string, Amount> {
   const sums = new Map<string, Amount>();
   for (const { job, use } of smallUnits) {
-    for (const [at, line] of job.lines.entries()) {
-      if (!line.remaining) continue;
+    for (const [at, line] of job.remaining.entries()) {
       const before = sums.get(nameOf(line)) ?? amount(0);
-      const more = use.lines[at] ?? amount(0);
+      const more = use.remainingLines[at] ?? amount(0);
       sums.set(nameOf(line), {
         exactMinor: before.exactMinor.plus(more.exactMinor),
         atLeast: before.atLeast || more.atLeast,

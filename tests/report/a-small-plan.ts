@@ -24,6 +24,7 @@ const area = (name: string, wholeCm2: number): [string, FigureArea] => [
     parts: new Map(),
     wholeCm2,
     withBaseCm2: wholeCm2,
+    surface: [{ factors: ['dress clothed', 'build heroic', 'relief'], share: 1 }],
     mark: 'from memory',
     biggestDoubt: 'relief',
   },

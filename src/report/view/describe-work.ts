@@ -89,12 +89,15 @@ function describeJob({ job, use, figuresPriceMinor }: UnitCost, currency: string
 const costWriter = (currency: string) => (amount: ExactMinor) => toMajor(amount, currency, useDigits);
 
 function describeLines(job: Job, use: JobCost, cost: ReturnType<typeof costWriter>): SharedLine[] {
-  return job.lines
-    .map((line, at) => ({ line, amount: use.lines[at] ?? { exactMinor: exactMinor(0), atLeast: true } }))
-    .filter(({ line }) => line.remaining)
+  return job.remaining
+    .map((line, at) => ({
+      line,
+      amount: use.remainingLines[at] ?? { exactMinor: exactMinor(0), atLeast: true },
+    }))
     .map(({ line, amount }) => ({
       scheme: job.scheme,
       step: line.step,
+      figures: line.figures,
       zone: line.zone,
       layer: line.layer,
       method: line.method,

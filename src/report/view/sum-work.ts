@@ -45,28 +45,36 @@ export function sumWork(plan: Plan): WorkSums {
     for (const line of job.lines) {
       const ml = line.putOutMl * units;
       sums.wholeMl += ml;
-      addToPaint(paints, line, units);
+      addWhole(workOf(paints, line), line, ml);
       noteDoubt(doubts, line, ml);
-      if (!line.remaining) continue;
-      sums.remainingMl += ml;
-      addToZone(zones, line, ml);
+    }
+    for (const line of job.remaining) {
+      sums.remainingMl += line.putOutMl * units;
+      addRemaining(workOf(paints, line), line, units);
+      addToZone(zones, line, line.putOutMl * units);
     }
   }
   return { jobs, zones, paints, doubts, ...sums };
 }
 
-function addToPaint(paints: Map<string, PaintWork>, line: Line, units: number): void {
-  const work = paints.get(line.paint) ?? {
+function workOf(paints: Map<string, PaintWork>, { paint }: Line): PaintWork {
+  const work = paints.get(paint) ?? {
     wholeMl: 0,
     remainingMl: 0,
     onFigureMl: 0,
     leftoverMl: 0,
     doubts: noDoubts(),
   };
-  paints.set(line.paint, work);
-  work.wholeMl += line.putOutMl * units;
-  noteDoubt(work.doubts, line, line.putOutMl * units);
-  if (!line.remaining) return;
+  paints.set(paint, work);
+  return work;
+}
+
+function addWhole(work: PaintWork, line: Line, ml: number): void {
+  work.wholeMl += ml;
+  noteDoubt(work.doubts, line, ml);
+}
+
+function addRemaining(work: PaintWork, line: Line, units: number): void {
   work.remainingMl += line.putOutMl * units;
   work.onFigureMl += line.onFigureMl * units;
   work.leftoverMl += line.leftoverMl * units;

@@ -38,7 +38,7 @@ describe('zones and layers', () => {
   });
 
   it('have nothing to show where all is done', () => {
-    const done = { ...ram, lines: ram.lines.map((line) => ({ ...line, remaining: false })) };
+    const done = { ...ram, remaining: [] };
     const view = viewPlan(
       { ...smallPlan, estimate: { ...smallPlan.estimate, units: [{ unit: smallUnits[2].unit, job: done }] } },
       [],
