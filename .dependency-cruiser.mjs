@@ -101,6 +101,7 @@ const libraries = [
   { library: 'zod', folders: ['^src/report/'] },
   { library: 'fastest-levenshtein', folders: ['^src/sheets/'] },
   { library: 'highs', folders: ['^src/order/solver/'] },
+  { library: 'culori', folders: ['^src/colour/'] },
 ];
 
 /** Matches a library whether it is found in node_modules, only typed there, or not installed. */
