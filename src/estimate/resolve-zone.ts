@@ -1,7 +1,7 @@
 // Estimate: a zone's area on a figure. In: a zone name, the painter's zones, a measured figure. Out: parts with cm2.
 import type { FigureArea } from '../model/plan.js';
 import type { OwnZone } from '../model/sheets.js';
-import { type Part, type PartShare, readyMadeZones } from '../model/zones.js';
+import { type Part, partsOfZone } from '../model/zones.js';
 
 /**
  * The parts of a figure that a zone covers, with the area covered of each in cm2. The painter's zone for this
@@ -13,15 +13,9 @@ export function resolveZone(
   ownZones: readonly OwnZone[],
 ): ReadonlyMap<Part, number> {
   const covered = new Map<Part, number>();
-  for (const { part, share } of sharesOf(zone, figure.figure, ownZones)) {
+  for (const { part, share } of partsOfZone(zone, figure.figure, ownZones)) {
     const areaCm2 = parts.get(part);
     if (areaCm2 !== undefined) covered.set(part, (covered.get(part) ?? 0) + areaCm2 * share);
   }
   return covered;
-}
-
-function sharesOf(zone: string, figure: string, ownZones: readonly OwnZone[]): readonly PartShare[] {
-  const own = ownZones.filter((one) => one.zone === zone);
-  const chosen = own.find((one) => one.figure === figure) ?? own.find((one) => one.figure === undefined);
-  return chosen?.parts ?? readyMadeZones.get(zone) ?? [];
 }

@@ -58,6 +58,27 @@ export const readyMadeZones: ReadonlyMap<string, readonly PartShare[]> = new Map
   ['belt', [some('front trunk', 0.03), some('back trunk', 0.03)]],
 ]);
 
+/** A row of the zones sheet: what it says of a zone, for one figure or for any. */
+interface ZoneRow {
+  readonly zone: string;
+  readonly figure?: string;
+  readonly parts: readonly PartShare[];
+}
+
+/**
+ * The parts that a zone names, each with the share of it that the zone covers, whether or not a figure has them. The
+ * painter's row for this figure wins over one for any figure, and that over a ready-made zone. An unknown zone is empty.
+ */
+export function partsOfZone(
+  zone: string,
+  figure: string,
+  ownZones: readonly ZoneRow[],
+): readonly PartShare[] {
+  const own = ownZones.filter((one) => one.zone === zone);
+  const chosen = own.find((one) => one.figure === figure) ?? own.find((one) => one.figure === undefined);
+  return chosen?.parts ?? readyMadeZones.get(zone) ?? [];
+}
+
 /** What of a figure decides which parts it has. */
 interface PartsOf {
   readonly dress: string;
