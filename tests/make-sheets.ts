@@ -90,6 +90,7 @@ export function makeSheets({
     army: [makeUnit()],
     extras: [],
     log: [],
+    swaps: [],
     settings: { currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army', overrides: [] },
     defaults: [],
     ...rest,

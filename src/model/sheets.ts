@@ -157,6 +157,16 @@ export interface LogRow {
   readonly usedMl?: number;
 }
 
+/** The painter's decision to use another paint. Scheme and step, where given, narrow it down. */
+export interface Swap {
+  readonly row: number;
+  readonly scheme?: string;
+  readonly step?: number;
+  /** Absent: every paint of the step. */
+  readonly paint?: string;
+  readonly instead: string;
+}
+
 /** A painter's own value for an assumption, by its registry name. */
 export interface Override {
   readonly name: string;
@@ -197,6 +207,7 @@ export interface Sheets {
   readonly army: readonly Unit[];
   readonly extras: readonly Extra[];
   readonly log: readonly LogRow[];
+  readonly swaps: readonly Swap[];
   readonly settings: Settings;
   readonly defaults: readonly DefaultUsed[];
 }

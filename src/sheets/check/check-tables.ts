@@ -124,6 +124,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     army: army.units,
     extras,
     log,
+    swaps: [],
     settings,
   };
 }
