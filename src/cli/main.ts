@@ -21,13 +21,17 @@ function defineCommands(): Command {
     .exitOverride()
     .addHelpText(
       'after',
-      '\nExit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected error.',
+      `${example('plan my-army', 'plans the sheets in my-army; halfpot start my-army writes some to begin with')}
+
+halfpot plan --help, and so on, says more about one command.
+Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected error.`,
     );
   program
     .command('start')
     .description('write starter sheets to fill in')
     .argument('<folder>', 'where they go; made if it is not there')
     .option('--workbook', 'one workbook with dropdowns instead of CSV files')
+    .addHelpText('after', example('start my-army', 'writes eleven small sheets into the new folder my-army'))
     .action(async (folder: string, options: { workbook?: true }) => {
       const { runStart } = await import('./run-start.js');
       await runStart(folder, options);
@@ -36,6 +40,7 @@ function defineCommands(): Command {
     .command('check')
     .description('say what is wrong in the sheets, and what was found')
     .argument('[sheets]', sheetsSays, '.')
+    .addHelpText('after', example('check my-army', 'names every cell that can not be read; writes nothing'))
     .action(async (sheets: string) => {
       const { runCheck } = await import('./run-check.js');
       process.exitCode = await runCheck(sheets);
@@ -49,12 +54,21 @@ function defineCommands(): Command {
     .option('--budget <sum>', 'say what this much cash finishes')
     .option('--seconds <time>', 'search so long for the cheapest order (default: 10)')
     .option('--json', 'print plan.json and nothing else; files only with --out')
+    .addHelpText(
+      'after',
+      example(
+        'plan my-army --out my-report --budget 60',
+        'plans the sheets in my-army and says what 60 finishes; the report is my-report/report.html',
+      ),
+    )
     .action(async (sheets: string, options: Omit<PlanFlags, 'usualFolder'>) => {
       const { runPlan } = await import('./run-plan.js');
       process.exitCode = await runPlan(sheets, { ...options, usualFolder });
     });
   return program;
 }
+
+const example = (typed: string, does: string): string => `\nExample:\n  halfpot ${typed}\n  ${does}`;
 
 function readVersion(): string {
   const written: unknown = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
@@ -68,10 +82,14 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit();
 });
 
-try {
-  await defineCommands().parseAsync(argv);
-} catch (error) {
-  // commander has already said what was wrong, or printed the help that was asked for.
-  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : exitCodes.usage;
-  else process.exitCode = reportCrash(error);
+async function run(): Promise<void> {
+  try {
+    await defineCommands().parseAsync(argv);
+  } catch (error) {
+    // commander has already said what was wrong, or printed the help that was asked for.
+    if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : exitCodes.usage;
+    else process.exitCode = reportCrash(error);
+  }
 }
+
+void run();
