@@ -24,6 +24,7 @@ export interface Pot {
   /** Price paid for the whole pot, whole minor units; absent: unpriced. */
   readonly priceMinor?: number;
   readonly openedOn?: IsoDate;
+  /** The day of the reading in `left`; log rows after it lower the pot. Absent: every log row does. */
   readonly countedOn?: IsoDate;
   /** On its way: counts as full. */
   readonly ordered: boolean;
@@ -147,6 +148,8 @@ export interface Extra {
 
 export interface LogRow {
   readonly row: number;
+  /** The file that holds the row: a workbook's own log, or the log.csv beside it. */
+  readonly file?: string;
   readonly date: IsoDate;
   readonly paint: string;
   readonly unit?: string;

@@ -78,17 +78,22 @@ export const cellProblems = {
   'log-half-weighed': {
     severity: 'warning',
     says: 'only one of the two weights is there',
-    hint: 'Write both; until then the row counts for nothing.',
+    hint: 'Write both; until then the row lowers no pot.',
   },
   'log-without-amount': {
     severity: 'warning',
     says: 'this row does not say how much was used',
-    hint: 'Write both weights, or used ml; until then it counts for nothing.',
+    hint: 'Write both weights, or used ml; until then it lowers no pot.',
   },
-  'log-not-reckoned': {
+  'log-two-amounts': {
     severity: 'warning',
-    says: 'this sheet is checked, not reckoned with yet: its {found} no pot',
-    hint: 'Until then, write what is left into the left column of the pots sheet.',
+    says: 'used ml says {found}, and the two weights come to {expected}',
+    hint: 'The weights count; leave this cell blank if they are right.',
+  },
+  'log-no-progress': {
+    severity: 'warning',
+    says: 'this row has {found} and no {expected}, so it does not count as progress',
+    hint: 'Write unit, step and figures, all three, or at most the unit.',
   },
   'unknown-setting': {
     severity: 'error',

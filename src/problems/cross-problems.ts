@@ -128,6 +128,31 @@ export const crossProblems = {
     says: 'no scheme uses the paint "{found}", and no other sheet names it; one that is used is called {expected}',
     hint: 'Write {expected} if that is meant; if this is a paint of its own, give it a row in the paints sheet too.',
   },
+  'log-over-pot': {
+    severity: 'error',
+    says: 'this row used {found}, more than there was: {expected}',
+    hint: 'Check the amount, the paint, and what the pots sheet says of it.',
+  },
+  'log-over-shelf': {
+    severity: 'warning',
+    says: 'up to this row the log has used {found} of this paint, and its pots held {expected}',
+    hint: 'Add pots that came since; where left was read later than these rows, write that day into counted.',
+  },
+  'log-over-unit': {
+    severity: 'warning',
+    says: 'up to this row {found} figures have had this paint in this step, and the unit has {expected}',
+    hint: 'Log a step once, when all its coats are on; no more than the whole unit counts as progress.',
+  },
+  'log-other-paint': {
+    severity: 'warning',
+    says: '"{found}" is not a paint of this step, so the row does not count as progress',
+    hint: 'Check step and paint[; the step uses {expected}].',
+  },
+  'log-row-repeated': {
+    severity: 'warning',
+    says: 'the same stands in {expected} already',
+    hint: 'It counts twice: take one of the two out if it is the same work.',
+  },
   'step-out-of-order': {
     severity: 'warning',
     says: 'step {found} stands below step {expected}',

@@ -67,7 +67,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     free('empty g', 'Weight of the empty pot in grams; needed where left is a weight.', { example: '14.5' }),
     free('price', 'What the whole pot cost. Blank: unpriced.', { example: '3.50' }),
     free('opened', 'Day it was opened. Blank: not opened yet.', { example: '2026-01-31' }),
-    free('counted', 'Day of the reading in left. Checked, not reckoned with yet. Blank: not said.', {
+    free('counted', 'Day of the reading in left; log rows after it lower the pot. Blank: all log rows do.', {
       example: '2026-03-01',
     }),
     container('What holds the paint. Blank: a can for a primer or varnish of 150 ml or more, else a pot.'),
@@ -172,11 +172,21 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     needed('date', 'Day of the work, as 2026-03-14.', { example: '2026-03-14' }),
     needed('paint', 'Name of the paint used.', { example: 'brick red' }),
     free('unit', 'The unit worked on. Blank: not said.', { example: 'first spears' }),
-    free('step', 'The step worked on. Blank: not said.', { example: '2' }),
-    free('figures', 'How many figures were done. Blank: not said.', { example: '10' }),
+    free('step', 'The step worked on. With unit and figures: counts as progress. Blank: not said.', {
+      example: '2',
+    }),
+    free('figures', 'How many figures have had this paint in this step, all coats. Blank: not said.', {
+      example: '10',
+    }),
     free('before g', 'Weight of the pot before, in grams. Blank: not weighed.', { example: '31.2' }),
     free('after g', 'Weight of the pot after, in grams. Blank: not weighed.', { example: '30.1' }),
-    free('used ml', 'What was used, in millilitres. Blank: from the weights.', { example: '0.9' }),
+    free(
+      'used ml',
+      'What was used, in millilitres, where the pot was not weighed. Blank: from the weights.',
+      {
+        example: '0.9',
+      },
+    ),
   ],
   settings: [
     needed('name', 'currency, date, locale, sure %, restock, or the name of an assumption in the report.', {

@@ -477,32 +477,6 @@ const rowCases: readonly ProblemCase[] = [
     { figures: ['figure,eye mm,dress,base', 'spearman,28,,', 'ghost,28,none,', 'rock,28,none,round 25'] },
     'figures.csv row 3, "dress" (C3): the figure "ghost" has nothing that could be painted. Give it a dress, kit, a base or a box.',
   ),
-  spoil(
-    'log-gains',
-    { log: ['date,paint,before g,after g', '2026-03-01,brick red,30.1,31.2'] },
-    'log.csv row 2, "after g" (D2): "31.2" is more than before, 30.1 g. Swap the two weights if they stand in the wrong columns.',
-  ),
-  spoil(
-    'log-not-reckoned',
-    { log: ['date,paint,used ml', '2026-03-01,brick red,0.4', '2026-03-02,brick red,0.3'] },
-    'log.csv: this sheet is checked, not reckoned with yet: its 2 rows lower no pot. Until then, write what is left into the left column of the pots sheet.',
-  ),
-  spoil(
-    'log-not-reckoned',
-    { log: ['date,paint,used ml', '2026-03-01,brick red,0.4'] },
-    'log.csv: this sheet is checked, not reckoned with yet: its 1 row lowers no pot. Until then, write what is left into the left column of the pots sheet.',
-  ),
-  spoil(
-    'log-half-weighed',
-    { log: ['date,paint,before g,after g', '2026-03-01,brick red,30.1,', '2026-03-02,brick red,,29'] },
-    'log.csv row 2, "after g" (D2): only one of the two weights is there. Write both; until then the row counts for nothing.',
-    'log.csv row 3, "before g" (C3): only one of the two weights is there. Write both; until then the row counts for nothing.',
-  ),
-  spoil(
-    'log-without-amount',
-    { log: ['date,paint', '2026-03-01,brick red'] },
-    'log.csv row 2, "used ml": this row does not say how much was used. Write both weights, or used ml; until then it counts for nothing.',
-  ),
 ];
 
 export const cellCases: readonly ProblemCase[] = [

@@ -10,6 +10,7 @@ import { readSheets } from '../../src/sheets/read-sheets.js';
 import { cellCases } from './cell-cases.js';
 import { crossCases } from './cross-cases.js';
 import { fileCases } from './file-cases.js';
+import { logCases } from './log-cases.js';
 import { fourShortSheets, type ProblemCase, writeSheets } from './problem-case.js';
 
 const known = { assumptions: registry, today: '2026-11-02' };
@@ -38,18 +39,15 @@ describe('files, tables and headers', () => {
 });
 
 describe('cells and rows', () => {
-  it.each(titled([...cellCases, ...crossCases]))('%s', async (_, one) => {
-    // Any row of a log gives this warning, whatever else is wrong with it.
-    const problems = (await problemsOf(one)).filter(
-      ({ code }) => code !== 'log-not-reckoned' || one.code === code,
-    );
+  it.each(titled([...cellCases, ...crossCases, ...logCases]))('%s', async (_, one) => {
+    const problems = await problemsOf(one);
     expect(problems.map(wordProblem)).toEqual(one.says);
     expect([...new Set(problems.map(({ code }) => code))]).toEqual([one.code]);
   });
 });
 
 describe('all codes', () => {
-  const cases = [...fileCases, ...cellCases, ...crossCases];
+  const cases = [...fileCases, ...cellCases, ...crossCases, ...logCases];
 
   it('have a case each', () => {
     const cased = new Set(cases.map(({ code }) => code));

@@ -9,7 +9,7 @@ import type { ReadTables, Table } from '../table.js';
 import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
 import { type CheckedFigures, checkFigures } from './check-figures.js';
-import { checkLog, openLog } from './check-log.js';
+import { checkLog } from './check-log.js';
 import { checkOffers, type OfferSheet, openOffers } from './check-offers.js';
 import { mergePaints, type PaintSheet, paintsSchema, tellRepeatedPaints } from './check-paints.js';
 import { checkPots, openPots, type PotSheet } from './check-pots.js';
@@ -18,9 +18,11 @@ import { checkSettings } from './check-settings.js';
 import { checkShops } from './check-shops.js';
 import { checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
-import { type Findings, makeFindings } from './collect-findings.js';
+import { type Findings, makeFindings, useDefault } from './collect-findings.js';
+import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { namePaints } from './name-paints.js';
+import { openLog } from './open-log.js';
 import { questionPaints } from './question-paints.js';
 import { priceKind } from './read-cell/read-price.js';
 import { readRows } from './read-rows.js';
@@ -43,7 +45,8 @@ export interface CheckedSheets {
 export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const findings = makeFindings();
   const tables = new Map(read.tables.toReversed().map((table) => [table.sheet, table]));
-  const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables) });
+  const logs = read.tables.filter(({ sheet }) => sheet === 'log');
+  const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
   const problems = orderProblems([...read.problems, ...findings.problems]);
   const isWhole = neededSheets.every((sheet) => tables.has(sheet));
   const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
@@ -67,6 +70,8 @@ interface Run {
   readonly known: Known;
   readonly findings: Findings;
   readonly unread: ReadonlySet<SheetName>;
+  /** A workbook may have two: its own, and the log.csv beside it. */
+  readonly logs: readonly Table[];
 }
 
 /** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
@@ -81,7 +86,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const potRows = openPots(tables.get('pots'), price, findings);
   const paintRows = readRows('paints', paintsSchema, { table: tables.get('paints'), findings });
   const offerRows = openOffers(tables.get('offers'), price, findings);
-  const logRows = openLog(tables.get('log'), findings);
+  const logRows = run.logs.map((table) => openLog(table, findings));
   const named = nameAll(potRows, paintRows, offerRows);
   tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, { findings, shelfPercent });
@@ -99,17 +104,11 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const schemes = checkSchemes({ table: tables.get('schemes'), paints: book, zones: zoneBook, findings });
   const army = checkArmy({ table: tables.get('army'), figures: figures.book, schemes, findings });
   const extras = checkExtras({ table: tables.get('extras'), price, findings });
-  const log = checkLog(logRows, { paints: book, army, schemes, day });
-
-  checkUse({
-    findings,
-    army,
-    schemes,
-    figures,
-    zones: zones.zones,
-    paints: book,
-    had: hadBy(named.book, potRows, offerRows),
-  });
+  const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
+  const log = checkLog(logRows, { paints: book, army, schemes, shelf, day });
+  recordUncounted(pots, log, findings);
+  const had = hadBy(named.book, potRows, offerRows);
+  checkUse({ findings, army, schemes, figures, zones: zones.zones, paints: book, had });
   if (book !== undefined) {
     questionPaints({ book, schemes: schemes.sheet, pots: potRows, paints: paintRows, offers: offerRows });
   }
@@ -130,6 +129,15 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
 }
 
 const shelfLevel = 'shelf level';
+
+/** Pots that every log row lowers, since nobody said on which day they were looked into. */
+function recordUncounted(pots: Sheets['pots'], log: Sheets['log'], findings: Findings): void {
+  const logged = new Set(log.map(({ paint }) => paint));
+  const rows = pots.filter(
+    (pot) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
+  ).length;
+  useDefault(findings, { sheet: 'pots', column: 'counted', rows, meaning: 'every row of the log lowers it' });
+}
 
 function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {
   const ofPots = { title: 'the pots sheet', sheet: pots };

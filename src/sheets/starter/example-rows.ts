@@ -5,7 +5,7 @@ import type { SheetName } from '../../model/words.js';
 export type ExampleRow = ReadonlyMap<string, string>;
 
 /**
- * The log stays without rows, as it is not reckoned with yet. Codes are of the range that shops use inside their own
+ * The log stays without rows: it begins when the painting does. Codes are of the range that shops use inside their own
  * walls (GS1 prefixes 200 to 299), so they name no product.
  */
 export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {

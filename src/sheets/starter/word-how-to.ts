@@ -15,7 +15,7 @@ const purposes: Readonly<Record<SheetName, string>> = {
   schemes: 'The steps in which a figure is painted, one row each.',
   army: 'Your units, one row each.',
   extras: 'What else is used up: brushes, flock, thinner.',
-  log: 'What you used, as you paint. Checked, not reckoned with yet: it lowers no pot.',
+  log: 'What you used, as you paint. It lowers the pots, counts as progress, and weighings correct the estimate.',
   settings: 'Currency and the like.',
 };
 

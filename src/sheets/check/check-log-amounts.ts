@@ -1,0 +1,123 @@
+// Checks: the amounts of the log. In: its rows, the pots of each paint. Out: nothing; what cannot have been used is told.
+import { heldOn, leftMl, type Shelf, slackMl } from './gather-shelf.js';
+import type { LogEntry } from './open-log.js';
+
+type HeldPot = NonNullable<ReturnType<Shelf['get']>>[number];
+
+/** Grams a millilitre that no paint exceeds. */
+const heaviestPaint = 3;
+
+const inMl = (ml: number): string => `${Math.round(ml * 10) / 10} ml`;
+const inG = (grams: number): string => `${Math.round(grams * 10) / 10} g`;
+
+/** Each row against itself and its pots, then all rows of a paint against what its pots held. */
+export function checkLogAmounts(entries: readonly LogEntry[], shelf: Shelf): void {
+  const byPaint = new Map<string, Use[]>();
+  for (const entry of entries) {
+    const paint = entry.paint ?? '';
+    const use = checkAmount(entry, shelf.get(paint) ?? []);
+    if (use === undefined) continue;
+    const uses = byPaint.get(paint);
+    if (uses === undefined) byPaint.set(paint, [use]);
+    else uses.push(use);
+  }
+  for (const [paint, uses] of byPaint) tellOverShelf(uses, shelf.get(paint) ?? []);
+}
+
+/** What the row used; undefined where it cannot be, and where nothing is known of the paint's pots. */
+function checkAmount(entry: LogEntry, pots: readonly HeldPot[]): Use | undefined {
+  if (!isMeasured(entry, pots)) return undefined;
+  const use = useOf(entry, pots);
+  if (use === undefined) return undefined;
+  checkWeights(entry, pots);
+  return tellOverPot(use, pots) ? undefined : use;
+}
+
+/** A weight may not rise, and a row should say how much it is about. False where it does not; that is told. */
+function isMeasured({ sheet, row, paint }: LogEntry, pots: readonly HeldPot[]): boolean {
+  const { beforeG, afterG, usedMl } = row;
+  if (beforeG !== undefined && afterG !== undefined) {
+    if (afterG > beforeG) sheet.blame('log-gains', row, 'afterG', { expected: `${beforeG} g` });
+    return afterG <= beforeG;
+  }
+  if (usedMl !== undefined) return true;
+  if (['beforeG', 'afterG', 'usedMl'].some((key) => row.bad.includes(key))) return false;
+  if (beforeG !== undefined) sheet.blame('log-half-weighed', row, 'afterG');
+  else if (afterG !== undefined) sheet.blame('log-half-weighed', row, 'beforeG');
+  else if (paint === undefined || !isCountedSince(row.date, pots))
+    sheet.blame('log-without-amount', row, 'usedMl');
+  return false;
+}
+
+/** Whether every pot of the paint was looked into on that day or later, so that no row has to lower it. */
+function isCountedSince(day: string | undefined, pots: readonly HeldPot[]): boolean {
+  const open = pots.filter(({ pot }) => !pot.ordered);
+  return day !== undefined && open.length > 0 && open.every(({ pot }) => (pot.countedOn ?? '') >= day);
+}
+
+interface Use {
+  readonly entry: LogEntry;
+  readonly day: string;
+  readonly ml: number;
+  readonly isWeighed: boolean;
+}
+
+/** Undefined where the paint has no pot or the day is not known. Weights go before a volume. */
+function useOf(entry: LogEntry, pots: readonly HeldPot[]): Use | undefined {
+  const { sheet, row } = entry;
+  const { date: day, beforeG, afterG, usedMl } = row;
+  if (day === undefined || pots.length === 0) return undefined;
+  if (beforeG === undefined || afterG === undefined) return { entry, day, ml: usedMl ?? 0, isWeighed: false };
+  const ml = (beforeG - afterG) / Math.max(...pots.map(({ gramsPerMl }) => gramsPerMl));
+  const differs = usedMl !== undefined && Math.abs(usedMl - ml) > Math.max(0.5, ml / 2);
+  if (differs) sheet.blame('log-two-amounts', row, 'usedMl', { found: inMl(usedMl), expected: inMl(ml) });
+  return { entry, day, ml, isWeighed: true };
+}
+
+/** Only where the empty weight of every pot of the paint is known: else another pot may have stood on the scale. */
+function checkWeights({ sheet, row }: LogEntry, pots: readonly HeldPot[]): void {
+  const weights = pots.flatMap(({ pot, emptyG }) => (emptyG === undefined ? [] : [{ pot, emptyG }]));
+  if (weights.length < pots.length) return;
+  const mostG = Math.max(...weights.map(({ pot, emptyG }) => emptyG + pot.sizeMl * heaviestPaint));
+  const leastG = Math.min(...weights.map(({ emptyG }) => emptyG));
+  const { beforeG, afterG } = row;
+  if (beforeG === undefined || afterG === undefined) return;
+  if (beforeG > mostG) sheet.blame('heavier-than-full', row, 'beforeG', { expected: inG(mostG) });
+  if (afterG < leastG) sheet.blame('below-empty', row, 'afterG', { expected: inG(leastG) });
+}
+
+/** One pot stands on the scale; a volume may come from all of them. */
+function tellOverPot({ entry, day, ml, isWeighed }: Use, pots: readonly HeldPot[]): boolean {
+  const held = pots.map((pot) => heldOn(pot, day));
+  const join = isWeighed ? (all: readonly number[]) => Math.max(...all) : sum;
+  if (ml <= join(held.map(({ mostMl }) => mostMl))) return false;
+  const isSum = !isWeighed && pots.length > 1;
+  const expected = `${inMl(join(held.map((one) => one.ml)))}${isSum ? ` in ${pots.length} pots` : ''}`;
+  const { sheet, row } = entry;
+  if (isWeighed) {
+    const hint = "Check both weights, the pot's size and left, and the density g/ml of the paint.";
+    sheet.blame('log-over-pot', row, 'afterG', { found: `about ${inMl(ml)}`, expected, hint });
+  } else sheet.blame('log-over-pot', row, 'usedMl', { found: inMl(ml), expected });
+  return true;
+}
+
+const sum = (all: readonly number[]): number => all.reduce((total, one) => total + one, 0);
+
+/** The rows that certainly came after every reading, in the order of their days. */
+function tellOverShelf(uses: readonly Use[], pots: readonly HeldPot[]): void {
+  const days = pots.flatMap(({ pot }) => (pot.ordered ? [] : (pot.countedOn ?? '')));
+  const lastRead = days.sort().at(-1) ?? '';
+  const heldMl = sum(pots.map(leftMl));
+  const mostMl = heldMl + sum(pots.map(slackMl));
+  let usedMl = 0;
+  for (const { entry, day, ml, isWeighed } of uses.toSorted((a, b) =>
+    a.day < b.day ? -1 : a.day > b.day ? 1 : 0,
+  )) {
+    if (day <= lastRead) continue;
+    usedMl += ml;
+    if (usedMl <= mostMl) continue;
+    const details = { found: inMl(usedMl), expected: inMl(heldMl) };
+    entry.sheet.blame('log-over-shelf', entry.row, isWeighed ? 'afterG' : 'usedMl', details);
+    return;
+  }
+}

@@ -1,0 +1,55 @@
+// Checks: the progress that the log tells. In: its rows, the schemes. Out: nothing; rows that tell none, or too much, are told.
+import type { CheckedSchemes } from './check-schemes.js';
+import { joinOr } from './find-nearest.js';
+import type { LogEntry } from './open-log.js';
+
+const together = ['unit', 'step', 'figures'] as const;
+
+/** Unit, step and figures belong together, the step uses the paint, and no unit has more figures painted than it has. */
+export function checkLogProgress(entries: readonly LogEntry[], schemes: CheckedSchemes): void {
+  const isSpoilt = schemes.sheet.findings.problems.some(
+    ({ sheet, severity }) => sheet === 'schemes' && severity === 'error',
+  );
+  const painted = new Map<string, number>();
+  for (const entry of entries) {
+    if (!isTogether(entry)) continue;
+    if (!isSpoilt && !usesPaint(entry, schemes)) continue;
+    countFigures(entry, painted);
+  }
+}
+
+/** A unit alone is a note of what the paint was for; a step or figures without the rest are half of a story. */
+function isTogether({ sheet, row }: LogEntry): boolean {
+  if (together.some((key) => row.bad.includes(key))) return false;
+  const given = together.filter((key) => row[key] !== undefined);
+  const missing = together.filter((key) => row[key] === undefined);
+  const [first] = missing;
+  if (first === undefined) return true;
+  if (given.some((key) => key !== 'unit'))
+    sheet.blame('log-no-progress', row, first, {
+      found: given.join(' and '),
+      expected: missing.join(' and '),
+    });
+  return false;
+}
+
+/** False where the step does not lay the paint, which is told, and where unit or step are not known. */
+function usesPaint({ sheet, row, paint, unit }: LogEntry, { schemes }: CheckedSchemes): boolean {
+  const steps = schemes.get(unit?.scheme ?? '')?.steps.filter(({ step }) => step === row.step) ?? [];
+  if (steps.length === 0 || paint === undefined) return false;
+  const paints = [...new Set(steps.flatMap((step) => step.paints.map((one) => one.paint)))];
+  if (paints.includes(paint)) return true;
+  sheet.blame('log-other-paint', row, 'paint', { expected: joinOr(paints) });
+  return false;
+}
+
+/** Each step, paint and unit is told once, at the row that goes over the unit. */
+function countFigures({ sheet, row, paint, unit }: LogEntry, painted: Map<string, number>): void {
+  if (paint === undefined || unit === undefined) return;
+  const key = `${unit.unit}\n${row.step}\n${paint}`;
+  const before = painted.get(key) ?? 0;
+  const now = before + (row.figures ?? 0);
+  painted.set(key, now);
+  if (before <= unit.count && now > unit.count)
+    sheet.blame('log-over-unit', row, 'figures', { found: String(now), expected: String(unit.count) });
+}

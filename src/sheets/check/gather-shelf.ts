@@ -1,0 +1,70 @@
+// Checks: what the pots of each paint could hold and weigh. In: pots, their rows, paints, densities. Out: pots by paint.
+import type { Assumptions } from '../../model/assumption.js';
+import type { IsoDate, Paint, Pot, Settings } from '../../model/sheets.js';
+import type { PotSheet } from './check-pots.js';
+
+interface HeldPot {
+  readonly pot: Pot;
+  readonly emptyG: number | undefined;
+  readonly gramsPerMl: number;
+}
+
+/** Pots by paint; a paint without a pot has no entry. */
+export type Shelf = ReadonlyMap<string, readonly HeldPot[]>;
+
+interface Given {
+  readonly pots: readonly Pot[];
+  readonly sheet: PotSheet;
+  readonly paints: ReadonlyMap<string, Paint>;
+  readonly assumptions: Assumptions;
+  readonly settings: Settings;
+}
+
+/** Nothing is known of a shelf whose sheet has errors: what is said of it would only repeat them. */
+export function gatherShelf({ pots, sheet, paints, assumptions, settings }: Given): Shelf {
+  const isSpoilt = sheet.findings.problems.some((one) => one.sheet === 'pots' && one.severity === 'error');
+  if (isSpoilt) return new Map();
+  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
+  const usual = (name: string): number | undefined =>
+    settings.overrides.find((own) => own.name === name)?.likely ?? assumptions.get(name)?.likely;
+  const shelf = new Map<string, HeldPot[]>();
+  for (const pot of pots) {
+    const paint = paints.get(pot.paint);
+    const gramsPerMl = paint?.densityGPerMl ?? usual(densityName(pot, paint));
+    if (gramsPerMl === undefined) continue;
+    const held = { pot, emptyG: rows.get(pot.row)?.emptyG, gramsPerMl };
+    shelf.set(pot.paint, [...(shelf.get(pot.paint) ?? []), held]);
+  }
+  return shelf;
+}
+
+/** The assumption that stands in where the painter gives no density. */
+function densityName({ container }: Pot, paint: Paint | undefined): string {
+  if (container === 'can') return 'density in a can';
+  return paint?.kind === 'wash' ? 'density of a wash' : 'density';
+}
+
+/** Pots hold a little more than their label says. */
+const overfill = 0.1;
+/** What is left may be read wrongly by so much of the pot's size; beyond it the reading or the use is wrong. */
+const misread = 0.25;
+
+/** Labelled ml in a pot as its row says; a pot on its way counts as full. */
+export function leftMl({ pot, gramsPerMl }: HeldPot): number {
+  const { left, sizeMl, ordered } = pot;
+  if (ordered) return sizeMl;
+  if (left.how === 'by eye') return sizeMl * left.share;
+  return left.how === 'in ml' ? left.ml : Math.min(sizeMl, (left.grams - left.emptyGrams) / gramsPerMl);
+}
+
+/** How far off `leftMl` may be, in ml. */
+export const slackMl = ({ pot }: HeldPot): number => pot.sizeMl * (pot.leftGiven ? misread : overfill);
+
+/** What a pot held on a day, and the most that it can have held; the reading counts only where it came before. */
+export function heldOn(held: HeldPot, day: IsoDate): { readonly ml: number; readonly mostMl: number } {
+  const { sizeMl, countedOn, ordered } = held.pot;
+  const fullMl = sizeMl * (1 + overfill);
+  if (ordered || countedOn === undefined || countedOn >= day) return { ml: sizeMl, mostMl: fullMl };
+  const ml = leftMl(held);
+  return { ml, mostMl: Math.min(fullMl, ml + slackMl(held)) };
+}
