@@ -101,6 +101,7 @@ const libraries = [
   { library: 'zod', folders: ['^src/report/'] },
   { library: 'fastest-levenshtein', folders: ['^src/sheets/'] },
   { library: 'highs', folders: ['^src/order/solver/'] },
+  { library: 'pure-rand', folders: ['^src/ranges/open-stream\\.ts$'] },
   { library: 'culori', folders: ['^src/colour/'] },
 ];
 

@@ -5,7 +5,7 @@ import { define } from './define-assumption.js';
 const memory = (source: string) => ({ mark: 'from memory', source }) as const;
 
 export const potAssumptions: readonly Assumption[] = [
-  define('usable share of a can', 0.75, {
+  define('usable share of a can', [0.65, 0.75, 0.85], {
     unit: 'of the labelled volume',
     ...memory('the rest is propellant, and what stays in the can'),
   }),
@@ -13,9 +13,9 @@ export const potAssumptions: readonly Assumption[] = [
     unit: 'of the labelled volume',
     ...memory('the rest dries on wall and lid'),
   }),
-  define('density', 1.2, { unit: 'g/ml', ...memory('water-based colour') }),
-  define('density of a wash', 1, { unit: 'g/ml', ...memory('mostly water') }),
-  define('density in a can', 0.8, { unit: 'g/ml', ...memory('mostly solvent and propellant') }),
+  define('density', [1.1, 1.2, 1.35], { unit: 'g/ml', ...memory('water-based colour') }),
+  define('density of a wash', [0.98, 1, 1.05], { unit: 'g/ml', ...memory('mostly water') }),
+  define('density in a can', [0.75, 0.8, 0.9], { unit: 'g/ml', ...memory('mostly solvent and propellant') }),
   define('shelf level', 15, {
     unit: '% of the largest pot',
     ...memory('what is kept back when the sheets name no level'),

@@ -1,9 +1,12 @@
 // Assumptions: the one registry of values that the estimate rests on. In: nothing. Out: every assumption by name.
 import type { Assumption, Assumptions } from '../model/assumption.js';
 import { bodyAssumptions } from './body.js';
+import { colourAssumptions } from './colour.js';
+import { errorAssumptions } from './errors.js';
 import { filmAssumptions } from './film.js';
 import { layerAssumptions } from './layers.js';
 import { potAssumptions } from './pots.js';
+import { timeAssumptions } from './time.js';
 
 /** Every assumption in the order in which the report lists them. */
 const listed: readonly Assumption[] = [
@@ -11,6 +14,9 @@ const listed: readonly Assumption[] = [
   ...filmAssumptions,
   ...layerAssumptions,
   ...potAssumptions,
+  ...colourAssumptions,
+  ...timeAssumptions,
+  ...errorAssumptions,
 ];
 
 /** The registry as it stands before a painter's own values and weighings. */

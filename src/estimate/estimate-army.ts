@@ -27,6 +27,11 @@ export function estimateArmy(sheets: Sheets, assumptions: Assumptions): Estimate
   return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob, paintsInUse(sheets)) };
 }
 
+/** What is still needed of each paint, ml. */
+export function remainingNeeds({ needs }: Estimate): Map<string, number> {
+  return new Map([...needs].map(([paint, { remainingMl }]) => [paint, remainingMl]));
+}
+
 interface Measured {
   readonly sheets: Sheets;
   readonly figures: ReadonlyMap<string, FigureArea>;

@@ -23,6 +23,8 @@ export interface Assumption {
   readonly unit: string;
   readonly mark: Mark;
   readonly source: string;
+  /** How many rows of the log it was learned from; only with the mark `weighed`. */
+  readonly weighings?: number;
 }
 
 /** Every assumption by its name. */

@@ -3,6 +3,7 @@
 import type { Assumption, Mark } from './assumption.js';
 import type { ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
+import type { Learned, Promised, Ranges } from './ranges.js';
 import type { DefaultUsed, Figure, IsoDate, Paint, Settings, Unit } from './sheets.js';
 import type { Container, Layer, Method } from './words.js';
 import type { Part } from './zones.js';
@@ -99,6 +100,8 @@ export interface ShelfPot {
   readonly fullUsableMl: number;
   readonly priceMinor?: number;
   readonly ordered: boolean;
+  /** Standard deviation of the reading, ml of the labelled volume; 0 for a pot that is full for sure. */
+  readonly readingErrorMl: number;
   readonly mark: Mark;
   readonly place?: string;
 }
@@ -113,6 +116,7 @@ export interface PaintStock {
   readonly orderedMl: number;
   /** From what is owned today, before buying; never below 0. */
   readonly leftAfterMl: number;
+  /** What the promise needs beyond what is there. */
   readonly toBuyMl: number;
   readonly keepMl: number;
   readonly state: StockState;
@@ -145,6 +149,8 @@ export interface PaintCost {
   readonly perMl: ExactMinor | undefined;
   /** True where only part of the paint needed has a price. */
   readonly partlyUnpriced: boolean;
+  /** Share of the need, 0 to 1, that has a price. */
+  readonly pricedShare: number;
   /** Remaining work, army wide. */
   readonly useCost: Amount;
 }
@@ -213,6 +219,10 @@ export interface Plan {
   /** Set only where a budget was given. */
   readonly budget: Budget | undefined;
   readonly costs: Costs;
+  readonly ranges: Ranges;
+  /** What the order is made for. */
+  readonly promised: Promised;
+  readonly learned: Learned;
   readonly cautions: readonly Caution[];
   readonly assumptions: readonly Assumption[];
   readonly defaults: readonly DefaultUsed[];

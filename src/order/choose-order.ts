@@ -1,6 +1,6 @@
 // Order: the least cash that covers every need, proved. In: needs in usable ml, market, solver. Out: the order.
 import type { Order, OrderNeed } from '../model/order.js';
-import { type Buying, settledCounts } from './choose-counts.js';
+import { type Buying, besides, cheapestCounts, settledCounts } from './choose-counts.js';
 import { askEachShop, weighSets } from './explain-order.js';
 import type { Market } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
@@ -34,6 +34,16 @@ export async function placeOrder(
   buying: Buying,
 ): Promise<Order> {
   return (await place(needs, market, buying)).order;
+}
+
+/** What some needs cost at the least, searched for as long as a side question may take; ties are not settled. */
+export async function priceNeeds(
+  needs: readonly OrderNeed[],
+  market: Market,
+  buying: Buying,
+): Promise<Pick<Order, 'lines' | 'totalMinor' | 'aboveBestMinor'>> {
+  const { within } = splitNeeds(needs, measureSupply(market));
+  return writeOrder(await cheapestCounts(within, market, besides(buying)), within, market);
 }
 
 async function place(needs: readonly OrderNeed[], market: Market, buying: Buying) {

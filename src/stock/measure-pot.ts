@@ -18,6 +18,7 @@ export function measurePot(pot: Pot, paint: Paint, assumptions: Assumptions): Sh
     usableMl: leftMl(pot, paint, assumptions) * share,
     fullUsableMl: sizeMl * share,
     ordered,
+    readingErrorMl: readingErrorMl(pot, assumptions),
     mark: markOf(pot, paint, assumptions),
     ...(priceMinor === undefined ? {} : { priceMinor }),
     ...(place === undefined ? {} : { place }),
@@ -31,6 +32,16 @@ function leftMl({ left, ordered, sizeMl, container }: Pot, paint: Paint, assumpt
   if (left.how === 'in ml') return left.ml;
   const density = paint.densityGPerMl ?? likely(assumptions, densityName(paint, container));
   return Math.min(sizeMl, (left.grams - left.emptyGrams) / density);
+}
+
+/** How far a reading may be off, one standard deviation in ml; nothing for a pot that nobody has opened. */
+function readingErrorMl({ left, ordered, sizeMl, openedOn }: Pot, assumptions: Assumptions): number {
+  if (ordered) return 0;
+  if (left.how === 'weighed') return likely(assumptions, 'error of a weighed pot');
+  const isSealed = openedOn === undefined && (left.how === 'by eye' ? left.share === 1 : left.ml === sizeMl);
+  if (isSealed) return 0;
+  const percent = likely(assumptions, left.how === 'by eye' ? 'error by eye' : 'error in ml');
+  return left.how === 'by eye' && left.share === 0 ? 0 : (percent / 100) * sizeMl;
 }
 
 function markOf({ left, container }: Pot, paint: Paint, assumptions: Assumptions): Mark {

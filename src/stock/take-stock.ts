@@ -3,34 +3,41 @@ import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
 import type { OrderNeed } from '../model/order.js';
 import type { Estimate, PaintStock, ShelfPot, StockState } from '../model/plan.js';
-import type { Paint, Pot, Sheets } from '../model/sheets.js';
+import type { LogRow, Paint, Sheets } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
 import { measurePot } from './measure-pot.js';
 import { sortPots } from './sort-pots.js';
+import { useUp } from './use-up.js';
 
 /**
  * One entry for every paint that is owned, needed or to be kept, in the order of the paints. `toBuyMl` is what the remaining
  * work needs beyond what is there. A paint without pots has nothing; one without need asks for nothing.
  */
 export function takeStock(sheets: Sheets, needs: Estimate['needs'], assumptions: Assumptions): PaintStock[] {
-  const potsOf = groupPots(sheets.pots);
+  const potsOf = groupByPaint(sheets.pots);
+  const rowsOf = groupByPaint(sheets.log);
   return [...sheets.paints.values()]
     .filter(({ paint, keepMl = 0 }) => potsOf.has(paint) || needs.has(paint) || keepMl > 0)
     .map((paint) => {
-      const pots = sortPots(potsOf.get(paint.paint) ?? []).map((pot) => measurePot(pot, paint, assumptions));
+      const counted = sortPots(potsOf.get(paint.paint) ?? []).map((pot) => ({
+        pot: measurePot(pot, paint, assumptions),
+        countedOn: pot.countedOn,
+      }));
+      const rows: readonly LogRow[] = rowsOf.get(paint.paint) ?? [];
+      const pots = useUp(counted, rows, { paint, assumptions });
       const needMl = needs.get(paint.paint)?.remainingMl ?? 0;
       return weighUp(paint, pots, needMl, likely(assumptions, 'shelf level') / 100);
     });
 }
 
-function groupPots(pots: readonly Pot[]): Map<string, Pot[]> {
-  const potsOf = new Map<string, Pot[]>();
-  for (const pot of pots) {
-    const others = potsOf.get(pot.paint);
-    if (others === undefined) potsOf.set(pot.paint, [pot]);
-    else others.push(pot);
+function groupByPaint<Row extends { readonly paint: string }>(rows: readonly Row[]): Map<string, Row[]> {
+  const rowsOf = new Map<string, Row[]>();
+  for (const row of rows) {
+    const others = rowsOf.get(row.paint);
+    if (others === undefined) rowsOf.set(row.paint, [row]);
+    else others.push(row);
   }
-  return potsOf;
+  return rowsOf;
 }
 
 function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfShare: number): PaintStock {

@@ -1,0 +1,95 @@
+// Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
+// paint that is needed; one draw of a factor serves every line that uses it.
+import type { Estimate, Job, PaintStock, Surface } from '../model/plan.js';
+import type { Container } from '../model/words.js';
+import { type Beliefs, type Drawing, type DrawnFactor, drawFactors } from './draw-factors.js';
+import { type DrawnShelf, drawShelf, openGains } from './draw-shelf.js';
+import { factorsOf, sumTerms, type TermSum, type Terms } from './list-terms.js';
+import { openPutOut } from './put-out.js';
+
+/** Ten thousand draws: a chance of one half is then sure to half a per cent. */
+export const usualDrawing: Drawing = { draws: 10_000, seed: 1 };
+
+export interface DrawInputs {
+  readonly estimate: Estimate;
+  readonly stock: readonly PaintStock[];
+  readonly beliefs: Beliefs;
+}
+
+/** One paint over all draws, usable ml. */
+export interface DrawnPaint extends DrawnShelf {
+  readonly paint: string;
+  readonly needMl: Float64Array;
+  /** Need less shelf: what today's pots lack; below 0 where they last. */
+  readonly lackMl: Float64Array;
+  /** What it comes in: that of its first pot, else a pot. */
+  readonly container: Container;
+}
+
+export interface DrawnArmy {
+  readonly drawing: Drawing;
+  /** Paints that the remaining work needs, in the order of the stock. */
+  readonly paints: readonly DrawnPaint[];
+  readonly factors: ReadonlyMap<string, DrawnFactor>;
+  /** Any other quantity in the same draws. */
+  readonly putOut: (terms: Terms) => Float64Array;
+  /** What a ml of a bought pot gives over the likely; undefined: just that. */
+  readonly gainOf: (container: Container) => Float64Array | undefined;
+}
+
+/** Draws the work still to be done, and the shelf. An army without work has no paints. */
+export function drawArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): DrawnArmy {
+  const terms = termsByPaint(estimate);
+  const surfaces = new Map<string, Surface>(
+    [...estimate.figures].map(([name, area]) => [name, area.surface]),
+  );
+  const names = factorsOf(termsOfAll(estimate), surfaces);
+  for (const name of ['usable share of a can', 'usable share of a pot']) names.add(name);
+  const factors = drawFactors(names, beliefs, drawing);
+  const columnOf = (name: string): Float64Array | undefined => factors.get(name)?.values;
+  const { assumptions } = beliefs;
+  const putOut = openPutOut({ assumptions, figures: estimate.figures, columnOf, draws: drawing.draws });
+  const shelf = { assumptions, columnOf, drawing };
+  const paints = stock.flatMap((one) => {
+    const sum = terms.get(one.paint);
+    if (sum === undefined) return [];
+    const needMl = putOut(sum.terms);
+    const drawn = drawShelf(one, shelf);
+    const lackMl = needMl.map((need, draw) => need - (drawn.haveMl[draw] as number));
+    return [{ paint: one.paint, needMl, lackMl, container: containerOf(one, sum.terms), ...drawn }];
+  });
+  return { drawing, paints, factors, putOut, gainOf: openGains(shelf) };
+}
+
+function containerOf({ pots }: PaintStock, { films }: Terms): Container {
+  const isSprayed = films.some(({ method }) => method === 'spray can');
+  return pots[0]?.container ?? (isSprayed ? 'can' : 'pot');
+}
+
+/** Every line of the whole scheme, whose cost is drawn too. */
+function termsOfAll({ jobs }: Estimate): Terms {
+  const sum = sumTerms();
+  for (const job of jobs) for (const line of job.lines) sum.add(line, job.figure, 1);
+  return sum.terms;
+}
+
+/** The remaining work by paint. */
+function termsByPaint({ jobs, units }: Estimate): Map<string, TermSum> {
+  const unitsOf = countUnits(units);
+  const sums = new Map<string, TermSum>();
+  for (const job of jobs) {
+    for (const line of job.remaining) {
+      const sum = sums.get(line.paint) ?? sumTerms();
+      sums.set(line.paint, sum);
+      sum.add(line, job.figure, unitsOf.get(job) ?? 0);
+    }
+  }
+  return sums;
+}
+
+/** How many units share each job. */
+export function countUnits(units: Estimate['units']): Map<Job, number> {
+  const counts = new Map<Job, number>();
+  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
+  return counts;
+}

@@ -1,0 +1,76 @@
+// Ranges: log rows that can teach. In: the log, the estimate, paints, pots. Out: what each row used, and the terms that the
+// estimate puts against it.
+import { densityName } from '../../assumptions/look-up.js';
+import { densityOf, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
+import type { Assumptions } from '../../model/assumption.js';
+import type { Estimate, Job, Line } from '../../model/plan.js';
+import type { LogRow, Paint, Pot } from '../../model/sheets.js';
+import { sumTerms, type Terms } from '../list-terms.js';
+
+/** A row that can teach names its unit and how many figures it painted. */
+type TeachingRow = LogRow & { readonly unit: string; readonly figures: number };
+
+/** A row held against the lines that it is about. */
+export interface Matched {
+  readonly row: TeachingRow;
+  readonly usedMl: number;
+  /** Standard deviation of the reading alone, ml. */
+  readonly readingErrorMl: number;
+  readonly terms: Terms;
+  /** The density that turned grams to ml; undefined where no scale was used, or the painter knows it. */
+  readonly densityName: string | undefined;
+}
+
+/** What the log is held against. */
+export interface MatchInputs {
+  readonly estimate: Estimate;
+  readonly paints: ReadonlyMap<string, Paint>;
+  readonly pots: readonly Pot[];
+  readonly assumptions: Assumptions;
+}
+
+/** The size of a pot that no sheet names, ml: common practice. */
+const usualPotMl = 17;
+
+/**
+ * Rows that name a unit and figures, and whose paint its scheme uses (in the row's step, where it names one). Others lower
+ * the shelf and teach nothing. Leftovers are those of the row's own sittings.
+ */
+export function matchLog(log: readonly LogRow[], inputs: MatchInputs): Matched[] {
+  const jobs = new Map(inputs.estimate.units.map(({ unit, job }) => [unit.unit, job]));
+  return log.flatMap((row) => {
+    const { unit, figures } = row;
+    const job = unit === undefined ? undefined : jobs.get(unit);
+    if (unit === undefined || figures === undefined || job === undefined) return [];
+    const lines = job.lines.filter(({ step, paint }) => paint === row.paint && step === (row.step ?? step));
+    return lines.length === 0 ? [] : [matchRow({ ...row, unit, figures }, { job, lines }, inputs)];
+  });
+}
+
+interface Work {
+  readonly job: Job;
+  readonly lines: readonly Line[];
+}
+
+function matchRow(row: TeachingRow, { job, lines }: Work, inputs: MatchInputs): Matched {
+  const { paints, pots, assumptions } = inputs;
+  const paint = paints.get(row.paint) ?? { paint: row.paint, kind: 'colour', alsoCalled: [] };
+  const own = pots.filter((pot) => pot.paint === row.paint);
+  const container = own[0]?.container ?? (lines[0]?.method === 'spray can' ? 'can' : 'pot');
+  const densityGPerMl = densityOf(paint, container, assumptions);
+  const sizeMl = own.length === 0 ? usualPotMl : Math.max(...own.map((pot) => pot.sizeMl));
+  const sum = sumTerms();
+  const sittings = Math.ceil(row.figures / job.batch);
+  for (const line of lines) {
+    const onFigureMl = (line.onFigureMl / line.figures) * row.figures;
+    sum.add({ ...line, onFigureMl, leftoverMl: (line.leftoverMl / line.sittings) * sittings }, job.figure, 1);
+  }
+  const isGuessed = isWeighed(row) && paint.densityGPerMl === undefined;
+  return {
+    row,
+    usedMl: usedMlOf(row, densityGPerMl),
+    readingErrorMl: usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions),
+    terms: sum.terms,
+    densityName: isGuessed ? densityName(paint, container) : undefined,
+  };
+}

@@ -1,0 +1,114 @@
+// Ranges: normal beliefs after measurements. In: a prediction of each measurement at any deviates. Out: mean and covariance.
+
+/** One measurement and what its error may be. */
+export interface Measured {
+  readonly value: number;
+  readonly deviation: number;
+}
+
+/** What is predicted at some deviates, and how much each prediction changes with each of them. */
+export interface Predicted {
+  readonly values: readonly number[];
+  /** One row a measurement, one column a deviate. */
+  readonly slopes: readonly (readonly number[])[];
+}
+
+/** A normal belief of several deviates. */
+export interface Normal {
+  readonly mean: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
+}
+
+const mostRounds = 60;
+const closeEnough = 1e-9;
+/** No deviate moves further in one round, so that a bent prediction does not throw the search off. */
+const longestStep = 1;
+
+/**
+ * What is known of `size` deviates that were of mean 0 and deviation 1 each, independent, once the measurements are in.
+ * The normal-normal update, exact where predictions are linear (precision `I + J'WJ`, mean that times `J'W(y - p + Jz)`);
+ * else taken at the deviates that agree best with prior and measurements (Gauss-Newton, Laplace's approximation).
+ * `measure` gives the measurements' deviations at what is predicted. Without measurements the prior comes back.
+ */
+export function solveNormal(
+  size: number,
+  predict: (deviates: readonly number[]) => Predicted,
+  measure: (predicted: readonly number[]) => readonly Measured[],
+): Normal {
+  let mean = new Array<number>(size).fill(0);
+  for (let round = 0; ; round++) {
+    const { values, slopes } = predict(mean);
+    const measured = measure(values);
+    const precision = identity(size);
+    const pull = mean.map((z) => -z);
+    measured.forEach(({ value, deviation }, row) => {
+      const slope = slopes[row] ?? [];
+      const residual = value - (values[row] ?? 0);
+      addMeasurement({ precision, pull }, slope, { residual, weight: 1 / deviation ** 2 });
+    });
+    const covariance = invert(precision);
+    const step = timesVector(covariance, pull);
+    const longest = Math.max(0, ...step.map(Math.abs));
+    if (longest < closeEnough || round === mostRounds) return { mean, covariance };
+    const scale = Math.min(1, longestStep / longest);
+    mean = mean.map((z, at) => z + scale * (step[at] ?? 0));
+  }
+}
+
+function addMeasurement(
+  { precision, pull }: { precision: number[][]; pull: number[] },
+  slope: readonly number[],
+  { residual, weight }: { residual: number; weight: number },
+): void {
+  precision.forEach((row, i) => {
+    const si = (slope[i] ?? 0) * weight;
+    row.forEach((value, j) => {
+      row[j] = value + si * (slope[j] ?? 0);
+    });
+    pull[i] = (pull[i] ?? 0) + si * residual;
+  });
+}
+
+const identity = (size: number): number[][] =>
+  Array.from({ length: size }, (_, i) => Array.from({ length: size }, (_, j) => (i === j ? 1 : 0)));
+
+const timesVector = (matrix: readonly (readonly number[])[], vector: readonly number[]): number[] =>
+  matrix.map((row) => row.reduce((sum, value, at) => sum + value * (vector[at] ?? 0), 0));
+
+/** Lower triangular L with `L L' = matrix`, for a positive definite matrix (Cholesky). */
+export function rootOf(matrix: readonly (readonly number[])[]): number[][] {
+  const root = matrix.map((row) => row.map(() => 0));
+  matrix.forEach((row, i) => {
+    for (let j = 0; j <= i; j++) {
+      const [ri, rj] = [root[i] ?? [], root[j] ?? []];
+      let rest = row[j] ?? 0;
+      for (let k = 0; k < j; k++) rest -= (ri[k] ?? 0) * (rj[k] ?? 0);
+      ri[j] = i === j ? Math.sqrt(Math.max(0, rest)) : rest / (rj[j] || 1);
+    }
+  });
+  return root;
+}
+
+/** The inverse of a positive definite matrix, through its root. */
+function invert(matrix: readonly (readonly number[])[]): number[][] {
+  const root = rootOf(matrix);
+  const columns = matrix.map((_, at) => solveWith(root, at));
+  return matrix.map((_, i) => columns.map((column) => column[i] ?? 0));
+}
+
+/** Column `at` of the inverse: forward, then back through the root. */
+function solveWith(root: readonly (readonly number[])[], at: number): number[] {
+  const size = root.length;
+  const x = new Array<number>(size).fill(0);
+  for (let i = 0; i < size; i++) {
+    let rest = i === at ? 1 : 0;
+    for (let k = 0; k < i; k++) rest -= (root[i]?.[k] ?? 0) * (x[k] ?? 0);
+    x[i] = rest / (root[i]?.[i] ?? 1);
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    let rest = x[i] ?? 0;
+    for (let k = i + 1; k < size; k++) rest -= (root[k]?.[i] ?? 0) * (x[k] ?? 0);
+    x[i] = rest / (root[i]?.[i] ?? 1);
+  }
+  return x;
+}

@@ -1,0 +1,26 @@
+// Ranges: the promise for other numbers of figures. In: what is promised for the army, likely needs, the shelf. Out: needs
+// with the same margin.
+import type { PaintStock } from '../model/plan.js';
+
+/** Any needs, ml by paint. */
+type Needs = ReadonlyMap<string, number>;
+
+/**
+ * The promised need of each paint over its likely one: what the shelf holds and what must be bought, over what the army is
+ * likely to need. Paints that the army no longer needs take the ratio of all the others together; without any it is 1.
+ */
+export function promiseRatios(toBuyMl: Needs, stock: readonly PaintStock[]): (paint: string) => number {
+  const needed = stock.filter(({ needMl }) => needMl > 0);
+  const promisedOf = ({ paint, haveMl }: PaintStock): number =>
+    Math.max(0, haveMl + (toBuyMl.get(paint) ?? 0));
+  const ratios = new Map(needed.map((one) => [one.paint, promisedOf(one) / one.needMl]));
+  const likely = needed.reduce((sum, { needMl }) => sum + needMl, 0);
+  const promised = needed.reduce((sum, one) => sum + promisedOf(one), 0);
+  const usual = likely === 0 ? 1 : promised / likely;
+  return (paint) => ratios.get(paint) ?? usual;
+}
+
+/** Needs with the promise's margin. */
+export function scaleNeeds(needs: Needs, ratioOf: (paint: string) => number): Map<string, number> {
+  return new Map([...needs].map(([paint, ml]) => [paint, ml * ratioOf(paint)]));
+}

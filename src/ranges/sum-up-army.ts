@@ -1,0 +1,123 @@
+// Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
+import type { Estimate, Job } from '../model/plan.js';
+import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
+import { sameMl } from '../model/volume.js';
+import { countUnits, type DrawnArmy } from './draw-army.js';
+import { sumTerms, type Terms } from './list-terms.js';
+import { chanceMet } from './promise-needs.js';
+import { rankDoubts, rankPaintDoubts, rankRemedies } from './rank-doubts.js';
+import { chanceOf, rangeOf } from './sum-up-draws.js';
+
+/** Between these chances of running short a paint's own doubts are worth knowing. */
+const tight = { from: 0.01, to: 0.99 };
+
+export interface SumUpInputs {
+  readonly drawn: DrawnArmy;
+  readonly estimate: Estimate;
+  /** Minor units a ml of paint used; 0 where unpriced. */
+  readonly usePerMl: (paint: string) => number;
+  /** Minor units a ml of paint bought; undefined where nobody sells it. */
+  readonly buyPerMl: (paint: string) => number | undefined;
+  /** Minor units of extras: on one figure, for the army, and for what is unfinished. */
+  readonly extras: { readonly perFigure: number; readonly whole: number; readonly remaining: number };
+}
+
+/** Ranges of every need, cost and total, and what they are in doubt for. */
+export function sumUpArmy(inputs: SumUpInputs): Ranges {
+  const { drawn, estimate, usePerMl, extras } = inputs;
+  const paints = new Map(drawn.paints.map((one) => [one.paint, rangeOfPaint(drawn, one)]));
+  const lack = valueLack(inputs);
+  const hasLack = lack.some((minor) => minor > 0);
+  return {
+    ...drawn.drawing,
+    paints,
+    chanceAllLast: chanceMet(drawn, { lines: [] }),
+    lackMinor: rangeOf(lack),
+    useWhole: shift(rangeOf(drawn.putOut(costTerms(estimate, 'lines', usePerMl))), extras.whole),
+    useRemaining: shift(rangeOf(drawn.putOut(costTerms(estimate, 'remaining', usePerMl))), extras.remaining),
+    perFigure: rangeFigures(inputs),
+    doubts: hasLack ? rankDoubts(drawn, lack) : [],
+    remedies: hasLack ? rankRemedies(drawn, estimate, lack) : [],
+  };
+}
+
+const shift = ({ low, high }: Range, by: number): Range => ({ low: low + by, high: high + by });
+
+function rangeOfPaint(drawn: DrawnArmy, one: DrawnArmy['paints'][number]): PaintRange {
+  const chanceShort = chanceShortOf(one.lackMl);
+  const isTight = chanceShort.chance > tight.from && chanceShort.chance < tight.to;
+  return {
+    needMl: rangeOf(one.needMl),
+    haveMl: rangeOf(one.haveMl),
+    chanceShort,
+    doubts: isTight ? rankPaintDoubts(drawn, one) : [],
+  };
+}
+
+/** That today's pots do not last, for every paint that is needed. */
+export function chancesShort({ paints }: DrawnArmy): ReadonlyMap<string, Chance> {
+  return new Map(paints.map(({ paint, lackMl }) => [paint, chanceShortOf(lackMl)]));
+}
+
+function chanceShortOf(lackMl: Float64Array): Chance {
+  let short = 0;
+  for (let draw = 0; draw < lackMl.length; draw++) if ((lackMl[draw] as number) > sameMl) short++;
+  return chanceOf(short, lackMl.length);
+}
+
+/** What today's pots lack in each draw, at what it costs to buy. */
+function valueLack({ drawn, buyPerMl, usePerMl }: SumUpInputs): Float64Array {
+  const value = new Float64Array(drawn.drawing.draws);
+  for (const { paint, lackMl } of drawn.paints) {
+    const perMl = buyPerMl(paint) ?? usePerMl(paint);
+    for (let draw = 0; draw < value.length; draw++) {
+      value[draw] = (value[draw] as number) + perMl * Math.max(0, lackMl[draw] as number);
+    }
+  }
+  return value;
+}
+
+/** The army's paint with each ml counted at its price. */
+function costTerms(
+  { jobs, units }: Estimate,
+  which: 'lines' | 'remaining',
+  usePerMl: (paint: string) => number,
+): Terms {
+  const unitsOf = countUnits(units);
+  const sum = sumTerms();
+  for (const job of jobs) {
+    const times = unitsOf.get(job) ?? 0;
+    for (const line of job[which]) sum.add(line, job.figure, times * usePerMl(line.paint));
+  }
+  return sum.terms;
+}
+
+/**
+ * Jobs of one figure, scheme and batch differ by little but their last sitting, so one of them is drawn for all: the others
+ * take its range in proportion to their own likely cost, which the report has beside it.
+ */
+function rangeFigures({ drawn, estimate, usePerMl, extras }: SumUpInputs): Map<Job, Range> {
+  const known = new Map<string, Range>();
+  const ranges = new Map<Job, Range>();
+  for (const job of estimate.jobs) {
+    const key = `${job.figure}\n${job.scheme}\n${job.batch}`;
+    const likely = job.lines.reduce((sum, { paint, putOutMl }) => sum + putOutMl * usePerMl(paint), 0);
+    const range = known.get(key) ?? rangeOfJob(job, likely, { drawn, usePerMl });
+    known.set(key, range);
+    const each = likely / Math.max(1, job.count);
+    ranges.set(job, shift({ low: range.low * each, high: range.high * each }, extras.perFigure));
+  }
+  return ranges;
+}
+
+/** Low and high over likely; 1 where nothing of it has a price. */
+function rangeOfJob(
+  job: Job,
+  likely: number,
+  { drawn, usePerMl }: Pick<SumUpInputs, 'drawn' | 'usePerMl'>,
+): Range {
+  if (likely === 0) return { low: 1, high: 1 };
+  const sum = sumTerms();
+  for (const line of job.lines) sum.add(line, job.figure, usePerMl(line.paint) / likely);
+  return rangeOf(drawn.putOut(sum.terms));
+}
