@@ -1,0 +1,118 @@
+// Colour: which primer. In: sheets, and what the army takes with each primer. Out: all of them side by side, best first.
+import type { ExactMinor } from '../model/money.js';
+import type { Sheets, Step } from '../model/sheets.js';
+import type { Container, Method } from '../model/words.js';
+import { listOwned } from './list-owned.js';
+
+/** A primer that is owned, on offer or in a scheme. */
+export interface PrimerCandidate {
+  readonly paint: string;
+  readonly owned: boolean;
+  /** Some scheme in use has it now. */
+  readonly inUse: boolean;
+  /** Without a colour the coats over it are the layers' defaults, and comparing it says little. */
+  readonly hasColour: boolean;
+}
+
+/** What the whole scheme on the whole army takes. */
+export interface PrimerTrial {
+  readonly coats: number;
+  readonly ml: number;
+  readonly useCost: { readonly exactMinor: ExactMinor; readonly atLeast: boolean };
+  readonly minutes: number;
+}
+
+export type ComparedPrimer = PrimerCandidate & PrimerTrial;
+
+export interface PrimerComparison {
+  /** Best first. */
+  readonly primers: readonly ComparedPrimer[];
+  /** Undefined where no two primers with a colour can be compared. */
+  readonly best: string | undefined;
+}
+
+/**
+ * The army with each primer in turn, best first: least minutes, then fewest coats, least cost of use, least paint, name;
+ * those without a colour last. `tryPrimer` plans changed sheets. Without a primer step in use nothing is compared.
+ */
+export function comparePrimers(
+  sheets: Sheets,
+  tryPrimer: (changed: Sheets) => PrimerTrial,
+): PrimerComparison {
+  const candidates = stepsInUse(sheets).some(isPrimerStep) ? listPrimers(sheets) : [];
+  const primers = candidates
+    .map((one) => ({ ...one, ...tryPrimer(withPrimer(sheets, one.paint)) }))
+    .sort(betterFirst);
+  const coloured = primers.filter(({ hasColour }) => hasColour);
+  return { primers, best: coloured.length > 1 ? coloured[0]?.paint : undefined };
+}
+
+/** Primers owned, on offer or in use, by name. */
+export function listPrimers({ paints, pots, offers, ...sheets }: Sheets): PrimerCandidate[] {
+  const owned = new Set(listOwned(pots));
+  const offered = new Set(offers.flatMap((offer) => offer.pots.map(({ paint }) => paint)));
+  const steps = stepsInUse(sheets).filter(isPrimerStep);
+  const inUse = new Set(steps.flatMap((step) => step.paints.map(({ paint }) => paint)));
+  return [...paints.values()]
+    .filter(
+      ({ paint, kind }) =>
+        inUse.has(paint) || (kind === 'primer' && (owned.has(paint) || offered.has(paint))),
+    )
+    .map(({ paint, hex }) => ({
+      paint,
+      owned: owned.has(paint),
+      inUse: inUse.has(paint),
+      hasColour: hex !== undefined,
+    }))
+    .sort((a, b) => (a.paint < b.paint ? -1 : 1));
+}
+
+const isPrimerStep = ({ layer }: Step): boolean => layer === 'primer';
+
+function stepsInUse({ army, schemes }: Pick<Sheets, 'army' | 'schemes'>): Step[] {
+  const inUse = new Set(army.map(({ scheme }) => scheme));
+  return [...inUse].flatMap((scheme) => schemes.get(scheme)?.steps ?? []);
+}
+
+/**
+ * Schemes with one primer in every primer step. A can is sprayed; what comes in a pot goes through the airbrush where the
+ * scheme has one, else on the brush. Coats stay; thinning goes with the paint it was meant for. Steps that hold this
+ * primer alone, and all other steps, stay the very same objects.
+ */
+export function withPrimer(sheets: Sheets, paint: string): Sheets {
+  const containers = containersOf(sheets, paint);
+  const change = (step: Step): Step => {
+    const isAlready = step.paints.length === 1 && step.paints[0]?.paint === paint;
+    return isPrimerStep(step) && !isAlready ? primeWith(step, paint, containers) : step;
+  };
+  const schemes = [...sheets.schemes].map(
+    ([name, scheme]) => [name, { ...scheme, steps: scheme.steps.map(change) }] as const,
+  );
+  return { ...sheets, schemes: new Map(schemes) };
+}
+
+function primeWith({ thin: _, ...step }: Step, paint: string, containers: ReadonlySet<Container>): Step {
+  const method: Method = containers.has('can')
+    ? 'spray can'
+    : step.method === 'airbrush'
+      ? 'airbrush'
+      : 'brush';
+  return { ...step, method, paints: [{ paint, share: 1 }] };
+}
+
+/** Of a paint without pot or offer the sheets say nothing: then it is a can, as primers usually are. */
+function containersOf({ pots, offers }: Sheets, paint: string): Set<Container> {
+  const all = [...pots, ...offers.flatMap((offer) => offer.pots)].filter((one) => one.paint === paint);
+  return new Set(all.length === 0 ? ['can'] : all.map(({ container }) => container));
+}
+
+function betterFirst(a: ComparedPrimer, b: ComparedPrimer): number {
+  return (
+    Number(b.hasColour) - Number(a.hasColour) ||
+    a.minutes - b.minutes ||
+    a.coats - b.coats ||
+    a.useCost.exactMinor.cmp(b.useCost.exactMinor) ||
+    a.ml - b.ml ||
+    (a.paint < b.paint ? -1 : 1)
+  );
+}
