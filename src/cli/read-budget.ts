@@ -1,4 +1,4 @@
-// Command line: --budget and --seconds. In: their texts. Out: minor units, seconds.
+// Command line: --budget, --seconds, --sure. In: their texts. Out: minor units, seconds, percent.
 import { Mistake } from '../sheets/check/read-cell/cell-kind.js';
 import { priceKind } from '../sheets/check/read-cell/read-price.js';
 import { UsageError } from './end-run.js';
@@ -20,4 +20,12 @@ export function readSeconds(text: string): number {
   if (seconds <= 0 || seconds > mostSeconds)
     throw new UsageError(`"${text}" is not a time to search. Write --seconds as 10; at most ${mostSeconds}.`);
   return seconds;
+}
+
+/** Per cent from 50 to 99, whole or broken. */
+export function readSure(text: string): number {
+  const percent = /^\d+(\.\d+)?%?$/.test(text) ? Number.parseFloat(text) : 0;
+  if (percent < 50 || percent > 99)
+    throw new UsageError(`"${text}" is not how sure an order can be. Write --sure as 80; 50 to 99 per cent.`);
+  return percent;
 }

@@ -8,7 +8,7 @@ import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes } from './end-run.js';
 import { printChunks } from './print-chunks.js';
-import { readBudget, readSeconds } from './read-budget.js';
+import { readBudget, readSeconds, readSure } from './read-budget.js';
 import { readOrShow, type Sheets } from './read-or-show.js';
 import { loadWriters, outputNames, renderFiles } from './render-files.js';
 import { showAnswer } from './show-answer.js';
@@ -24,6 +24,8 @@ export interface PlanFlags {
   readonly json?: true;
   /** What cash there is, as written. */
   readonly budget?: string;
+  /** How sure the order shall be, as written. */
+  readonly sure?: string;
   /** How long to search for the order, as written. */
   readonly seconds?: string;
   /** Where files go without --out. */
@@ -34,14 +36,15 @@ export interface PlanFlags {
 export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   const chosen = flags.date === undefined ? undefined : checkDate(flags.date);
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
+  const sure = flags.sure === undefined ? undefined : readSure(flags.sure);
   // A thread of its own answers Ctrl-C at once; begun now, it is ready when the sheets are read.
   const solver = openSolver();
   try {
     const { sheets, problems } = await readOrShow(path, chosen ?? today());
     if (sheets === undefined) return exitCodes.problems;
-    const dated = datedSheets(sheets, chosen);
+    const flagged = setByFlags(sheets, { date: chosen, surePercent: sure });
     const search = { solve: solver.solve, seconds };
-    await planAndWrite({ path, sheets: dated, problems, today: chosen ?? today() }, flags, search);
+    await planAndWrite({ path, sheets: flagged, problems, today: chosen ?? today() }, flags, search);
     return exitCodes.done;
   } finally {
     await solver.close();
@@ -74,9 +77,19 @@ async function planAndWrite(
   else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
 }
 
-/** The flag wins over the date of the settings sheet. */
-function datedSheets(sheets: Sheets, date: string | undefined): Sheets {
-  return date === undefined ? sheets : { ...sheets, settings: { ...sheets.settings, date } };
+interface SetByFlags {
+  readonly date: string | undefined;
+  readonly surePercent: number | undefined;
+}
+
+/** A flag wins over the settings sheet. */
+function setByFlags(sheets: Sheets, { date, surePercent }: SetByFlags): Sheets {
+  const settings = {
+    ...sheets.settings,
+    ...(date === undefined ? {} : { date }),
+    ...(surePercent === undefined ? {} : { surePercent }),
+  };
+  return { ...sheets, settings };
 }
 
 function fileList(folder: string): string[] {

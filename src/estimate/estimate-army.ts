@@ -1,6 +1,7 @@
 // Estimate: the whole army. In: checked sheets, assumptions. Out: areas, jobs with their lines, needs per paint in ml.
 import { assume, logSpread } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import type { CoatChoices } from '../model/colour.js';
 import type { Estimate, FigureArea, Job, Line } from '../model/plan.js';
 import type { Sheets, Unit } from '../model/sheets.js';
 import type { Part } from '../model/zones.js';
@@ -12,12 +13,15 @@ import { shareLeftovers, type Treatment, treatFigure } from './treat-figure.js';
 
 /**
  * Paint for every unit, step, zone and paint, likely values. What the army sheet's `done` or the log call finished asks
- * for nothing more. An empty army gives no jobs and no needs.
+ * for nothing more; blank coats of covering layers are as colours ask. An empty army gives no jobs and no needs.
  */
-export function estimateArmy(sheets: Sheets, assumptions: Assumptions): Estimate {
-  const figures = new Map([...sheets.figures].map(([name, one]) => [name, measureFigure(one, assumptions)]));
+export function estimateArmy(
+  sheets: Sheets,
+  assumptions: Assumptions,
+  { figures = measureFigures(sheets, assumptions), coats = new Map() }: Prepared = {},
+): Estimate {
   const jobOf = planJobs({
-    writeRecipe: (unit) => writeRecipe(unit, { sheets, figures, assumptions }),
+    writeRecipe: (unit) => writeRecipe(unit, { sheets, figures, assumptions, coats }),
     painterSpread: painterSpreadOf(assumptions),
     progress: trackProgress(sheets.log, sheets.army),
   });
@@ -25,6 +29,17 @@ export function estimateArmy(sheets: Sheets, assumptions: Assumptions): Estimate
   const unitsPerJob = new Map<Job, number>();
   for (const { job } of units) unitsPerJob.set(job, (unitsPerJob.get(job) ?? 0) + 1);
   return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob, paintsInUse(sheets)) };
+}
+
+/** What is worked out before the estimate: areas of the figures, coats that colours ask for. */
+export interface Prepared {
+  readonly figures?: ReadonlyMap<string, FigureArea>;
+  readonly coats?: CoatChoices;
+}
+
+/** The areas of every figure of the sheets. */
+export function measureFigures({ figures }: Sheets, assumptions: Assumptions): Map<string, FigureArea> {
+  return new Map([...figures].map(([name, one]) => [name, measureFigure(one, assumptions)]));
 }
 
 /** What is still needed of each paint, ml. */
@@ -36,6 +51,7 @@ interface Measured {
   readonly sheets: Sheets;
   readonly figures: ReadonlyMap<string, FigureArea>;
   readonly assumptions: Assumptions;
+  readonly coats: CoatChoices;
 }
 
 /** What a figure in a scheme asks for, whatever the number of figures. */
@@ -81,14 +97,14 @@ function remember<Value>(make: (unit: Unit) => Value, keyOf: (unit: Unit) => str
 }
 
 function writeRecipe({ figure, scheme }: Unit, measured: Measured): Recipe {
-  const { sheets, figures, assumptions } = measured;
+  const { sheets, figures, assumptions, coats } = measured;
   const area = known(figures.get(figure), `figure ${figure}`);
   const steps = known(sheets.schemes.get(scheme), `scheme ${scheme}`).steps;
   const { zones, paints } = sheets;
   return {
     area,
     treatments: shareLeftovers(
-      steps.flatMap((step) => treatFigure(step, area, { zones, paints, assumptions })),
+      steps.flatMap((step) => treatFigure(step, area, { zones, paints, assumptions, coats })),
     ),
     notPainted: findUnpainted(area, steps, zones),
     lastStep: Math.max(0, ...steps.map(({ step }) => step)),

@@ -4,6 +4,7 @@
 import { usualMethod } from '../assumptions/layers.js';
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
 import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
+import type { CoatChoices } from '../model/colour.js';
 import type { FigureArea, Surface } from '../model/plan.js';
 import type { OwnZone, Paint, Step } from '../model/sheets.js';
 import type { Method } from '../model/words.js';
@@ -40,6 +41,8 @@ export interface Workbench {
   readonly zones: readonly OwnZone[];
   readonly paints: ReadonlyMap<string, Paint>;
   readonly assumptions: Assumptions;
+  /** Coats that colours ask for where the scheme leaves them blank. */
+  readonly coats: CoatChoices;
 }
 
 /** One treatment per paint of the step; none where the figure has no part of the zone. */
@@ -51,7 +54,7 @@ export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Tre
   const areaInputs = [...new Set([...covered.keys()].flatMap((part) => inputsOfPart(area.figure, part)))];
   const zoneDoubts = areaDoubts(area.figure, covered, bench.assumptions);
   return step.paints.map(({ paint, share }) => {
-    const way = layDown(step, paint, bench);
+    const way = layDown(step, { paint, figure: area.figure.figure }, bench);
     const wetFilmMicrons = likely(bench.assumptions, `${method} wet film`);
     const mixMl = onFigureMl({ areaCm2, ...way, wetFilmMicrons });
     return {
@@ -88,23 +91,34 @@ interface LayDown {
   readonly areaShare: number;
   readonly coats: number;
   readonly thin: number;
-  /** Names of the layer's defaults that filled a blank. */
+  /** Names of the assumptions that filled a blank. */
   readonly defaulted: readonly string[];
 }
 
-/** Coats, area share and thinning: the scheme's, else (thinning only) the paint's, else the layer's. */
-function layDown(step: Step, paint: string, { paints, assumptions }: Workbench): LayDown {
+/**
+ * Coats, area share and thinning: the scheme's, else what colours ask for (coats) or the paint says (thinning), else the
+ * layer's.
+ */
+function layDown(
+  step: Step,
+  { paint, figure }: { readonly paint: string; readonly figure: string },
+  { paints, assumptions, coats }: Workbench,
+): LayDown {
+  const byColour = coats.get(step)?.get(figure);
   const ownThin = step.thin ?? paints.get(paint)?.thin;
   const blanks: readonly [unknown, string][] = [
-    [step.coats, `${step.layer} coats`],
+    [step.coats ?? byColour, `${step.layer} coats`],
     [step.areaShare, `${step.layer} area`],
     [ownThin, `${step.layer} thin`],
   ];
   return {
-    coats: step.coats ?? likely(assumptions, `${step.layer} coats`),
+    coats: step.coats ?? byColour?.coats ?? likely(assumptions, `${step.layer} coats`),
     areaShare: step.areaShare ?? likely(assumptions, `${step.layer} area`) / 100,
     thin: ownThin ?? likely(assumptions, `${step.layer} thin`),
-    defaulted: blanks.filter(([given]) => given === undefined).map(([, name]) => name),
+    defaulted: [
+      ...blanks.filter(([given]) => given === undefined).map(([, name]) => name),
+      ...(step.coats === undefined ? (byColour?.inputs ?? []) : []),
+    ],
   };
 }
 

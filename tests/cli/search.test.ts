@@ -35,6 +35,26 @@ describe('--budget', () => {
   });
 });
 
+describe('--sure', () => {
+  it.each(['49', '100', 'very', '-80'])('refuses %s', (percent) => {
+    const run = runHalfpot(['plan', sample, `--sure=${percent}`]);
+    expect(run.code).toBe(2);
+    expect(run.err).toContain(
+      `"${percent}" is not how sure an order can be. Write --sure as 80; 50 to 99 per cent.`,
+    );
+  });
+
+  it('buys more for more: the promise of plan.json is the one asked for', () => {
+    const cashAt = (sure: string): number => {
+      const run = runHalfpot(['plan', sample, '--json', '--sure', sure, '--date', '2026-11-02']);
+      const plan = JSON.parse(run.out);
+      expect(plan.promise.sure).toBe(Number(sure));
+      return Number(plan.order.total);
+    };
+    expect(cashAt('95')).toBeGreaterThan(cashAt('50'));
+  });
+});
+
 describe('--seconds', () => {
   it.each(['0', 'ten', '-1', '4000'])('%s is no time to search: exit 2', (time) => {
     const run = runHalfpot(['plan', sample, `--seconds=${time}`]);
