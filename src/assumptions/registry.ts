@@ -2,9 +2,11 @@
 import type { Assumption, Assumptions } from '../model/assumption.js';
 import { bodyAssumptions } from './body.js';
 import { colourAssumptions } from './colour.js';
+import { errorAssumptions } from './errors.js';
 import { filmAssumptions } from './film.js';
 import { layerAssumptions } from './layers.js';
 import { potAssumptions } from './pots.js';
+import { timeAssumptions } from './time.js';
 
 /** Every assumption in the order in which the report lists them. */
 const listed: readonly Assumption[] = [
@@ -13,6 +15,8 @@ const listed: readonly Assumption[] = [
   ...layerAssumptions,
   ...potAssumptions,
   ...colourAssumptions,
+  ...timeAssumptions,
+  ...errorAssumptions,
 ];
 
 /** The registry as it stands before a painter's own values and weighings. */

@@ -1,0 +1,99 @@
+// Time: a job's lines as passes over its figures. In: lines in step order. Out: passes in the order they are painted.
+import { likely } from '../assumptions/look-up.js';
+import type { Assumptions } from '../model/assumption.js';
+import type { Line } from '../model/plan.js';
+import type { Pass } from '../model/time.js';
+import { isSpray, minutesOfCoat } from './minutes-of-coat.js';
+
+/** The sheets take no more coats; an own value for a layer may, and then the last pass stands for the rest. */
+const mostCoats = 20;
+
+/** One treatment of one zone: all paints of a mix together. */
+interface Application {
+  readonly line: Line;
+  readonly figures: number;
+  readonly palette: string;
+}
+
+/**
+ * One pass for each coat of each layer of each step. Zones of a step that are treated alike share the pass, each coat
+ * dries before the next, and what one palette serves within a step is set up once. No lines, no passes.
+ */
+export function listPasses(lines: readonly Line[], assumptions: Assumptions): Pass[] {
+  const setUp = new Set<string>();
+  return groupApplications(lines).flatMap((group) => {
+    const fresh = new Set<string>();
+    let setupMin = 0;
+    for (const { line, palette } of group) {
+      const key = `${line.step}\n${palette}`;
+      if (!setUp.has(key)) setupMin += likely(assumptions, `${line.method} setup`);
+      setUp.add(key);
+      fresh.add(palette);
+    }
+    return passesOf(group, { setupMin, palette: [...fresh].join('\n') }, assumptions);
+  });
+}
+
+/** Applications that go over the same figures together: one layer of one step, sprayed or not. */
+function groupApplications(lines: readonly Line[]): Application[][] {
+  const groups = new Map<string, Application[]>();
+  for (const one of mergeMixes(lines)) {
+    const { step, layer, method } = one.line;
+    const key = `${step}\n${layer}\n${isSpray(method)}\n${one.figures}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [one]);
+    else group.push(one);
+  }
+  return [...groups.values()];
+}
+
+/** A mix is one application. Where the log counts its paints apart, it goes over every figure that lacks one of them. */
+function mergeMixes(lines: readonly Line[]): Application[] {
+  const mixes = new Map<string, Line[]>();
+  for (const line of lines) {
+    const key = `${line.step}\n${line.zone}\n${line.layer}\n${line.method}`;
+    const mix = mixes.get(key);
+    if (mix === undefined) mixes.set(key, [line]);
+    else mix.push(line);
+  }
+  return [...mixes.values()].flatMap((mix) => {
+    const [line] = mix;
+    if (line === undefined) return [];
+    const figures = mix.reduce((most, one) => Math.max(most, one.figures), 0);
+    return [{ line, figures, palette: [line.method, ...mix.map(({ paint }) => paint)].join('\n') }];
+  });
+}
+
+interface Setup {
+  readonly setupMin: number;
+  readonly palette: string;
+}
+
+function passesOf(group: readonly Application[], setup: Setup, assumptions: Assumptions): Pass[] {
+  const [first] = group;
+  if (first === undefined) return [];
+  const { step, layer, method } = first.line;
+  const most = Math.min(mostCoats, Math.ceil(Math.max(...group.map(({ line }) => line.coats))));
+  return Array.from({ length: most }, (_, index) => ({
+    step,
+    layer,
+    coat: index + 1,
+    spray: isSpray(method),
+    zones: group.filter(({ line }) => line.coats > index).map(({ line }) => line.zone),
+    palette: setup.palette,
+    figures: first.figures,
+    brushMinPerFigure: minutesOfPass(group, index, assumptions),
+    setupMin: index === 0 ? setup.setupMin : 0,
+    driesMin: likely(assumptions, `${layer} dries`),
+  }));
+}
+
+function minutesOfPass(group: readonly Application[], index: number, assumptions: Assumptions): number {
+  const isLast = index === mostCoats - 1;
+  return group.reduce((sum, { line }) => {
+    const left = Math.max(0, line.coats - index);
+    const coats = isLast ? left : Math.min(1, left);
+    const paintedCm2 = line.areaCm2 * line.areaShare;
+    return sum + coats * minutesOfCoat({ ...line, paintedCm2 }, assumptions);
+  }, 0);
+}

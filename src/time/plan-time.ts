@@ -1,0 +1,72 @@
+// Time: how long the army takes, the whole stage. In: the estimate, assumptions. Out: minutes, batches, evenings.
+import { likely } from '../assumptions/look-up.js';
+import type { Assumptions } from '../model/assumption.js';
+import type { Estimate, Job } from '../model/plan.js';
+import type { JobTime, MinuteRange, TimePlan } from '../model/time.js';
+import { type FilledEvenings, fillEvenings } from './fill-evenings.js';
+import type { UnitWork } from './queue-batches.js';
+import { rangeMinutes } from './range-minutes.js';
+import { cutBatches, timeJob } from './time-job.js';
+
+/**
+ * Brush time, setup, waiting and evenings of the work still to be done, by one painter, units by priority and then by
+ * row. Worked out once for each job, however many units share it. An army without work takes no time and no evening.
+ */
+export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): TimePlan {
+  const times = new Map(jobs.map((job) => [job, timeJob(job, assumptions)]));
+  const unitsPerJob = countUnits(units);
+  const total = (of: (time: JobTime) => number): number =>
+    [...times].reduce((sum, [job, time]) => sum + of(time) * (unitsPerJob.get(job) ?? 0), 0);
+  const eveningMin = likely(assumptions, 'evening min');
+  const filled = fillEvenings(listWork(units, times), eveningMin);
+  const brushRange = rangeArmy(unitsPerJob, assumptions);
+  return {
+    brushMin: total(({ brushMin }) => brushMin),
+    brushRange,
+    setupMin: total(({ setupMin }) => setupMin),
+    waitingMin: total(({ waitingMin }) => waitingMin),
+    elapsedMin: total(({ elapsedMin }) => elapsedMin),
+    eveningMin,
+    evenings: countEvenings(filled, brushRange.likely, eveningMin),
+    spelledOut: filled.evenings,
+    eveningsReckoned: !filled.complete,
+    units: units.flatMap(({ unit, job }) => {
+      const time = times.get(job);
+      return time === undefined ? [] : [{ unit, time, doneOnEvening: filled.doneOn.get(unit) }];
+    }),
+  };
+}
+
+function countUnits(units: Estimate['units']): ReadonlyMap<Job, number> {
+  const counts = new Map<Job, number>();
+  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
+  return counts;
+}
+
+/** Units with work before them, in painting order; units of one job share its batches. */
+function listWork(units: Estimate['units'], times: ReadonlyMap<Job, JobTime>): UnitWork[] {
+  const alike = new Map([...times].map(([job, { passes }]) => [job, cutBatches(passes, job.batch)]));
+  return [...units]
+    .sort((a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row)
+    .map(({ unit, job }) => ({ unit, alike: alike.get(job) ?? [] }))
+    .filter(({ alike }) => alike.length > 0);
+}
+
+function rangeArmy(unitsPerJob: ReadonlyMap<Job, number>, assumptions: Assumptions): MinuteRange {
+  const counted = [...unitsPerJob].map(([{ remaining }, units]) => ({
+    lines: remaining,
+    times: ({ figures }: { readonly figures: number }) => figures * units,
+  }));
+  return rangeMinutes(counted, assumptions);
+}
+
+/** Evenings past those spelled out go on at their mean pace; where none is, each holds `eveningMin` of brush time. */
+function countEvenings(
+  { evenings, brushMin, complete }: FilledEvenings,
+  all: number,
+  eveningMin: number,
+): number {
+  if (complete) return evenings.length;
+  const pace = evenings.length === 0 ? eveningMin : brushMin / evenings.length;
+  return evenings.length + Math.max(1, Math.ceil((all - brushMin) / pace));
+}

@@ -1,0 +1,73 @@
+// Time: one job. In: a job with its lines, assumptions. Out: minutes per figure, its passes and its batches.
+import { likely } from '../assumptions/look-up.js';
+import type { Assumptions } from '../model/assumption.js';
+import type { Job } from '../model/plan.js';
+import type { BatchTime, JobTime, Pass } from '../model/time.js';
+import { findSmallestBatch } from './find-smallest-batch.js';
+import { listPasses } from './list-passes.js';
+import { rangeMinutes } from './range-minutes.js';
+import { type Round, timeBatch } from './time-batch.js';
+
+/** A pass over some figures of a batch. */
+export interface BatchRound extends Round {
+  readonly pass: Pass;
+}
+
+/** Batches of a job, one after the other, that have the same work before them. */
+export interface AlikeBatches {
+  readonly batches: number;
+  readonly rounds: readonly BatchRound[];
+}
+
+/**
+ * What a job still takes, and what one of its figures takes in all. A finished job has no passes and takes nothing;
+ * its minutes per figure stay.
+ */
+export function timeJob(job: Job, assumptions: Assumptions): JobTime {
+  const passes = listPasses(job.remaining, assumptions);
+  const batches: readonly BatchTime[] = cutBatches(passes, job.batch).map(({ batches, rounds }) => ({
+    batches,
+    ...timeBatch(rounds),
+  }));
+  const sum = (of: (batch: BatchTime) => number): number =>
+    batches.reduce((total, batch) => total + of(batch) * batch.batches, 0);
+  const brushPerFigure = rangeMinutes([{ lines: job.lines, times: () => 1 }], assumptions);
+  return {
+    job,
+    brushMinPerFigure: brushPerFigure.likely,
+    brushPerFigure,
+    brushMin: sum(({ brushMin }) => brushMin),
+    setupMin: sum(({ setupMin }) => setupMin),
+    waitingMin: sum(({ waitingMin }) => waitingMin),
+    elapsedMin: sum(({ elapsedMin }) => elapsedMin),
+    passes,
+    batches,
+    smallestBatchWithoutWaiting: findSmallestBatch(passes),
+    smallestBatchBetweenLongDrying: findSmallestBatch(passes, likely(assumptions, 'long drying')),
+  };
+}
+
+/**
+ * Full batches and one for the rest, alike ones counted together. Where the log has passes done on some figures, the
+ * figures left of each pass fill the batches from the first, as sittings are counted for paint.
+ */
+export function cutBatches(passes: readonly Pass[], batch: number): AlikeBatches[] {
+  const most = passes.reduce((figures, pass) => Math.max(figures, pass.figures), 0);
+  const cuts = passes.flatMap(({ figures }) => [Math.floor(figures / batch), Math.ceil(figures / batch)]);
+  const ends = [...new Set([...cuts, Math.ceil(most / batch)])]
+    .filter((end) => end > 0)
+    .sort((a, b) => a - b);
+  return ends.map((end, index) => {
+    const first = ends[index - 1] ?? 0;
+    return { batches: end - first, rounds: roundsOf(passes, batch, first) };
+  });
+}
+
+function roundsOf(passes: readonly Pass[], batch: number, first: number): BatchRound[] {
+  return passes.flatMap((pass) => {
+    const figures = Math.min(batch, pass.figures - first * batch);
+    if (figures <= 0) return [];
+    const { brushMinPerFigure, setupMin, driesMin } = pass;
+    return [{ pass, figures, brushMinPerFigure, setupMin, driesMin }];
+  });
+}

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { registry } from '../../src/assumptions/registry.js';
+import { estimateArmy } from '../../src/estimate/estimate-army.js';
+import type { Line } from '../../src/model/plan.js';
+import type { Figure } from '../../src/model/sheets.js';
+import { rangeMinutes } from '../../src/time/range-minutes.js';
+import { makeFigure, makeSheets, makeStep } from '../make-sheets.js';
+
+const linesOf = (figure: Figure): readonly Line[] =>
+  estimateArmy(makeSheets({ figures: [figure], steps: [makeStep({ step: 1, coats: 1 })] }), registry).jobs[0]
+    ?.lines ?? [];
+const once = () => 1;
+
+describe('how far brush minutes may be off', () => {
+  // 0.8 + 10 x 0.5 = 5.8, of which handling 0.8 (0.5 to 1.2) and pace 5 (0.35 to 0.75 a cm2); GUM 5.1.6: squares add.
+  it('by hand, on a surface that the painter measured', () => {
+    const { low, likely, high } = rangeMinutes(
+      [{ lines: linesOf(makeFigure({ areaCm2: 10 })), times: once }],
+      registry,
+    );
+    expect(likely).toBeCloseTo(5.8, 12);
+    expect(low).toBeCloseTo(5.8 - Math.hypot(0.3, 1.5), 9);
+    expect(high).toBeCloseTo(5.8 + Math.hypot(0.4, 2.5), 9);
+  });
+
+  // Body 9.3201 cm2: dress 1 / 1.2 / 1.4, build 1.15 / 1.26 / 1.38, relief 1.05 / 1.1 / 1.15.
+  it('by hand, where the surface is in doubt as well', () => {
+    const { low, likely, high } = rangeMinutes([{ lines: linesOf(makeFigure()), times: once }], registry);
+    const painting = 9.3201 * 0.5;
+    expect(likely).toBeCloseTo(0.8 + painting, 4);
+    const down = [
+      0.3,
+      painting * 0.3,
+      painting * (1 - 1 / 1.2),
+      painting * (1 - 1.15 / 1.26),
+      painting * (1 - 1.05 / 1.1),
+    ];
+    const up = [
+      0.4,
+      painting * 0.5,
+      painting * (1.4 / 1.2 - 1),
+      painting * (1.38 / 1.26 - 1),
+      painting * (1.15 / 1.1 - 1),
+    ];
+    expect(low).toBeCloseTo(likely - Math.hypot(...down), 4);
+    expect(high).toBeCloseTo(likely + Math.hypot(...up), 4);
+  });
+
+  it('ten figures are off by ten times as much, since one painter paints them all', () => {
+    const lines = linesOf(makeFigure());
+    const one = rangeMinutes([{ lines, times: once }], registry);
+    const ten = rangeMinutes([{ lines, times: ({ figures }) => figures }], registry);
+    expect(ten.high).toBeCloseTo(10 * one.high, 9);
+    expect(ten.low).toBeCloseTo(10 * one.low, 9);
+  });
+
+  it('no lines: 0 throughout', () => {
+    expect(rangeMinutes([], registry)).toEqual({ low: 0, likely: 0, high: 0 });
+  });
+});
