@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { argv, stdout } from 'node:process';
 import { Command, CommanderError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
+import type { LogFlags } from './run-log.js';
 import type { PlanFlags } from './run-plan.js';
 
 /** Where the report goes unless said otherwise. */
@@ -52,6 +53,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`)
     .option('--date <day>', 'plan as of this day, written 2026-03-14')
     .option('--budget <sum>', 'say what this much cash finishes')
+    .option('--sure <percent>', 'let the whole army finish in so many of 100 cases: 50 to 99 (default: 80)')
     .option('--seconds <time>', 'search so long for the cheapest order (default: 10)')
     .option('--json', 'print plan.json and nothing else; files only with --out')
     .addHelpText(
@@ -65,7 +67,34 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
       const { runPlan } = await import('./run-plan.js');
       process.exitCode = await runPlan(sheets, { ...options, usualFolder });
     });
+  defineLog(program);
   return program;
+}
+
+function defineLog(program: Command): void {
+  program
+    .command('log')
+    .description('write down what was used, in log.csv beside the sheets')
+    .argument('[sheets]', sheetsSays, '.')
+    .requiredOption('--paint <name>', 'the paint used')
+    .option('--unit <name>', 'the unit worked on')
+    .option('--step <number>', 'the step worked on')
+    .option('--figures <number>', 'how many figures have had this paint in this step')
+    .option('--before <grams>', 'what the pot weighed before')
+    .option('--after <grams>', 'what it weighs now')
+    .option('--used <ml>', 'what was used, where the pot was not weighed')
+    .option('--date <day>', 'the day of the work, written 2026-03-14 (default: today)')
+    .addHelpText(
+      'after',
+      example(
+        'log my-army --paint "Oat" --unit "first scouts" --step 2 --figures 10 --before 31.2 --after 30.1',
+        'writes that ten scouts took 1.1 g of Oat',
+      ),
+    )
+    .action(async (sheets: string, flags: LogFlags) => {
+      const { runLog } = await import('./run-log.js');
+      process.exitCode = await runLog(sheets, flags);
+    });
 }
 
 const example = (typed: string, does: string): string => `\nExample:\n  halfpot ${typed}\n  ${does}`;

@@ -147,6 +147,21 @@ export const fileProblems = {
     says: 'this was left alone: in a folder, the {expected} sheet is read from a .csv, .tsv or .txt file',
     hint: 'Save the sheet as {expected}.csv, or put all sheets into one workbook and name that.',
   },
+  'log-of-csv-sheets': {
+    severity: 'warning',
+    says: 'this was left alone, as it belongs to the CSV sheets beside it ({found}) and not to the workbook',
+    hint: 'Give the workbook a folder of its own, and take its log there.',
+  },
+  'log-of-something-else': {
+    severity: 'warning',
+    says: 'this stands beside the workbook and was left alone, as it has no paint column',
+    hint: 'If it is meant to be the log, give it one; else rename or move it.',
+  },
+  'log-of-two-workbooks': {
+    severity: 'warning',
+    says: 'this counts for each of the workbooks beside it: {found}',
+    hint: 'Where they are different shelves or armies, give each a folder of its own.',
+  },
   'guessed-encoding': {
     severity: 'warning',
     says: 'this file is not in UTF-8 and was read as Windows-1252, in which its first special letters read "{found}"',

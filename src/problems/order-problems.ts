@@ -11,13 +11,20 @@ function byColumn({ cell: a = '' }: Problem, { cell: b = '' }: Problem): number 
   return a === b ? 0 : a < b ? -1 : 1;
 }
 
-/** By sheet, then row, then column, then place in the list; the input is left alone. */
+/**
+ * By sheet, then file (a workbook's log may stand in two, in the order in which they are first met), then row, then
+ * column, then place in the list; the input is left alone.
+ */
 export function orderProblems<P extends Problem>(problems: readonly P[]): P[] {
+  const files = new Map<string, number>();
+  for (const { file } of problems) if (!files.has(file)) files.set(file, files.size);
+  const fileRank = ({ file }: Problem): number => files.get(file) ?? 0;
   return problems
     .map((problem, index) => ({ problem, index }))
     .sort(
       (a, b) =>
         sheetRank(a.problem) - sheetRank(b.problem) ||
+        fileRank(a.problem) - fileRank(b.problem) ||
         (a.problem.row ?? 0) - (b.problem.row ?? 0) ||
         byColumn(a.problem, b.problem) ||
         a.index - b.index,

@@ -313,4 +313,37 @@ const names: readonly ProblemCase[] = [
   },
 ];
 
-export const fileCases: readonly ProblemCase[] = [...paths, ...workbooks, ...textFiles, ...tables, ...names];
+/** A workbook with these files beside it. */
+function beside(code: string, files: Files, says: string): ProblemCase {
+  const path = (dir: string): string => join(dir, 'army.xlsx');
+  const make = async (dir: string): Promise<void> =>
+    writeSheets(dir, { ...files, 'army.xlsx': await makeWorkbook(fourSheets) });
+  return { code, path, make, says: [says] };
+}
+
+const besideCases: readonly ProblemCase[] = [
+  beside(
+    'log-of-csv-sheets',
+    { 'log.csv': 'date,paint\n', 'pots.csv': 'paint,size ml\n', 'army.csv': 'unit,figure,count\n' },
+    'log.csv: this was left alone, as it belongs to the CSV sheets beside it (pots.csv, army.csv) and not to the workbook. Give the workbook a folder of its own, and take its log there.',
+  ),
+  beside(
+    'log-of-something-else',
+    { 'log.csv': 'date,level,message\n2026-03-01,info,hello\n' },
+    'log.csv: this stands beside the workbook and was left alone, as it has no paint column. If it is meant to be the log, give it one; else rename or move it.',
+  ),
+  beside(
+    'log-of-two-workbooks',
+    { 'log.csv': 'date,paint,used ml\n2026-03-01,brick red,1\n', 'other.xlsx': '' },
+    'log.csv: this counts for each of the workbooks beside it: army.xlsx, other.xlsx. Where they are different shelves or armies, give each a folder of its own.',
+  ),
+];
+
+export const fileCases: readonly ProblemCase[] = [
+  ...besideCases,
+  ...paths,
+  ...workbooks,
+  ...textFiles,
+  ...tables,
+  ...names,
+];

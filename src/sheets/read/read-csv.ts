@@ -17,7 +17,7 @@ import { cellAddress } from './name-cell.js';
 import { sniffFile } from './sniff-file.js';
 import { type QuoteTrouble, splitRecords } from './split-records.js';
 
-interface CsvPlace {
+export interface CsvPlace {
   readonly file: string;
   readonly sheet: SheetName;
 }

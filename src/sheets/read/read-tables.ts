@@ -13,8 +13,8 @@ const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 
 /**
- * Reads a folder of CSV files, or one workbook. What a painter can do wrong is in the problems, never thrown;
- * a path that cannot be read gives no tables and one problem. Nothing is ever written.
+ * Reads a folder of CSV files, or one workbook with the log.csv beside it. What a painter can do wrong is in the
+ * problems, never thrown; a path that cannot be read gives no tables and one problem. Nothing is ever written.
  */
 export async function readTables(path: string): Promise<ReadTables> {
   const file = basename(resolve(path)) || path;
@@ -57,8 +57,18 @@ async function readSource(path: string, file: string): Promise<Source> {
   }
   const read = await readBytes(path, { file });
   if ('trouble' in read) return nothing(read.trouble);
-  const { readWorkbook } = await import('./read-workbook.js');
-  return readWorkbook(read.bytes, file);
+  const [{ readWorkbook }, { readLogBeside }] = await Promise.all([
+    import('./read-workbook.js'),
+    import('./read-log-beside.js'),
+  ]);
+  const book = await readWorkbook(read.bytes, file);
+  if (book.grids.length === 0) return book;
+  const beside = await readLogBeside(path);
+  return {
+    grids: [...book.grids, ...beside.grids],
+    seen: book.seen,
+    problems: [...book.problems, ...beside.problems],
+  };
 }
 
 async function kindOf(path: string): Promise<'nothing' | 'folder' | 'file' | 'other'> {

@@ -1,0 +1,45 @@
+// Append: one row as bytes of its file. In: cells, how the file is written. Out: bytes to put at its end, or what no
+// encoding of the file can say.
+import type { CsvShape } from '../read/read-csv-shape.js';
+
+/** Letters that the file's encoding lacks. */
+export class Unwritable {
+  constructor(readonly letters: string) {}
+}
+
+/** Whole lines for the end of the file; a last line that was never ended is ended first. No rows give no bytes. */
+export function encodeRows(
+  rows: readonly (readonly string[])[],
+  { encoding, delimiter, lineEnd, endsLine }: CsvShape,
+): Uint8Array | Unwritable {
+  const lines = rows.map(
+    (cells) => `${cells.map((cell) => quoteCell(cell, delimiter)).join(delimiter)}${lineEnd}`,
+  );
+  const text = lines.length === 0 ? '' : `${endsLine ? '' : lineEnd}${lines.join('')}`;
+  if (encoding === 'utf-16le') return Buffer.from(text, 'utf16le');
+  if (encoding === 'utf-16be') return Buffer.from(text, 'utf16le').swap16();
+  return encoding === 'windows-1252' ? encodeWindows1252(text) : Buffer.from(text, 'utf8');
+}
+
+/** RFC 4180; outer blanks are kept by quotation marks as well. */
+function quoteCell(cell: string, delimiter: string): string {
+  const isPlain = !cell.includes(delimiter) && !/["\r\n]|^\s|\s$/.test(cell);
+  return isPlain ? cell : `"${cell.replaceAll('"', '""')}"`;
+}
+
+/** In one shot Node decodes 0x80 to 0x9F as control characters; as a stream it does so rightly. */
+function windows1252Bytes(): ReadonlyMap<string, number> {
+  const decoder = new TextDecoder('windows-1252');
+  const all = decoder.decode(
+    Uint8Array.from({ length: 256 }, (_, byte) => byte),
+    { stream: true },
+  );
+  return new Map([...all].map((letter, byte) => [letter, byte]));
+}
+
+function encodeWindows1252(text: string): Uint8Array | Unwritable {
+  const bytes = windows1252Bytes();
+  const lacking = new Set([...text].filter((letter) => !bytes.has(letter)));
+  if (lacking.size > 0) return new Unwritable([...lacking].join(''));
+  return Uint8Array.from([...text], (letter) => bytes.get(letter) ?? 0);
+}

@@ -1,0 +1,31 @@
+// Readers: where the log that can be written to stands. In: a path to sheets. Out: its folder, its file, what is beside it.
+import { readdir, stat } from 'node:fs/promises';
+import { dirname, extname } from 'node:path';
+import { neededSheets } from '../../model/words.js';
+import { pickSheetFiles } from './pick-sheet-files.js';
+
+export interface FoundLog {
+  readonly folder: string;
+  /** Files that are a log by their name; none where it has to be made. */
+  readonly files: readonly string[];
+  /** For a workbook: CSV files of needed sheets in its folder, to which a log there belongs. */
+  readonly otherSheets: readonly string[];
+  /** For a workbook: itself and the others in its folder. */
+  readonly workbooks: readonly string[];
+}
+
+/**
+ * The log of a folder of CSV files is one of them; that of a workbook, which is never written to, is a log.csv beside it.
+ * A log.txt beside a workbook may be anything. Throws what the file system says where the folder cannot be listed.
+ */
+export async function findLog(path: string): Promise<FoundLog> {
+  const isFolder = (await stat(path)).isDirectory();
+  const folder = isFolder ? path : dirname(path);
+  const entries = await readdir(folder, { withFileTypes: true });
+  const picked = pickSheetFiles(entries.filter((entry) => !entry.isDirectory()).map(({ name }) => name));
+  const logs = picked.sheets.get('log') ?? [];
+  if (isFolder) return { folder, files: logs, otherSheets: [], workbooks: [] };
+  const otherSheets = neededSheets.flatMap((sheet) => picked.sheets.get(sheet) ?? []);
+  const files = logs.filter((name) => extname(name).toLowerCase() !== '.txt');
+  return { folder, files, otherSheets, workbooks: picked.workbooks };
+}

@@ -1,0 +1,55 @@
+// Readers: the log.csv beside a workbook. In: the workbook's path. Out: its grid where it is the workbook's log, problems.
+import { join } from 'node:path';
+import type { Place } from '../../model/problem.js';
+import { problem } from '../../problems/catalogue.js';
+import { headerKey } from '../match-header.js';
+import { findHeaderRow, headerText } from './find-header-row.js';
+import { findLog } from './find-log.js';
+import { type FoundProblem, type Grid, knownHeaderKeys } from './grid.js';
+import { readBytes } from './read-bytes.js';
+import { readCsv } from './read-csv.js';
+
+interface ReadLog {
+  /** One or none. */
+  readonly grids: readonly Grid[];
+  readonly problems: readonly FoundProblem[];
+}
+
+const nothing = (...problems: readonly FoundProblem[]): ReadLog => ({ grids: [], problems });
+
+/**
+ * What `halfpot log` wrote for a workbook. A file of that name which is the log of CSV sheets, or of something that is
+ * no paint, is left alone and said. No such file gives nothing.
+ */
+export async function readLogBeside(path: string): Promise<ReadLog> {
+  const { folder, files, otherSheets, workbooks } = await findLog(path);
+  const [file, ...more] = files;
+  if (file === undefined) return nothing();
+  const place = { file, sheet: 'log' } as const;
+  if (otherSheets.length > 0)
+    return nothing(problem('log-of-csv-sheets', place, { found: otherSheets.join(', ') }));
+  const read = await readBytes(join(folder, file), place);
+  if ('trouble' in read) return nothing(read.trouble);
+  const { grid, problems } = readCsv(read.bytes, place);
+  if (grid === undefined) return nothing(...problems);
+  if (grid.rows.length > 0 && !namesPaint(grid)) return nothing(problem('log-of-something-else', place));
+  const questions = [...twoLogs(files, more), ...twoWorkbooks(workbooks, place)];
+  return { grids: [grid], problems: [...questions, ...problems] };
+}
+
+/** Other programs keep a log.csv too; paint is spoken of in ours alone. */
+function namesPaint({ rows }: Grid): boolean {
+  const header = rows[findHeaderRow(rows, knownHeaderKeys('log'))];
+  return header?.cells.some((cell) => headerKey(headerText(cell)) === 'paint') ?? false;
+}
+
+function twoLogs(files: readonly string[], more: readonly string[]): FoundProblem[] {
+  if (more.length === 0) return [];
+  const details = { found: files.join(', '), expected: 'log' };
+  return [problem('two-of-one-sheet', { file: files[0] ?? '' }, details)];
+}
+
+function twoWorkbooks(workbooks: readonly string[], place: Place): FoundProblem[] {
+  if (workbooks.length < 2) return [];
+  return [problem('log-of-two-workbooks', place, { found: workbooks.join(', ') })];
+}
