@@ -2,13 +2,13 @@
 import { spawnSync } from 'node:child_process';
 import { execPath } from 'node:process';
 import loadSolver from 'highs';
-import { registry } from '../../dist/assumptions/registry.js';
-import { cheapestCounts } from '../../dist/order/choose-counts.js';
-import { findFirstOrder } from '../../dist/order/first-order.js';
-import { findHolders, listWares } from '../../dist/order/list-wares.js';
-import { prepareBuying } from '../../dist/order/prepare-buying.js';
-import { solveProgram } from '../../dist/order/solver/solve-program.js';
-import { costOfCounts } from '../../dist/order/write-order.js';
+import { registry } from '../../.halfpot/modules/assumptions/registry.js';
+import { cheapestCounts } from '../../.halfpot/modules/order/choose-counts.js';
+import { findFirstOrder } from '../../.halfpot/modules/order/first-order.js';
+import { findHolders, listWares } from '../../.halfpot/modules/order/list-wares.js';
+import { prepareBuying } from '../../.halfpot/modules/order/prepare-buying.js';
+import { solveProgram } from '../../.halfpot/modules/order/solver/solve-program.js';
+import { costOfCounts } from '../../.halfpot/modules/order/write-order.js';
 import { drawMarket } from '../order/draw-market.mjs';
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];

@@ -1,17 +1,17 @@
 // Bench: the sample's order in this fresh process. Out: ms of the proved order alone (the solver's start included),
 // of the whole order step (with its reasons and the shelf's order), and of the staircase after it, as JSON.
-import { addUpDemands } from '../../dist/estimate/add-up-demands.js';
-import { estimateArmy } from '../../dist/estimate/estimate-army.js';
-import { listDemands, listDemandsAnew } from '../../dist/estimate/list-demands.js';
-import { settledCounts } from '../../dist/order/choose-counts.js';
-import { chooseOrder } from '../../dist/order/choose-order.js';
-import { climbStairs } from '../../dist/order/climb-stairs.js';
-import { orderRestock } from '../../dist/order/order-restock.js';
-import { prepareBuying } from '../../dist/order/prepare-buying.js';
-import { measureSupply, splitNeeds } from '../../dist/order/split-needs.js';
-import { openSolver, registry } from '../../dist/plan-army.js';
-import { readSheets } from '../../dist/sheets/read-sheets.js';
-import { findMissing, findShort, takeStock } from '../../dist/stock/take-stock.js';
+import { addUpDemands } from '../../.halfpot/modules/estimate/add-up-demands.js';
+import { estimateArmy } from '../../.halfpot/modules/estimate/estimate-army.js';
+import { listDemands, listDemandsAnew } from '../../.halfpot/modules/estimate/list-demands.js';
+import { settledCounts } from '../../.halfpot/modules/order/choose-counts.js';
+import { chooseOrder } from '../../.halfpot/modules/order/choose-order.js';
+import { climbStairs } from '../../.halfpot/modules/order/climb-stairs.js';
+import { orderRestock } from '../../.halfpot/modules/order/order-restock.js';
+import { prepareBuying } from '../../.halfpot/modules/order/prepare-buying.js';
+import { measureSupply, splitNeeds } from '../../.halfpot/modules/order/split-needs.js';
+import { openSolver, registry } from '../../.halfpot/modules/plan-army.js';
+import { readSheets } from '../../.halfpot/modules/sheets/read-sheets.js';
+import { findMissing, findShort, takeStock } from '../../.halfpot/modules/stock/take-stock.js';
 
 const known = { assumptions: registry, today: '2026-11-02' };
 const { sheets } = await readSheets('sample-data/low-sluice', known);

@@ -1,4 +1,4 @@
-// The built program is what command line tests run, so it must not be older than the sources. `npm test` builds first;
+// The built program is what command line tests run, so it must not be older than its sources. `npm test` builds first;
 // this serves runs of single test files.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, rmdirSync, statSync } from 'node:fs';
@@ -10,10 +10,18 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 /** Test files run side by side; the folder stands while one of them builds. */
 const lock = join(root, 'node_modules/.halfpot-build');
 
-function isOld(): boolean {
-  const built = statSync(join(root, 'dist/cli/main.js'), { throwIfNoEntry: false })?.mtimeMs ?? 0;
-  const sources = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' });
-  return sources.some((name) => statSync(join(root, 'src', name)).mtimeMs > built);
+const command = 'dist/cli/main.js';
+const types = 'dist/types/library.d.ts';
+
+/** A template may come and go while someone edits it. */
+const changedMs = (name: string): number =>
+  statSync(join(root, name), { throwIfNoEntry: false })?.mtimeMs ?? 0;
+
+function isOld(built: string): boolean {
+  const sources = ['.build', 'src', 'templates'].flatMap((folder) =>
+    readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).map((name) => join(folder, name)),
+  );
+  return sources.some((name) => changedMs(name) > changedMs(built));
 }
 
 function isFree(): boolean {
@@ -25,15 +33,21 @@ function isFree(): boolean {
   }
 }
 
-/** Builds where a source is newer than the built program; types are checked elsewhere. */
-export function buildOnce(): void {
-  if (!isOld()) return;
+/** Builds where a source is newer than what was built; types only where they are asked for, since they take longest. */
+export function buildOnce({ withTypes = false }: { readonly withTypes?: boolean } = {}): void {
+  const built = withTypes ? types : command;
+  if (!isOld(built)) return;
   for (let waited = 0; !isFree() && waited < 600; waited += 1)
     Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 100);
   try {
-    if (isOld())
-      spawnSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.json'], { cwd: root });
+    if (isOld(built)) build(withTypes);
   } finally {
     rmdirSync(lock);
   }
+}
+
+function build(withTypes: boolean): void {
+  const args = ['.build/build.mjs', ...(withTypes ? [] : ['--program'])];
+  const { stderr } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
+  if (isOld(withTypes ? types : command)) throw new Error(`the build failed: ${stderr}`);
 }

@@ -38,8 +38,12 @@ export interface Templates {
   readonly stylesheet: string;
 }
 
-/** Reads templates/ of this package, from src and dist alike. Throws where a file is missing. */
-export async function loadTemplates(): Promise<Templates> {
+/** templates/ of the checkout, from here. */
+const ownFolder = (): URL => new URL('../../../templates/', import.meta.url);
+
+/** Reads templates/ of this package, or another folder like it. Throws where a file is missing. */
+export async function loadTemplates(folder = ownFolder()): Promise<Templates> {
+  const read = (file: string): Promise<string> => readFile(new URL(file, folder), 'utf8');
   const [page, looks, partials] = await Promise.all([
     read('report.hbs'),
     Promise.all(lookNames.map((name) => read(`looks/${name}.css`))),
@@ -47,7 +51,3 @@ export async function loadTemplates(): Promise<Templates> {
   ]);
   return { page, partials, stylesheet: looks.join('\n') };
 }
-
-const folder = new URL('../../../templates/', import.meta.url);
-
-const read = (file: string): Promise<string> => readFile(new URL(file, folder), 'utf8');

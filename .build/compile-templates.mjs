@@ -1,0 +1,32 @@
+// Build: the report's templates as code. In: the checkout. Out: a module that stands in for
+// src/report/html/open-templates.ts and needs no more of handlebars than its runtime.
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import handlebars from 'handlebars';
+import { rolldown } from 'rolldown';
+
+/** The list of files is the loader's own; it is bundled by itself so that it can be asked. */
+async function loadSources(root) {
+  const bundle = await rolldown({ input: join(root, 'src/report/html/load-template.ts'), platform: 'node' });
+  const { output } = await bundle.generate({ format: 'es' });
+  await bundle.close();
+  const code = Buffer.from(output[0].code).toString('base64');
+  const { loadTemplates } = await import(`data:text/javascript;base64,${code}`);
+  return loadTemplates(pathToFileURL(join(root, 'templates/')));
+}
+
+const precompile = (text) => handlebars.precompile(text, { strict: true });
+
+/** @param {string} root the checkout */
+export async function compileTemplates(root) {
+  const { page, partials, stylesheet } = await loadSources(root);
+  return `import handlebars from 'handlebars/runtime.js';
+const page = ${precompile(page)};
+const partials = {${partials.map(({ name, text }) => `${JSON.stringify(name)}: ${precompile(text)}`).join(',\n')}};
+export async function openTemplates() {
+  const bars = handlebars.create();
+  for (const [name, spec] of Object.entries(partials)) bars.registerPartial(name, bars.template(spec));
+  return { bars, page: bars.template(page), stylesheet: ${JSON.stringify(stylesheet)} };
+}
+`;
+}

@@ -1,0 +1,50 @@
+// Library: what another program imports. Sheets in; a plan, its report and its files as text out. The same stages as
+// behind the command, which adds only flags, words on the console and the writing of files.
+import type { Plan } from './model/plan.js';
+import type { Problem } from './model/problem.js';
+import type { IsoDate } from './model/sheets.js';
+import { registry } from './plan-army.js';
+import { writePlanJson as writePieces } from './report/export/write-plan-json.js';
+import { writeReorderCsv as writeCsv } from './report/export/write-reorder-csv.js';
+import { renderReport as render } from './report/render-report.js';
+import { describePlan } from './report/view/describe-plan.js';
+import { viewPlan } from './report/view/view-plan.js';
+import { viewReorder } from './report/view/view-reorder.js';
+import { type CheckedSheets, readSheets as readAndCheck } from './sheets/read-sheets.js';
+
+export type * from './model/order.js';
+export type * from './model/plan.js';
+export type * from './model/problem.js';
+export type * from './model/sheets.js';
+export { openSolver, type PlanOptions, planArmy } from './plan-army.js';
+export { wordProblem } from './problems/word-problem.js';
+export type { CheckedSheets } from './sheets/read-sheets.js';
+
+/**
+ * Reads a folder of CSV sheets, or one workbook, and checks all of it. `today` (YYYY-MM-DD) is the day of the plan unless
+ * the settings sheet names another. `sheets` is undefined where one of the problems is an error; `wordProblem` makes a
+ * sentence of a problem. Rejects only where the path can't be read at all.
+ *
+ * @example
+ * const { sheets, problems } = await readSheets('my-army', '2026-03-14');
+ * if (sheets === undefined) throw new Error(problems.map(wordProblem).join('\n'));
+ * const plan = await planArmy(sheets, '2026-03-14');
+ */
+export function readSheets(path: string, today: IsoDate): Promise<CheckedSheets> {
+  return readAndCheck(path, { assumptions: registry, today });
+}
+
+/** report.html: one page that needs no other file. Warnings among `problems` are shown in it. */
+export function renderReport(plan: Plan, problems: readonly Problem[] = []): Promise<string> {
+  return render(viewPlan(plan, problems));
+}
+
+/** plan.json, as `halfpot/plan.schema.json` describes it. An army of a million lines makes a text of a gigabyte. */
+export function writePlanJson(plan: Plan, problems: readonly Problem[] = []): string {
+  return [...writePieces(describePlan(plan, problems))].join('');
+}
+
+/** reorder.csv: what to buy, shop by shop; only its header row where nothing is. */
+export function writeReorderCsv(plan: Plan): string {
+  return writeCsv(viewReorder(plan));
+}
