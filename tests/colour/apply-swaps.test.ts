@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { applySwaps } from '../../src/colour/apply-swaps.js';
+import type { Swap } from '../../src/model/sheets.js';
+import { makeSheets, makeStep } from '../make-sheets.js';
+
+const steps = [
+  makeStep({ step: 1, paint: 'Oat' }),
+  makeStep({ step: 2, paint: 'Peat' }),
+  makeStep({
+    step: 3,
+    paints: [
+      { paint: 'Oat', share: 0.7 },
+      { paint: 'Foam', share: 0.3 },
+    ],
+  }),
+];
+
+/** The paints of each step after some rows of the swaps sheet. */
+function swapped(...rows: readonly Omit<Swap, 'row'>[]) {
+  const swaps = rows.map((one, index) => ({ row: index + 2, ...one }));
+  const result = applySwaps(makeSheets({ steps, swaps })).schemes.get('plain');
+  return result?.steps.map(({ paints }) => paints.map(({ paint, share }) => `${paint} ${share}`).join(' + '));
+}
+
+describe('swaps', () => {
+  it('replace a paint wherever it stands, also in a mix', () => {
+    expect(swapped({ paint: 'Oat', instead: 'Straw' })).toEqual([
+      'Straw 1',
+      'Peat 1',
+      'Straw 0.7 + Foam 0.3',
+    ]);
+  });
+
+  it('are narrowed down by scheme and step', () => {
+    expect(swapped({ step: 1, paint: 'Oat', instead: 'Straw' })?.[2]).toBe('Oat 0.7 + Foam 0.3');
+    expect(swapped({ scheme: 'other', paint: 'Oat', instead: 'Straw' })?.[0]).toBe('Oat 1');
+    expect(swapped({ scheme: 'plain', paint: 'Oat', instead: 'Straw' })?.[0]).toBe('Straw 1');
+  });
+
+  it('without a paint replace all of a step; what becomes one paint is one', () => {
+    expect(swapped({ step: 3, instead: 'Straw' })).toEqual(['Oat 1', 'Peat 1', 'Straw 1']);
+  });
+
+  it('the narrower row wins, the first of two alike', () => {
+    const wide = { paint: 'Oat', instead: 'Straw' };
+    expect(swapped(wide, { step: 1, paint: 'Oat', instead: 'Bone' })?.[0]).toBe('Bone 1');
+    expect(swapped(wide, { paint: 'Oat', instead: 'Bone' })?.[0]).toBe('Straw 1');
+  });
+
+  it('follow one another, and stop where a paint comes round again', () => {
+    const on = { paint: 'Straw', instead: 'Bone' };
+    expect(swapped({ paint: 'Oat', instead: 'Straw' }, on)?.[0]).toBe('Bone 1');
+    expect(swapped({ paint: 'Oat', instead: 'Straw' }, { paint: 'Straw', instead: 'Oat' })?.[0]).toBe(
+      'Straw 1',
+    );
+    expect(swapped({ paint: 'Oat', instead: 'Oat' })?.[0]).toBe('Oat 1');
+  });
+
+  it('leave alone what they do not touch, to the object', () => {
+    const none = makeSheets({ steps });
+    expect(applySwaps(none)).toBe(none);
+    const some = makeSheets({ steps, swaps: [{ row: 2, paint: 'Peat', instead: 'Soot' }] });
+    const after = applySwaps(some).schemes.get('plain')?.steps;
+    expect(after?.[0]).toBe(steps[0]);
+    expect(after?.[1]).toEqual({ ...steps[1], paints: [{ paint: 'Soot', share: 1 }] });
+    const beside = makeSheets({ steps, swaps: [{ row: 2, paint: 'Rust', instead: 'Soot' }] });
+    expect(applySwaps(beside).schemes.get('plain')).toBe(beside.schemes.get('plain'));
+  });
+});
