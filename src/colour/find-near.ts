@@ -7,7 +7,7 @@ export interface Point {
   readonly lab: Lab;
 }
 
-export interface Near {
+interface Near {
   readonly paint: string;
   readonly dE00: number;
 }
