@@ -17,6 +17,7 @@ export function listFound(sheets: Sheets): string[] {
     ['figures', sheets.figures.size, countOf(sheets.figures.size, 'figure')],
     ['zones', sheets.zones.length, countOf(sheets.zones.length, 'zone')],
     ['schemes', sheets.schemes.size, `${countOf(sheets.schemes.size, 'scheme')}, ${countOf(steps, 'step')}`],
+    ['swaps', sheets.swaps.length, countOf(sheets.swaps.length, 'swap')],
     ['army', sheets.army.length, `${countOf(sheets.army.length, 'unit')}, ${countOf(figures, 'figure')}`],
     ['extras', sheets.extras.length, countOf(sheets.extras.length, 'extra')],
     ['log', sheets.log.length, countOf(sheets.log.length, 'row')],

@@ -54,6 +54,7 @@ export const sheetNames = [
   'figures',
   'zones',
   'schemes',
+  'swaps',
   'army',
   'extras',
   'log',

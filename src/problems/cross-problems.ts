@@ -30,7 +30,7 @@ export const crossProblems = {
   },
   'unknown-step': {
     severity: 'error',
-    says: '"{found}" is not a step of the scheme of this unit',
+    says: '"{found}" is not a step of its scheme',
     hint: 'Write one of its steps: {expected}.',
   },
   'scheme-needed': {
@@ -146,12 +146,52 @@ export const crossProblems = {
   'log-other-paint': {
     severity: 'warning',
     says: '"{found}" is not a paint of this step, so the row does not count as progress',
-    hint: 'Check step and paint[; the step uses {expected}].',
+    hint: 'Check step and paint[; the step uses {expected}]. A paint used instead belongs in the swaps sheet.',
   },
   'log-row-repeated': {
     severity: 'warning',
     says: 'the same stands in {expected} already',
     hint: 'It counts twice: take one of the two out if it is the same work.',
+  },
+  'swap-of-nothing': {
+    severity: 'error',
+    says: 'this row does not say what is swapped',
+    hint: 'Write the paint that is not used, or the step in which every paint is swapped.',
+  },
+  'swap-for-itself': {
+    severity: 'error',
+    says: '"{found}" is the very paint that it is to stand in for',
+    hint: 'Write another paint, or take the row out.',
+  },
+  'swap-circle': {
+    severity: 'error',
+    says: 'these swaps go in a circle: {found}',
+    hint: 'Take one of the rows out; two paints that change places need rows for different steps.',
+  },
+  'swap-repeated': {
+    severity: 'error',
+    says: 'the same scheme, step and paint already stand in {expected}',
+    hint: 'One paint can be used instead: take one of the two rows out.',
+  },
+  'swap-of-other-kind': {
+    severity: 'warning',
+    says: '{found}, while {expected}',
+    hint: 'It is used as you say; check that it is meant.',
+  },
+  'swap-without-use': {
+    severity: 'warning',
+    says: 'this row swaps nothing, as no scheme has {found} there',
+    hint: 'Check scheme, step and paint.',
+  },
+  'swap-in-schemes': {
+    severity: 'warning',
+    says: 'with no scheme given, this holds for step {found} of {expected}',
+    hint: 'Write the scheme if only one of them is meant.',
+  },
+  'highlight-before-base': {
+    severity: 'warning',
+    says: 'this zone is highlighted in step {found}, before its base coat in step {expected}',
+    hint: 'Steps are painted in the order of their numbers: renumber them if the base coat comes first.',
   },
   'step-out-of-order': {
     severity: 'warning',

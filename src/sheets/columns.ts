@@ -154,6 +154,12 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
       example: '50%',
     }),
   ],
+  swaps: [
+    free('scheme', 'The scheme for which this holds. Blank: every scheme.', { example: 'red regiment' }),
+    free('step', 'The step for which this holds. Blank: every step.', { example: '2' }),
+    free('paint', 'The paint that is not used. Blank: every paint of the step.', { example: 'brick red' }),
+    needed('instead', 'The paint that is used instead.', { example: 'rust red' }),
+  ],
   army: [
     needed('unit', 'Name of the unit.', { example: 'first spears' }),
     needed('figure', 'Name as in the figures sheet.', { example: 'spearman' }),

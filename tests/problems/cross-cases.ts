@@ -49,8 +49,8 @@ const unknownCases: readonly ProblemCase[] = [
       army: ['unit,figure,count,done', 'first spears,spearman,20,3', 'second spears,spearman,20,2'],
       log: ['date,paint,unit,step,figures,used ml', '2026-03-01,brick red,second spears,4,10,0.4'],
     },
-    'army.csv row 2, "done" (D2): "3" is not a step of the scheme of this unit. Write one of its steps: 1 or 2.',
-    'log.csv row 2, "step" (D2): "4" is not a step of the scheme of this unit. Write one of its steps: 1 or 2.',
+    'army.csv row 2, "done" (D2): "3" is not a step of its scheme. Write one of its steps: 1 or 2.',
+    'log.csv row 2, "step" (D2): "4" is not a step of its scheme. Write one of its steps: 1 or 2.',
   ),
   spoil(
     'scheme-needed',

@@ -137,7 +137,7 @@ const progressCases: readonly ProblemCase[] = [
   spoil(
     'log-other-paint',
     { log: worked('2026-03-01,earth wash,first spears,1,10,0.4') },
-    'log.csv row 2, "paint" (B2): "earth wash" is not a paint of this step, so the row does not count as progress. Check step and paint; the step uses brick red.',
+    'log.csv row 2, "paint" (B2): "earth wash" is not a paint of this step, so the row does not count as progress. Check step and paint; the step uses brick red. A paint used instead belongs in the swaps sheet.',
   ),
   spoil(
     'log-over-unit',

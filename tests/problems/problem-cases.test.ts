@@ -12,6 +12,7 @@ import { crossCases } from './cross-cases.js';
 import { fileCases } from './file-cases.js';
 import { logCases } from './log-cases.js';
 import { fourShortSheets, type ProblemCase, writeSheets } from './problem-case.js';
+import { swapCases } from './swap-cases.js';
 
 const known = { assumptions: registry, today: '2026-11-02' };
 let dir = '';
@@ -39,7 +40,7 @@ describe('files, tables and headers', () => {
 });
 
 describe('cells and rows', () => {
-  it.each(titled([...cellCases, ...crossCases, ...logCases]))('%s', async (_, one) => {
+  it.each(titled([...cellCases, ...crossCases, ...logCases, ...swapCases]))('%s', async (_, one) => {
     const problems = await problemsOf(one);
     expect(problems.map(wordProblem)).toEqual(one.says);
     expect([...new Set(problems.map(({ code }) => code))]).toEqual([one.code]);
@@ -47,7 +48,7 @@ describe('cells and rows', () => {
 });
 
 describe('all codes', () => {
-  const cases = [...fileCases, ...cellCases, ...crossCases, ...logCases];
+  const cases = [...fileCases, ...cellCases, ...crossCases, ...logCases, ...swapCases];
 
   it('have a case each', () => {
     const cased = new Set(cases.map(({ code }) => code));

@@ -2,18 +2,25 @@
 import type { CheckedSchemes } from './check-schemes.js';
 import { joinOr } from './find-nearest.js';
 import type { LogEntry } from './open-log.js';
+import { holdsAt, type SwapEntry } from './open-swaps.js';
+
+interface Given {
+  readonly schemes: CheckedSchemes;
+  readonly swaps: readonly SwapEntry[];
+}
 
 const together = ['unit', 'step', 'figures'] as const;
 
 /** Unit, step and figures belong together, the step uses the paint, and no unit has more figures painted than it has. */
-export function checkLogProgress(entries: readonly LogEntry[], schemes: CheckedSchemes): void {
+export function checkLogProgress(entries: readonly LogEntry[], given: Given): void {
+  const { schemes } = given;
   const isSpoilt = schemes.sheet.findings.problems.some(
     ({ sheet, severity }) => sheet === 'schemes' && severity === 'error',
   );
   const painted = new Map<string, number>();
   for (const entry of entries) {
     if (!isTogether(entry)) continue;
-    if (!isSpoilt && !usesPaint(entry, schemes)) continue;
+    if (!isSpoilt && !usesPaint(entry, given)) continue;
     countFigures(entry, painted);
   }
 }
@@ -34,10 +41,14 @@ function isTogether({ sheet, row }: LogEntry): boolean {
 }
 
 /** False where the step does not lay the paint, which is told, and where unit or step are not known. */
-function usesPaint({ sheet, row, paint, unit }: LogEntry, { schemes }: CheckedSchemes): boolean {
-  const steps = schemes.get(unit?.scheme ?? '')?.steps.filter(({ step }) => step === row.step) ?? [];
+function usesPaint({ sheet, row, paint, unit }: LogEntry, { schemes, swaps }: Given): boolean {
+  const at = { scheme: unit?.scheme ?? '', step: row.step ?? 0 };
+  const steps = schemes.schemes.get(at.scheme)?.steps.filter(({ step }) => step === row.step) ?? [];
   if (steps.length === 0 || paint === undefined) return false;
-  const paints = [...new Set(steps.flatMap((step) => step.paints.map((one) => one.paint)))];
+  const own = steps.flatMap((step) => step.paints.map((one) => one.paint));
+  const instead = swaps.filter((swap) => holdsAt(swap, at)).map((swap) => swap.instead);
+  if (instead.includes(paint)) return true;
+  const paints = [...new Set(own)];
   if (paints.includes(paint)) return true;
   sheet.blame('log-other-paint', row, 'paint', { expected: joinOr(paints) });
   return false;

@@ -9,6 +9,7 @@ import { foldName } from './fold-name.js';
 import type { Shelf } from './gather-shelf.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import type { LogEntry, LogSheet } from './open-log.js';
+import type { SwapEntry } from './open-swaps.js';
 import { tellLogRepeats } from './tell-log-repeats.js';
 
 interface Given {
@@ -16,6 +17,8 @@ interface Given {
   readonly paints: NameBook | undefined;
   readonly army: CheckedArmy;
   readonly schemes: CheckedSchemes;
+  /** A paint used instead is one of its step. */
+  readonly swaps: readonly SwapEntry[];
   readonly shelf: Shelf;
   readonly day: IsoDate;
 }
@@ -36,7 +39,7 @@ export function checkLog(sheets: readonly LogSheet[], given: Given): readonly Lo
   const entries = sheets.flatMap((sheet) => sheet.rows.map((row) => entryOf(sheet, row, beside)));
   for (const entry of entries) checkNames(entry, beside);
   checkLogAmounts(entries, given.shelf);
-  checkLogProgress(entries, given.schemes);
+  checkLogProgress(entries, given);
   tellLogRepeats(entries);
   return entries.flatMap((entry) => logRowOf(entry) ?? []);
 }

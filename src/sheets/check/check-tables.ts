@@ -16,6 +16,7 @@ import { checkPots, openPots, type PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
 import { checkShops } from './check-shops.js';
+import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, makeFindings, useDefault } from './collect-findings.js';
@@ -23,6 +24,8 @@ import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { namePaints } from './name-paints.js';
 import { openLog } from './open-log.js';
+import { openSwaps } from './open-swaps.js';
+import { questionHighlights } from './question-highlights.js';
 import { questionPaints } from './question-paints.js';
 import { priceKind } from './read-cell/read-price.js';
 import { readRows } from './read-rows.js';
@@ -47,6 +50,7 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const tables = new Map(read.tables.toReversed().map((table) => [table.sheet, table]));
   const logs = read.tables.filter(({ sheet }) => sheet === 'log');
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
+  recordUncounted(rows.pots, rows.log, findings);
   const problems = orderProblems([...read.problems, ...findings.problems]);
   const isWhole = neededSheets.every((sheet) => tables.has(sheet));
   const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
@@ -86,6 +90,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const potRows = openPots(tables.get('pots'), price, findings);
   const paintRows = readRows('paints', paintsSchema, { table: tables.get('paints'), findings });
   const offerRows = openOffers(tables.get('offers'), price, findings);
+  const swapRows = openSwaps(tables.get('swaps'), findings);
   const logRows = run.logs.map((table) => openLog(table, findings));
   const named = nameAll(potRows, paintRows, offerRows);
   tellRepeatedPaints(paintRows, named.book);
@@ -103,15 +108,14 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const zoneBook = unread.has('zones') ? undefined : zones.book;
   const schemes = checkSchemes({ table: tables.get('schemes'), paints: book, zones: zoneBook, findings });
   const army = checkArmy({ table: tables.get('army'), figures: figures.book, schemes, findings });
+  const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const extras = checkExtras({ table: tables.get('extras'), price, findings });
   const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
-  const log = checkLog(logRows, { paints: book, army, schemes, shelf, day });
-  recordUncounted(pots, log, findings);
+  const log = checkLog(logRows, { paints: book, army, schemes, swaps: swaps.entries, shelf, day });
   const had = hadBy(named.book, potRows, offerRows);
-  checkUse({ findings, army, schemes, figures, zones: zones.zones, paints: book, had });
-  if (book !== undefined) {
-    questionPaints({ book, schemes: schemes.sheet, pots: potRows, paints: paintRows, offers: offerRows });
-  }
+  checkUse({ findings, army, schemes, swaps, figures, zones: zones.zones, paints: book, had });
+  const naming = { pots: potRows, paints: paintRows, offers: offerRows };
+  if (book !== undefined) questionPaints({ book, schemes: schemes.sheet, swaps: swaps.entries, ...naming });
   return {
     pots,
     paints,
@@ -123,7 +127,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     army: army.units,
     extras,
     log,
-    swaps: [],
+    swaps: swaps.swaps,
     settings,
   };
 }
@@ -157,6 +161,7 @@ interface Used {
   readonly findings: Findings;
   readonly army: CheckedArmy;
   readonly schemes: CheckedSchemes;
+  readonly swaps: CheckedSwaps;
   readonly figures: CheckedFigures;
   readonly zones: Sheets['zones'];
   readonly paints: NameBook | undefined;
@@ -164,11 +169,14 @@ interface Used {
 }
 
 /** A figure or zone that could not be read whole would only give follow-up warnings. */
-function checkUse({ findings, army, schemes, figures, zones, paints, had }: Used): void {
+function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had }: Used): void {
   const use = { units: army.units, schemes };
-  const spoilt = findings.problems.some(
-    ({ severity, sheet }) => severity === 'error' && (sheet === 'figures' || sheet === 'zones'),
-  );
+  const isSpoilt = (...sheets: readonly SheetName[]): boolean =>
+    findings.problems.some(
+      ({ severity, sheet }) => severity === 'error' && sheet !== undefined && sheets.includes(sheet),
+    );
+  const spoilt = isSpoilt('figures', 'zones');
+  if (!isSpoilt('schemes', 'zones')) questionHighlights(schemes, zones);
   if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
-  if (paints !== undefined) checkPaintsHad(use, paints, had);
+  if (paints !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);
 }

@@ -2,16 +2,21 @@
 import type { Figure, OwnZone, Unit } from '../../model/sheets.js';
 import { type PartShare, partsOfFigure, readyMadeZones } from '../../model/zones.js';
 import type { CheckedSchemes } from './check-schemes.js';
+import type { CheckedSwaps } from './check-swaps.js';
 import type { NameBook } from './keep-names.js';
+import { holdsAt } from './open-swaps.js';
 
 interface Use {
   readonly units: readonly Unit[];
   readonly schemes: CheckedSchemes;
 }
 
-/** Paints that a scheme in use needs and that neither a pot nor an offer holds; each is told once. */
+/**
+ * Paints that a scheme in use needs, or that are used instead, and that neither a pot nor an offer holds; each is told
+ * once. What is swapped need not be there.
+ */
 export function checkPaintsHad(
-  { units, schemes: { sheet, book } }: Use,
+  { units, schemes: { sheet, book }, swaps }: Use & { readonly swaps: CheckedSwaps },
   paints: NameBook,
   had: ReadonlySet<string>,
 ): void {
@@ -21,10 +26,29 @@ export function checkPaintsHad(
     const scheme = row.scheme === undefined ? undefined : book?.find(row.scheme);
     const paint = row.paint === undefined ? undefined : paints.find(row.paint);
     if (paint === undefined || scheme === undefined || !inUse.has(scheme)) continue;
-    if (had.has(paint) || told.has(paint)) continue;
+    const isThere = had.has(paint) || told.has(paint);
+    if (isThere || isSwapped({ scheme, step: row.step ?? 0, paint }, swaps)) continue;
     told.add(paint);
     sheet.blame('paint-not-had', row, 'paint', { found: paint });
   }
+  tellInsteadNotHad(swaps, new Set([...had, ...told]));
+}
+
+/** A paint that a further row swaps in its turn need not be there either. */
+function tellInsteadNotHad({ sheet, entries }: CheckedSwaps, known: Set<string>): void {
+  const swapped = new Set(entries.map(({ paint }) => paint));
+  for (const { row, instead } of entries) {
+    if (known.has(instead) || swapped.has(instead)) continue;
+    known.add(instead);
+    sheet.blame('paint-not-had', row, 'instead', { found: instead });
+  }
+}
+
+function isSwapped(
+  use: { readonly scheme: string; readonly step: number; readonly paint: string },
+  { entries }: CheckedSwaps,
+): boolean {
+  return entries.some((swap) => holdsAt(swap, use) && (swap.paint === undefined || swap.paint === use.paint));
 }
 
 interface Painted extends Use {

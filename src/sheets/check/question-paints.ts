@@ -8,6 +8,7 @@ import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
 import type { SchemeSheet } from './open-schemes.js';
 import type { RowBase } from './open-sheet.js';
+import type { SwapEntry } from './open-swaps.js';
 
 /** Comparisons in one run; a shelf that asks for more has too many names for one slip to stand out. */
 const mostComparisons = 3_000_000;
@@ -17,6 +18,7 @@ type NamingSheet = PotSheet | PaintSheet | OfferSheet;
 interface Given {
   readonly book: NameBook;
   readonly schemes: SchemeSheet;
+  readonly swaps: readonly SwapEntry[];
   readonly pots: PotSheet;
   readonly paints: PaintSheet;
   readonly offers: OfferSheet;
@@ -26,8 +28,8 @@ interface Given {
  * A paint of its own that is alike by chance is told by a second sheet that names it. The sheets of paints and offers
  * may list what a maker sells, so there a paint is questioned only if the one that may be meant is not there itself.
  */
-export function questionPaints({ book, schemes, pots, paints, offers }: Given): void {
-  const used = paintsOf(schemes, book);
+export function questionPaints({ book, schemes, swaps, pots, paints, offers }: Given): void {
+  const used = new Set([...paintsOf(schemes, book), ...swaps.map(({ instead }) => instead)]);
   const named = [pots, paints, offers].map((sheet) => ({ sheet, rows: firstRows(sheet, book) }));
   let comparisons = 0;
   for (const { sheet, rows } of named) {

@@ -11,6 +11,7 @@ const namesFrom: Readonly<Partial<Record<SheetName, Readonly<Record<string, Shee
   pots: { paint: 'paints' },
   offers: { paint: 'paints', shop: 'shops' },
   schemes: { paint: 'paints' },
+  swaps: { scheme: 'schemes', paint: 'paints', instead: 'paints' },
   army: { figure: 'figures', scheme: 'schemes' },
   zones: { figure: 'figures' },
   log: { paint: 'paints', unit: 'army' },

@@ -5,7 +5,7 @@ import type { SheetName } from '../../model/words.js';
 export type ExampleRow = ReadonlyMap<string, string>;
 
 /**
- * The log stays without rows: it begins when the painting does. Codes are of the range that shops use inside their own
+ * The log stays without rows, as it begins when the painting does, and so do the swaps. Codes are of the range that shops use inside their own
  * walls (GS1 prefixes 200 to 299), so they name no product.
  */
 export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
@@ -90,6 +90,7 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     cart   | 2    | whole        | base coat      | Peat         | 1     |        |        |      |
     cart   | 3    | whole        | wash           | Soot wash    |       |        | 50     |      |
     cart   | 4    | whole        | drybrush       | Bone         |       |        |        |      |`),
+  swaps: [],
   army: rowsOf(`
     unit          | figure     | scheme | count | batch | done | priority
     first scouts  | hill scout | scouts | 10    |       | 2    | 1

@@ -13,6 +13,7 @@ const purposes: Readonly<Record<SheetName, string>> = {
   figures: 'The sculpts of your army, one row each.',
   zones: 'Names of your own for groups of parts.',
   schemes: 'The steps in which a figure is painted, one row each.',
+  swaps: 'What you use instead of a paint of the schemes.',
   army: 'Your units, one row each.',
   extras: 'What else is used up: brushes, flock, thinner.',
   log: 'What you used, as you paint. It lowers the pots, counts as progress, and weighings correct the estimate.',

@@ -1,0 +1,82 @@
+// Checks: the swaps sheet. In: its rows, books of paints and schemes. Out: the painter's swaps; slips are told.
+import type { Paint, Swap } from '../../model/sheets.js';
+import { stepsInWords } from './check-army.js';
+import type { CheckedSchemes } from './check-schemes.js';
+import { checkSwapsTogether } from './check-swaps-together.js';
+import type { NameBook } from './keep-names.js';
+import type { SwapEntry, SwapRow, SwapSheet } from './open-swaps.js';
+
+interface Given {
+  /** Undefined where paints cannot be looked up. */
+  readonly paints: NameBook | undefined;
+  readonly paintOf: ReadonlyMap<string, Paint>;
+  readonly schemes: CheckedSchemes;
+}
+
+export interface CheckedSwaps {
+  readonly sheet: SwapSheet;
+  readonly entries: readonly SwapEntry[];
+  readonly swaps: readonly Swap[];
+}
+
+/** Swaps whose row can be taken, in row order. */
+export function checkSwaps(sheet: SwapSheet, given: Given): CheckedSwaps {
+  const entries = sheet.rows.flatMap((row) => entryOf(sheet, row, given) ?? []);
+  checkSwapsTogether(sheet, entries, given);
+  return { sheet, entries, swaps: entries.map(swapOf) };
+}
+
+/** Undefined where a cell that it needs is not known or the row swaps nothing; both are told. */
+function entryOf(sheet: SwapSheet, row: SwapRow, { paints, schemes }: Given): SwapEntry | undefined {
+  const paint = findPaint(sheet, row, 'paint', paints);
+  const instead = findPaint(sheet, row, 'instead', paints);
+  const scheme = findScheme(sheet, row, schemes);
+  if (row.paint === undefined && row.step === undefined) {
+    if (!row.bad.includes('paint') && !row.bad.includes('step')) sheet.blame('swap-of-nothing', row, 'paint');
+    return undefined;
+  }
+  const isKnown = (written: string | undefined, name: string | undefined) =>
+    (written === undefined) === (name === undefined);
+  if (instead === undefined || !isKnown(row.paint, paint) || !isKnown(row.scheme, scheme)) return undefined;
+  if (paint === instead) {
+    sheet.blame('swap-for-itself', row, 'instead');
+    return undefined;
+  }
+  return { row, scheme, step: row.step, paint, instead };
+}
+
+function findPaint(
+  sheet: SwapSheet,
+  row: SwapRow,
+  key: 'paint' | 'instead',
+  paints: NameBook | undefined,
+): string | undefined {
+  const written = row[key];
+  if (written === undefined || paints === undefined) return undefined;
+  const paint = paints.find(written);
+  if (paint === undefined) sheet.blame('unknown-paint', row, key, { expected: paints.nearest(written) });
+  return paint;
+}
+
+function findScheme(sheet: SwapSheet, row: SwapRow, { book, steps }: CheckedSchemes): string | undefined {
+  if (row.scheme === undefined || book === undefined) return undefined;
+  const scheme = book.find(row.scheme);
+  if (scheme === undefined) {
+    sheet.blame('unknown-scheme', row, 'scheme', { expected: book.nearest(row.scheme) });
+    return undefined;
+  }
+  const numbers = steps.get(scheme);
+  if (row.step !== undefined && numbers !== undefined && !numbers.has(row.step))
+    sheet.blame('unknown-step', row, 'step', { expected: stepsInWords(numbers) });
+  return scheme;
+}
+
+function swapOf({ row, scheme, step, paint, instead }: SwapEntry): Swap {
+  return {
+    row: row.row,
+    ...(scheme === undefined ? {} : { scheme }),
+    ...(step === undefined ? {} : { step }),
+    ...(paint === undefined ? {} : { paint }),
+    instead,
+  };
+}
