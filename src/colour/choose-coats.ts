@@ -81,9 +81,12 @@ function reasonOf(
   return { ...reason, coatOpacity: top.opacity, ...(opacity && { opacity }) };
 }
 
-/** The owned paint over which the fewest coats would do, the nearest in colour of several; none where none saves one. */
+/**
+ * The owned paint over which the fewest coats would do, the nearest in colour of several; none where none saves one, nor of
+ * two coats, since the one that it takes itself is all that it could save.
+ */
 function findBetter(top: TopCoat, now: Cover, desk: Desk): CoatReason['better'] {
-  if (now.coats === 1) return undefined;
+  if (now.coats <= 2) return undefined;
   let best: { undercoat: string; coats: number; dE00: number } | undefined;
   for (const { paint, lab } of desk.undercoats) {
     if (top.over.some((one) => one.paint === paint)) continue;

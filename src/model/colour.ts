@@ -1,4 +1,5 @@
 // Model: what colours decide. In: nothing. Out: types of coats, undercoats, primers and what is owned instead.
+import type { ExactMinor } from './money.js';
 import type { Step } from './sheets.js';
 import type { Layer, Opacity } from './words.js';
 
@@ -28,7 +29,7 @@ export interface CoatReason {
   readonly coatOpacity?: number;
   /** CIEDE2000 between `over` and `under`. */
   readonly dE00: number;
-  /** The owned paint over which the fewest coats would do, where that is fewer. */
+  /** Of three coats or more: the owned paint over which the fewest would do, where that is fewer. */
   readonly better?: { readonly undercoat: string; readonly coats: number };
 }
 
@@ -81,4 +82,31 @@ export interface Instead {
   readonly paint: string;
   readonly toBuyMl: number;
   readonly by: readonly Substitute[];
+}
+
+/** A primer that is owned, on offer or in a scheme. */
+export interface PrimerCandidate {
+  readonly paint: string;
+  readonly owned: boolean;
+  /** Some scheme in use has it now. */
+  readonly inUse: boolean;
+  /** Without a colour the coats over it are the layers' defaults, and comparing it says little. */
+  readonly hasColour: boolean;
+}
+
+/** What the whole scheme on the whole army takes. */
+export interface PrimerTrial {
+  readonly coats: number;
+  readonly ml: number;
+  readonly useCost: { readonly exactMinor: ExactMinor; readonly atLeast: boolean };
+  readonly minutes: number;
+}
+
+export type ComparedPrimer = PrimerCandidate & PrimerTrial;
+
+export interface PrimerComparison {
+  /** Best first. */
+  readonly primers: readonly ComparedPrimer[];
+  /** Undefined where no two primers with a colour can be compared. */
+  readonly best: string | undefined;
 }
