@@ -1,17 +1,30 @@
 // The whole job on one screen: checked sheets in, plan out. Each line is a stage; a stage knows none of the others.
 import { overrideAssumptions } from './assumptions/override-assumptions.js';
 import { registry } from './assumptions/registry.js';
+import { applySwaps } from './colour/apply-swaps.js';
+import { comparePrimers } from './colour/compare-primers.js';
+import { decideCoats } from './colour/decide-coats.js';
+import { findInstead } from './colour/find-instead.js';
+import { listCandidates } from './colour/list-candidates.js';
+import { type Colours, openColours } from './colour/open-colours.js';
+import { suggestUndercoats } from './colour/suggest-undercoats.js';
 import { costArmy } from './cost/cost-army.js';
 import { pricesOfUse } from './cost/prices-of-use.js';
 import { addUpDemands, demandMl } from './estimate/add-up-demands.js';
 import { cutArmy } from './estimate/cut-army.js';
-import { estimateArmy, remainingNeeds } from './estimate/estimate-army.js';
+import { estimateArmy, measureFigures, remainingNeeds } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
 import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
-import type { Plan } from './model/plan.js';
+import { sumCoats, sumMl } from './estimate/sum-coats.js';
+import type { Assumptions } from './model/assumption.js';
+import type { CoatChoices } from './model/colour.js';
+import type { Estimate, Line, PaintStock, Plan } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
+import type { Buying } from './order/choose-counts.js';
 import { chooseOrder, placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
+import { drawFrontier, farthestDrawn } from './order/frontier/draw-frontier.js';
+import type { Market } from './order/list-wares.js';
 import { orderRestock } from './order/order-restock.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
 import { isOnOffer, openPrices } from './order/price-buying.js';
@@ -23,6 +36,9 @@ import { promiseRatios, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
+import { minutesOfLine } from './time/minutes-of-coat.js';
+import { planTime } from './time/plan-time.js';
+import { sumBrushMinutes } from './time/sum-brush-minutes.js';
 
 export { registry } from './assumptions/registry.js';
 export { openSolver } from './order/solver/open-solver.js';
@@ -36,14 +52,16 @@ export interface PlanOptions extends Search {
 }
 
 /** Plans an army on a day: how much paint, what is missing, what to buy, what it costs, how sure. Repeatable. */
-export async function planArmy(sheets: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
-  const { settings, paints, defaults } = sheets;
+export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
+  const sheets = applySwaps(given);
+  const { settings, paints } = sheets;
+  const colours = await openColours(paints.values());
   const assumed = overrideAssumptions(registry, settings.overrides);
-  const estimateFirst = () => estimateArmy(sheets, assumed);
+  const estimateFirst = () => estimateWork(sheets, { colours, assumptions: assumed }).estimate;
   const { beliefs, learned } = learnFromLog({ ...sheets, assumptions: assumed, estimateFirst });
   const { assumptions } = beliefs;
+  const { estimate, coats } = estimateWork(sheets, { colours, assumptions });
 
-  const estimate = estimateArmy(sheets, assumptions);
   const counted = takeStock(sheets, estimate.needs, assumptions);
   const drawing = { ...usualDrawing, draws: options.draws ?? usualDrawing.draws };
   const drawn = drawArmy({ estimate, stock: counted, beliefs }, drawing);
@@ -60,44 +78,99 @@ export async function planArmy(sheets: Sheets, today: IsoDate, options: PlanOpti
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl: promised.toBuyMl });
   const isRestocking = settings.restock === 'shelf';
   const restock = isRestocking ? await orderRestock({ stock, army: order }, market, buying) : undefined;
-
-  const ratioOf = promiseRatios(promised.toBuyMl, stock);
-  const missingOf = (needs: ReadonlyMap<string, number>) => findMissing(scaleNeeds(needs, ratioOf), stock);
-  const figureCount = sheets.army.reduce((total, { count }) => total + count, 0);
-  const demands = listDemands(estimate, assumptions);
-  const needsAt = addUpDemands([...demands, ...listDemandsAnew(estimate, assumptions)]);
-  const toBuyAt = (figures: number) => missingOf(needsAt(figures));
-  const stairs = await climbStairs({ toBuyAt, figures: figureCount, market, buying });
-
-  const planAgain = (finished: readonly number[]) => {
-    const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
-    return placeOrder(missingOf(remainingNeeds(estimateArmy(fewer, assumptions))), market, buying);
-  };
-  const promisedMl: typeof demandMl = (demand, paint, figures) =>
-    ratioOf(paint) * demandMl(demand, paint, figures);
-  const spending = { demands, demandMl: promisedMl, haveMl: haveMlOf(stock), market, buying, planAgain };
-  const budget = await spendBudget(options.budgetMinor, spending);
-
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl: openPrices(order, market), ...pricesOfUse(costs) });
 
+  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
+  const marginOf = promiseRatios(promised.toBuyMl, stock);
   return {
+    ...{ settings, paints, estimate, stock, order, restock, costs, ranges, promised, learned },
+    ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
+    ...(await askColours(table, marginOf)),
+    time: planTime(estimate, assumptions),
     date: settings.date ?? today,
-    settings,
-    paints,
-    figureCount,
-    estimate,
-    stock,
-    order,
-    restock,
-    stairs,
-    budget,
-    costs,
-    ranges,
-    promised,
-    learned,
+    figureCount: countFigures(sheets),
     cautions: findCautions(estimate, sheets),
     assumptions: [...assumptions.values()],
-    defaults,
+    defaults: sheets.defaults,
   };
 }
+
+/** What the further questions are asked of, once the army is planned. */
+interface Table {
+  readonly sheets: Sheets;
+  readonly colours: Colours;
+  readonly assumptions: Assumptions;
+  readonly market: Market;
+  readonly buying: Buying;
+  readonly estimate: Estimate;
+  readonly coats: CoatChoices;
+  readonly stock: readonly PaintStock[];
+}
+
+/** Promised need over likely need of a paint. */
+type MarginOf = (paint: string) => number;
+
+/** Areas first, then the coats that colours ask for on them, then the paint. */
+function estimateWork(sheets: Sheets, { colours, assumptions }: Pick<Table, 'colours' | 'assumptions'>) {
+  const figures = measureFigures(sheets, assumptions);
+  const coats = decideCoats(sheets, { areas: figures, colours, assumptions });
+  return { estimate: estimateArmy(sheets, assumptions, { figures, coats }), coats };
+}
+
+/** More figures and fewer: the staircase, and what a budget finishes, at the promise's margin. */
+async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: number | undefined) {
+  const { sheets, assumptions, market, buying, estimate, stock } = table;
+  const missingOf = (needs: ReadonlyMap<string, number>) => findMissing(scaleNeeds(needs, marginOf), stock);
+  const demands = listDemands(estimate, assumptions);
+  const needsAt = addUpDemands([...demands, ...listDemandsAnew(estimate, assumptions)]);
+  const toBuyAt = (figures: number) => missingOf(needsAt(figures));
+  const stairs = await climbStairs({ toBuyAt, figures: countFigures(sheets), market, buying });
+
+  const promisedMl: typeof demandMl = (demand, paint, figures) =>
+    marginOf(paint) * demandMl(demand, paint, figures);
+  const planAgain = (finished: readonly number[]) => {
+    const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
+    return placeOrder(missingOf(remainingNeeds(estimateWork(fewer, table).estimate)), market, buying);
+  };
+  const spending = { demands, demandMl: promisedMl, haveMl: haveMlOf(stock), market, buying, planAgain };
+  return { stairs, budget: await spendBudget(budgetMinor, spending) };
+}
+
+/** Other colours: beneath, as primer, instead of what is missing, and cash against colour difference. */
+async function askColours(table: Table, marginOf: MarginOf) {
+  const { sheets, colours, assumptions, market, buying, estimate, coats, stock } = table;
+  const { paints } = sheets;
+  const palette = { paints, colours, assumptions };
+  const minutesOf = (line: Line) => minutesOfLine(line, assumptions) * line.figures;
+  const undercoats = suggestUndercoats(sheets, {
+    ...palette,
+    choices: coats,
+    units: estimate.units,
+    minutesOf,
+  });
+  const primers = await comparePrimers(sheets, (changed) => tryPrimer(changed, table));
+
+  const haveMl = haveMlOf(stock);
+  const canBuy = isOnOffer(market);
+  const promised = scaleNeeds(remainingNeeds(estimate), marginOf);
+  const needs = [...promised].flatMap(([paint, ml]) => (ml > 0 ? [{ paint, ml }] : []));
+  const atHand = [...paints.keys()].filter((paint) => haveMl.has(paint) || canBuy(paint));
+  const reach = { needed: promised.keys(), atHand, limit: farthestDrawn };
+  const candidates = listCandidates(reach, palette);
+  const frontier = await drawFrontier({ needs, haveMl, candidates, market, buying });
+  return { undercoats, primers, instead: findInstead(stock, palette), frontier };
+}
+
+/** The whole army with another primer, as far as primers are compared. */
+async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
+  const { assumptions } = table;
+  const { estimate } = estimateWork(changed, table);
+  const stock = takeStock(changed, estimate.needs, assumptions);
+  const order = await priceNeeds(findShort(stock), market, buying);
+  const { useWhole } = costArmy(changed, { estimate, stock, order, restock: undefined });
+  const minutes = sumBrushMinutes(estimate, assumptions);
+  return { coats: sumCoats(estimate), ml: sumMl(estimate), useCost: useWhole, minutes };
+}
+
+const countFigures = ({ army }: Sheets): number => army.reduce((total, { count }) => total + count, 0);

@@ -1,48 +1,23 @@
 // Colour: which primer. In: sheets, and what the army takes with each primer. Out: all of them side by side, best first.
-import type { ExactMinor } from '../model/money.js';
+import type { ComparedPrimer, PrimerCandidate, PrimerComparison, PrimerTrial } from '../model/colour.js';
 import type { Sheets, Step } from '../model/sheets.js';
 import type { Container, Method } from '../model/words.js';
 import { listOwned } from './list-owned.js';
-
-/** A primer that is owned, on offer or in a scheme. */
-export interface PrimerCandidate {
-  readonly paint: string;
-  readonly owned: boolean;
-  /** Some scheme in use has it now. */
-  readonly inUse: boolean;
-  /** Without a colour the coats over it are the layers' defaults, and comparing it says little. */
-  readonly hasColour: boolean;
-}
-
-/** What the whole scheme on the whole army takes. */
-export interface PrimerTrial {
-  readonly coats: number;
-  readonly ml: number;
-  readonly useCost: { readonly exactMinor: ExactMinor; readonly atLeast: boolean };
-  readonly minutes: number;
-}
-
-export type ComparedPrimer = PrimerCandidate & PrimerTrial;
-
-export interface PrimerComparison {
-  /** Best first. */
-  readonly primers: readonly ComparedPrimer[];
-  /** Undefined where no two primers with a colour can be compared. */
-  readonly best: string | undefined;
-}
 
 /**
  * The army with each primer in turn, best first: least minutes, then fewest coats, least cost of use, least paint, name;
  * those without a colour last. `tryPrimer` plans changed sheets. Without a primer step in use nothing is compared.
  */
-export function comparePrimers(
+export async function comparePrimers(
   sheets: Sheets,
-  tryPrimer: (changed: Sheets) => PrimerTrial,
-): PrimerComparison {
+  tryPrimer: (changed: Sheets) => Promise<PrimerTrial>,
+): Promise<PrimerComparison> {
   const candidates = stepsInUse(sheets).some(isPrimerStep) ? listPrimers(sheets) : [];
-  const primers = candidates
-    .map((one) => ({ ...one, ...tryPrimer(withPrimer(sheets, one.paint)) }))
-    .sort(betterFirst);
+  const primers: ComparedPrimer[] = [];
+  for (const one of candidates) {
+    primers.push({ ...one, ...(await tryPrimer(withPrimer(sheets, one.paint))) });
+  }
+  primers.sort(betterFirst);
   const coloured = primers.filter(({ hasColour }) => hasColour);
   return { primers, best: coloured.length > 1 ? coloured[0]?.paint : undefined };
 }

@@ -5,8 +5,8 @@ import type { PaintStock } from '../model/plan.js';
 import type { Paint } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
 import type { Palette } from './cover-beneath.js';
-import { type FindNear, openNear, type Point } from './find-near.js';
-import { isClear } from './open-colours.js';
+import type { FindNear } from './find-near.js';
+import { nearByKind } from './near-by-kind.js';
 
 /**
  * For every paint of which something is to be bought: owned paints of the same kind of which the army leaves some over,
@@ -17,7 +17,7 @@ export function findInstead(stock: readonly PaintStock[], palette: Palette): Ins
   const spare = new Map(stock.filter(isSpare).map(({ paint, leftAfterMl }) => [paint, leftAfterMl]));
   const shelf: Shelf = {
     spare,
-    near: nearByKind([...spare.keys()], palette),
+    near: nearByKind(spare.keys(), palette),
     names: bookNames(spare.keys(), palette),
   };
   return stock
@@ -33,19 +33,6 @@ interface Shelf {
   readonly near: ReadonlyMap<string, FindNear>;
   /** Which spare paints go by a name. */
   readonly names: ReadonlyMap<string, readonly string[]>;
-}
-
-/** A search for each kind of paint; media and varnishes are not told apart by colour. */
-function nearByKind(names: readonly string[], { paints, colours }: Palette): Map<string, FindNear> {
-  const byKind = new Map<string, Point[]>();
-  for (const paint of names) {
-    const [found, lab] = [paints.get(paint), colours.labOf(paint)];
-    if (found === undefined || lab === undefined || isClear(found)) continue;
-    const alike = byKind.get(found.kind) ?? [];
-    alike.push({ paint, lab });
-    byKind.set(found.kind, alike);
-  }
-  return new Map([...byKind].map(([kind, points]) => [kind, openNear(points, colours.between)]));
 }
 
 function bookNames(names: Iterable<string>, { paints }: Palette): Map<string, string[]> {

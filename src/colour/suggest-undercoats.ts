@@ -1,6 +1,7 @@
 // Colour: an undercoat worth its coat. In: chosen coats, the work left, colours. Out: undercoats that save more than they cost.
 import type { CoatChoice, UndercoatAdvice } from '../model/colour.js';
-import type { Estimate, Job, Line } from '../model/plan.js';
+import { countUnits } from '../model/count-units.js';
+import type { Job, Line } from '../model/plan.js';
 import type { Sheets, Step } from '../model/sheets.js';
 import { mixCoat } from './cover-beneath.js';
 import {
@@ -22,7 +23,7 @@ export function suggestUndercoats(sheets: Sheets, weighing: Weighing): Undercoat
   const bench: Bench = { ...weighing, paints: sheets.paints, shelf: shelfOf(sheets, weighing) };
   const advice = new Map<string, UndercoatAdvice>();
   const stacks = new Map<CoatChoice, Stacked[]>();
-  for (const [job, units] of countJobs(weighing.units)) {
+  for (const [job, units] of countUnits(weighing.units)) {
     for (const step of sheets.schemes.get(job.scheme)?.steps ?? []) {
       const choice = bench.choices.get(step)?.get(job.figure);
       if (choice === undefined) continue;
@@ -56,12 +57,6 @@ function keyOf({ scheme, step, zone, layer, undercoat, ...one }: UndercoatAdvice
   const names = [...one.over, ...one.under].map(({ paint, share }) => `${paint} ${share}`);
   const coats = [one.undercoatCoats, one.coatsWithout, one.coatsWith];
   return [scheme, step, zone, layer, undercoat, ...coats, ...names].join('\n');
-}
-
-function countJobs(units: Estimate['units']): Map<Job, number> {
-  const counts = new Map<Job, number>();
-  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
-  return counts;
 }
 
 interface OneStep {

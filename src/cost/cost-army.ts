@@ -1,4 +1,6 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
+
+import { countUnits } from '../model/count-units.js';
 import { exactMinor } from '../model/money.js';
 import type { Order } from '../model/order.js';
 import type { Amount, Costs, Estimate, Job, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
@@ -12,8 +14,8 @@ import { shareCash } from './share-cash.js';
 export interface Priced {
   readonly estimate: Estimate;
   readonly stock: readonly PaintStock[];
-  readonly order: Order;
-  readonly restock: Order | undefined;
+  readonly order: Pick<Order, 'lines' | 'bills' | 'totalMinor'>;
+  readonly restock: Pick<Order, 'totalMinor'> | undefined;
 }
 
 /** Cost of use (paint put out and extras), cash to spend, the figures' own price. An empty army costs nothing. */
@@ -74,12 +76,6 @@ function costUnits(
     const figuresPriceMinor = each === undefined ? undefined : each * unit.count;
     return { unit, job, use: useOf(job), cashMinor: cash[index] ?? 0, figuresPriceMinor };
   });
-}
-
-function countUnits(units: readonly UnitCost[]): Map<Job, number> {
-  const counts = new Map<Job, number>();
-  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
-  return counts;
 }
 
 /** The unpainted figures; `at least` where one has no price. */

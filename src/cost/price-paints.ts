@@ -22,7 +22,11 @@ export interface PaintPrice {
  * nothing needs any more takes the price of the first supply that has one. Paint that neither a pot nor the order
  * gives has no price.
  */
-export function pricePaint(needMl: number, stock: PaintStock | undefined, order: Order): PaintPrice {
+export function pricePaint(
+  needMl: number,
+  stock: PaintStock | undefined,
+  order: Pick<Order, 'lines'>,
+): PaintPrice {
   const supplies = [...shelfSupplies(stock), ...orderSupplies(stock?.paint ?? '', order)];
   if (needMl === 0) return priceOf(supplies.find(({ perMl }) => perMl !== undefined)?.perMl, 1);
   const priced = useUp(needMl, supplies).filter(({ perMl }) => perMl !== undefined);
@@ -56,7 +60,7 @@ function shelfSupplies(stock: PaintStock | undefined): Supply[] {
   }));
 }
 
-function orderSupplies(paint: string, { lines }: Order): Supply[] {
+function orderSupplies(paint: string, { lines }: Pick<Order, 'lines'>): Supply[] {
   return lines
     .flatMap(({ pots }) => pots)
     .filter((pot) => pot.paint === paint)

@@ -7,7 +7,10 @@ import type { Estimate, Job } from '../model/plan.js';
  * The order's total over the units: each paint's pots by the units' share of the need, postage by the value of
  * goods. Rounded by largest remainder, so the units add up to the total. Nothing to buy gives zeros.
  */
-export function shareCash({ units, jobs, needs }: Estimate, order: Order): number[] {
+export function shareCash(
+  { units, jobs, needs }: Estimate,
+  order: Pick<Order, 'lines' | 'bills' | 'totalMinor'>,
+): number[] {
   const costOf = paintCosts(order);
   const goods = new Map(jobs.map((job) => [job, goodsOf(job, needs, costOf)]));
   // Goods that cost nothing still travel: then the postage goes by the need.
@@ -20,7 +23,7 @@ export function shareCash({ units, jobs, needs }: Estimate, order: Order): numbe
 }
 
 /** What the order spends on each paint, with the postage of its shop by the value of the goods. */
-function paintCosts({ lines, bills }: Order): Map<string, number> {
+function paintCosts({ lines, bills }: Pick<Order, 'lines' | 'bills'>): Map<string, number> {
   const withPostage = new Map(
     bills.map((bill) => [bill.shop, 1 + bill.postageMinor / (bill.goodsMinor || 1)]),
   );

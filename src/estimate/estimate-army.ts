@@ -2,6 +2,7 @@
 import { assume, logSpread } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { CoatChoices } from '../model/colour.js';
+import { countUnits } from '../model/count-units.js';
 import type { Estimate, FigureArea, Job, Line } from '../model/plan.js';
 import type { Sheets, Unit } from '../model/sheets.js';
 import type { Part } from '../model/zones.js';
@@ -26,8 +27,7 @@ export function estimateArmy(
     progress: trackProgress(sheets.log, sheets.army),
   });
   const units = sheets.army.map((unit) => ({ unit, job: jobOf(unit) }));
-  const unitsPerJob = new Map<Job, number>();
-  for (const { job } of units) unitsPerJob.set(job, (unitsPerJob.get(job) ?? 0) + 1);
+  const unitsPerJob = countUnits(units);
   return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob, paintsInUse(sheets)) };
 }
 

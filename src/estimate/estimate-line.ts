@@ -26,6 +26,7 @@ export function estimateLine(treatment: Treatment, painterSpread: number, size: 
     surface: treatment.surface,
     areaShare: treatment.areaShare,
     coats: treatment.coats,
+    ...(treatment.coatsBecause === undefined ? {} : { coatsBecause: treatment.coatsBecause }),
     thin: treatment.thin,
     mixShare: treatment.mixShare,
     sittings,

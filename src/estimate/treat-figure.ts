@@ -4,7 +4,7 @@
 import { usualMethod } from '../assumptions/layers.js';
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
 import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
-import type { CoatChoices } from '../model/colour.js';
+import type { CoatChoices, CoatReason } from '../model/colour.js';
 import type { FigureArea, Surface } from '../model/plan.js';
 import type { OwnZone, Paint, Step } from '../model/sheets.js';
 import type { Method } from '../model/words.js';
@@ -23,6 +23,8 @@ export interface Treatment {
   readonly surface: Surface;
   readonly areaShare: number;
   readonly coats: number;
+  /** Why so many, where colours decided it. */
+  readonly coatsBecause: CoatReason | undefined;
   readonly thin: number;
   /** This paint's share of what ends on one figure. */
   readonly onFigureMl: number;
@@ -66,6 +68,7 @@ export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Tre
       surface: surfaceOf(area.figure, covered),
       areaShare: way.areaShare,
       coats: way.coats,
+      coatsBecause: way.coatsBecause,
       thin: way.thin,
       onFigureMl: mixMl * share,
       ...lose(method, area, bench.assumptions),
@@ -90,6 +93,7 @@ export function shareLeftovers(treatments: readonly Treatment[]): Treatment[] {
 interface LayDown {
   readonly areaShare: number;
   readonly coats: number;
+  readonly coatsBecause: CoatReason | undefined;
   readonly thin: number;
   /** Names of the assumptions that filled a blank. */
   readonly defaulted: readonly string[];
@@ -104,7 +108,7 @@ function layDown(
   { paint, figure }: { readonly paint: string; readonly figure: string },
   { paints, assumptions, coats }: Workbench,
 ): LayDown {
-  const byColour = coats.get(step)?.get(figure);
+  const byColour = step.coats === undefined ? coats.get(step)?.get(figure) : undefined;
   const ownThin = step.thin ?? paints.get(paint)?.thin;
   const blanks: readonly [unknown, string][] = [
     [step.coats ?? byColour, `${step.layer} coats`],
@@ -113,11 +117,12 @@ function layDown(
   ];
   return {
     coats: step.coats ?? byColour?.coats ?? likely(assumptions, `${step.layer} coats`),
+    coatsBecause: byColour?.because,
     areaShare: step.areaShare ?? likely(assumptions, `${step.layer} area`) / 100,
     thin: ownThin ?? likely(assumptions, `${step.layer} thin`),
     defaulted: [
       ...blanks.filter(([given]) => given === undefined).map(([, name]) => name),
-      ...(step.coats === undefined ? (byColour?.inputs ?? []) : []),
+      ...(byColour?.inputs ?? []),
     ],
   };
 }

@@ -1,91 +1,17 @@
 // Model: the plan, what every stage hands on and the report draws. Lengths mm, films µm, areas cm2, volumes ml.
 // Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
 import type { Assumption, Mark } from './assumption.js';
+import type { Instead, PrimerComparison, UndercoatAdvice } from './colour.js';
+import type { Frontier } from './frontier.js';
 import type { ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
 import type { Learned, Promised, Ranges } from './ranges.js';
-import type { DefaultUsed, Figure, IsoDate, Paint, Settings, Unit } from './sheets.js';
-import type { Container, Layer, Method } from './words.js';
-import type { Part } from './zones.js';
+import type { DefaultUsed, IsoDate, Paint, Settings, Unit } from './sheets.js';
+import type { TimePlan } from './time.js';
+import type { Container } from './words.js';
+import type { Estimate, Job } from './work.js';
 
-/** Mark and main doubt of a result. */
-export interface Trust {
-  readonly mark: Mark;
-  /** Name of the assumption that causes most of the doubt; blank where every input is exact. */
-  readonly biggestDoubt: string;
-}
-
-/**
- * Which doubtful factors a surface rests on: shares of it, above 0 to 1, each with the assumptions that it goes with in
- * proportion. Shares sum to 1 unless the surface is empty.
- */
-export type Surface = readonly { readonly factors: readonly string[]; readonly share: number }[];
-
-/** One paint of one step on one zone, for some figures of a job. */
-export interface Line extends Trust {
-  /** How many figures it stands for. */
-  readonly figures: number;
-  readonly step: number;
-  readonly zone: string;
-  readonly layer: Layer;
-  readonly method: Method;
-  readonly paint: string;
-  /** The zone on one figure, before the area share. */
-  readonly areaCm2: number;
-  /** What the zone rests on; one object for all lines of a figure, scheme, step, zone and paint. */
-  readonly surface: Surface;
-  /** 0 to 1 */
-  readonly areaShare: number;
-  readonly coats: number;
-  readonly thin: number;
-  /** This paint's share of the mix, 0 to 1. */
-  readonly mixShare: number;
-  readonly sittings: number;
-  readonly onFigureMl: number;
-  /** What palette, brush, cup or nozzle keep. */
-  readonly leftoverMl: number;
-  readonly putOutMl: number;
-}
-
-/** A piece of work. Units alike in figure, scheme, count, batch and what is done share one, so it is computed once. */
-export interface Job {
-  readonly figure: string;
-  readonly scheme: string;
-  readonly count: number;
-  readonly batch: number;
-  readonly done: number;
-  /** One figure with its base. */
-  readonly areaCm2: number;
-  /** True while a step of the scheme is still to be done. */
-  readonly unfinished: boolean;
-  /** The whole scheme on every figure, in step order. */
-  readonly lines: readonly Line[];
-  /** What is still to be done, in the same order: the very lines that are untouched, others for the figures left. */
-  readonly remaining: readonly Line[];
-  /** Parts that no step but primer, wash and varnish reaches. */
-  readonly notPainted: readonly Part[];
-}
-
-/** Areas of one figure. */
-export interface FigureArea extends Trust {
-  readonly figure: Figure;
-  readonly parts: ReadonlyMap<Part, number>;
-  /** Body and kit, or hull. */
-  readonly wholeCm2: number;
-  readonly withBaseCm2: number;
-  /** Of the figure with its base. */
-  readonly surface: Surface;
-}
-
-/** Estimate stage: how much paint the work puts out. */
-export interface Estimate {
-  readonly figures: ReadonlyMap<string, FigureArea>;
-  readonly jobs: readonly Job[];
-  /** In the army sheet's order. */
-  readonly units: readonly { readonly unit: Unit; readonly job: Job }[];
-  /** Per paint, army wide. Every paint of a scheme in use has an entry, 0 where no figure has its zone. */
-  readonly needs: ReadonlyMap<string, { readonly wholeMl: number; readonly remainingMl: number }>;
-}
+export type { Estimate, FigureArea, Job, Line, Surface, Trust, UnitDemand } from './work.js';
 
 export type StockState = 'none owned' | 'short' | 'tight' | 'enough';
 
@@ -123,18 +49,6 @@ export interface PaintStock {
   /** `leftAfterMl` is under `keepMl`; a paint without a pot has a level only where the painter names one. */
   readonly runningLow: boolean;
   readonly mark: Mark;
-}
-
-/** What each figure of a unit asks for, in the order in which units are painted. */
-export interface UnitDemand {
-  readonly unit: string;
-  readonly priority: number;
-  readonly figures: number;
-  readonly batch: number;
-  /** Paint that each figure takes from the pots, by paint. */
-  readonly perFigureMl: ReadonlyMap<string, number>;
-  /** Paint that each sitting leaves over, by paint. */
-  readonly perSittingMl: ReadonlyMap<string, number>;
 }
 
 /** An amount and whether something in it had no price: then the true sum is higher. */
@@ -223,6 +137,13 @@ export interface Plan {
   /** What the order is made for. */
   readonly promised: Promised;
   readonly learned: Learned;
+  /** Coats of another colour beneath that save more than they cost. */
+  readonly undercoats: readonly UndercoatAdvice[];
+  readonly primers: PrimerComparison;
+  /** What may stand in for paints that are to be bought. */
+  readonly instead: readonly Instead[];
+  readonly frontier: Frontier;
+  readonly time: TimePlan;
   readonly cautions: readonly Caution[];
   readonly assumptions: readonly Assumption[];
   readonly defaults: readonly DefaultUsed[];

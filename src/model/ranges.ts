@@ -1,7 +1,8 @@
 // Model: how sure. What the draws say of needs, shelf, cost and cash, what the order promises, what weighings taught.
 // Volumes ml of usable paint; `...Minor` minor units, unrounded where a range.
-import type { Job } from './plan.js';
+
 import type { IsoDate } from './sheets.js';
+import type { Job } from './work.js';
 
 /** One time in ten less than `low` (P10), one time in ten more than `high` (P90). */
 export interface Range {

@@ -1,7 +1,8 @@
 // Model: how long the work takes. Every number is minutes unless its name says otherwise; likely values.
-import type { Job } from './plan.js';
+
 import type { Unit } from './sheets.js';
 import type { Layer } from './words.js';
+import type { Job } from './work.js';
 
 /** Minutes with their P10 and P90. */
 export interface MinuteRange {

@@ -41,7 +41,7 @@ export async function priceNeeds(
   needs: readonly OrderNeed[],
   market: Market,
   buying: Buying,
-): Promise<Pick<Order, 'lines' | 'totalMinor' | 'aboveBestMinor'>> {
+): Promise<ReturnType<typeof writeOrder>> {
   const { within } = splitNeeds(needs, measureSupply(market));
   return writeOrder(await cheapestCounts(within, market, besides(buying)), within, market);
 }

@@ -1,6 +1,7 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
-import type { Estimate, Job, PaintStock, Surface } from '../model/plan.js';
+import { countUnits } from '../model/count-units.js';
+import type { Estimate, PaintStock, Surface } from '../model/plan.js';
 import type { Container } from '../model/words.js';
 import { type Beliefs, type Drawing, type DrawnFactor, drawFactors } from './draw-factors.js';
 import { type DrawnShelf, drawShelf, openGains } from './draw-shelf.js';
@@ -85,11 +86,4 @@ function termsByPaint({ jobs, units }: Estimate): Map<string, TermSum> {
     }
   }
   return sums;
-}
-
-/** How many units share each job. */
-export function countUnits(units: Estimate['units']): Map<Job, number> {
-  const counts = new Map<Job, number>();
-  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
-  return counts;
 }

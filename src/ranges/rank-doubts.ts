@@ -1,10 +1,11 @@
 // Ranges: what causes the doubt, and what would settle most of it. In: drawn army, what its lack is worth. Out: factors and
 // remedies by the share of the spread that each causes.
 
+import { countUnits } from '../model/count-units.js';
 import type { Estimate } from '../model/plan.js';
 import type { Doubt, Remedy } from '../model/ranges.js';
 import type { Method } from '../model/words.js';
-import { countUnits, type DrawnArmy, type DrawnPaint } from './draw-army.js';
+import type { DrawnArmy, DrawnPaint } from './draw-army.js';
 import type { DrawnFactor } from './draw-factors.js';
 import { shareOfSpread } from './sum-up-draws.js';
 

@@ -1,8 +1,9 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
+import { countUnits } from '../model/count-units.js';
 import type { Estimate, Job } from '../model/plan.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
-import { countUnits, type DrawnArmy } from './draw-army.js';
+import type { DrawnArmy } from './draw-army.js';
 import { sumTerms, type Terms } from './list-terms.js';
 import { chanceMet } from './promise-needs.js';
 import { rankDoubts, rankPaintDoubts, rankRemedies } from './rank-doubts.js';

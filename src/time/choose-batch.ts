@@ -15,9 +15,8 @@ export interface Bench {
   /** Batches begun, in painting order. */
   readonly open: OpenBatch[];
   readonly waiting: { readonly brush: Queue; readonly spray: Queue };
-  /** Batches of each unit that are not finished yet. */
+  /** Batches of each unit begun that are not finished yet. */
   readonly unfinished: Map<Unit, number>;
-  readonly batchesOf: ReadonlyMap<Unit, number>;
   /** The palette that is being sprayed; undefined while brushes are in use. */
   spraying: string | undefined;
 }
@@ -25,9 +24,7 @@ export interface Bench {
 /** A bench with nothing begun. */
 export function openBench(works: readonly UnitWork[]): Bench {
   const waiting = { brush: queueBatches(works, false), spray: queueBatches(works, true) };
-  const count = ({ alike }: UnitWork): number => alike.reduce((sum, { batches }) => sum + batches, 0);
-  const batchesOf = new Map(works.map((work) => [work.unit, count(work)]));
-  return { open: [], waiting, unfinished: new Map(), batchesOf, spraying: undefined };
+  return { open: [], waiting, unfinished: new Map(), spraying: undefined };
 }
 
 /**
@@ -99,9 +96,9 @@ export function soonestReady(bench: Bench, clock: Clock, wanted?: Wanted): numbe
 }
 
 /** Takes a batch out of its queue and among those begun. */
-function begin({ open, waiting, unfinished, batchesOf }: Bench, batch: OpenBatch): void {
+function begin({ open, waiting, unfinished }: Bench, batch: OpenBatch): void {
   (nextRound(batch)?.pass.spray === true ? waiting.spray : waiting.brush).take();
-  if (!unfinished.has(batch.unit)) unfinished.set(batch.unit, batchesOf.get(batch.unit) ?? 0);
+  if (!unfinished.has(batch.unit)) unfinished.set(batch.unit, batch.batchesOfUnit);
   const after = open.findIndex((one) => comparePlaces(batch, one) < 0);
   open.splice(after < 0 ? open.length : after, 0, batch);
 }

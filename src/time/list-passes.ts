@@ -13,6 +13,8 @@ interface Application {
   readonly line: Line;
   readonly figures: number;
   readonly palette: string;
+  /** Minutes of one coat on one figure. */
+  readonly coatMin: number;
 }
 
 /**
@@ -21,7 +23,7 @@ interface Application {
  */
 export function listPasses(lines: readonly Line[], assumptions: Assumptions): Pass[] {
   const setUp = new Set<string>();
-  return groupApplications(lines).flatMap((group) => {
+  return groupApplications(lines, assumptions).flatMap((group) => {
     const fresh = new Set<string>();
     let setupMin = 0;
     for (const { line, palette } of group) {
@@ -35,9 +37,9 @@ export function listPasses(lines: readonly Line[], assumptions: Assumptions): Pa
 }
 
 /** Applications that go over the same figures together: one layer of one step, sprayed or not. */
-function groupApplications(lines: readonly Line[]): Application[][] {
+function groupApplications(lines: readonly Line[], assumptions: Assumptions): Application[][] {
   const groups = new Map<string, Application[]>();
-  for (const one of mergeMixes(lines)) {
+  for (const one of mergeMixes(lines, assumptions)) {
     const { step, layer, method } = one.line;
     const key = `${step}\n${layer}\n${isSpray(method)}\n${one.figures}`;
     const group = groups.get(key);
@@ -48,7 +50,7 @@ function groupApplications(lines: readonly Line[]): Application[][] {
 }
 
 /** A mix is one application. Where the log counts its paints apart, it goes over every figure that lacks one of them. */
-function mergeMixes(lines: readonly Line[]): Application[] {
+function mergeMixes(lines: readonly Line[], assumptions: Assumptions): Application[] {
   const mixes = new Map<string, Line[]>();
   for (const line of lines) {
     const key = `${line.step}\n${line.zone}\n${line.layer}\n${line.method}`;
@@ -60,7 +62,10 @@ function mergeMixes(lines: readonly Line[]): Application[] {
     const [line] = mix;
     if (line === undefined) return [];
     const figures = mix.reduce((most, one) => Math.max(most, one.figures), 0);
-    return [{ line, figures, palette: [line.method, ...mix.map(({ paint }) => paint)].join('\n') }];
+    const palette = [line.method, ...mix.map(({ paint }) => paint)].join('\n');
+    const { layer, method } = line;
+    const coatMin = minutesOfCoat({ layer, method, paintedCm2: line.areaCm2 * line.areaShare }, assumptions);
+    return [{ line, figures, palette, coatMin }];
   });
 }
 
@@ -73,8 +78,9 @@ function passesOf(group: readonly Application[], setup: Setup, assumptions: Assu
   const [first] = group;
   if (first === undefined) return [];
   const { step, layer, method } = first.line;
-  const most = Math.min(mostCoats, Math.ceil(Math.max(...group.map(({ line }) => line.coats))));
-  return Array.from({ length: most }, (_, index) => ({
+  const most = group.reduce((coats, { line }) => Math.max(coats, line.coats), 0);
+  const driesMin = likely(assumptions, `${layer} dries`);
+  return Array.from({ length: Math.min(mostCoats, Math.ceil(most)) }, (_, index) => ({
     step,
     layer,
     coat: index + 1,
@@ -82,18 +88,16 @@ function passesOf(group: readonly Application[], setup: Setup, assumptions: Assu
     zones: group.filter(({ line }) => line.coats > index).map(({ line }) => line.zone),
     palette: setup.palette,
     figures: first.figures,
-    brushMinPerFigure: minutesOfPass(group, index, assumptions),
+    brushMinPerFigure: minutesOfPass(group, index),
     setupMin: index === 0 ? setup.setupMin : 0,
-    driesMin: likely(assumptions, `${layer} dries`),
+    driesMin,
   }));
 }
 
-function minutesOfPass(group: readonly Application[], index: number, assumptions: Assumptions): number {
+function minutesOfPass(group: readonly Application[], index: number): number {
   const isLast = index === mostCoats - 1;
-  return group.reduce((sum, { line }) => {
+  return group.reduce((sum, { line, coatMin }) => {
     const left = Math.max(0, line.coats - index);
-    const coats = isLast ? left : Math.min(1, left);
-    const paintedCm2 = line.areaCm2 * line.areaShare;
-    return sum + coats * minutesOfCoat({ ...line, paintedCm2 }, assumptions);
+    return sum + coatMin * (isLast ? left : Math.min(1, left));
   }, 0);
 }

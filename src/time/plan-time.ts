@@ -1,19 +1,20 @@
 // Time: how long the army takes, the whole stage. In: the estimate, assumptions. Out: minutes, batches, evenings.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import { countUnits } from '../model/count-units.js';
 import type { Estimate, Job } from '../model/plan.js';
 import type { JobTime, MinuteRange, TimePlan } from '../model/time.js';
 import { type FilledEvenings, fillEvenings } from './fill-evenings.js';
 import type { UnitWork } from './queue-batches.js';
 import { rangeMinutes } from './range-minutes.js';
-import { cutBatches, timeJob } from './time-job.js';
+import { cutBatches, timeJobs } from './time-job.js';
 
 /**
  * Brush time, setup, waiting and evenings of the work still to be done, by one painter, units by priority and then by
  * row. Worked out once for each job, however many units share it. An army without work takes no time and no evening.
  */
 export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): TimePlan {
-  const times = new Map(jobs.map((job) => [job, timeJob(job, assumptions)]));
+  const times = timeJobs(jobs, assumptions);
   const unitsPerJob = countUnits(units);
   const total = (of: (time: JobTime) => number): number =>
     [...times].reduce((sum, [job, time]) => sum + of(time) * (unitsPerJob.get(job) ?? 0), 0);
@@ -35,12 +36,6 @@ export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): T
       return time === undefined ? [] : [{ unit, time, doneOnEvening: filled.doneOn.get(unit) }];
     }),
   };
-}
-
-function countUnits(units: Estimate['units']): ReadonlyMap<Job, number> {
-  const counts = new Map<Job, number>();
-  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
-  return counts;
 }
 
 /** Units with work before them, in painting order; units of one job share its batches. */

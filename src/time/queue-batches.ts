@@ -12,6 +12,8 @@ export interface UnitWork {
 /** A batch under way: what it has before it, and when it may go on. */
 export interface OpenBatch {
   readonly unit: Unit;
+  /** How many batches the unit has to begin with. */
+  readonly batchesOfUnit: number;
   /** Place of the unit, then of the batch within it: lower is painted first. */
   readonly place: readonly [unit: number, batch: number];
   readonly rounds: readonly BatchRound[];
@@ -57,9 +59,10 @@ function* drawBatches(works: readonly UnitWork[], spray: boolean): Generator<Ope
       const [round] = rounds;
       const last = first + batches;
       if (round !== undefined && round.pass.spray === spray) {
+        const batchesOfUnit = alike.reduce((sum, one) => sum + one.batches, 0);
         for (let batch = first; batch < last; batch++) {
           const begin = { next: 0, left: round.figures, readyAt: 0, paintOut: '' };
-          yield { unit, place: [unitPlace, batch], rounds, ...begin };
+          yield { unit, batchesOfUnit, place: [unitPlace, batch], rounds, ...begin };
         }
       }
       first = last;

@@ -2,7 +2,7 @@
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { Job } from '../model/plan.js';
-import type { BatchTime, JobTime, Pass } from '../model/time.js';
+import type { BatchTime, JobTime, MinuteRange, Pass } from '../model/time.js';
 import { findSmallestBatch } from './find-smallest-batch.js';
 import { listPasses } from './list-passes.js';
 import { rangeMinutes } from './range-minutes.js';
@@ -19,19 +19,46 @@ export interface AlikeBatches {
   readonly rounds: readonly BatchRound[];
 }
 
+/** What jobs of one figure, scheme and progress share, however many figures they have. */
+interface Recipe {
+  readonly brushPerFigure: MinuteRange;
+  readonly passes: readonly Pass[];
+}
+
 /**
- * What a job still takes, and what one of its figures takes in all. A finished job has no passes and takes nothing;
- * its minutes per figure stay.
+ * Times jobs. What a job still takes, and what one of its figures takes in all: a finished job has no passes and takes
+ * nothing, its minutes per figure stay.
  */
-export function timeJob(job: Job, assumptions: Assumptions): JobTime {
-  const passes = listPasses(job.remaining, assumptions);
+export function timeJobs(jobs: readonly Job[], assumptions: Assumptions): ReadonlyMap<Job, JobTime> {
+  const recipeOf = rememberRecipes(assumptions);
+  const longMin = likely(assumptions, 'long drying');
+  return new Map(jobs.map((job) => [job, timeJob(job, recipeOf(job), longMin)]));
+}
+
+/** The log may have taken a job's figures apart; else only their number tells it from others of its recipe. */
+function rememberRecipes(assumptions: Assumptions): (job: Job) => Recipe {
+  const known = new Map<string, Recipe>();
+  return (job) => {
+    const { figure, scheme, done, count, lines, remaining } = job;
+    const isWhole = remaining.every(({ figures }) => figures === count);
+    const key = `${figure}\n${scheme}\n${done}\n${remaining.length}`;
+    const same = isWhole ? known.get(key) : undefined;
+    if (same !== undefined)
+      return { ...same, passes: same.passes.map((pass) => ({ ...pass, figures: count })) };
+    const brushPerFigure = rangeMinutes([{ lines, times: () => 1 }], assumptions);
+    const recipe = { brushPerFigure, passes: listPasses(remaining, assumptions) };
+    if (isWhole) known.set(key, recipe);
+    return recipe;
+  };
+}
+
+function timeJob(job: Job, { brushPerFigure, passes }: Recipe, longMin: number): JobTime {
   const batches: readonly BatchTime[] = cutBatches(passes, job.batch).map(({ batches, rounds }) => ({
     batches,
     ...timeBatch(rounds),
   }));
   const sum = (of: (batch: BatchTime) => number): number =>
     batches.reduce((total, batch) => total + of(batch) * batch.batches, 0);
-  const brushPerFigure = rangeMinutes([{ lines: job.lines, times: () => 1 }], assumptions);
   return {
     job,
     brushMinPerFigure: brushPerFigure.likely,
@@ -43,7 +70,7 @@ export function timeJob(job: Job, assumptions: Assumptions): JobTime {
     passes,
     batches,
     smallestBatchWithoutWaiting: findSmallestBatch(passes),
-    smallestBatchBetweenLongDrying: findSmallestBatch(passes, likely(assumptions, 'long drying')),
+    smallestBatchBetweenLongDrying: findSmallestBatch(passes, longMin),
   };
 }
 
