@@ -57,6 +57,16 @@ describe('the sample army', () => {
     expect(new Set(plan.order.lines.map(({ shop }) => shop)).size).toBe(2);
   });
 
+  it('has a log that teaches, a substitute for what no shop sells, an undercoat worth its coat and a choice of primers', () => {
+    expect(plan.learned.weighings.length).toBeGreaterThanOrEqual(3);
+    expect(plan.assumptions.filter(({ mark }) => mark === 'weighed').length).toBeGreaterThan(0);
+    expect(plan.instead.find(({ paint }) => paint === 'Duckweed green')?.by.length).toBeGreaterThan(0);
+    expect(plan.undercoats.length).toBeGreaterThan(0);
+    expect(plan.primers.best).toBeDefined();
+    const cash = plan.frontier.points.map(({ cashMinor }) => cashMinor);
+    expect(new Set(cash).size).toBeGreaterThan(2);
+  });
+
   it('leaves no part of a figure unpainted', () => {
     expect(plan.estimate.jobs.flatMap(({ notPainted }) => notPainted)).toEqual([]);
   });

@@ -2,7 +2,7 @@
 // code with src and runs in a process of its own. The script follows the documented formulas: bare skin by Du Bois &
 // Du Bois 1916 at the eye level of Drillis & Contini 1966, parts by Lund & Browder 1944, wet film over area as in
 // ISO 3233-3, ellipses by Ramanujan 1914; factors of dress, build and kit as measured on open 3D models; films,
-// losses and usable shares from memory. Left to other tests: prices, the log, shelf levels.
+// losses and usable shares from memory. Left to other tests: prices, the log, coats by colour, the promise, shelf levels.
 import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -10,6 +10,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
+import type { Sheets } from '../../src/model/sheets.js';
 import { planArmy, registry } from '../../src/plan-army.js';
 import { readSheets } from '../../src/sheets/read-sheets.js';
 
@@ -34,10 +35,19 @@ interface Second {
 const computeAgain = (folder: string): Second =>
   JSON.parse(execFileSync(process.execPath, [script, folder], { encoding: 'utf8' }));
 
+/** The sample as the script reads it: without its log. */
+const plainSample = copySample('plain');
+
 async function planOf(path: string): Promise<Plan> {
   const { sheets, problems } = await readSheets(path, { assumptions: registry, today });
   if (sheets === undefined) throw new Error(JSON.stringify(problems, undefined, 2));
-  return planArmy(sheets, today);
+  return planArmy(withoutColoursAndLog(sheets), today, { draws: 100 });
+}
+
+/** Without hex the layers' own coats stand, which the script knows. */
+function withoutColoursAndLog(sheets: Sheets): Sheets {
+  const paints = [...sheets.paints].map(([name, { hex: _, ...paint }]) => [name, paint] as const);
+  return { ...sheets, paints: new Map(paints), log: [] };
 }
 
 /** Ends of the two computations that differ by more than a billionth, by name; none where all agree. */
@@ -47,7 +57,6 @@ function disagreements(plan: Plan, { paints, units }: Second): string[] {
     [`${paint}: whole scheme`, again.wholeMl, plan.estimate.needs.get(paint)?.wholeMl ?? 0],
     [`${paint}: need`, again.needMl, stock.get(paint)?.needMl],
     [`${paint}: have`, again.haveMl, stock.get(paint)?.haveMl],
-    [`${paint}: to buy`, again.toBuyMl, stock.get(paint)?.toBuyMl],
   ]);
   const areas = units.map(({ unit, areaCm2 }, index): [string, number, number | undefined] => [
     `${unit}: area`,
@@ -69,7 +78,7 @@ function expectAlike(plan: Plan, again: Second): void {
 }
 
 describe('the sample, computed twice', () => {
-  const again = computeAgain(sample);
+  const again = computeAgain(plainSample);
 
   it.each([sample, `${sample}.xlsx`])('needs, shelf, what to buy and areas agree: %#', async (path) => {
     expectAlike(await planOf(path), again);
@@ -91,12 +100,18 @@ describe('the sample, computed twice', () => {
   });
 });
 
+function copySample(name: string): string {
+  const folder = join(dayFolder, name);
+  cpSync(sample, folder, { recursive: true });
+  rmSync(join(folder, 'log.csv'));
+  return folder;
+}
+
 /** Rewrites one sheet of the sample; throws where there is nothing to rewrite. */
 type Edit = readonly [sheet: string, from: string | RegExp, to: string];
 
 function changeSample(name: string, edits: readonly Edit[]): string {
-  const folder = join(dayFolder, name);
-  cpSync(sample, folder, { recursive: true });
+  const folder = copySample(name);
   for (const [sheet, from, to] of edits) {
     const file = join(folder, `${sheet}.csv`);
     const text = readFileSync(file, 'utf8');
@@ -190,7 +205,7 @@ describe('the sample with changes, computed twice', () => {
   it.each(variants)('%s', async (name, edits) => {
     const folder = changeSample(name, edits);
     const again = computeAgain(folder);
-    expect(again).not.toEqual(computeAgain(sample));
+    expect(again).not.toEqual(computeAgain(plainSample));
     expectAlike(await planOf(folder), again);
   });
 });
