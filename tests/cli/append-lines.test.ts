@@ -5,12 +5,39 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFil
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { appendLines } from '../../src/cli/append-lines.js';
 import { makeFolder } from './run-halfpot.js';
 
 const root = makeFolder();
 const script = fileURLToPath(new URL('./append-many.mjs', import.meta.url));
+const compiled = makeFolder();
+const module = join(compiled, 'cli/append-lines.js');
+
+/** The program is built as one file; the writers need this part of it alone. */
+beforeAll(() => {
+  writeFileSync(join(compiled, 'package.json'), '{ "type": "module" }');
+  const root = fileURLToPath(new URL('../..', import.meta.url));
+  const options = [
+    '--ignoreConfig',
+    '--noCheck',
+    '--module',
+    'nodenext',
+    '--target',
+    'es2023',
+    '--rootDir',
+    'src',
+  ];
+  const args = [
+    'node_modules/typescript/bin/tsc',
+    ...options,
+    '--outDir',
+    compiled,
+    'src/cli/append-lines.ts',
+  ];
+  const { stdout } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
+  if (!existsSync(module)) throw new Error(stdout);
+});
 
 interface Writer {
   readonly name: string;
@@ -20,7 +47,7 @@ interface Writer {
 }
 
 function startWriter(path: string, name: string, letters: number, more: readonly string[] = []): Writer {
-  const child = spawn(process.execPath, [script, path, name, String(letters), ...more], {
+  const child = spawn(process.execPath, [script, module, path, name, String(letters), ...more], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const writer: Writer = { name, child, said: 0 };
@@ -113,6 +140,7 @@ describe('lines at the end of a file', () => {
         `trap '' XFSZ; ulimit -f 1; exec "$0" "$@" 1>/dev/null`,
         process.execPath,
         script,
+        module,
         path,
         'a',
         '600',

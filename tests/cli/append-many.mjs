@@ -1,9 +1,11 @@
 // Adds lines to a file as fast as it can, until it is killed: a writer for the tests.
-// `append-many.mjs FILE NAME LETTERS [MOST [START]]`: at most so many lines, from that time on (ms since 1970).
+// `append-many.mjs MODULE FILE NAME LETTERS [MOST [START]]`: by the appendLines of that module; at most so many lines, from
+// that time on (ms since 1970).
 import { setTimeout as wait } from 'node:timers/promises';
-import { appendLines } from '../../dist/cli/append-lines.js';
+import { pathToFileURL } from 'node:url';
 
-const [path, name, letters, most = 'Infinity', start = '0'] = process.argv.slice(2);
+const [module, path, name, letters, most = 'Infinity', start = '0'] = process.argv.slice(2);
+const { appendLines } = await import(pathToFileURL(module).href);
 const filler = 'x'.repeat(Number(letters));
 const header = Buffer.from('name,count,filler,end\n');
 

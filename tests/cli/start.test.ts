@@ -23,6 +23,7 @@ const csvNames = [
   'schemes.csv',
   'settings.csv',
   'shops.csv',
+  'swaps.csv',
   'zones.csv',
 ];
 
