@@ -7,22 +7,14 @@ import type { Learned, Weighing } from '../../model/ranges.js';
 import type { LogRow } from '../../model/sheets.js';
 import type { Beliefs } from '../draw-factors.js';
 import { factorsOf } from '../list-terms.js';
-import { openPutOut } from '../put-out.js';
-import { isExact, type TwoPiece, twoPieceOf, valueAt } from '../two-piece.js';
+import { isExact, twoPieceOf, valueAt } from '../two-piece.js';
 import { fitSlope } from './fit-slope.js';
 import { type Matched, type MatchInputs, matchLog } from './match-log.js';
-import { type Normal, type Predicted, rootOf, solveNormal } from './solve-normal.js';
+import { type Factor, openPrediction } from './predict-use.js';
+import { deviationsOf, type Normal, rootOf, solveNormal } from './solve-normal.js';
 
 /** A factor counts as weighed once the log has taken a twentieth off its spread. */
 const sharpened = 0.95;
-
-/** Slopes are taken this far to both sides of a deviate, which evens out the bend at the median of a two-piece spread. */
-const slopeStep = 0.25;
-
-interface Factor {
-  readonly name: string;
-  readonly piece: TwoPiece;
-}
 
 /** The log, and what it is held against. */
 interface LessonInputs extends Omit<MatchInputs, 'estimate'> {
@@ -39,7 +31,9 @@ interface Lesson {
 /**
  * Film, transfer, leftover, painter, surface and density of every row are updated together, in normal deviates of their
  * two-piece lognormals: the normal-normal update of their logs, named so because a product of lognormals is linear there.
- * A row's error is the scale's and the difference between batches. Without rows that teach, all stays as it was.
+ * A row's error is the scale's and the difference between batches. The likely values are those whose formula agrees best
+ * with prior and rows; the draws lie about a centre a little off them, where the bent halves even out to what was weighed.
+ * Without rows that teach, all stays as it was.
  */
 export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Lesson {
   const { assumptions } = given;
@@ -52,17 +46,22 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
   const matched = matchLog(log, { ...given, estimate });
   if (matched.length === 0) return nothing;
   const factors = listFactors(matched, estimate.figures, assumptions);
-  const predict = predictor(matched, factors, { assumptions, figures: estimate.figures });
+  const { atMedians, overSpread } = openPrediction(matched, factors, {
+    assumptions,
+    figures: estimate.figures,
+  });
   const measure = (predicted: readonly number[]) =>
     matched.map((one, at) => ({
       value: one.usedMl,
       deviation: errorMl(one, predicted[at] ?? 0, assumptions),
     }));
-  const normal = solveNormal(factors.length, predict, measure);
-  const expected = predict(factors.map(() => 0)).values;
+  const normal = solveNormal(factors.length, overSpread, measure);
+  const medians = solveNormal(factors.length, atMedians, measure).mean;
+  const [none, whole] = [factors.map(() => 0), factors.map(() => 1)];
+  const expected = atMedians(none, whole).values;
   return {
     beliefs: {
-      assumptions: sharpen(assumptions, factors, { normal, matched, figures: estimate.figures }),
+      assumptions: sharpen(assumptions, factors, { normal, medians, matched, figures: estimate.figures }),
       joint: {
         names: factors.map(({ name }) => name),
         priors: factors.map(({ piece }) => piece),
@@ -97,49 +96,10 @@ function namesOf({ terms, densityName }: Matched, figures: Figures): Set<string>
   return densityName === undefined ? names : names.add(densityName);
 }
 
-/** Predicts every row at any deviates, through the very formula of the draws: one draw at them, two beside each. */
-function predictor(
-  matched: readonly Matched[],
-  factors: readonly Factor[],
-  { assumptions, figures }: { readonly assumptions: Assumptions; readonly figures: Figures },
-): (deviates: readonly number[]) => Predicted {
-  const draws = 1 + 2 * factors.length;
-  return (deviates) => {
-    const columns = new Map(
-      factors.map(({ name, piece }, at) => {
-        const z = deviates[at] ?? 0;
-        const column = new Float64Array(draws).fill(valueAt(piece, z));
-        column[1 + 2 * at] = valueAt(piece, z - slopeStep);
-        column[2 + 2 * at] = valueAt(piece, z + slopeStep);
-        return [name, column] as const;
-      }),
-    );
-    const putOut = openPutOut({ assumptions, figures, columnOf: (name) => columns.get(name), draws });
-    const rows = matched.map(({ terms, densityName }) =>
-      inGrams(putOut(terms), densityName === undefined ? undefined : columns.get(densityName), {
-        usual: densityName === undefined ? 1 : likely(assumptions, densityName),
-      }),
-    );
-    return {
-      values: rows.map((row) => row[0] ?? 0),
-      slopes: rows.map((row) =>
-        factors.map((_, at) => ((row[2 + 2 * at] ?? 0) - (row[1 + 2 * at] ?? 0)) / (2 * slopeStep)),
-      ),
-    };
-  };
-}
-
-/** What the scale shows for some ml, told in ml of the usual density, as the row's own grams are. */
-function inGrams(
-  ml: Float64Array,
-  density: Float64Array | undefined,
-  { usual }: { usual: number },
-): Float64Array {
-  return density === undefined ? ml : ml.map((value, draw) => (value * (density[draw] ?? usual)) / usual);
-}
-
 interface Update {
   readonly normal: Normal;
+  /** Deviates of the likely values. */
+  readonly medians: readonly number[];
   readonly matched: readonly Matched[];
   readonly figures: Figures;
 }
@@ -148,20 +108,22 @@ interface Update {
 function sharpen(
   assumptions: Assumptions,
   factors: readonly Factor[],
-  { normal, matched, figures }: Update,
+  { normal, medians, matched, figures }: Update,
 ): Assumptions {
   const updated = new Map(assumptions);
   const namesOfRows = matched.map((one) => namesOf(one, figures));
+  const deviations = deviationsOf(normal.covariance);
   factors.forEach(({ name, piece }, at) => {
     const mean = normal.mean[at] ?? 0;
-    const deviation = Math.sqrt(normal.covariance[at]?.[at] ?? 1);
+    const median = medians[at] ?? 0;
+    const deviation = deviations[at] ?? 1;
     const weighings = namesOfRows.filter((names) => names.has(name)).length;
     const was = assume(assumptions, name);
     updated.set(name, {
       ...was,
-      low: valueAt(piece, mean - z90 * deviation),
-      likely: valueAt(piece, mean),
-      high: valueAt(piece, mean + z90 * deviation),
+      low: valueAt(piece, Math.min(median, mean - z90 * deviation)),
+      likely: valueAt(piece, median),
+      high: valueAt(piece, Math.max(median, mean + z90 * deviation)),
       ...(deviation <= sharpened ? weighedMark(weighings) : movedMark(was)),
     });
   });

@@ -13,6 +13,9 @@ export interface Predicted {
   readonly slopes: readonly (readonly number[])[];
 }
 
+/** Predicts every measurement for deviates of some means and standard deviations. */
+export type Predict = (mean: readonly number[], spread: readonly number[]) => Predicted;
+
 /** A normal belief of several deviates. */
 export interface Normal {
   readonly mean: readonly number[];
@@ -28,16 +31,18 @@ const longestStep = 1;
  * What is known of `size` deviates that were of mean 0 and deviation 1 each, independent, once the measurements are in.
  * The normal-normal update, exact where predictions are linear (precision `I + J'WJ`, mean that times `J'W(y - p + Jz)`);
  * else taken at the deviates that agree best with prior and measurements (Gauss-Newton, Laplace's approximation).
- * `measure` gives the measurements' deviations at what is predicted. Without measurements the prior comes back.
+ * `predict` hears how wide the belief is too, for predictions that are bent over its width. `measure` gives the
+ * measurements' deviations at what is predicted. Without measurements the prior comes back.
  */
 export function solveNormal(
   size: number,
-  predict: (deviates: readonly number[]) => Predicted,
+  predict: Predict,
   measure: (predicted: readonly number[]) => readonly Measured[],
 ): Normal {
   let mean = new Array<number>(size).fill(0);
+  let spread = new Array<number>(size).fill(1);
   for (let round = 0; ; round++) {
-    const { values, slopes } = predict(mean);
+    const { values, slopes } = predict(mean, spread);
     const measured = measure(values);
     const precision = identity(size);
     const pull = mean.map((z) => -z);
@@ -51,9 +56,14 @@ export function solveNormal(
     const longest = Math.max(0, ...step.map(Math.abs));
     if (longest < closeEnough || round === mostRounds) return { mean, covariance };
     const scale = Math.min(1, longestStep / longest);
+    spread = deviationsOf(covariance);
     mean = mean.map((z, at) => z + scale * (step[at] ?? 0));
   }
 }
+
+/** The standard deviation of each deviate. */
+export const deviationsOf = (covariance: Normal['covariance']): number[] =>
+  covariance.map((row, at) => Math.sqrt(row[at] ?? 0));
 
 function addMeasurement(
   { precision, pull }: { precision: number[][]; pull: number[] },
