@@ -31,7 +31,7 @@ export async function bundleProgram(root) {
     cwd: root,
     input: listEntries(root),
     platform: 'node',
-    plugins: [replaceModules({ root, templates: () => compileTemplates(root) })],
+    plugins: [replaceModules(() => compileTemplates(root))],
     // Our own modules do nothing on being loaded, so what nobody asks for can go.
     treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/]/, sideEffects: false }] },
   });

@@ -1,6 +1,9 @@
 // Build: modules that the bundle holds in another form than the sources name. A plugin for the bundler; each piece that it
 // replaces must be met, so that a new version of a library can't slip by.
+import { createRequire } from 'node:module';
 import { join, sep } from 'node:path';
+
+const require = createRequire(import.meta.url);
 
 /**
  * Of exceljs only the workbook: no CSV (fast-csv), no streams (archiver, unzipper, tmp), which nothing here calls.
@@ -19,19 +22,17 @@ const slim = [
 
 const workbookOnly = '\0workbook-only';
 
-/**
- * @param {{ root: string, templates: () => Promise<string> }} from the checkout, and the code of the compiled templates
- */
-export function replaceModules({ root, templates }) {
+/** @param {() => Promise<string>} templates gives the code of the compiled templates */
+export function replaceModules(templates) {
   const unmet = new Set([...slim.map(({ path }) => path), workbookOnly, 'templates']);
-  const slimOf = (id) => slim.find(({ path }) => id === join(root, ...path.split('/')));
+  const slimOf = (id) => slim.find(({ path }) => id.endsWith(join(sep, path)));
   return {
     name: 'replace-modules',
     resolveId: (id) => (id === 'exceljs' ? workbookOnly : undefined),
     load(id) {
       if (id === workbookOnly) {
         unmet.delete(workbookOnly);
-        const workbook = join(root, 'node_modules/exceljs/lib/doc/workbook.js');
+        const workbook = require.resolve('exceljs/lib/doc/workbook.js');
         return `module.exports = { Workbook: require(${JSON.stringify(workbook)}) };`;
       }
       if (id.endsWith(join(sep, 'src/report/html/open-templates.ts'))) {

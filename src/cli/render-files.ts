@@ -31,7 +31,12 @@ export async function renderFiles({ plan, view, problems }: Planned): Promise<Ou
   return outputNames.map((name) => ({ name, content: contents[name] }));
 }
 
-/** Begins to load the heavy libraries; one that can't be loaded says so when it is used. */
+/**
+ * Loads the heavy libraries, but only when the planning first waits for the solver: whatever comes before that keeps the
+ * solver waiting. One that can't be loaded says so when it is used.
+ */
 export function loadWriters(): void {
-  for (const load of [loadWorkbookLibrary, loadPageLibrary]) load().catch(() => undefined);
+  setImmediate(() => {
+    for (const load of [loadWorkbookLibrary, loadPageLibrary]) load().catch(() => undefined);
+  });
 }
