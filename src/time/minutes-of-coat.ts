@@ -5,7 +5,7 @@ import type { Line } from '../model/plan.js';
 import type { Layer, Method } from '../model/words.js';
 
 /** One coat of one zone on one figure. */
-export interface Coat {
+interface Coat {
   readonly layer: Layer;
   readonly method: Method;
   /** What is painted: the zone times the area share. */
@@ -13,7 +13,7 @@ export interface Coat {
 }
 
 /** What of a line its minutes depend on. */
-export type TimedLine = Pick<Line, 'layer' | 'method' | 'areaCm2' | 'areaShare' | 'coats' | 'mixShare'>;
+type TimedLine = Pick<Line, 'layer' | 'method' | 'areaCm2' | 'areaShare' | 'coats' | 'mixShare'>;
 
 /**
  * `handling + painted cm2 x pace x care`, likely values; from memory. No area leaves the handling.

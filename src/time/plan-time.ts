@@ -7,19 +7,19 @@ import type { JobTime, MinuteRange, TimePlan } from '../model/time.js';
 import { type FilledEvenings, fillEvenings } from './fill-evenings.js';
 import type { UnitWork } from './queue-batches.js';
 import { rangeMinutes } from './range-minutes.js';
-import { cutBatches, timeJobs } from './time-job.js';
+import { type TimedJob, timeJobs } from './time-job.js';
 
 /**
  * Brush time, setup, waiting and evenings of the work still to be done, by one painter, units by priority and then by
  * row. Worked out once for each job, however many units share it. An army without work takes no time and no evening.
  */
 export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): TimePlan {
-  const times = timeJobs(jobs, assumptions);
+  const timed = timeJobs(jobs, assumptions);
   const unitsPerJob = countUnits(units);
   const total = (of: (time: JobTime) => number): number =>
-    [...times].reduce((sum, [job, time]) => sum + of(time) * (unitsPerJob.get(job) ?? 0), 0);
+    [...timed].reduce((sum, [job, { time }]) => sum + of(time) * (unitsPerJob.get(job) ?? 0), 0);
   const eveningMin = likely(assumptions, 'evening min');
-  const filled = fillEvenings(listWork(units, times), eveningMin);
+  const filled = fillEvenings(listWork(units, timed), eveningMin);
   const brushRange = rangeArmy(unitsPerJob, assumptions);
   return {
     brushMin: total(({ brushMin }) => brushMin),
@@ -32,18 +32,17 @@ export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): T
     spelledOut: filled.evenings,
     eveningsReckoned: !filled.complete,
     units: units.flatMap(({ unit, job }) => {
-      const time = times.get(job);
+      const time = timed.get(job)?.time;
       return time === undefined ? [] : [{ unit, time, doneOnEvening: filled.doneOn.get(unit) }];
     }),
   };
 }
 
 /** Units with work before them, in painting order; units of one job share its batches. */
-function listWork(units: Estimate['units'], times: ReadonlyMap<Job, JobTime>): UnitWork[] {
-  const alike = new Map([...times].map(([job, { passes }]) => [job, cutBatches(passes, job.batch)]));
+function listWork(units: Estimate['units'], timed: ReadonlyMap<Job, TimedJob>): UnitWork[] {
   return [...units]
     .sort((a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row)
-    .map(({ unit, job }) => ({ unit, alike: alike.get(job) ?? [] }))
+    .map(({ unit, job }) => ({ unit, alike: timed.get(job)?.alike ?? [] }))
     .filter(({ alike }) => alike.length > 0);
 }
 

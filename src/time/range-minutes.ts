@@ -6,7 +6,7 @@ import type { MinuteRange } from '../model/time.js';
 import { minutesOfLine } from './minutes-of-coat.js';
 
 /** Some lines, and how many times each counts. */
-export interface CountedLines {
+interface CountedLines {
   readonly lines: readonly Line[];
   readonly times: (line: Line) => number;
 }

@@ -25,11 +25,17 @@ interface Recipe {
   readonly passes: readonly Pass[];
 }
 
+/** A job's time, and its batches as the evenings take them up. */
+export interface TimedJob {
+  readonly time: JobTime;
+  readonly alike: readonly AlikeBatches[];
+}
+
 /**
  * Times jobs. What a job still takes, and what one of its figures takes in all: a finished job has no passes and takes
  * nothing, its minutes per figure stay.
  */
-export function timeJobs(jobs: readonly Job[], assumptions: Assumptions): ReadonlyMap<Job, JobTime> {
+export function timeJobs(jobs: readonly Job[], assumptions: Assumptions): ReadonlyMap<Job, TimedJob> {
   const recipeOf = rememberRecipes(assumptions);
   const longMin = likely(assumptions, 'long drying');
   return new Map(jobs.map((job) => [job, timeJob(job, recipeOf(job), longMin)]));
@@ -40,8 +46,9 @@ function rememberRecipes(assumptions: Assumptions): (job: Job) => Recipe {
   const known = new Map<string, Recipe>();
   return (job) => {
     const { figure, scheme, done, count, lines, remaining } = job;
-    const isWhole = remaining.every(({ figures }) => figures === count);
-    const key = `${figure}\n${scheme}\n${done}\n${remaining.length}`;
+    const toDo = lines.reduce((sum, { step }) => (step > done ? sum + 1 : sum), 0);
+    const isWhole = remaining.length === toDo && remaining.every(({ figures }) => figures === count);
+    const key = `${figure}\n${scheme}\n${done}`;
     const same = isWhole ? known.get(key) : undefined;
     if (same !== undefined)
       return { ...same, passes: same.passes.map((pass) => ({ ...pass, figures: count })) };
@@ -52,14 +59,15 @@ function rememberRecipes(assumptions: Assumptions): (job: Job) => Recipe {
   };
 }
 
-function timeJob(job: Job, { brushPerFigure, passes }: Recipe, longMin: number): JobTime {
-  const batches: readonly BatchTime[] = cutBatches(passes, job.batch).map(({ batches, rounds }) => ({
+function timeJob(job: Job, { brushPerFigure, passes }: Recipe, longMin: number): TimedJob {
+  const alike = cutBatches(passes, job.batch);
+  const batches: readonly BatchTime[] = alike.map(({ batches, rounds }) => ({
     batches,
     ...timeBatch(rounds),
   }));
   const sum = (of: (batch: BatchTime) => number): number =>
     batches.reduce((total, batch) => total + of(batch) * batch.batches, 0);
-  return {
+  const time = {
     job,
     brushMinPerFigure: brushPerFigure.likely,
     brushPerFigure,
@@ -72,6 +80,7 @@ function timeJob(job: Job, { brushPerFigure, passes }: Recipe, longMin: number):
     smallestBatchWithoutWaiting: findSmallestBatch(passes),
     smallestBatchBetweenLongDrying: findSmallestBatch(passes, longMin),
   };
+  return { time, alike };
 }
 
 /**

@@ -89,6 +89,15 @@ describe('an evening, by hand', () => {
     ]);
   });
 
+  // 9 minutes are left: 6 of setup would leave one figure of 2.
+  it('begins nothing for less painting than its setup', () => {
+    const slow = { ...base, setupMin: 6 };
+    expect(wordsOf([first([base]), second([slow])], 30)).toEqual([
+      ['painting first 2 x10 = 21'],
+      ['painting second 2 x10 = 26'],
+    ]);
+  });
+
   // A figure of 21 minutes, a setup of 1, evenings of 10: 9, 9 and 3 minutes of painting.
   it('splits a figure that takes longer than an evening', () => {
     const hull = makePass({ figures: 1, brushMinPerFigure: 21, setupMin: 1 });
@@ -124,6 +133,43 @@ describe('sprays', () => {
     // Batch two is painted before batch one is varnished; then both, then the second unit.
     expect(wordsOf(works, 120)).toEqual([
       ['painting first 2 x20 = 42', 'spraying first 9 x20 = 9', 'painting second 2 x10 = 21'],
+    ]);
+  });
+
+  // Batches of 10 and 3. At 76 the ten await their varnish, but the three are wet till 80: the second unit goes on.
+  it('wait also for a batch of the unit that is still wet', () => {
+    const wet = makePass({ driesMin: 54, setupMin: 1, figures: 13 });
+    const quick = makePass({ step: 2, brushMinPerFigure: 0.5, driesMin: 0, setupMin: 1, figures: 13 });
+    const works = [
+      workOf({ unit: 'first', priority: 1, count: 13 }, [wet, quick, { ...varnish, figures: 13 }]),
+      workOf({ unit: 'second', priority: 2, count: 30 }, [{ ...base, figures: 30 }]),
+    ];
+    expect(wordsOf(works, 120)).toEqual([
+      [
+        'painting first 1 x13 = 28',
+        'painting second 2 x20 = 42',
+        'painting first 2 x10 = 6',
+        'painting second 2 x10 = 21',
+        'painting first 2 x3 = 2.5',
+        'spraying first 9 x13 = 7.6',
+      ],
+    ]);
+  });
+
+  // The same unit alone: ten await their varnish at 75.5, and three are dry at 80, sooner than a can is set up.
+  it('are not set up for a wait shorter than setting up', () => {
+    const wet = makePass({ driesMin: 54, setupMin: 1, figures: 13 });
+    const quick = makePass({ step: 2, brushMinPerFigure: 0.5, driesMin: 0, setupMin: 1, figures: 13 });
+    const alone = workOf({ unit: 'first', count: 13 }, [wet, quick, { ...varnish, figures: 13 }]);
+    expect(wordsOf([alone], 120)).toEqual([
+      [
+        'painting first 1 x13 = 28',
+        'waiting = 41.5',
+        'painting first 2 x10 = 6',
+        'waiting = 4.5',
+        'painting first 2 x3 = 2.5',
+        'spraying first 9 x13 = 7.6',
+      ],
     ]);
   });
 

@@ -6,6 +6,7 @@ import type { Sheets, Step } from '../../src/model/sheets.js';
 import type { TimePlan } from '../../src/model/time.js';
 import { planTime } from '../../src/time/plan-time.js';
 import { makeFigure, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
+import { readSample } from '../sample/read-sample.js';
 import { roundNumbers, withValues } from './make-time.js';
 
 const planOf = (sheets: Sheets, assumptions: Assumptions = roundNumbers): TimePlan =>
@@ -92,6 +93,29 @@ describe('what is done', () => {
       [1, 10],
       [1, 5],
     ]);
+  });
+
+  it('by the log, of one step in one unit and of another in the next: each has its own left', () => {
+    const steps = [
+      makeStep({ step: 1, coats: 1 }),
+      makeStep({ step: 2, coats: 1, zone: 'hands', paint: 'Oat' }),
+    ];
+    const entry = { date: '2026-11-01', figures: 10, usedMl: 1 };
+    const log = [
+      { ...entry, row: 2, paint: 'Slate', unit: 'unit 1', step: 1 },
+      { ...entry, row: 3, paint: 'Oat', unit: 'unit 2', step: 2 },
+    ];
+    const plan = planOf(makeSheets({ figures: [tenCm2], steps, army: army({}, {}), log }));
+    expect(plan.units.map(({ time }) => time.passes.map(({ step }) => step))).toEqual([[2], [1]]);
+  });
+
+  it('units of one recipe and other sizes each have their own figures', () => {
+    const plan = planOf(makeSheets({ figures: [tenCm2], steps: twoSteps, army: army({}, { count: 3 }) }));
+    expect(plan.units.map(({ time }) => time.passes.map(({ figures }) => figures))).toEqual([
+      [10, 10],
+      [3, 3],
+    ]);
+    expect(plan.units[1]?.time.brushMin).toBeCloseTo(3 * 2.2, 9);
   });
 
   it('an empty army takes no time', () => {
@@ -182,6 +206,34 @@ describe('a plain figure of the ranks', () => {
     expect(unit?.time.brushMinPerFigure).toBeGreaterThanOrEqual(30);
     expect(unit?.time.brushMinPerFigure).toBeLessThanOrEqual(40);
     expect(unit?.time.brushMin).toBeCloseTo(10 * (unit?.time.brushMinPerFigure ?? 0), 6);
+  });
+});
+
+describe('the sample army', async () => {
+  const { sheets } = await readSample('folder');
+  const plan = planOf(sheets, registry);
+
+  it('has every stroke in some evening, and every unit finished on one', () => {
+    const pieces = plan.spelledOut.flatMap(({ pieces }) => pieces);
+    const painted = pieces.reduce(
+      (sum, piece) => sum + (piece.what === 'waiting' ? 0 : piece.minutes - piece.setupMin),
+      0,
+    );
+    expect(painted).toBeCloseTo(plan.brushMin, 6);
+    expect(plan.brushRange.likely).toBeCloseTo(plan.brushMin, 6);
+    expect(plan.evenings).toBe(plan.spelledOut.length);
+    for (const { minutes } of plan.spelledOut) expect(minutes).toBeLessThanOrEqual(120);
+    for (const { doneOnEvening } of plan.units) expect(doneOnEvening).toBeGreaterThan(0);
+  });
+
+  it('is primed on one evening, whatever still wants it', () => {
+    const primed = plan.spelledOut.map(({ pieces }) =>
+      pieces.flatMap((piece) => (piece.what === 'spraying' && piece.pass.layer === 'primer' ? [piece] : [])),
+    );
+    const sprays = primed.filter((of) => of.length > 0);
+    expect(sprays).toHaveLength(1);
+    expect(new Set(sprays[0]?.map(({ unit }) => unit)).size).toBe(6);
+    expect(sprays[0]?.reduce((sum, { setupMin }) => sum + setupMin, 0)).toBe(5);
   });
 });
 
