@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { runHalfpot } from './run-halfpot.js';
+import { makeFolder, runHalfpot } from './run-halfpot.js';
 
 describe('usage', () => {
   it('prints help, on the whole and for each command, and gives 0', () => {
@@ -8,6 +8,20 @@ describe('usage', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     for (const word of ['start', 'check', 'plan', 'Exit codes']) expect(out).toContain(word);
     expect(runHalfpot(['plan', '--help']).out).toContain('--date');
+  });
+
+  it('ends the help of each command in an example that works', () => {
+    const [, listed = ''] = runHalfpot(['--help']).out.split(/Commands:|Example:/);
+    const commands = [...listed.matchAll(/^ {2}([a-z]+)/gm)].map(([, name = '']) => name);
+    expect(commands).toEqual(expect.arrayContaining(['start', 'check', 'plan']));
+    const cwd = makeFolder();
+    // As listed: start comes first and makes the sheets that the others read.
+    for (const command of commands) {
+      const [, typed = ''] = /Example:\n {2}halfpot (.+)/.exec(runHalfpot([command, '--help']).out) ?? [];
+      const args = [...typed.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? '');
+      expect(args[0], command).toBe(command);
+      expect(runHalfpot(args, { cwd }), typed).toMatchObject({ code: 0 });
+    }
   });
 
   it('prints the version of the package', () => {
