@@ -1,26 +1,39 @@
 // Colour: the painter's swaps. In: checked sheets. Out: the same sheets with the paints of their schemes replaced.
 import type { Mix } from '../model/colour.js';
-import type { Scheme, Sheets, Step, Swap } from '../model/sheets.js';
+import type { LogRow, Scheme, Sheets, Step, Swap } from '../model/sheets.js';
 
 /**
  * Schemes as the swaps sheet has them painted. The row that narrows down most wins, the first of several; what it names
  * instead is swapped in its turn, until no row holds or a paint comes round again. Paints of a mix that become the same
- * are one. Steps and schemes that no row touches stay the very same objects; without rows so do the sheets.
+ * are one. Steps and schemes that no row touches stay the very same objects; without rows so do the sheets. A log row of a
+ * paint that its step had before still counts as work on that step.
  */
 export function applySwaps(sheets: Sheets): Sheets {
   if (sheets.swaps.length === 0) return sheets;
   const schemes = new Map([...sheets.schemes].map(([name, one]) => [name, swapScheme(one, sheets.swaps)]));
-  return { ...sheets, schemes };
+  return { ...sheets, schemes, log: sheets.log.map((row) => countForSwap(row, sheets)) };
 }
 
+function countForSwap(row: LogRow, { army, swaps }: Sheets): LogRow {
+  const scheme = army.find(({ unit }) => unit === row.unit)?.scheme;
+  if (scheme === undefined) return row;
+  const mine = swaps.filter((swap) => isAbout(swap.scheme, scheme) && isAbout(swap.step, row.step));
+  const nowPaint = followSwaps(row.paint, mine);
+  return nowPaint === row.paint ? row : { ...row, nowPaint };
+}
+
+/** A blank of a swap is about everything. */
+const isAbout = <Value>(wanted: Value | undefined, value: Value | undefined): boolean =>
+  wanted === undefined || wanted === value;
+
 function swapScheme(scheme: Scheme, swaps: readonly Swap[]): Scheme {
-  const mine = swaps.filter((swap) => swap.scheme === undefined || swap.scheme === scheme.scheme);
+  const mine = swaps.filter((swap) => isAbout(swap.scheme, scheme.scheme));
   const steps = scheme.steps.map((step) => swapStep(step, mine));
   return steps.some((step, index) => step !== scheme.steps[index]) ? { ...scheme, steps } : scheme;
 }
 
 function swapStep(step: Step, swaps: readonly Swap[]): Step {
-  const mine = swaps.filter((swap) => swap.step === undefined || swap.step === step.step);
+  const mine = swaps.filter((swap) => isAbout(swap.step, step.step));
   const swapped = step.paints.map(({ paint, share }) => ({ paint: followSwaps(paint, mine), share }));
   const isSame = swapped.every(({ paint }, index) => paint === step.paints[index]?.paint);
   return isSame ? step : { ...step, paints: mergeAlike(swapped) };

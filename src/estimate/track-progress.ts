@@ -14,10 +14,10 @@ export const doneKey = (step: number, paint: string): string => `${step}\n${pain
  */
 export function trackProgress(log: readonly LogRow[], army: readonly Unit[]): ReadonlyMap<Unit, DoneByLog> {
   const logged = new Map<string, Map<string, number>>();
-  for (const { unit, step, figures, paint } of log) {
+  for (const { unit, step, figures, paint, nowPaint = paint } of log) {
     if (unit === undefined || step === undefined || figures === undefined) continue;
     const done = logged.get(unit) ?? new Map<string, number>();
-    const key = doneKey(step, paint);
+    const key = doneKey(step, nowPaint);
     logged.set(unit, done.set(key, (done.get(key) ?? 0) + figures));
   }
   const progress = new Map<Unit, DoneByLog>();

@@ -150,6 +150,8 @@ export interface LogRow {
   readonly row: number;
   /** The file that holds the row: a workbook's own log, or the log.csv beside it. */
   readonly file?: string;
+  /** What the scheme has in place of the paint since a swap: the row's work counts as that paint's. */
+  readonly nowPaint?: string;
   readonly date: IsoDate;
   readonly paint: string;
   readonly unit?: string;

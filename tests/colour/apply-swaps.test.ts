@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { registry } from '../../src/assumptions/registry.js';
 import { applySwaps } from '../../src/colour/apply-swaps.js';
+import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import type { Swap } from '../../src/model/sheets.js';
-import { makeSheets, makeStep } from '../make-sheets.js';
+import { makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 
 const steps = [
   makeStep({ step: 1, paint: 'Oat' }),
@@ -65,5 +67,24 @@ describe('swaps', () => {
     expect(after?.[1]).toEqual({ ...steps[1], paints: [{ paint: 'Soot', share: 1 }] });
     const beside = makeSheets({ steps, swaps: [{ row: 2, paint: 'Rust', instead: 'Soot' }] });
     expect(applySwaps(beside).schemes.get('plain')).toBe(beside.schemes.get('plain'));
+  });
+
+  it('let log rows of the paint before count as work on the step, and leave other rows as they are', () => {
+    const row = { row: 2, date: '2026-02-01', unit: 'watch', figures: 10, usedMl: 2 };
+    const log = [
+      { ...row, paint: 'Oat', step: 1 },
+      { ...row, paint: 'Oat', step: 3 },
+      { ...row, paint: 'Peat', step: 2 },
+    ];
+    const swaps = [{ row: 2, step: 1, paint: 'Oat', instead: 'Straw' }];
+    const swappedSheets = applySwaps(makeSheets({ steps, swaps, log, army: [makeUnit()] }));
+    expect(swappedSheets.log.map(({ paint, nowPaint }) => [paint, nowPaint])).toEqual([
+      ['Oat', 'Straw'],
+      ['Oat', undefined],
+      ['Peat', undefined],
+    ]);
+    const needs = estimateArmy(swappedSheets, registry).needs;
+    expect([needs.get('Straw')?.remainingMl, needs.get('Peat')?.remainingMl]).toEqual([0, 0]);
+    expect(needs.get('Straw')?.wholeMl).toBeGreaterThan(0);
   });
 });

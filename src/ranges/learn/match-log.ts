@@ -39,10 +39,10 @@ const usualPotMl = 17;
 export function matchLog(log: readonly LogRow[], inputs: MatchInputs): Matched[] {
   const jobs = new Map(inputs.estimate.units.map(({ unit, job }) => [unit.unit, job]));
   return log.flatMap((row) => {
-    const { unit, figures } = row;
+    const { unit, figures, nowPaint = row.paint } = row;
     const job = unit === undefined ? undefined : jobs.get(unit);
     if (unit === undefined || figures === undefined || job === undefined) return [];
-    const lines = job.lines.filter(({ step, paint }) => paint === row.paint && step === (row.step ?? step));
+    const lines = job.lines.filter(({ step, paint }) => paint === nowPaint && step === (row.step ?? step));
     return lines.length === 0 ? [] : [matchRow({ ...row, unit, figures }, { job, lines }, inputs)];
   });
 }
