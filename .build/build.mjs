@@ -15,10 +15,11 @@ const { values } = parseArgs({
 });
 const dist = resolve(root, values.out);
 
-/** The command itself; `halfpot check` and `halfpot plan` keep compiled code of their own. */
+/** The command itself; check, plan and so on keep compiled code of their own, and all helps together. */
 const command = `#!/usr/bin/env node
-const word = /^[a-z]+$/.exec(process.argv[2] ?? '')?.[0] ?? 'help';
-require('../program/start-program.js')('main.js', word);
+const words = process.argv.slice(2);
+const isHelp = words.some((word) => word === '-h' || word === '--help') || !/^[a-z]+$/.test(words[0]);
+require('../program/start-program.js')('main.js', isHelp ? 'help' : words[0]);
 `;
 
 /** Writes a file of dist/ and gives its path back. */
