@@ -6,6 +6,7 @@ import { comparePrimers } from './colour/compare-primers.js';
 import { decideCoats } from './colour/decide-coats.js';
 import { findInstead } from './colour/find-instead.js';
 import { listCandidates } from './colour/list-candidates.js';
+import { listSwaps } from './colour/list-swaps.js';
 import { type Colours, openColours } from './colour/open-colours.js';
 import { suggestUndercoats } from './colour/suggest-undercoats.js';
 import { costArmy } from './cost/cost-army.js';
@@ -87,6 +88,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     ...{ settings, paints, estimate, stock, order, restock, costs, ranges, promised, learned },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
+    swaps: listSwaps(given, colours),
     time: planTime(estimate, assumptions),
     date: settings.date ?? today,
     figureCount: countFigures(sheets),

@@ -39,6 +39,15 @@ function swapStep(step: Step, swaps: readonly Swap[]): Step {
   return isSame ? step : { ...step, paints: mergeAlike(swapped) };
 }
 
+/** What goes on in the end where a step of a scheme names a paint; the same paint where no row holds. */
+export function swappedPaint(
+  { scheme, step, paint }: { readonly scheme: string; readonly step: number; readonly paint: string },
+  swaps: readonly Swap[],
+): string {
+  const mine = swaps.filter((swap) => isAbout(swap.scheme, scheme) && isAbout(swap.step, step));
+  return followSwaps(paint, mine);
+}
+
 function followSwaps(paint: string, swaps: readonly Swap[]): string {
   const met = new Set([paint]);
   for (let now = paint; ; ) {

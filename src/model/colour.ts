@@ -84,6 +84,19 @@ export interface Instead {
   readonly by: readonly Substitute[];
 }
 
+/** A swap of the swaps sheet that changed a scheme in use. */
+export interface SwapTaken {
+  readonly scheme: string;
+  /** Rising. */
+  readonly steps: readonly number[];
+  /** As the scheme names it. */
+  readonly paint: string;
+  /** What goes on. */
+  readonly by: string;
+  /** CIEDE2000; absent without hex on both. */
+  readonly dE00?: number;
+}
+
 /** A primer that is owned, on offer or in a scheme. */
 export interface PrimerCandidate {
   readonly paint: string;

@@ -1,7 +1,7 @@
 // Model: the plan, what every stage hands on and the report draws. Lengths mm, films µm, areas cm2, volumes ml.
 // Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
 import type { Assumption, Mark } from './assumption.js';
-import type { Instead, PrimerComparison, UndercoatAdvice } from './colour.js';
+import type { Instead, PrimerComparison, SwapTaken, UndercoatAdvice } from './colour.js';
 import type { Frontier } from './frontier.js';
 import type { ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
@@ -140,6 +140,8 @@ export interface Plan {
   /** Coats of another colour beneath that save more than they cost. */
   readonly undercoats: readonly UndercoatAdvice[];
   readonly primers: PrimerComparison;
+  /** What the swaps sheet changed. */
+  readonly swaps: readonly SwapTaken[];
   /** What may stand in for paints that are to be bought. */
   readonly instead: readonly Instead[];
   readonly frontier: Frontier;
