@@ -14,7 +14,7 @@ export interface TwoPiece {
 
 /**
  * `x = likely x exp(z s)`, `s = ln(likely / low) / z90` below and `ln(high / likely) / z90` above, so that low is P10,
- * likely the median and high P90. 30 / 50 / 80 has s = 0.3986 and 0.3668. A value held as exact, or at 0, has no spread.
+ * likely the median and high P90. 30 / 50 / 80 has s = 0.3986 and 0.3667. A value held as exact, or at 0, has no spread.
  */
 export function twoPieceOf({ low, likely, high, unit }: Assumption): TwoPiece {
   const most = isShare(unit) ? Math.max(1, likely) : Number.POSITIVE_INFINITY;

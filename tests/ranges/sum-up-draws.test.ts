@@ -1,0 +1,117 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawNormals } from '../../src/ranges/draw-factors.js';
+import { chanceOf, quantileOf, rangeOf, shareOfSpread } from '../../src/ranges/sum-up-draws.js';
+
+const column = (...values: number[]): Float64Array => Float64Array.from(values);
+const upTo = (count: number): Float64Array => Float64Array.from({ length: count }, (_, at) => at + 1);
+
+describe('quantiles', () => {
+  // Of the numbers 1 to n the quantile is its own rank: nearest to p n + 1/2.
+  it.each([
+    [10_000, 0.1, 1001],
+    [10_000, 0.9, 9001],
+    [10_000, 0.5, 5001],
+    [1001, 0.5, 501],
+    [5, 0.5, 3],
+    [10, 0, 1],
+    [10, 1, 10],
+    [1, 0.9, 1],
+  ])('of 1 to %i at %f: %i', (count, p, value) => {
+    expect(quantileOf(upTo(count), p)).toBe(value);
+    expect(quantileOf(upTo(count).reverse(), p)).toBe(value);
+  });
+
+  it('of no draws is 0', () => {
+    expect(quantileOf(column(), 0.5)).toBe(0);
+    expect(rangeOf(column())).toEqual({ low: 0, high: 0 });
+  });
+
+  it('hold eight tenths of the draws between P10 and P90 (JCGM 101:2008, 7.7.2: ranks r and r + q)', () => {
+    const { low, high } = rangeOf(upTo(10_000));
+    expect(high - low).toBe(8000);
+  });
+
+  it('are those of a sorted column, and leave the column as it was', () => {
+    const numbers = fc.array(fc.oneof(fc.double({ noNaN: true }), fc.integer({ min: 0, max: 3 })), {
+      minLength: 1,
+    });
+    fc.assert(
+      fc.property(numbers, fc.double({ min: 0, max: 1, noNaN: true }), (values, p) => {
+        const draws = Float64Array.from(values);
+        const rising = draws.slice().sort();
+        const rank = Math.min(values.length, Math.max(1, Math.round(p * values.length + 0.5)));
+        expect(quantileOf(draws, p)).toBe(rising[rank - 1]);
+        expect(rangeOf(draws)).toEqual({ low: quantileOf(draws, 0.1), high: quantileOf(draws, 0.9) });
+        expect([...draws]).toEqual(values);
+      }),
+    );
+  });
+});
+
+describe('chances', () => {
+  it.each([
+    [5000, 10_000, 0.5, 0.005],
+    [8000, 10_000, 0.8, 0.004],
+    [0, 10_000, 0, Math.sqrt(1e-4 * 0.9999) / 100],
+    [10_000, 10_000, 1, Math.sqrt(1e-4 * 0.9999) / 100],
+    [1, 4, 0.25, Math.sqrt(0.1875 / 4)],
+  ])('%i of %i: %f, give or take %f', (counted, draws, chance, error) => {
+    expect(chanceOf(counted, draws)).toEqual({ chance, error: expect.closeTo(error, 12) });
+  });
+
+  it('of no draws are sure', () => {
+    expect(chanceOf(0, 0)).toEqual({ chance: 1, error: 0 });
+  });
+
+  it('err as often as their error says: two in three within one, 95 % within two', () => {
+    // A thousand chances of one half, from 400 normal numbers each.
+    const signs = drawNormals('signs', { draws: 400_000, seed: 3 });
+    const misses = Array.from({ length: 1000 }, (_, at) => {
+      const below = signs.subarray(400 * at, 400 * (at + 1)).filter((z) => z < 0).length;
+      const { chance, error } = chanceOf(below, 400);
+      return Math.abs(chance - 0.5) / error;
+    });
+    const within = (errors: number): number => misses.filter((miss) => miss < errors).length / misses.length;
+    expect(within(1)).toBeGreaterThan(0.63);
+    expect(within(1)).toBeLessThan(0.74);
+    expect(within(2)).toBeGreaterThan(0.93);
+    expect(within(2)).toBeLessThan(0.98);
+  });
+});
+
+describe('shares of the spread', () => {
+  const drawing = { draws: 200_000, seed: 5 };
+  const z = (name: string): Float64Array => drawNormals(name, drawing);
+  const [a, b, c] = [z('a'), z('b'), z('c')];
+
+  it('of a sum go with the variances: 9, 4 and 1 of 14', () => {
+    const sum = a.map((one, at) => 3 * one + 2 * (b[at] ?? 0) + (c[at] ?? 0));
+    const shares = [a, b, c].map((one) => shareOfSpread(one, sum));
+    // A squared correlation r2 has the error 2 r (1 - r2) / sqrt(n), here at most 0.0017.
+    expect(shares).toEqual([9, 4, 1].map((part) => expect.closeTo(part / 14, 2)));
+  });
+
+  it('of a product of lognormals are (exp s2 - 1) / (exp sum of s2 - 1): the first-order indices of Sobol 1993', () => {
+    const [x, y] = [a.map((one) => Math.exp(0.4 * one)), b.map((one) => Math.exp(0.2 * one))];
+    const product = x.map((one, at) => one * (y[at] ?? 0));
+    const whole = Math.exp(0.4 ** 2 + 0.2 ** 2) - 1;
+    const shareX = (Math.exp(0.4 ** 2) - 1) / whole;
+    const shareY = (Math.exp(0.2 ** 2) - 1) / whole;
+    expect(Math.abs(shareOfSpread(x, product) - shareX)).toBeLessThan(0.015);
+    expect(Math.abs(shareOfSpread(y, product) - shareY)).toBeLessThan(0.015);
+    // What both do together is nobody's alone.
+    expect(shareX + shareY).toBeLessThan(1);
+  });
+
+  it('is 1 for what alone causes it, 0 for what never varies', () => {
+    expect(
+      shareOfSpread(
+        a,
+        a.map((one) => -7 * one),
+      ),
+    ).toBeCloseTo(1, 12);
+    expect(shareOfSpread(new Float64Array(3).fill(2), column(1, 2, 3))).toBe(0);
+    expect(shareOfSpread(column(1, 2, 3), new Float64Array(3))).toBe(0);
+  });
+});
