@@ -18,7 +18,7 @@ const dist = resolve(root, values.out);
 /** The command itself; check, plan and so on keep compiled code of their own, and all helps together. */
 const command = `#!/usr/bin/env node
 const words = process.argv.slice(2);
-const isHelp = words.some((word) => word === '-h' || word === '--help') || !/^[a-z]+$/.test(words[0]);
+const isHelp = words.some((word) => word === '-h' || word === '--help') || !/^[a-z]+$/.test(words[0] ?? '');
 require('../program/start-program.js')('main.js', isHelp ? 'help' : words[0]);
 `;
 
