@@ -4,6 +4,7 @@ import { drawDab, drawSpread, drawSwatch } from './charts/draw-dab.js';
 import { drawDoneBar } from './charts/draw-done-bar.js';
 import { drawPalette } from './charts/draw-palette.js';
 import { drawPotAxis, drawPotBar } from './charts/draw-pot-bar.js';
+import { drawShareBar } from './charts/draw-share-bar.js';
 import { drawStairs } from './charts/draw-stairs.js';
 import { drawUseBar } from './charts/draw-use-bar.js';
 import { fillTemplates } from './html/fill-templates.js';
@@ -18,6 +19,7 @@ export function renderReport(view: ReportView): Promise<string> {
     drawCostBar,
     drawPiece,
     drawDoneBar,
+    drawShareBar,
     drawStairs,
     drawUseBar,
     drawDab,

@@ -204,7 +204,7 @@ export const smallCosts: Costs = {
   paints: new Map(
     [...sumLines(({ paint }) => paint)].map(([paint, useCost]) => [
       paint,
-      { paint, perMl: undefined, partlyUnpriced: false, useCost },
+      { paint, perMl: undefined, partlyUnpriced: false, pricedShare: 1, useCost },
     ]),
   ),
   zones: sumLines(({ zone }) => zone),

@@ -1,10 +1,11 @@
-// A plan small enough to work out by hand. The numbers stand in a-small-army.ts, a-small-shelf.ts and
-// a-small-climb.ts; the tests repeat the arithmetic.
+// A plan small enough to work out by hand. The numbers stand in a-small-army.ts, a-small-shelf.ts,
+// a-small-climb.ts and a-small-doubt.ts; the tests repeat the arithmetic.
 import { registry } from '../../src/assumptions/registry.js';
 import type { FigureArea, Plan } from '../../src/model/plan.js';
 import type { Figure } from '../../src/model/sheets.js';
 import { ram, smallCosts, smallUnits, wardens } from './a-small-army.js';
 import { smallBudget, smallStairs } from './a-small-climb.js';
+import { smallLearned, smallPromised, smallRanges } from './a-small-doubt.js';
 import { smallOrder, smallPaints, smallRestock, smallStock } from './a-small-shelf.js';
 
 const figure = (name: string): Figure => ({
@@ -32,7 +33,7 @@ const area = (name: string, wholeCm2: number): [string, FigureArea] => [
 
 export const smallPlan: Plan = {
   date: '2026-10-05',
-  settings: { currency: 'EUR', locale: 'en-GB', surePercent: 90, restock: 'shelf', overrides: [] },
+  settings: { currency: 'EUR', locale: 'en-GB', surePercent: 80, restock: 'shelf', overrides: [] },
   figureCount: 21,
   paints: new Map(smallPaints.map((one) => [one.paint, one])),
   estimate: {
@@ -54,6 +55,32 @@ export const smallPlan: Plan = {
   stairs: smallStairs,
   budget: smallBudget,
   costs: smallCosts,
+  ranges: smallRanges,
+  promised: smallPromised,
+  learned: smallLearned,
+  undercoats: [],
+  primers: { primers: [], best: undefined },
+  swaps: [],
+  instead: [],
+  frontier: {
+    points: [],
+    fewestPots: {
+      ...{ cashMinor: 0, pots: 0, status: 'proved', aboveBestMinor: 0, swaps: [], unmet: [] },
+      ...{ dE00: 0, abovePots: 0 },
+    },
+  },
+  time: {
+    brushMin: 0,
+    brushRange: { low: 0, likely: 0, high: 0 },
+    setupMin: 0,
+    waitingMin: 0,
+    elapsedMin: 0,
+    eveningMin: 150,
+    evenings: 0,
+    spelledOut: [],
+    eveningsReckoned: false,
+    units: [],
+  },
   cautions: ['spray can', 'brush'],
   assumptions: [...registry.values()],
   defaults: [{ sheet: 'pots', column: 'opened', rows: 3, meaning: 'never opened' }],

@@ -10,6 +10,7 @@ const pot = (row: number, sizeMl: number, share: number, rest: Partial<ShelfPot>
   usableMl: sizeMl * 0.96 * share,
   fullUsableMl: sizeMl * 0.96,
   ordered: false,
+  readingErrorMl: share === 1 ? 0 : sizeMl * 0.1,
   mark: 'from memory',
   ...rest,
 });

@@ -1,5 +1,5 @@
-// Charts: cost per figure as one stacked bar. In: a CostBar. Out: SVG; a piece's look follows its layer.
-import type { CostBar } from '../view/cost-view.js';
+// Charts: cost per figure as one stacked bar, low to high beneath it. In: a CostBar. Out: SVG; a piece's look follows its layer.
+import type { CostBar, LowHigh } from '../view/cost-view.js';
 import { drawFrame } from './draw-frame.js';
 import { escapeMarkup, percentOf } from './escape-markup.js';
 
@@ -14,7 +14,16 @@ export function drawCostBar(bar: CostBar): string {
       `<title>${escapeMarkup(`${part} ${text}`)}</title></rect>`
     );
   });
-  return drawFrame({ ...bar, look: 'cost-bar', high: 20 }, pieces.join(''));
+  const reach = bar.range === undefined ? '' : drawRange(bar.range);
+  return drawFrame({ ...bar, look: 'cost-bar', high: 28 }, pieces.join('') + reach);
+}
+
+/** Low to high of the whole bar. */
+function drawRange({ low, high }: LowHigh): string {
+  const end = (share: number): string =>
+    `<line class="cost-reach" x1="${percentOf(share)}" x2="${percentOf(share)}" y1="20" y2="27"/>`;
+  const line = `<line class="cost-reach" x1="${percentOf(low)}" x2="${percentOf(high)}" y1="23.5" y2="23.5"/>`;
+  return line + end(low) + end(high);
 }
 
 /** The patch that stands for a layer in the key and in table heads. */

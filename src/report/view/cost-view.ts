@@ -5,6 +5,8 @@ export interface CostsView {
   readonly sums: readonly {
     readonly title: string;
     readonly figure: string;
+    /** Low to high; '' where the sum is exact. */
+    readonly range: string;
     readonly says: string;
     /** True for a part of the sum above it. */
     readonly within: boolean;
@@ -33,17 +35,27 @@ export interface CostUnit {
   readonly figure: string;
   readonly scheme: string;
   readonly perFigure: string;
+  /** Low to high of it; '' where nothing of it has a price. */
+  readonly range: string;
   /** One for each of `parts`; they add up to `perFigure`. */
   readonly split: readonly string[];
   readonly bar: CostBar;
   readonly trust: TrustView;
 }
 
+/** Ends of a range as shares of what is drawn. */
+export interface LowHigh {
+  readonly low: number;
+  readonly high: number;
+}
+
 export interface CostBar {
   readonly id: string;
   readonly title: string;
   readonly says: string;
-  /** Shares of the dearest figure's cost. */
+  /** Low to high of the whole bar; undefined where nothing of it has a price. */
+  readonly range: LowHigh | undefined;
+  /** Shares of what the dearest figure may cost at most. */
   readonly pieces: readonly (CostPart & { readonly share: number; readonly text: string })[];
 }
 
@@ -51,6 +63,8 @@ export interface UnitSums {
   readonly name: string;
   readonly figures: string;
   readonly whole: string;
+  /** Low to high of it; '' for several units in one row. */
+  readonly wholeRange: string;
   readonly remaining: string;
   readonly cash: string;
   readonly cashPerFigure: string;

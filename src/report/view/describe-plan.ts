@@ -1,9 +1,10 @@
 // Report view: the plan as plan.json tells it. In: the plan and the problems of its sheets. Out: every number, rounded,
 // with money as decimal strings. What units share is one object, so that it is written out once.
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
-import type { PaintStock, Plan } from '../../model/plan.js';
+import type { PaintStock, Plan, ShelfPot } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import { describeBudget, describeOrder, describeStairs } from './describe-order.js';
+import { describeCostRange, describeSure } from './describe-sure.js';
 import {
   describeWork,
   type OwnOfLines,
@@ -23,20 +24,28 @@ export type PlanDescription = Omit<PlanDocument, 'units' | 'lines'> & {
 
 /** Describes the whole plan. Keys stand in the order in which the file has them. */
 export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDescription {
-  const { settings, estimate, order, restock, cautions, assumptions, defaults } = plan;
+  const { settings, estimate, order, restock, ranges, cautions, assumptions, defaults } = plan;
+  const { draws, ...sure } = describeSure(plan);
   const { currency, locale, surePercent } = settings;
-  const work = describeWork(plan.costs.units, currency);
+  const work = describeWork(plan, currency);
   return {
-    version: 1,
+    version: 2,
     date: plan.date,
     currency,
     settings: { locale, surePercent, restock: settings.restock },
-    army: { figures: plan.figureCount, units: estimate.units.length },
+    army: {
+      figures: plan.figureCount,
+      units: estimate.units.length,
+      chanceAllLast: roundNumber(ranges.chanceAllLast.chance),
+      chanceAllLastError: roundNumber(ranges.chanceAllLast.error),
+    },
+    draws,
     costs: describeCosts(plan),
     units: work.units,
     lines: work.lines,
     figures: describeFigures(plan),
     paints: plan.stock.map((stock) => describePaint(stock, plan)),
+    ...sure,
     order: describeOrder(order, currency),
     restock: restock === undefined ? null : describeOrder(restock, currency),
     stairs: describeStairs(plan.stairs, currency),
@@ -48,12 +57,18 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
   };
 }
 
-function describeCosts({ costs, settings: { currency } }: Plan): PlanDocument['costs'] {
+function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDocument['costs'] {
   const use = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  const whole = describeCostRange(ranges.useWhole, currency);
+  const remaining = describeCostRange(ranges.useRemaining, currency);
   return {
     use: use(costs.useWhole.exactMinor),
+    useLow: whole.low,
+    useHigh: whole.high,
     useAtLeast: costs.useWhole.atLeast,
     useRemaining: use(costs.useRemaining.exactMinor),
+    useRemainingLow: remaining.low,
+    useRemainingHigh: remaining.high,
     remainingAtLeast: costs.useRemaining.atLeast,
     extras: use(costs.extrasWhole.exactMinor),
     cash: toMajor(costs.cashMinor, currency),
@@ -85,34 +100,48 @@ function describeFigures({ estimate }: Plan): PlanDocument['figures'] {
   }));
 }
 
-function describePaint(
-  stock: PaintStock,
-  { costs, settings: { currency } }: Plan,
-): PlanDocument['paints'][number] {
-  const price = costs.paints.get(stock.paint);
+function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][number] {
+  const { currency } = plan.settings;
+  const price = plan.costs.paints.get(stock.paint);
+  const range = plan.ranges.paints.get(stock.paint);
   const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  const useCost = price?.useCost.exactMinor ?? exactMinor(0);
+  const { low = 0, high = 0 } = range?.needMl ?? {};
+  const costOf = (ml: number) => cost(stock.needMl > 0 ? useCost.times(ml).div(stock.needMl) : exactMinor(0));
   return {
     paint: stock.paint,
-    needMl: { likely: roundNumber(stock.needMl) },
+    needMl: { low: roundNumber(low), likely: roundNumber(stock.needMl), high: roundNumber(high) },
     haveMl: roundNumber(stock.haveMl),
+    // A paint that the army does not need is not drawn.
+    haveLowMl: roundNumber(range?.haveMl.low ?? stock.haveMl),
+    haveHighMl: roundNumber(range?.haveMl.high ?? stock.haveMl),
     orderedMl: roundNumber(stock.orderedMl),
     leftAfterMl: roundNumber(stock.leftAfterMl),
     toBuyMl: roundNumber(stock.toBuyMl),
     keepMl: roundNumber(stock.keepMl),
     state: stock.state,
     runningLow: stock.runningLow,
+    chanceShort: roundNumber(range?.chanceShort.chance ?? 0),
+    chanceShortError: roundNumber(range?.chanceShort.error ?? 0),
+    doubts: (range?.doubts ?? []).map(({ name, share }) => ({ name, share: roundNumber(share) })),
     pricePerMl: price?.perMl === undefined ? null : cost(price.perMl),
-    useCost: cost(price?.useCost.exactMinor ?? exactMinor(0)),
+    useCost: cost(useCost),
+    useCostLow: costOf(low),
+    useCostHigh: costOf(high),
     atLeast: price?.useCost.atLeast ?? false,
     mark: stock.mark,
-    pots: stock.pots.map((pot) => ({
-      row: pot.row,
-      sizeMl: pot.sizeMl,
-      container: pot.container,
-      usableMl: roundNumber(pot.usableMl),
-      price: pot.priceMinor === undefined ? null : toMajor(pot.priceMinor, currency),
-      ordered: pot.ordered,
-      mark: pot.mark,
-    })),
+    pots: stock.pots.map((pot) => describePot(pot, currency)),
+  };
+}
+
+function describePot(pot: ShelfPot, currency: string): PlanDocument['paints'][number]['pots'][number] {
+  return {
+    row: pot.row,
+    sizeMl: pot.sizeMl,
+    container: pot.container,
+    usableMl: roundNumber(pot.usableMl),
+    price: pot.priceMinor === undefined ? null : toMajor(pot.priceMinor, currency),
+    ordered: pot.ordered,
+    mark: pot.mark,
   };
 }

@@ -1,7 +1,9 @@
 // Report view: units and their lines as plan.json tells them. In: units with job and cost. Out: entries, of which those
 // of units that share a job are one object.
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
-import type { Job, JobCost, UnitCost } from '../../model/plan.js';
+import type { Job, JobCost, Plan, UnitCost } from '../../model/plan.js';
+import type { Range, Ranges } from '../../model/ranges.js';
+import { describeCostRange } from './describe-sure.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber, useDigits } from './round-number.js';
 
@@ -22,8 +24,8 @@ export interface SharedEntries<Own, Shared> {
 }
 
 /** Entries of every unit and of every line still to be done, in the order of the units. */
-export function describeWork(units: readonly UnitCost[], currency: string) {
-  const describe = describeOnce(currency);
+export function describeWork({ costs: { units }, ranges }: Plan, currency: string) {
+  const describe = describeOnce(ranges.perFigure, currency);
   const work = units.map((unit) => ({ unit, job: describe(unit) }));
   const perFigure = divideMinor(currency);
   return {
@@ -47,10 +49,13 @@ export function describeWork(units: readonly UnitCost[], currency: string) {
 }
 
 /** Describes the job of a unit, or gives what an earlier unit of the same job got. */
-function describeOnce(currency: string): (unit: UnitCost) => ReturnType<typeof describeJob> {
+function describeOnce(
+  perFigure: Ranges['perFigure'],
+  currency: string,
+): (unit: UnitCost) => ReturnType<typeof describeJob> {
   const known = new Map<Job, ReturnType<typeof describeJob>>();
   return (unit) => {
-    const described = known.get(unit.job) ?? describeJob(unit, currency);
+    const described = known.get(unit.job) ?? describeJob(unit, perFigure.get(unit.job), currency);
     known.set(unit.job, described);
     return described;
   };
@@ -68,15 +73,23 @@ function divideMinor(currency: string): (minor: number, count: number) => string
 }
 
 /** Units of one job have one figure and count, so the price of their figures is the job's too. */
-function describeJob({ job, use, figuresPriceMinor }: UnitCost, currency: string) {
+function describeJob({ job, use, figuresPriceMinor }: UnitCost, range: Range | undefined, currency: string) {
   const { figure, scheme, count, batch, done, unfinished, notPainted } = job;
   const cost = costWriter(currency);
+  const likely = use.perFigure.exactMinor.toNumber();
+  const { low, high } = range ?? { low: likely, high: likely };
+  const each = describeCostRange({ low, high }, currency);
+  const all = describeCostRange({ low: low * count, high: high * count }, currency);
   const shared: SharedByUnits = {
     ...{ figure, scheme, count, batch, done, unfinished },
     areaCm2: roundNumber(job.areaCm2),
     useCostPerFigure: cost(use.perFigure.exactMinor),
+    useCostPerFigureLow: each.low,
+    useCostPerFigureHigh: each.high,
     extrasPerFigure: cost(use.extrasPerFigure.exactMinor),
     useCost: cost(use.whole.exactMinor),
+    useCostLow: all.low,
+    useCostHigh: all.high,
     atLeast: use.whole.atLeast,
     useCostRemaining: cost(use.remaining.exactMinor),
     remainingAtLeast: use.remaining.atLeast,

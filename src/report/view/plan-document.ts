@@ -21,9 +21,10 @@ import {
   yesNo,
 } from './document-fields.js';
 import { budget, order, stairs } from './order-document.js';
+import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './sure-document.js';
 
 /** Raised whenever a key changes its meaning or goes; new keys alone do not raise it. */
-export const planVersion = 1;
+export const planVersion = 2;
 
 const unit = z.object({
   unit: text('Name of the unit; the army sheet may use one twice.'),
@@ -37,8 +38,12 @@ const unit = z.object({
   unfinished: yesNo('True while a step is still to be done.'),
   areaCm2: cm2('One figure with its base.'),
   useCostPerFigure: cost('Cost of use of the whole scheme on one figure, extras included.'),
+  useCostPerFigureLow: cost('One time in ten it is lower; what has no price is left out.'),
+  useCostPerFigureHigh: cost('One time in ten it is higher.'),
   extrasPerFigure: cost('Of that, the extras.'),
   useCost: cost('Cost of use of the whole scheme on all figures, extras included.'),
+  useCostLow: cost('One time in ten it is lower; what has no price is left out.'),
+  useCostHigh: cost('One time in ten it is higher.'),
   atLeast,
   useCostRemaining: cost('Cost of use of what is still to be done; extras while unfinished.'),
   remainingAtLeast: yesNo('True where something of what is still to be done has no price.'),
@@ -84,23 +89,31 @@ const paint = z.object({
   paint: text('Name of the paint.'),
   needMl: z
     .object({
-      low: ml('One time in ten less is needed.').optional(),
+      low: ml('One time in ten less is needed.'),
       likely: ml('As likely more as less.'),
-      high: ml('One time in ten more is needed.').optional(),
+      high: ml('One time in ten more is needed.'),
     })
     .describe('What the work still to be done puts out.'),
   haveMl: ml('What the shelf holds and what is on its way.'),
+  haveLowMl: ml('One time in ten it is less.'),
+  haveHighMl: ml('One time in ten it is more.'),
   orderedMl: ml('Of that, what is on its way.'),
   leftAfterMl: ml('What the plan leaves of today’s pots, before buying.'),
-  toBuyMl: ml('What is missing.'),
+  toBuyMl: ml('What the promise takes beyond what is there, in likely usable paint.'),
   keepMl: ml('The shelf level.'),
   state: z
     .enum(['none owned', 'short', 'tight', 'enough'])
-    .describe('none owned; short: have is below need; tight: have is below 1.5 times need; enough.'),
+    .describe(
+      'none owned; short: the chance of running short is over 0.5; tight: over 0.1; enough: up to 0.1, or not needed.',
+    ),
   runningLow: yesNo('True where a pot is owned and what is left after the plan is under the shelf level.'),
-  chanceShort: share('Chance that today’s pots do not last.').optional(),
+  chanceShort: share('Chance that today’s pots do not last.'),
+  chanceShortError: share('Its standard error.'),
+  doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
   pricePerMl: cost('What a millilitre of usable paint costs; null where unpriced.').nullable(),
   useCost: cost('Cost of use of the need.'),
+  useCostLow: cost('The same for the low need.'),
+  useCostHigh: cost('The same for the high need.'),
   atLeast,
   mark,
   pots: list(shelfPot, 'Its pots, in the order in which they are used up.'),
@@ -136,6 +149,7 @@ const assumption = z.object({
   unit: text('Blank for a plain factor.'),
   mark,
   source: text('Where it comes from; blank for common practice.'),
+  weighings: whole('From how many rows of the log it was learned; only with the mark weighed.').optional(),
 });
 
 export const planSchema = z
@@ -146,18 +160,28 @@ export const planSchema = z
     settings: z
       .object({
         locale: text('BCP 47 tag of the report.'),
-        surePercent: number('How sure a promised need is, percent.'),
+        surePercent: number('How sure the order shall be that nothing runs out, percent.'),
         restock: z.enum(['army', 'shelf']).describe('What the orders are for.'),
       })
       .describe('The settings that hold.'),
     army: z
-      .object({ figures: whole('Figures in all.'), units: whole('Units in all.') })
-      .describe('How big the army is.'),
+      .object({
+        figures: whole('Figures in all.'),
+        units: whole('Units in all.'),
+        chanceAllLast: share('Chance that today’s pots last for the whole army.'),
+        chanceAllLastError: share('Its standard error.'),
+      })
+      .describe('How big the army is, and whether its pots last.'),
+    draws,
     costs: z
       .object({
         use: cost('Cost of use of every scheme on every figure, extras included.'),
+        useLow: cost('One time in ten it is lower; what has no price is left out.'),
+        useHigh: cost('One time in ten it is higher.'),
         useAtLeast: atLeast,
         useRemaining: cost('The same for what is still to be done.'),
+        useRemainingLow: cost('One time in ten it is lower; what has no price is left out.'),
+        useRemainingHigh: cost('One time in ten it is higher.'),
         remainingAtLeast: atLeast,
         extras: cost('Of `use`, the extras.'),
         cash: cash('Cash for the order, postage included.'),
@@ -187,9 +211,18 @@ export const planSchema = z
     lines: list(line, 'Work still to be done, unit by unit in step order.'),
     figures: list(figure, 'Areas of the figures.'),
     paints: list(paint, 'Every paint that is owned or needed.'),
-    order: order.describe('What the army needs.'),
+    promise,
+    doubts: list(
+      doubtOfCash,
+      'What causes the spread of the cash for what today’s pots lack, the greatest first; under 0.01 left out.',
+    ),
+    remedies: list(remedy, 'What would settle most of that doubt, the greatest first.'),
+    learned,
+    order: order.describe('What the army needs to keep the promise.'),
     restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
-    stairs: stairs.describe('Cash for paint against the number of figures, from none to twice the army.'),
+    stairs: stairs.describe(
+      'Cash for paint against the number of figures, from none to twice the army, with the margin of the promise.',
+    ),
     budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
     cautions: list(
       z.enum(['spray can', 'airbrush', 'solvent', 'brush']),

@@ -2,10 +2,13 @@
 // charts add nothing but drawing. Lengths of drawn things are shares (1 = the whole, or what the army needs).
 
 import type { BudgetView } from './budget-view.js';
-import type { CostsView } from './cost-view.js';
+import type { CostsView, LowHigh } from './cost-view.js';
+import type { ProgressView } from './progress-view.js';
+import type { PromiseView } from './promise-view.js';
 import type { ShoppingView } from './shopping-view.js';
 import type { StairsView } from './stairs-view.js';
 import type { TrustView } from './trust-view.js';
+import type { WeighView } from './weigh-view.js';
 
 export interface ReportView {
   /** Language of the page: the locale where it is English, else `en`, for the words are English. */
@@ -20,9 +23,14 @@ export interface ReportView {
   readonly budget: BudgetView | undefined;
   readonly pots: PotsView;
   readonly shopping: ShoppingView;
+  /** Undefined for an army that needs no paint any more. */
+  readonly promise: PromiseView | undefined;
+  readonly weigh: WeighView;
   /** Undefined for an army of nobody. */
   readonly stairs: StairsView | undefined;
   readonly costs: CostsView;
+  /** Undefined where nothing is done yet. */
+  readonly progress: ProgressView | undefined;
   readonly use: UseView;
   readonly ground: GroundView;
   readonly cautions: readonly CautionView[];
@@ -49,6 +57,8 @@ export interface Amounts {
 
 export interface PotsView {
   readonly lead: string;
+  /** What low and high mean. */
+  readonly ranges: string;
   /** By state, the worst first; states without a paint are left out. */
   readonly groups: readonly PotGroup[];
 }
@@ -82,6 +92,11 @@ export interface PotBar {
   readonly hereShare: number;
   /** On its way, beyond what is here. */
   readonly orderedShare: number;
+  /** What is to be bought, beyond what is here and on its way. */
+  readonly buyShare: number;
+  /** Low and high of the need, and of what is here and on its way; undefined where they are exact. */
+  readonly need: LowHigh | undefined;
+  readonly have: LowHigh | undefined;
   /** Where the paint must reach to stay at its keep level; undefined: not ticked. */
   readonly keepShare: number | undefined;
   readonly title: string;
@@ -117,6 +132,8 @@ export interface UsePaint {
   readonly whole: string;
   /** Still to be put out, and where it goes; the three parts add up to it. */
   readonly remaining: string;
+  /** Low to high of it; '' where nothing is still to be put out. */
+  readonly remainingRange: string;
   readonly onFigure: string;
   readonly lost: string;
   readonly leftover: string;
@@ -138,8 +155,6 @@ export interface UseBar {
 export interface GroundView {
   readonly lead: string;
   readonly marks: readonly { readonly mark: string; readonly meaning: string }[];
-  /** What most of the doubt comes from, the greatest first. */
-  readonly doubts: readonly { readonly name: string; readonly id: string; readonly says: string }[];
   readonly groups: readonly { readonly title: string; readonly rows: readonly AssumptionRow[] }[];
   readonly defaults: readonly { readonly where: string; readonly rows: string; readonly meaning: string }[];
   readonly warnings: readonly string[];
@@ -153,9 +168,11 @@ export interface AssumptionRow {
   readonly high: string;
   readonly unit: string;
   readonly mark: string;
+  /** `weighed (n = 3)`: the mark, and from how many weighings it comes. */
+  readonly markText: string;
   readonly source: string;
   /** Low and high as shares of likely; undefined where the value is held as exact. */
-  readonly spread: { readonly low: number; readonly high: number } | undefined;
+  readonly spread: LowHigh | undefined;
 }
 
 export interface CautionView {

@@ -2,23 +2,31 @@
 // add up, as text.
 import { roundMinor, splitWhole, zeroMinor } from '../../model/money.js';
 import type { Amount, JobCost, Plan, UnitCost } from '../../model/plan.js';
+import type { Range } from '../../model/ranges.js';
 import type { UnitSums } from './cost-view.js';
 import type { NumberWords } from './word-numbers.js';
+import { wordCostRange } from './word-sure.js';
 
 /** Sums of one row of the unit table, not yet rounded. */
 interface RawSums {
   readonly name: string;
   readonly figures: number;
   readonly whole: Amount;
+  /** Minor units; undefined for several units, whose ranges do not add up. */
+  readonly wholeRange: Range | undefined;
   readonly remaining: Amount;
   readonly cashMinor: number;
   readonly figuresPrice: Amount;
 }
 
-const sumsOf = ({ unit, use, cashMinor, figuresPriceMinor }: UnitCost): RawSums => ({
+const sumsOf = (
+  { unit, job, use, cashMinor, figuresPriceMinor }: UnitCost,
+  { perFigure }: Plan['ranges'],
+): RawSums => ({
   name: unit.unit,
   figures: unit.count,
   whole: use.whole,
+  wholeRange: timesFigures(perFigure.get(job), unit.count),
   remaining: use.remaining,
   cashMinor,
   figuresPrice: {
@@ -26,6 +34,11 @@ const sumsOf = ({ unit, use, cashMinor, figuresPriceMinor }: UnitCost): RawSums 
     atLeast: figuresPriceMinor === undefined,
   },
 });
+
+const timesFigures = (range: Range | undefined, count: number): Range | undefined =>
+  range === undefined || range.low === range.high
+    ? undefined
+    : { low: range.low * count, high: range.high * count };
 
 /** All units without a row of their own as one; undefined of none. Each job's cost is multiplied, not added up. */
 function sumRest(units: readonly UnitCost[]): RawSums | undefined {
@@ -43,6 +56,7 @@ function sumRest(units: readonly UnitCost[]): RawSums | undefined {
     name: 'All other units',
     figures,
     whole: sumJobs(jobs, (use) => use.whole),
+    wholeRange: undefined,
     remaining: sumJobs(jobs, (use) => use.remaining),
     cashMinor,
     figuresPrice: { exactMinor: zeroMinor.plus(priceMinor), atLeast: isUnpriced },
@@ -65,17 +79,18 @@ function sumJobs(jobs: ReadonlyMap<JobCost, number>, amountOf: (use: JobCost) =>
 export function wordUnits(plan: Plan, words: NumberWords, most: number): UnitSums[] {
   const { units } = plan.costs;
   const rest = sumRest(units.slice(most));
-  const shown = units.slice(0, most).map(sumsOf);
+  const shown = units.slice(0, most).map((unit) => sumsOf(unit, plan.ranges));
   return wordSums(rest === undefined ? shown : [...shown, rest], plan, words);
 }
 
 /** The whole army as a row. */
-export function wordArmy({ costs, figureCount }: Plan, words: NumberWords): UnitSums {
+export function wordArmy({ costs, figureCount, ranges }: Plan, words: NumberWords): UnitSums {
   const { cashMinor, figuresPrice } = costs;
   return {
     name: 'The whole army',
     figures: words.count(figureCount),
     whole: words.amount(costs.useWhole),
+    wholeRange: wordCostRange(ranges.useWhole, words),
     remaining: words.amount(costs.useRemaining),
     ...wordMoneyApart({ figures: figureCount, cashMinor, figuresPrice }, words),
   };
@@ -104,6 +119,7 @@ function wordSums(rows: readonly RawSums[], { costs }: Plan, words: NumberWords)
     name: row.name,
     figures: words.count(row.figures),
     whole: words.priced((remaining[index] ?? 0) + (done[index] ?? 0), row.whole.atLeast),
+    wholeRange: row.wholeRange === undefined ? '' : wordCostRange(row.wholeRange, words),
     remaining: words.priced(remaining[index] ?? 0, row.remaining.atLeast),
     ...wordMoneyApart(row, words),
   }));
@@ -111,7 +127,10 @@ function wordSums(rows: readonly RawSums[], { costs }: Plan, words: NumberWords)
 
 type MoneyApart = Pick<UnitSums, 'cash' | 'cashPerFigure' | 'figuresPrice'>;
 
-function wordMoneyApart(row: Omit<RawSums, 'whole' | 'remaining' | 'name'>, words: NumberWords): MoneyApart {
+function wordMoneyApart(
+  row: Omit<RawSums, 'whole' | 'wholeRange' | 'remaining' | 'name'>,
+  words: NumberWords,
+): MoneyApart {
   return {
     cash: words.money(row.cashMinor),
     cashPerFigure: words.money(perFigure(row.cashMinor, row.figures)),

@@ -5,44 +5,26 @@ import type { Amount, PaintStock } from '../../model/plan.js';
 import type { AnswerFigure, ReportView } from './report-view.js';
 import { wordBudget } from './view-budget.js';
 import type { ViewInputs } from './view-inputs.js';
+import { wordLasting } from './word-lasting.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
+import { wordPromise } from './word-promise.js';
+import { lowHighMeaning, wordCostRange } from './word-sure.js';
 
 /** Will it last, what does it cost, what to buy. */
 export function viewAnswer(inputs: ViewInputs): ReportView['answer'] {
-  return [wordLasting(inputs), wordCost(inputs), wordCash(inputs)];
+  return [viewLasting(inputs), wordCost(inputs), wordCash(inputs)];
 }
 
-function wordLasting({ plan, sums, words, supplyTrust: trust }: ViewInputs): AnswerFigure {
-  const question = 'Will the pots last?';
+function viewLasting({ plan, sums, words, supplyTrust: trust }: ViewInputs): AnswerFigure {
   const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint));
-  const inState = (state: PaintStock['state']): PaintStock[] => needed.filter((one) => one.state === state);
-  const missing = [...inState('none owned'), ...inState('short')];
-  if (needed.length === 0) return { question, figure: 'Yes', detail: 'This army needs no paint.', trust };
-  const tight = inState('tight');
-  const counts = (['none owned', 'short', 'tight', 'enough'] as const)
-    .map((state) => ({ state, count: inState(state).length }))
-    .filter(({ count }) => count > 0)
-    .map(({ state, count }) => `${words.count(count)} ${state}`);
+  const { figure, says } = wordLasting(needed, plan.ranges, words);
   return {
-    question,
-    figure: wordVerdict(missing.length, tight.length, words),
-    detail: `${countOf(words, needed.length, 'paint')} needed${counts.length > 0 ? `: ${listOf(counts)}` : ''}.${wordWorst(missing, words)}${wordOnWay(needed, words)}`,
+    question: 'Will the pots last?',
+    figure,
+    detail: `${says}${wordOnWay(needed, words)}`,
     trust,
   };
-}
-
-function wordVerdict(missing: number, tight: number, words: NumberWords): string {
-  if (missing > 0) return `No: ${countOf(words, missing, 'paint runs', 'paints run')} short`;
-  return tight > 0 ? `Yes, but ${words.count(tight)} only just` : 'Yes';
-}
-
-/** The paints of which most is missing. */
-function wordWorst(missing: readonly PaintStock[], words: NumberWords): string {
-  if (missing.length === 0) return '';
-  const worst = [...missing].sort((a, b) => b.toBuyMl - a.toBuyMl);
-  const named = worst.slice(0, 3).map(({ paint, toBuyMl }) => `${nameOf(paint)} (${words.ml(toBuyMl)})`);
-  return ` ${missing.length > 3 ? 'Most is missing' : 'Missing'} of ${listOf(named)}.`;
 }
 
 function wordOnWay(needed: readonly PaintStock[], words: NumberWords): string {
@@ -56,23 +38,26 @@ const whatFigureCosts = 'What does a figure cost?';
 
 function wordCost(inputs: ViewInputs): AnswerFigure {
   const { plan, words, costTrust: trust } = inputs;
-  const { costs, figureCount } = plan;
+  const { costs, figureCount, ranges } = plan;
   if (hasNoPrice(costs.useWhole)) return wordNoPrices(inputs);
+  const each = (minor: number): number => (figureCount === 0 ? 0 : minor / figureCount);
   const perFigure = {
     exactMinor: figureCount === 0 ? zeroMinor : costs.useWhole.exactMinor.div(figureCount),
     atLeast: costs.useWhole.atLeast,
   };
+  const lowHigh = { low: each(ranges.useWhole.low), high: each(ranges.useWhole.high) };
   const remaining = hasNoPrice(costs.useRemaining)
-    ? 'What is still to be used has no price yet.'
-    : `Of that, ${words.amount(costs.useRemaining)} is still to be used.`;
+    ? '. What is still to be used has no price yet.'
+    : `, of which ${words.amount(costs.useRemaining)} is still to be used.`;
   const unpriced =
     costs.unpriced.length === 0 ? '' : ` Without a price: ${listOf(costs.unpriced.map(nameOf))}.`;
   return {
     question: whatFigureCosts,
     figure: words.amount(perFigure),
     detail:
-      `In paint and extras used, on average; ${words.amount(costs.useWhole)} for all ` +
-      `${countOf(words, figureCount, 'figure')}. ${remaining}${unpriced}`,
+      `In paint and extras used, on average; low to high ${wordCostRange(lowHigh, words)} (${lowHighMeaning}). ` +
+      `For all ${countOf(words, figureCount, 'figure')} ${words.amount(costs.useWhole)} ` +
+      `(${wordCostRange(ranges.useWhole, words)})${remaining}${unpriced}`,
     trust,
   };
 }
@@ -100,7 +85,7 @@ function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure
     question: 'What must I buy?',
     figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
     detail:
-      `${wordOrder(order, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
+      `${wordOrder(order, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
     trust,
   };
 }

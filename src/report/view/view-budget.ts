@@ -18,7 +18,7 @@ export function viewBudget({ plan, words }: ViewInputs): BudgetView | undefined 
   const open = budget.units.filter(({ figures, finished }) => finished < figures);
   return {
     title: `What ${words.money(budget.budgetMinor)} finishes`,
-    lead: 'The army sheet’s priorities come first, one after the other as long as the cash lasts; of those that it does not finish, as many figures as can be had. A unit may be cut short.',
+    lead: 'The army sheet’s priorities come first, one after the other as long as the cash lasts; of those that it does not finish, as many figures as can be had. A unit may be cut short. What the promise takes over the likely needs is kept in proportion.',
     figure: wordFinished(budget, words),
     says: wordSpent(budget, words),
     proof: wordProof(order, 'army', words),

@@ -1,12 +1,14 @@
 // Report view: one unit's cost per figure, split over layers and extras. In: a unit's cost. Out: text and a stacked bar.
 import { exactMinor, roundMinor, splitWhole, zeroMinor } from '../../model/money.js';
 import type { Amount, Job, UnitCost } from '../../model/plan.js';
+import type { Range } from '../../model/ranges.js';
 import { layers } from '../../model/words.js';
 import type { CostBar, CostPart, CostUnit } from './cost-view.js';
 import { type Doubts, noDoubts, noteDoubt } from './sum-work.js';
 import type { TrustWords } from './view-trust.js';
 import { nameOf } from './word-name.js';
 import type { NumberWords } from './word-numbers.js';
+import { wordCostRange } from './word-sure.js';
 
 const extras: CostPart = { part: 'extras', key: 'extras' };
 
@@ -24,8 +26,10 @@ export function listCostParts(jobs: Iterable<Job>, extrasWhole: Amount): CostPar
 export interface CostUnitInputs {
   readonly id: string;
   readonly parts: readonly CostPart[];
-  /** Cost of use of the dearest figure shown, minor units: the full width of a bar. */
+  /** What the dearest figure shown may cost at most (P90), minor units: the full width of a bar. */
   readonly dearest: number;
+  /** Cost of use of one figure, minor units. */
+  readonly range: Range | undefined;
   readonly words: NumberWords;
   readonly trust: TrustWords;
 }
@@ -33,6 +37,7 @@ export interface CostUnitInputs {
 /** Cost of use of one figure; the split is by largest remainder, so it adds up to the cent. */
 export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
   const { words, parts, trust } = inputs;
+  const range = openRange(inputs.range);
   const split = splitPerFigure(unit, parts);
   const perFigure = words.amount(unit.use.perFigure);
   const texts = split.map(({ minor, atLeast, used }) => (used ? words.priced(minor, atLeast) : ''));
@@ -42,11 +47,16 @@ export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
     figure: unit.unit.figure,
     scheme: unit.unit.scheme,
     perFigure,
+    range: range === undefined ? '' : wordCostRange(range, words),
     split: texts,
     bar: drawnBar(split, texts, { ...inputs, title: `${nameOf(unit.unit.unit)}: ${perFigure} a figure` }),
     trust: trust.of(doubtCost(unit)),
   };
 }
+
+/** Where nothing has a price there is no range either. */
+const openRange = (range: Range | undefined): Range | undefined =>
+  range !== undefined && range.low < range.high ? range : undefined;
 
 /** What a unit's cost is doubted for, weighed by the money that hangs on it. */
 export function doubtCost(
@@ -95,7 +105,7 @@ function splitPerFigure({ job, use }: UnitCost, parts: readonly CostPart[]): Spl
 function drawnBar(
   split: readonly SplitPart[],
   texts: readonly string[],
-  { id, dearest, title }: CostUnitInputs & { readonly title: string },
+  { id, dearest, title, range }: CostUnitInputs & { readonly title: string },
 ): CostBar {
   const pieces = split
     .map(({ part, key, exact }, index) => ({
@@ -105,5 +115,13 @@ function drawnBar(
       share: dearest > 0 ? exact / dearest : 0,
     }))
     .filter(({ text }) => text !== '');
-  return { id, title, says: pieces.map(({ part, text }) => `${part} ${text}`).join(', '), pieces };
+  const share = (minor: number): number => (dearest > 0 ? minor / dearest : 0);
+  const open = openRange(range);
+  return {
+    id,
+    title,
+    range: open === undefined ? undefined : { low: share(open.low), high: share(open.high) },
+    says: pieces.map(({ part, text }) => `${part} ${text}`).join(', '),
+    pieces,
+  };
 }

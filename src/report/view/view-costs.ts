@@ -6,6 +6,7 @@ import { listCostParts, viewCostUnit } from './view-cost-unit.js';
 import type { ViewInputs } from './view-inputs.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
+import { lowHighMeaning, wordCostRange } from './word-sure.js';
 
 /** Units that get a row of their own; a longer army's rest is summed, so that the page stays readable. */
 const unitRows = 200;
@@ -17,13 +18,20 @@ export function viewCosts(inputs: ViewInputs): CostsView {
   const shown = costs.units.slice(0, unitRows);
   const rows = wordUnits(plan, words, unitRows);
   const parts = listCostParts(sums.jobs.keys(), costs.extrasWhole);
-  const dearest = Math.max(0, ...shown.map(({ use }) => use.perFigure.exactMinor.toNumber()));
+  const { perFigure: ranges } = plan.ranges;
+  const dearest = Math.max(
+    0,
+    ...shown.map(({ use, job }) => Math.max(use.perFigure.exactMinor.toNumber(), ranges.get(job)?.high ?? 0)),
+  );
   return {
     sums: explainSums(inputs),
     unpriced: wordUnpriced(costs.unpriced),
     parts,
     units: shown.map((unit, index) =>
-      viewCostUnit(unit, { id: `unit-${index + 1}`, parts, dearest, words, trust }),
+      viewCostUnit(unit, {
+        ...{ id: `unit-${index + 1}`, parts, dearest, words, trust },
+        range: ranges.get(unit.job),
+      }),
     ),
     more: rows.length > shown.length ? wordMore(shown.length, costs.units.length, words) : '',
     rows,
@@ -37,7 +45,7 @@ function wordMore(shown: number, units: number, words: NumberWords): string {
 }
 
 function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): CostsView['sums'] {
-  const { costs, figureCount } = plan;
+  const { costs, figureCount, ranges } = plan;
   const each = words.money(perFigure(costs.cashMinor, figureCount));
   return [
     {
@@ -45,13 +53,15 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
       within: false,
       trust: costTrust,
       figure: words.amount(costs.useWhole),
-      says: `Paint put out for the whole scheme at what its pots cost, and extras (${words.amount(costs.extrasWhole)} of it). Steps already done count too.`,
+      range: wordCostRange(ranges.useWhole, words),
+      says: `Paint put out for the whole scheme at what its pots cost, and extras (${words.amount(costs.extrasWhole)} of it). Steps already done count too. Low to high: ${lowHighMeaning}, prices taken as they are.`,
     },
     {
       title: 'of that, still to be used',
       within: true,
       trust: costTrust,
       figure: words.amount(costs.useRemaining),
+      range: wordCostRange(ranges.useRemaining, words),
       says: 'The same for the steps that are not done yet.',
     },
     {
@@ -59,6 +69,7 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
       within: false,
       trust: supplyTrust,
       figure: words.money(costs.cashMinor),
+      range: '',
       says: `Whole pots on the order, with postage: ${each} a figure. It is never added to the cost of use: part of it stays in the pots, and pots you own are paid already.`,
     },
     {
@@ -66,6 +77,7 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
       within: false,
       trust: { mark: 'yours', doubt: '', doubtId: '' },
       figure: words.amount(costs.figuresPrice),
+      range: '',
       says: `What ${countOf(words, figureCount, 'unpainted figure')} cost, apart from both.`,
     },
   ];
@@ -74,4 +86,4 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
 const wordUnpriced = (paints: readonly string[]): string =>
   paints.length === 0
     ? ''
-    : `Without a price, wholly or in part: ${listOf(paints.map(nameOf), 12)}. They are not free, only unknown, so sums that lack them say “at least”.`;
+    : `Without a price, wholly or in part: ${listOf(paints.map(nameOf), 12)}. They are not free, only unknown, so sums that lack them say “at least”, and their ranges are of the rest.`;

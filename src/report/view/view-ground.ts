@@ -1,12 +1,11 @@
-// Report view: what the numbers rest on. In: the plan, the problems of its sheets. Out: marks, the greatest doubts, the
-// whole registry, blanks that took a default, warnings.
+// Report view: what the numbers rest on. In: the plan, the problems of its sheets. Out: marks, the whole registry,
+// blanks that took a default, warnings.
 import type { Assumption } from '../../model/assumption.js';
 import type { Problem } from '../../model/problem.js';
 import { layers } from '../../model/words.js';
 import { capRepeats, orderProblems } from '../../problems/order-problems.js';
 import { wordProblem } from '../../problems/word-problem.js';
 import type { AssumptionRow, GroundView } from './report-view.js';
-import { rankDoubts } from './sum-work.js';
 import type { ViewInputs } from './view-inputs.js';
 import { markMeanings } from './view-trust.js';
 import { countOf, type NumberWords } from './word-numbers.js';
@@ -19,9 +18,8 @@ interface GroundInputs extends ViewInputs {
 export function viewGround(inputs: GroundInputs): GroundView {
   const { plan, problems, words } = inputs;
   return {
-    lead: 'Every figure in this report is worked out from the likely values below. Low and high say how far each of them may lie off: about one case in ten falls below the low, one in ten above the high. What that does to the results is not worked out yet: they come without a range.',
+    lead: 'Every likely figure in this report is worked out from the likely values below. Low and high say how far each of them may lie off: one time in ten it lies below the low, one in ten above the high. Ranges and chances come from drawing all of them at once, many times over.',
     marks: markMeanings,
-    doubts: wordDoubts(inputs),
     groups: groupAssumptions(inputs),
     defaults: plan.defaults.map(({ sheet, column, rows, meaning }) => ({
       where: `${sheet}, ${column}`,
@@ -32,23 +30,14 @@ export function viewGround(inputs: GroundInputs): GroundView {
   };
 }
 
-function wordDoubts({ sums, words, trust }: GroundInputs): GroundView['doubts'] {
-  return rankDoubts(sums.doubts)
-    .filter(({ weight }) => weight > 0)
-    .slice(0, 5)
-    .map(({ name, weight }) => ({
-      name,
-      id: trust.idOf(name),
-      says: `the biggest doubt behind ${words.percent(weight / sums.wholeMl)} of the paint put out`,
-    }));
-}
-
 const groupTitles = [
   'A person, made small',
   'Dress, build, kit',
   'How paint goes on',
   'Layers, where a scheme says nothing',
-  'Pots',
+  'Colours',
+  'How long it takes',
+  'Pots, readings, weighings',
 ] as const;
 type GroupTitle = (typeof groupTitles)[number];
 
@@ -56,9 +45,12 @@ type GroupTitle = (typeof groupTitles)[number];
 function groupOf(name: string): GroupTitle {
   if (/^(skin of|stature|eye level|share )/.test(name)) return 'A person, made small';
   if (/^(dress|build|kit|relief)\b/.test(name)) return 'Dress, build, kit';
-  if (/(wet film|transfer|leftover)$|^painter$|^full target/.test(name)) return 'How paint goes on';
+  if (/(wet film|transfer|leftover)$|^painter$|(target|catch) of a spray$/.test(name))
+    return 'How paint goes on';
+  if (/(pace|handling|setup|care)$|^evening|^long drying$/.test(name)) return 'How long it takes';
+  if (/^(opacity|just visible|pale|speck|farthest)\b/.test(name)) return 'Colours';
   const ofLayer = layers.some((layer) => name.startsWith(`${layer} `));
-  return ofLayer ? 'Layers, where a scheme says nothing' : 'Pots';
+  return ofLayer ? 'Layers, where a scheme says nothing' : 'Pots, readings, weighings';
 }
 
 function groupAssumptions({ plan, words, trust }: GroundInputs): GroundView['groups'] {
@@ -73,7 +65,7 @@ function groupAssumptions({ plan, words, trust }: GroundInputs): GroundView['gro
 }
 
 function viewAssumption(one: Assumption, words: NumberWords, id: string): AssumptionRow {
-  const { name, low, likely, high, unit, mark, source } = one;
+  const { name, low, likely, high, unit, mark, source, weighings } = one;
   const isExact = low === likely && high === likely;
   return {
     id,
@@ -83,6 +75,7 @@ function viewAssumption(one: Assumption, words: NumberWords, id: string): Assump
     high: isExact ? '' : words.plain(high),
     unit: unit.replace('cm2', 'cm²'),
     mark,
+    markText: weighings === undefined ? mark : `${mark} (n = ${words.count(weighings)})`,
     source,
     spread: isExact || likely === 0 ? undefined : { low: low / likely, high: high / likely },
   };

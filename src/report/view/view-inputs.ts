@@ -11,6 +11,8 @@ export interface ViewInputs {
   readonly plan: Plan;
   readonly sums: WorkSums;
   readonly words: NumberWords;
+  /** Language of the page. */
+  readonly lang: string;
   readonly trust: TrustWords;
   /** Of whether the pots last, and of what to buy. */
   readonly supplyTrust: TrustView;
@@ -28,10 +30,17 @@ export function viewInputs(plan: Plan): ViewInputs {
     sums,
     trust,
     words: numberWords(plan.settings),
-    supplyTrust: trust.of(doubtSupply(plan, sums), ...needed.map(({ mark }) => mark)),
+    lang: pageLanguage(plan.settings.locale),
+    supplyTrust: trust.lead(
+      trust.of(doubtSupply(plan, sums), ...needed.map(({ mark }) => mark)),
+      plan.ranges.doubts[0],
+    ),
     costTrust: trust.of(doubtCosts(plan, sums)),
   };
 }
+
+/** The words are English whatever the numbers look like; a wrong tag would make a screen reader mispronounce them. */
+const pageLanguage = (locale: string): string => (/^en(-|$)/i.test(locale) ? locale : 'en');
 
 /** The paints on which the verdict hangs: those that are missing; else those that are tight; else all. */
 function doubtSupply({ stock }: Plan, { paints, doubts }: WorkSums): Doubts {

@@ -11,10 +11,13 @@ import { viewGround } from './view-ground.js';
 import { viewInputs } from './view-inputs.js';
 import { viewPalette } from './view-palette.js';
 import { viewPots } from './view-pots.js';
+import { viewProgress } from './view-progress.js';
+import { viewPromise } from './view-promise.js';
 import { viewReorder } from './view-reorder.js';
 import { viewShopping } from './view-shopping.js';
 import { viewStairs } from './view-stairs.js';
 import { viewUse } from './view-use.js';
+import { viewWeigh } from './view-weigh.js';
 import { countOf, wordDate } from './word-numbers.js';
 
 /**
@@ -23,8 +26,7 @@ import { countOf, wordDate } from './word-numbers.js';
  */
 export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
   const inputs = viewInputs(plan);
-  const { words, sums } = inputs;
-  const lang = pageLanguage(plan.settings.locale);
+  const { words, sums, lang } = inputs;
   return {
     lang,
     title: `Paint for ${countOf(words, plan.figureCount, 'figure')}`,
@@ -39,13 +41,13 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     budget: viewBudget(inputs),
     pots: viewPots(inputs),
     shopping: viewShopping(inputs, viewReorder(plan)),
+    promise: viewPromise(inputs),
+    weigh: viewWeigh(inputs),
     stairs: viewStairs(inputs),
     costs: viewCosts(inputs),
+    progress: viewProgress(inputs),
     use: viewUse(inputs),
     ground: viewGround({ ...inputs, problems }),
     cautions: viewCautions(plan.cautions),
   };
 }
-
-/** The words are English whatever the numbers look like; a wrong tag would make a screen reader mispronounce them. */
-const pageLanguage = (locale: string): string => (/^en(-|$)/i.test(locale) ? locale : 'en');

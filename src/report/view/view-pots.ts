@@ -1,40 +1,54 @@
-// Report view: pots that run low. In: the plan, its sums. Out: one row and one bar per paint, grouped by state,
-// the worst first, and low paints that this army does not use.
+// Report view: pots that run low. In: the plan, its sums. Out: one row and one bar per paint, grouped by state (which follows
+// the chance of running short), the worst first, and low paints that this army does not use.
 import type { PaintStock, StockState } from '../../model/plan.js';
+import type { PaintRange, Range, Ranges } from '../../model/ranges.js';
 import type { Amounts, PotBar, PotGroup, PotRow, PotsView } from './report-view.js';
 import { noDoubts } from './sum-work.js';
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
 import { nameOf } from './word-name.js';
 import { countOf, mlDigits, type NumberWords } from './word-numbers.js';
+import { lowHighMeaning, wordChance, wordMlRange } from './word-sure.js';
 
-const groups: readonly { readonly state: StockState; readonly title: string; readonly meaning: string }[] = [
+/** What each state means; the chances are those of the stock stage. */
+const groups: readonly {
+  readonly state: StockState;
+  readonly title: string;
+  readonly meaning: (words: NumberWords) => string;
+}[] = [
   {
     state: 'none owned',
     title: 'None owned',
-    meaning: 'The army needs it and no pot of it is on your shelf.',
+    meaning: () => 'The army needs it and no pot of it is on your shelf.',
   },
-  { state: 'short', title: 'Short', meaning: 'You have less than the army needs.' },
+  {
+    state: 'short',
+    title: 'Short',
+    meaning: ({ percent }) =>
+      `It runs short more likely than not: the chance that today’s pots do not last is over ${percent(0.5)}.`,
+  },
   {
     state: 'tight',
     title: 'Tight',
-    meaning: 'It lasts, but you have less than one and a half times what the army needs.',
+    meaning: ({ percent }) =>
+      `It may run short: the chance of that is over ${percent(0.1)}, up to ${percent(0.5)}.`,
   },
   {
     state: 'enough',
     title: 'Enough',
-    meaning: 'You have one and a half times what the army needs, or more.',
+    meaning: ({ percent }) =>
+      `The chance that it runs short is ${percent(0.1)} or less. Many small chances add up: to be sure of the whole army, some more of it may still be bought.`,
   },
 ];
 
 /** Every paint of the army, then the low ones that it does not use. */
 export function viewPots(inputs: ViewInputs): PotsView {
   const { plan, sums, words } = inputs;
-  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint)).sort(byCover);
+  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint)).sort(byChance(plan.ranges));
   const byState = groups.map(({ state, title, meaning }) => ({
     state,
     title,
-    meaning,
+    meaning: meaning(words),
     line: 'needed' as const,
     paints: needed.filter((one) => one.state === state).map((one) => viewPot(one, inputs)),
   }));
@@ -47,14 +61,22 @@ export function viewPots(inputs: ViewInputs): PotsView {
     paints: low.map((one) => viewPot(one, inputs)),
   };
   return {
+    ranges: `In brackets, and drawn across each bar: low to high, ${lowHighMeaning}.`,
     lead: wordLead(needed, low.length, words),
     groups: [...byState, lowGroup].filter(({ paints }) => paints.length > 0),
   };
 }
 
-/** The least covered first. */
 const cover = ({ haveMl, needMl }: PaintStock): number => (needMl === 0 ? Infinity : haveMl / needMl);
-const byCover = (a: PaintStock, b: PaintStock): number => (cover(a) === cover(b) ? 0 : cover(a) - cover(b));
+
+/** The most likely to run short first; of those alike the least covered. */
+const byChance =
+  ({ paints }: Ranges) =>
+  (a: PaintStock, b: PaintStock): number => {
+    const chanceOf = ({ paint }: PaintStock): number => paints.get(paint)?.chanceShort.chance ?? 0;
+    const byCover = cover(a) === cover(b) ? 0 : cover(a) - cover(b);
+    return chanceOf(b) - chanceOf(a) || byCover;
+  };
 
 function wordLead(needed: readonly PaintStock[], unusedLow: number, words: NumberWords): string {
   const low = needed.filter(({ runningLow }) => runningLow).length;
@@ -73,48 +95,79 @@ function wordLead(needed: readonly PaintStock[], unusedLow: number, words: Numbe
 
 function viewPot(stock: PaintStock, { plan, sums, words, trust }: ViewInputs): PotRow {
   const doubts = sums.paints.get(stock.paint)?.doubts;
-  const amounts = wordAmounts(stock, words, doubts !== undefined);
+  const range = plan.ranges.paints.get(stock.paint);
+  const amounts = wordAmounts(stock, range, { words, used: doubts !== undefined });
   const state = doubts === undefined ? 'low' : stock.state;
   return {
     paint: stock.paint,
     runningLow: stock.runningLow,
     amounts,
-    bar: drawnBar(stock, {
+    bar: drawnBar(stock, range, {
       id: `pot-${plan.stock.indexOf(stock) + 1}`,
       hex: hexOf(plan, stock.paint),
       line: doubts === undefined ? 'keep level' : 'needed',
       title: `${nameOf(stock.paint)}: ${state}`,
       says: amounts.map(({ label, text }) => `${label} ${text}`).join(', '),
     }),
-    trust: trust.of(doubts ?? noDoubts(), stock.mark),
+    trust: trust.lead(trust.of(doubts ?? noDoubts(), stock.mark), range?.doubts[0]),
   };
 }
 
-/** All share their digits, except what is missing: that reads alike wherever the report says it. */
-function wordAmounts(stock: PaintStock, words: NumberWords, used: boolean): Amounts[] {
+interface Wording {
+  readonly words: NumberWords;
+  /** False for a paint that this army does not use. */
+  readonly used: boolean;
+}
+
+/** All share their digits, except what is to be bought: that reads alike wherever the report says it. */
+function wordAmounts(stock: PaintStock, range: PaintRange | undefined, { words, used }: Wording): Amounts[] {
   const { needMl, haveMl, orderedMl, leftAfterMl, toBuyMl, keepMl } = stock;
   const digits = mlDigits(Math.max(needMl, haveMl));
   const ml = (volumeMl: number): string => words.ml(volumeMl, digits);
-  const onWay = orderedMl > 0 ? ` (${ml(orderedMl)} on the way)` : '';
-  const outcome =
-    toBuyMl > 0
-      ? { label: 'missing', text: words.ml(toBuyMl) }
-      : { label: 'left after', text: ml(leftAfterMl) };
+  const lowHigh = (of: Range | undefined): string =>
+    of === undefined || ml(of.low) === ml(of.high) ? '' : ` (${wordMlRange(of, digits, words)})`;
+  const onWay = orderedMl > 0 ? `, ${ml(orderedMl)} of it on the way` : '';
+  const have = {
+    label: 'have',
+    text: haveMl === 0 ? 'none' : `${ml(haveMl)}${lowHigh(range?.haveMl)}${onWay}`,
+  };
   const keep = stock.pots.length > 0 ? [{ label: 'keep level', text: ml(keepMl) }] : [];
-  const have = { label: 'have', text: haveMl === 0 ? 'none' : `${ml(haveMl)}${onWay}` };
-  return used ? [have, { label: 'needed', text: ml(needMl) }, outcome, ...keep] : [have, ...keep];
+  if (!used) return [have, ...keep];
+  const need = { label: 'need', text: `${ml(needMl)}${lowHigh(range?.needMl)}` };
+  const left =
+    stock.pots.length > 0 && leftAfterMl > 0 ? [{ label: 'likely left', text: ml(leftAfterMl) }] : [];
+  const buy = toBuyMl > 0 ? [{ label: 'to buy', text: words.ml(toBuyMl) }] : [];
+  return [have, need, ...wordShort(stock, range, words), ...buy, ...left, ...keep];
+}
+
+/** A paint of which there is no pot runs short for sure: its state says so. */
+function wordShort(
+  { pots, needMl }: PaintStock,
+  range: PaintRange | undefined,
+  words: NumberWords,
+): Amounts[] {
+  if (range === undefined || pots.length === 0 || needMl === 0) return [];
+  return [{ label: 'chance of running short', text: wordChance(range.chanceShort, words) }];
 }
 
 type BarLooks = Pick<PotBar, 'id' | 'hex' | 'line' | 'title' | 'says'>;
 
-function drawnBar({ needMl, haveMl, orderedMl, keepMl, pots }: PaintStock, looks: BarLooks): PotBar {
+function drawnBar(stock: PaintStock, range: PaintRange | undefined, looks: BarLooks): PotBar {
+  const { needMl, haveMl, orderedMl, toBuyMl, keepMl, pots } = stock;
   const lineMl = looks.line === 'needed' ? needMl : keepMl;
   const share = (ml: number): number => (lineMl > 0 ? ml / lineMl : ml > 0 ? Infinity : 0);
+  const shares = (of: Range | undefined): Range | undefined =>
+    of === undefined || of.low === of.high || lineMl === 0
+      ? undefined
+      : { low: share(of.low), high: share(of.high) };
   const ticked = looks.line === 'needed' && needMl > 0 && pots.length > 0 && keepMl > 0;
   return {
     ...looks,
     hereShare: share(haveMl - orderedMl),
     orderedShare: share(orderedMl),
+    buyShare: share(toBuyMl),
+    need: shares(range?.needMl),
+    have: shares(range?.haveMl),
     keepShare: ticked ? share(needMl + keepMl) : undefined,
   };
 }

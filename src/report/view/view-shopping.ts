@@ -11,11 +11,18 @@ import { nameOf } from './word-name.js';
 import { listOf, type NumberWords } from './word-numbers.js';
 import { wordMore, wordProof } from './word-proof.js';
 
-const titles: Record<ReorderGroup['for'], { readonly title: string; readonly says: string }> = {
-  army: { title: 'For this army', says: 'What the work still to be done needs beyond your shelf.' },
+const titles: Record<
+  ReorderGroup['for'],
+  { readonly title: string; readonly says: (plan: Plan, words: NumberWords) => string }
+> = {
+  army: {
+    title: 'For this army',
+    says: ({ promised }, words) =>
+      `What it takes beyond your shelf to be ${words.percent(promised.surePercent / 100)} sure that nothing runs out.`,
+  },
   shelf: {
     title: 'For the shelf',
-    says: 'Brings every low pot back to its keep level. Leave it out and the army is still painted.',
+    says: () => 'Brings every low pot back to its keep level. Leave it out and the army is still painted.',
   },
 };
 
@@ -49,7 +56,7 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
   const { title, says } = titles[group.for];
   return {
     title,
-    says: `${says}${group.for === 'shelf' ? wordTogether(group, plan) : ''}`,
+    says: `${says(plan, words)}${group.for === 'shelf' ? wordTogether(group, plan) : ''}`,
     proof: wordProof(order, group.for, words),
     shops: group.shops.map((shop) => viewShop(shop, group.for, inputs)),
     total: words.money(group.totalMinor),

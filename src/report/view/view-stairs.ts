@@ -17,7 +17,7 @@ export function viewStairs({ plan, words }: ViewInputs): StairsView | undefined 
   const armyMinor = Math.max(plan.order.totalMinor, cashAt(stairs.steps, figureCount));
   const unproved = stairs.steps.filter(({ proved }) => !proved).length;
   return {
-    lead: wordLead(plan),
+    lead: wordLead(plan, words),
     next: wordNext({ plan, armyMinor, rises }, words),
     chart: viewStairsChart({ plan, rises, armyMinor }, words),
     caption: `Where the cash rises, ${countOf(words, rises.length, 'step')}${unproved === 0 ? ', each proved: no order for so many figures costs less' : ''}`,
@@ -27,12 +27,12 @@ export function viewStairs({ plan, words }: ViewInputs): StairsView | undefined 
   };
 }
 
-function wordLead({ estimate }: Plan): string {
+function wordLead({ estimate, promised }: Plan, words: NumberWords): string {
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
   const start = first === undefined ? '' : `, ${nameOf(first.unit.unit)} first`;
-  return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. Paint that no offer covers costs nothing here.`;
+  return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${words.percent(promised.surePercent / 100)} sure takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
 }
 
 interface NextInputs {

@@ -1,8 +1,10 @@
 // Report view: mark and biggest doubt beside a result, and the ids that lead to the registry.
 // In: doubts, the plan's assumptions. Out: TrustView.
 import { type Assumption, type Mark, marks } from '../../model/assumption.js';
+import type { Doubt } from '../../model/ranges.js';
 import { type Doubts, markOf, rankDoubts } from './sum-work.js';
 import type { TrustView } from './trust-view.js';
+import { wordDoubt } from './word-sure.js';
 
 /** Makes trust tags for one plan. */
 export interface TrustWords {
@@ -10,6 +12,8 @@ export interface TrustWords {
   idOf(name: string): string;
   /** The weakest mark of all inputs and the doubt with most ml behind it. */
   of(doubts: Doubts, ...others: readonly Mark[]): TrustView;
+  /** The same mark with the doubt that the draws found greatest; without one it stays as it is. */
+  lead(trust: TrustView, found: Doubt | undefined): TrustView;
 }
 
 export function trustWords(assumptions: readonly Assumption[]): TrustWords {
@@ -21,6 +25,8 @@ export function trustWords(assumptions: readonly Assumption[]): TrustWords {
       const doubt = rankDoubts(doubts)[0]?.name ?? '';
       return { mark: markOf(doubts, ...others), doubt, doubtId: idOf(doubt) };
     },
+    lead: (trust, found) =>
+      found === undefined ? trust : { ...trust, doubt: wordDoubt(found.name), doubtId: idOf(found.name) },
   };
 }
 

@@ -2,6 +2,7 @@
 // left over), and parts that stay unpainted.
 import { splitWhole } from '../../model/money.js';
 import type { Amount } from '../../model/plan.js';
+import type { Range } from '../../model/ranges.js';
 import { layers } from '../../model/words.js';
 import type { UsePaint, UseView, UseZone } from './report-view.js';
 import type { PaintWork, WorkSums } from './sum-work.js';
@@ -10,6 +11,7 @@ import { hexOf } from './view-palette.js';
 import { viewPartCosts } from './view-part-costs.js';
 import { nameOf } from './word-name.js';
 import { listOf, mlDigits, type NumberWords } from './word-numbers.js';
+import { wordRange } from './word-sure.js';
 
 /** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
 export function viewUse({ plan, sums, words, trust }: ViewInputs): UseView {
@@ -30,11 +32,19 @@ export function viewUse({ plan, sums, words, trust }: ViewInputs): UseView {
     cost: costOf.total,
     paints: [...sums.paints].map(([paint, work], index) => ({
       ...viewPaint(paint, work, { words, id: `use-${index + 1}`, hex: hexOf(plan, paint) }),
+      remainingRange: wordRemaining(work, plan.ranges.paints.get(paint)?.needMl, words),
       cost: work.remainingMl > 0 ? paintCost.of(paint) : '',
       trust: trust.of(work.doubts),
     })),
     notPainted: wordUnpainted(sums),
   };
+}
+
+/** `7.3 to 22.4`, without the unit, as its column names it. */
+function wordRemaining({ remainingMl }: PaintWork, range: Range | undefined, words: NumberWords): string {
+  if (range === undefined || remainingMl === 0) return '';
+  const digits = mlDigits(remainingMl);
+  return wordRange(range, (ml) => words.bareMl(ml, digits));
 }
 
 function wordLead({ wholeMl, remainingMl }: WorkSums, words: NumberWords): string {
@@ -91,7 +101,7 @@ function viewPaint(
   paint: string,
   work: PaintWork,
   { words, id, hex }: PaintLooks,
-): Omit<UsePaint, 'trust' | 'cost'> {
+): Omit<UsePaint, 'trust' | 'cost' | 'remainingRange'> {
   const { wholeMl, remainingMl } = work;
   const onFigureMl = Math.min(work.onFigureMl, remainingMl);
   const leftoverMl = Math.min(work.leftoverMl, remainingMl - onFigureMl);

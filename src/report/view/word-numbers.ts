@@ -19,6 +19,8 @@ export interface NumberWords {
   count(of: number): string;
   /** A share of 1 as whole percent; a trace is `under 1%`, nearly all `over 99%`. */
   percent(share: number): string;
+  /** A share of 1 as percent with one digit after the point. */
+  finePercent(share: number): string;
   /** Any number, with as many digits as it has, three after the point at most. */
   plain(value: number): string;
 }
@@ -35,6 +37,7 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
   });
   const plainFormat = new Intl.NumberFormat(locale, { maximumFractionDigits: 3 });
   const percentFormat = new Intl.NumberFormat(locale, { style: 'percent' });
+  const finePercentFormat = new Intl.NumberFormat(locale, { style: 'percent', minimumFractionDigits: 1 });
   const mlFormats = [0, 1, 2, 3].map((of) => fixedFormat(locale, of));
 
   const money = (minor: number): string => moneyFormat.format(toMajor(minor, currency) as `${number}`);
@@ -55,6 +58,7 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
     bareMl,
     count: (of) => plainFormat.format(of),
     percent: (share) => wordPercent(percentFormat, share),
+    finePercent: (share) => finePercentFormat.format(share),
     plain: (value) => plainFormat.format(value),
   };
 }

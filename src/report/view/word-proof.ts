@@ -7,7 +7,7 @@ export const searchLonger = 'Plan again with more time to search, such as --seco
 
 const proofs: Record<'army' | 'shelf', { readonly all: string; readonly rest: string }> = {
   army: {
-    all: 'Proved: no order that covers this costs less. Every mix of pots, sets and shops was weighed, postage included.',
+    all: 'Proved: no order that covers these amounts costs less. Every mix of pots, sets and shops was weighed, postage included.',
     rest: 'No order that covers this rest costs less: that is proved.',
   },
   shelf: {

@@ -5,6 +5,7 @@ import { drawDab, drawSpread, drawSwatch } from '../../../src/report/charts/draw
 import { drawDoneBar } from '../../../src/report/charts/draw-done-bar.js';
 import { drawPalette } from '../../../src/report/charts/draw-palette.js';
 import { drawPotAxis, drawPotBar, fullShare } from '../../../src/report/charts/draw-pot-bar.js';
+import { drawShareBar } from '../../../src/report/charts/draw-share-bar.js';
 import { drawStairs } from '../../../src/report/charts/draw-stairs.js';
 import { drawUseBar } from '../../../src/report/charts/draw-use-bar.js';
 import { escapeMarkup, percentOf, place } from '../../../src/report/charts/escape-markup.js';
@@ -36,6 +37,8 @@ const goldens: readonly (readonly [name: string, svg: string])[] = [
   ['cost-bar', view.costs.units[0] === undefined ? '' : drawCostBar(view.costs.units[0].bar)],
   ['use-bar', view.use.paints[0] === undefined ? '' : drawUseBar(view.use.paints[0].bar)],
   ['done-bar', drawDoneBar(0.6)],
+  ['share-bar', drawShareBar({ share: 0.4, isOwn: false })],
+  ['share-bar-own', drawShareBar({ share: 0.4 })],
   ['stairs', view.stairs?.chart === undefined ? '' : drawStairs(view.stairs.chart)],
   ['piece', drawPiece('base-coat')],
   ['dab-quarter', drawDab(0.25)],
@@ -56,12 +59,23 @@ function spanOf(svg: string, look: string): [number, number] {
 }
 
 describe('a pot bar', () => {
-  it('fills as far as the paint goes, and leaves the missing part open up to the line', () => {
+  it('fills as far as the paint goes, and leaves what is to be bought open', () => {
     const svg = drawPotBar(barOf('Nettle coat'));
-    const have = ((4.08 / 12.1) * 100) / fullShare;
-    const line = 100 / fullShare;
-    expect(spanOf(svg, 'paint')).toEqual([0, expect.closeTo(have, 2)]);
-    expect(spanOf(svg, 'missing')).toEqual([expect.closeTo(have, 2), expect.closeTo(line - have, 2)]);
+    const percent = (ml: number) => expect.closeTo(((ml / 12.1) * 100) / fullShare, 2);
+    expect(spanOf(svg, 'paint')).toEqual([0, percent(4.08)]);
+    expect(spanOf(svg, 'to-buy')).toEqual([percent(4.08), percent(8.02)]);
+  });
+
+  it('draws low to high of need and shelf, with an arrow where one lies beyond the drawing', () => {
+    const svg = drawPotBar(barOf('Nettle coat'));
+    const reach = (look: string) =>
+      new RegExp(`class="${look}" x1="([\\d.]+)%" x2="([\\d.]+)%"`).exec(svg)?.slice(1).map(Number);
+    const percent = (ml: number) => expect.closeTo(((ml / 12.1) * 100) / fullShare, 2);
+    expect(reach('need-reach')).toEqual([percent(7.3), percent(22.4)]);
+    expect(reach('have-reach')).toEqual([percent(2), percent(6.2)]);
+    const beyond = drawPotBar({ ...barOf('Nettle coat'), need: { low: 0.6, high: 7 } });
+    expect(beyond.match(/<svg class="need-reach"/g)).toHaveLength(1);
+    expect(svg).not.toContain('<svg class="need-reach"');
   });
 
   it('never runs out of its frame', () => {
@@ -71,12 +85,12 @@ describe('a pot bar', () => {
     expect(svg).not.toMatch(/NaN|Infinity/);
   });
 
-  it('has nothing missing once the line is reached', () => {
-    expect(drawPotBar(barOf('Pond wash'))).not.toContain('missing');
+  it('leaves nothing open where nothing is to be bought', () => {
+    expect(drawPotBar(barOf('Pond wash'))).not.toContain('to-buy');
   });
 });
 
-it('cost pieces follow one another and fill the bar of the dearest figure', () => {
+it('cost pieces follow one another; what the dearest figure may cost at most fills the width', () => {
   const bar = view.costs.units[0]?.bar;
   if (bar === undefined) throw new Error('no unit');
   const spans = [...drawCostBar(bar).matchAll(/ x="([\d.]+)%" y="2" width="([\d.]+)%"/g)].map(
@@ -88,7 +102,8 @@ it('cost pieces follow one another and fill the bar of the dearest figure', () =
     expect(x).toBeCloseTo(end, 2);
     end = x + width;
   }
-  expect(end).toBeCloseTo(100, 2);
+  // A warden costs 43.55, the ram at most 68.9.
+  expect(end).toBeCloseTo((43.55 / 68.9) * 100, 1);
 });
 
 it('dabs by area: four times the paint, twice as wide', () => {

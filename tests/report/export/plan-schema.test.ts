@@ -48,8 +48,9 @@ describe('the schema of plan.json', () => {
   it.each([
     ['money as a number', { costs: { use: 1.5 } }],
     ['a cost of use with too few digits', { costs: { use: '1.5' } }],
-    ['another version', { version: 2 }],
+    ['another version', { version: 1 }],
     ['an unknown state', { paints: [{ state: 'plenty' }] }],
+    ['no promise', { promise: undefined }],
     ['no order', { order: undefined }],
   ])('refuses %s', (_, change: Record<string, unknown>) => {
     const document = JSON.parse(textOf(exampleDescription));

@@ -37,7 +37,11 @@ function collect(value: unknown, key: string, names: Set<string>): void {
   else if (isPlain(value)) for (const [field, one] of Object.entries(value)) collect(one, field, names);
 }
 
+/** Doubts and remedies name assumptions and methods too, which keep their names. */
+const isReading = (key: string, text: string): boolean => key === 'name' && text.startsWith('reading of ');
+
 function change(value: unknown, key: string, renaming: Renaming): unknown {
+  if (typeof value === 'string' && (isReading(key, value) || key === 'what')) return rename(value, renaming);
   if (typeof value === 'string') return isName(key) ? value + renaming.text : value;
   if (Array.isArray(value)) return value.map((one) => change(one, key, renaming));
   if (value instanceof Map) {
@@ -53,7 +57,7 @@ function change(value: unknown, key: string, renaming: Renaming): unknown {
 }
 
 const rename = (name: unknown, { names, text }: Renaming): unknown =>
-  typeof name === 'string' && names.has(name) ? name + text : name;
+  typeof name === 'string' && names.has(name.replace(/^reading of /, '')) ? name + text : name;
 
 /** Plain objects only: exact amounts are left alone. */
 const isPlain = (value: unknown): value is Record<string, unknown> =>

@@ -10,8 +10,12 @@ describe('describePlan', () => {
   it('gives money as decimals of major units: cash in cents, use in six digits', () => {
     expect(small.costs).toMatchObject({
       use: '9.103000',
+      useLow: '6.400000',
+      useHigh: '13.400000',
       useAtLeast: true,
       useRemaining: '8.743000',
+      useRemainingLow: '6.100000',
+      useRemainingHigh: '12.900000',
       remainingAtLeast: true,
       extras: '0.693000',
       cash: '7.40',
@@ -48,6 +52,65 @@ describe('describePlan', () => {
     });
   });
 
+  it('gives the promise with what was reached, and what other levels cost', () => {
+    expect(small.promise).toMatchObject({
+      sure: 0.8,
+      met: 0.236,
+      metOnFreshDraws: 0.2381,
+      metOnFreshDrawsError: 0.0043,
+      metOfOffered: 0.8213,
+      likely: { cash: '7.40', met: 0.7719, metError: 0.0042 },
+    });
+    expect(small.promise.levels.map(({ sure, cash, met, proved }) => [sure, cash, met, proved])).toEqual([
+      [0.5, '7.40', 0.8213, true],
+      [0.8, '7.40', 0.8213, true],
+      [0.9, '12.90', 0.9144, true],
+      [0.95, '16.40', 0.9571, false],
+    ]);
+  });
+
+  it('gives doubts, remedies and weighings', () => {
+    expect(small.army).toMatchObject({ chanceAllLast: 0, chanceAllLastError: 0.0001 });
+    expect(small.draws).toEqual({ count: 10_000, seed: 1 });
+    expect(small.doubts[0]).toEqual({ name: 'brush wet film', shareOfCashSpread: 0.41 });
+    expect(small.remedies[2]).toEqual({
+      how: 'measure',
+      what: 'Reed warden',
+      paint: '',
+      shareOfCashSpread: 0.05,
+    });
+    expect(small.learned).toMatchObject({
+      slope: 1.179,
+      slopeError: 0.11,
+      weighings: [
+        { unit: 'First watch', usedMl: 4.5, expectedMl: 3.8, errorMl: 0.5 },
+        { unit: 'Second watch' },
+      ],
+    });
+  });
+
+  it('puts the likely values of a plan by the real stages between low and high', () => {
+    const plan = describePlan(examplePlan, [warning]);
+    for (const { needMl } of plan.paints) {
+      expect(needMl.low).toBeLessThanOrEqual(needMl.likely);
+      expect(needMl.likely).toBeLessThanOrEqual(needMl.high);
+    }
+    for (const { shared } of plan.units) {
+      for (const {
+        useCostPerFigureLow: low,
+        useCostPerFigure: likely,
+        useCostPerFigureHigh: high,
+      } of shared) {
+        expect(Number(low)).toBeLessThan(Number(likely));
+        expect(Number(likely)).toBeLessThan(Number(high));
+      }
+    }
+    const { promise } = plan;
+    expect(promise.met).toBeGreaterThanOrEqual(0);
+    expect(promise.levels.map(({ sure }) => sure)).toEqual([0.5, 0.8, 0.9, 0.95]);
+    expect(plan.order.total).toBe(promise.levels[1]?.cash);
+  });
+
   it('gives the staircase and the budget', () => {
     expect(small.stairs).toEqual({
       everyStep: true,
@@ -75,6 +138,10 @@ describe('describePlan', () => {
     expect(first?.own).toEqual({ unit: 'First watch', cash: '3.70', cashPerFigure: '0.370000' });
     expect(first?.shared[0]).toMatchObject({
       useCostPerFigure: '0.435500',
+      useCostPerFigureLow: '0.304000',
+      useCostPerFigureHigh: '0.642000',
+      useCostLow: '3.040000',
+      useCostHigh: '6.420000',
       extrasPerFigure: '0.033000',
       useCost: '4.355000',
       useCostRemaining: '4.355000',
@@ -107,8 +174,12 @@ describe('describePlan', () => {
   it('tells of each paint what is needed, there and missing', () => {
     expect(small.paints.map(({ paint }) => paint)).toEqual(smallPlan.stock.map(({ paint }) => paint));
     expect(small.paints[1]).toMatchObject({
-      needMl: { likely: 12.1 },
+      needMl: { low: 7.3, likely: 12.1, high: 22.4 },
       haveMl: 4.08,
+      haveLowMl: 2,
+      haveHighMl: 6.2,
+      chanceShort: 0.974,
+      chanceShortError: 0.004,
       toBuyMl: 8.02,
       state: 'short',
       pricePerMl: null,

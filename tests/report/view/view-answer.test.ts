@@ -15,30 +15,35 @@ describe('the small plan', () => {
   const [lasting, cost, cash] = answerOf({});
 
   it('does not last', () => {
-    // Nettle coat: 12.1 - 4.08 = 8.02; Rust hush: 4.05 - 0, half up 4.1. On the way: 12 ml x 0.96 = 11.52.
+    // On the way: 12 ml x 0.96 = 11.52.
     expect(lasting).toBe(
-      'Will the pots last? No: 2 paints run short. 6 paints needed: 1 none owned, 1 short, 1 tight and 3 enough. ' +
-        'Missing of Nettle coat (8.0 ml) and Rust hush (4.1 ml). This counts 11.5 ml that is still on the way.',
+      'Will the pots last? No. The chance that today’s pots last for the whole army is 0%: there is no pot of Rust hush. ' +
+        '6 paints needed: 1 none owned, 1 short, 1 tight and 3 enough. ' +
+        'May run short: Nettle coat (97%), Pond wash (21%) and Kettle grey (8%). ' +
+        'This counts 11.5 ml that is still on the way.',
     );
   });
 
   it('costs at least 43 cents a figure', () => {
-    // 910.3 / 21 = 43.35
+    // 910.3 / 21 = 43.35; 640 / 21 = 30.5; 1340 / 21 = 63.8
     expect(cost).toBe(
-      'What does a figure cost? at least €0.43. In paint and extras used, on average; at least €9.10 for all ' +
-        '21 figures. Of that, at least €8.74 is still to be used. Without a price: Bell brass and Rust hush.',
+      'What does a figure cost? at least €0.43. In paint and extras used, on average; low to high €0.30 to €0.64 ' +
+        '(one time in ten less, one time in ten more). For all 21 figures at least €9.10 (€6.40 to €13.40), ' +
+        'of which at least €8.74 is still to be used. Without a price: Bell brass and Rust hush.',
     );
   });
 
   it('asks for one pot', () => {
     expect(cash).toBe(
-      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. No offer covers ' +
-        'Rust hush (4.1 ml). Another €6.40 would fill low pots up to their level.',
+      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. ' +
+        'Sure 80%: in 80 of 100 armies like this nothing runs out (on fresh draws 82.1% ± 0.4%), leaving out paints that ' +
+        'no shop offers. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
+        'No offer covers Rust hush (4.1 ml). Another €6.40 would fill low pots up to their level.',
     );
   });
 
   it('names what decides each figure', () => {
-    // Missing are two brushed paints. Of the cost, flood is 2 x 152.5 = 305, can 2 x 120 + 36 = 276, brush 2 x 130.
+    // The draws find brush wet film first. Of the cost, flood is 2 x 152.5 = 305, can 2 x 120 + 36 = 276, brush 2 x 130.
     const doubts = viewPlan(smallPlan, []).answer.map(({ trust }) => `${trust.mark}, ${trust.doubt}`);
     expect(doubts).toEqual([
       'from memory, brush wet film',
@@ -64,33 +69,53 @@ const nothingOrdered = {
 describe('other plans', () => {
   const only = (...paints: string[]) => smallPlan.stock.filter(({ paint }) => paints.includes(paint));
 
-  it('lasts', () => {
-    const [lasting] = answerOf({ stock: only('Kettle grey', 'Chalk light') });
-    expect(lasting).toBe('Will the pots last? Yes. 2 paints needed: 2 enough.');
+  it.each([
+    [1, 'Yes: over 99% sure'],
+    [0.93, 'Yes: 93% sure'],
+    [0.9, 'Yes: 90% sure'],
+    [0.64, 'Likely: 64% sure'],
+    [0.236, 'Hardly: 24% sure'],
+    [0.04, 'No: only 4% sure'],
+    [0, 'No: only under 1% sure'],
+  ])('lasts with a chance of %d: %s', (share, figure) => {
+    const stock = only('Kettle grey', 'Chalk light');
+    const ranges = { ...smallPlan.ranges, chanceAllLast: { chance: share, error: 0.003 } };
+    expect(answerOf({ stock, ranges })[0]).toBe(
+      `Will the pots last? ${figure}. That is the chance that today’s pots last for the whole army. ` +
+        '2 paints needed: 2 enough. May run short: Kettle grey (8%).',
+    );
   });
 
-  it('lasts only just', () => {
-    const [lasting] = answerOf({ stock: only('Kettle grey', 'Pond wash') });
-    expect(lasting).toContain('Yes, but 1 only just. 2 paints needed: 1 tight and 1 enough.');
+  it('says that the offers do not reach what was asked for', () => {
+    const { promised } = smallPlan;
+    const missed = { ...promised, metOfOffered: { chance: 0.61, error: 0.005 } };
+    expect(answerOf({ promised: missed })[2]).toContain(
+      'Asked for was 80%: the offers reach only 61.0% ± 0.5% on fresh draws, leaving out paints that no shop offers.',
+    );
+    const whole = { ...promised, metOnFreshDraws: promised.metOfOffered };
+    expect(answerOf({ promised: whole })[2]).toContain('(on fresh draws 82.1% ± 0.4%). Just');
   });
 
   it('says so where nothing needs buying', () => {
     const [, , cash] = answerOf({ order: { ...nothingOrdered, unmet: [] }, restock: undefined });
-    expect(cash).toBe('What must I buy? Nothing. What stands on the shelf is enough for this army.');
+    expect(cash).toBe(
+      'What must I buy? Nothing. What stands on the shelf is enough for this army. Sure 80%: in 80 of 100 armies like this ' +
+        'nothing runs out (on fresh draws 82.1% ± 0.4%), leaving out paints that no shop offers.',
+    );
   });
 
   it('does not call an unmet need nothing', () => {
     const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
-    expect(cash).toBe('What must I buy? Nothing on offer. No offer covers Rust hush (4.1 ml).');
+    expect(cash).toBe(
+      'What must I buy? Nothing on offer. Sure 80%: in 80 of 100 armies like this nothing runs out (on fresh draws ' +
+        '82.1% ± 0.4%), leaving out paints that no shop offers. No offer covers Rust hush (4.1 ml).',
+    );
   });
 
   it('says how far above the best an order may lie', () => {
     const order = { ...smallPlan.order, status: 'not proved', aboveBestMinor: 140, unmet: [] } as const;
     const [, , cash] = answerOf({ order, restock: undefined });
-    expect(cash).toBe(
-      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. ' +
-        'Not proved: at most €1.40 above the best possible.',
-    );
+    expect(cash).toMatch(/ Not proved: at most €1\.40 above the best possible\.$/);
   });
 
   const noPrice = { exactMinor: exactMinor(0), atLeast: true };
@@ -108,7 +133,7 @@ describe('other plans', () => {
   it('says so where only what is still to be used has no price', () => {
     const [, cost] = answerOf({ costs: { ...smallPlan.costs, useRemaining: noPrice } });
     expect(cost).toContain(
-      'for all 21 figures. What is still to be used has no price yet. Without a price: ',
+      'For all 21 figures at least €9.10 (€6.40 to €13.40). What is still to be used has no price yet. Without a price: ',
     );
   });
 
@@ -121,6 +146,6 @@ describe('other plans', () => {
       costs: { ...smallPlan.costs, units: [], useWhole: zero, useRemaining: zero, unpriced: [] },
     });
     expect(lasting).toBe('Will the pots last? Yes. This army needs no paint.');
-    expect(cost).toContain('€0.00. In paint and extras used, on average; €0.00 for all 0 figures.');
+    expect(cost).toContain('€0.00. In paint and extras used, on average; low to high €0.00 (');
   });
 });

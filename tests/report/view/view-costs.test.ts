@@ -50,6 +50,22 @@ describe('the small plan', () => {
     expect(costs.total.remaining).toBe('at least €8.74');
   });
 
+  it('gives low to high: of a figure, of a unit, of the army', () => {
+    // Wardens 30.4 to 64.2, ten of them; the ram 22.6 to 68.9.
+    expect(costs.units.map(({ range }) => range)).toEqual([
+      '€0.30 to €0.64',
+      '€0.30 to €0.64',
+      '€0.23 to €0.69',
+    ]);
+    expect(costs.rows.map(({ wholeRange }) => wholeRange)).toEqual([
+      '€3.04 to €6.42',
+      '€3.04 to €6.42',
+      '€0.23 to €0.69',
+    ]);
+    expect(costs.sums.map(({ range }) => range)).toEqual(['€6.40 to €13.40', '€6.10 to €12.90', '', '']);
+    expect(costs.total.wholeRange).toBe('€6.40 to €13.40');
+  });
+
   it('keeps cash and the figures apart', () => {
     expect(
       costs.rows.map(({ cash, cashPerFigure, figuresPrice }) => [cash, cashPerFigure, figuresPrice]),
@@ -67,10 +83,11 @@ describe('the small plan', () => {
   });
 
   it('draws bars to one scale', () => {
-    // The dearest figure costs 43.55: the ram's primer is 36 of it.
+    // The ram may cost most, 68.9; wardens cost 43.55, the ram 39.3, of which its primer is 36.
     const sums = costs.units.map(({ bar }) => bar.pieces.reduce((sum, { share }) => sum + share, 0));
-    expect(sums).toEqual([expect.closeTo(1), expect.closeTo(1), expect.closeTo(39.3 / 43.55)]);
-    expect(costs.units[2]?.bar.pieces[0]?.share).toBeCloseTo(36 / 43.55);
+    expect(sums).toEqual([43.55, 43.55, 39.3].map((minor) => expect.closeTo(minor / 68.9)));
+    expect(costs.units[2]?.bar.pieces[0]?.share).toBeCloseTo(36 / 68.9);
+    expect(costs.units[2]?.bar.range).toEqual({ low: expect.closeTo(22.6 / 68.9), high: 1 });
   });
 });
 

@@ -36,22 +36,42 @@ describe('the registry', () => {
     });
   });
 
+  it('stands in groups by what it is about', () => {
+    const groupOf = (name: string) =>
+      ground.groups.find((group) => group.rows.some((row) => row.name === name))?.title;
+    expect(
+      ['relief', 'most catch of a spray', 'wash dries', 'wash care', 'opacity weak', 'error by eye'].map(
+        groupOf,
+      ),
+    ).toEqual([
+      'Dress, build, kit',
+      'How paint goes on',
+      'Layers, where a scheme says nothing',
+      'How long it takes',
+      'Colours',
+      'Pots, readings, weighings',
+    ]);
+  });
+
   it('leads from each doubt to its row', () => {
     const linked = rows.find(({ name }) => name === 'spray can transfer')?.id;
     expect(viewPlan(smallPlan, []).use.paints[0]?.trust.doubtId).toBe(linked);
   });
 });
 
-it('ranks doubts by the paint behind them', () => {
-  // Of 98.39 ml put out: can 69, brush 12.1 + 0.9 + 0.14 + 4.05 = 17.19, flood 12.2.
-  expect(ground.doubts.map(({ name, says }) => `${name} ${/\d+%/.exec(says)?.[0]}`)).toEqual([
-    'spray can transfer 70%',
-    'brush wet film 17%',
-    'flood transfer 12%',
-  ]);
+it('says from how many weighings a value comes', () => {
+  const assumptions = smallPlan.assumptions.map((one) =>
+    one.name === 'brush transfer' ? { ...one, mark: 'weighed' as const, weighings: 3 } : one,
+  );
+  const weighed = viewPlan({ ...smallPlan, assumptions }, []).ground.groups.flatMap((group) => group.rows);
+  expect(weighed.find(({ name }) => name === 'brush transfer')).toMatchObject({
+    mark: 'weighed',
+    markText: 'weighed (n = 3)',
+  });
+  expect(weighed.find(({ name }) => name === 'painter')?.markText).toBe('from memory');
 });
 
-it('explains each mark once, and says that results have no range yet', () => {
+it('explains each mark once, and what low and high mean', () => {
   expect(ground.marks.map(({ mark }) => mark)).toEqual([
     'weighed',
     'yours',
@@ -60,7 +80,7 @@ it('explains each mark once, and says that results have no range yet', () => {
     'common practice',
     'from memory',
   ]);
-  expect(ground.lead).toContain('they come without a range');
+  expect(ground.lead).toContain('one time in ten it lies below the low, one in ten above the high');
 });
 
 it('lists defaults', () => {

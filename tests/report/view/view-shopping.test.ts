@@ -62,7 +62,7 @@ const groupOf = (order: Order) => shoppingOf({ order }).groups[0];
 
 describe('how sure an order is', () => {
   it.each([
-    [{ status: 'proved', unmet: [] }, /^Proved: no order that covers this costs less\./],
+    [{ status: 'proved', unmet: [] }, /^Proved: no order that covers these amounts costs less\./],
     [
       { status: "can't be met" },
       /^The offers do not cover everything: .* the rest is ordered\. .* that is proved\.$/,

@@ -183,6 +183,6 @@ describe('other staircases', () => {
   it('end a plan by the real stages at the order that it has', () => {
     const view = viewPlan(examplePlan, []).stairs;
     expect(view?.chart?.army.label).toBe('your army: 33 figures, €7.40');
-    expect(view?.rows.map(({ figures, cash }) => [figures, cash])).toEqual([['6', '€7.40']]);
+    expect(view?.rows.map(({ figures, cash }) => [figures, cash])).toEqual([['4', '€7.40']]);
   });
 });

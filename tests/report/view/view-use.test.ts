@@ -69,6 +69,15 @@ describe('paints', () => {
     ]);
   });
 
+  it('give low to high of what is still to be put out', () => {
+    expect(use.paints.map(({ remainingRange }) => remainingRange).slice(0, 4)).toEqual([
+      '29.0 to 130.0',
+      '7.3 to 22.4',
+      '7.1 to 21.5',
+      '0.50 to 1.80',
+    ]);
+  });
+
   it('name the mark and the biggest doubt', () => {
     expect(use.paints[2]?.trust).toMatchObject({ mark: 'from memory', doubt: 'flood transfer' });
   });

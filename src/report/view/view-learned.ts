@@ -1,0 +1,49 @@
+// Report view: what weighings have shown. In: the plan's weighings. Out: use against the estimate, row by row and in all.
+import type { Learned, Weighing } from '../../model/ranges.js';
+import type { ViewInputs } from './view-inputs.js';
+import type { LearnedView, WeighingRow } from './weigh-view.js';
+import { countOf, type NumberWords, wordDate } from './word-numbers.js';
+
+/** The latest weighings that are listed. */
+const shownRows = 20;
+
+/** Also without a weighing: then it says how to begin. */
+export function viewLearned({ plan, words, lang }: ViewInputs): LearnedView {
+  const { weighings } = plan.learned;
+  const latest = weighings.slice(-shownRows);
+  return {
+    says: wordLearned(plan.learned, words),
+    rows: latest.map((weighing) => viewWeighing(weighing, words, lang)),
+    more:
+      weighings.length > shownRows
+        ? `The latest ${words.count(shownRows)} of ${words.count(weighings.length)}; plan.json lists each.`
+        : '',
+  };
+}
+
+function wordLearned({ weighings, slope, slopeError }: Learned, words: NumberWords): string {
+  if (weighings.length === 0)
+    return 'Nothing yet. Weigh a pot before and after a batch and write both into the log sheet, with unit and figures: the film, transfer and leftover of its method get a value of your own, and every range here narrows.';
+  const times = `${tenths(slope, words)} times what is expected (± ${tenths(Math.max(0.1, slopeError), words)})`;
+  const from = countOf(words, weighings.length, 'weighing');
+  return `You use ${times}, by ${from}. What they teach is in every number of this report; expected is what would be without them.`;
+}
+
+const tenths = (value: number, words: NumberWords): string => words.plain(Math.round(value * 10) / 10);
+
+function viewWeighing(
+  { date, paint, unit, figures, ...ml }: Weighing,
+  words: NumberWords,
+  lang: string,
+): WeighingRow {
+  const { usedMl, expectedMl, errorMl } = ml;
+  return {
+    date: wordDate(date, lang),
+    paint,
+    unit,
+    figures: words.count(figures),
+    used: `${words.ml(usedMl)} ± ${words.ml(errorMl)}`,
+    expected: words.ml(expectedMl),
+    times: expectedMl > 0 ? `${tenths(usedMl / expectedMl, words)} times` : '',
+  };
+}

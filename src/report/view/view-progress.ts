@@ -1,0 +1,81 @@
+// Report view: what is finished. In: the plan, its sums. Out: per unit steps finished and begun, and how its need has shrunk.
+import type { Job, Line, Plan } from '../../model/plan.js';
+import type { ProgressRow, ProgressView } from './progress-view.js';
+import type { WorkSums } from './sum-work.js';
+import type { ViewInputs } from './view-inputs.js';
+import { countOf, listOf, mlDigits, type NumberWords } from './word-numbers.js';
+
+/** Units that get a row of their own, as in the costs. */
+const unitRows = 200;
+
+/** Undefined where nothing is done yet. */
+export function viewProgress({ plan, sums, words }: ViewInputs): ProgressView | undefined {
+  const { units } = plan.estimate;
+  if (![...sums.jobs.keys()].some(isBegun)) return undefined;
+  const viewOf = viewOnce(words);
+  const rows = units.slice(0, unitRows).map(({ unit, job }) => ({ unit: unit.unit, ...viewOf(job) }));
+  return {
+    lead: wordLead(plan, sums, words),
+    rows,
+    showBegun: rows.some(({ begun }) => begun !== ''),
+    more:
+      units.length > unitRows
+        ? `The first ${words.count(unitRows)} units are listed; plan.json tells how far each of the others is.`
+        : '',
+  };
+}
+
+const isBegun = ({ done, count, remaining, unfinished }: Job): boolean =>
+  done > 0 || !unfinished || remaining.some(({ figures }) => figures < count);
+
+function wordLead({ estimate }: Plan, { wholeMl, remainingMl }: WorkSums, words: NumberWords): string {
+  const finished = estimate.units.filter(({ job }) => !job.unfinished);
+  const digits = mlDigits(wholeMl);
+  const shrunk = `What the army needs has shrunk from ${words.ml(wholeMl, digits)} to ${words.ml(remainingMl, digits)}.`;
+  const whole = ` ${countOf(words, finished.length, 'unit')} of ${words.count(estimate.units.length)} ${finished.length === 1 ? 'is' : 'are'} finished.`;
+  return finished.length === 0 ? shrunk : `${shrunk}${whole}`;
+}
+
+/** A job that many units share is worded once. */
+function viewOnce(words: NumberWords): (job: Job) => Omit<ProgressRow, 'unit'> {
+  const known = new Map<Job, Omit<ProgressRow, 'unit'>>();
+  return (job) => {
+    const row = known.get(job) ?? viewJob(job, words);
+    known.set(job, row);
+    return row;
+  };
+}
+
+function viewJob(job: Job, words: NumberWords): Omit<ProgressRow, 'unit'> {
+  const steps = new Set(job.lines.map(({ step }) => step));
+  const left = leftByStep(job.remaining);
+  const [wholeMl, remainingMl] = [sumMl(job.lines), sumMl(job.remaining)];
+  const digits = mlDigits(wholeMl);
+  return {
+    figures: words.count(job.count),
+    steps: `${words.count(steps.size - left.size)} of ${words.count(steps.size)}`,
+    begun: wordBegun(job.count, left, words),
+    whole: words.ml(wholeMl, digits),
+    remaining: remainingMl === 0 ? 'nothing' : words.ml(remainingMl, digits),
+    doneShare: wholeMl > 0 ? Math.max(0, 1 - remainingMl / wholeMl) : 1,
+  };
+}
+
+/** Figures that still lack something of a step. */
+function leftByStep(remaining: readonly Line[]): ReadonlyMap<number, number> {
+  const left = new Map<number, number>();
+  for (const { step, figures } of remaining) left.set(step, Math.max(figures, left.get(step) ?? 0));
+  return left;
+}
+
+function wordBegun(count: number, left: ReadonlyMap<number, number>, words: NumberWords): string {
+  const begun = [...left].filter(([, figures]) => figures < count);
+  return listOf(
+    begun.map(
+      ([step, figures]) =>
+        `step ${words.count(step)} on ${words.count(count - figures)} of ${words.count(count)}`,
+    ),
+  );
+}
+
+const sumMl = (lines: readonly Line[]): number => lines.reduce((sum, { putOutMl }) => sum + putOutMl, 0);
