@@ -29,7 +29,7 @@ function wordLearned({ weighings, slope, slopeError }: Learned, words: NumberWor
   return `You use ${times}, by ${from}. What they teach is in every number of this report; expected is what would be without them.`;
 }
 
-const tenths = (value: number, words: NumberWords): string => words.plain(Math.round(value * 10) / 10);
+const tenths = (value: number, words: NumberWords): string => words.bareMl(value, 1);
 
 function viewWeighing(
   { date, paint, unit, figures, ...ml }: Weighing,
