@@ -7,7 +7,7 @@ import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
 
 /** Steps drawn at the most; past three quarters of them the staircase takes strides that reach the end, and says so. */
-const mostSteps = 40;
+const mostSteps = 24;
 
 /** Among so many figures a single pot no longer shows, and steps that can't be proved take long: fewer, in strides. */
 const manyFigures = 5000;
@@ -51,7 +51,9 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
     const widest = at + Math.ceil((most - at) / stepsLeft);
     const isCrowded = (isCoarse || steps.length > 0.75 * mostSteps) && next < widest;
     everyStep &&= !isCrowded;
-    at = isCrowded ? widest : next;
+    // The army's own size is never strode over: there the staircase meets the order.
+    const stride = at < figures ? Math.min(widest, Math.max(next, figures)) : widest;
+    at = isCrowded ? stride : next;
   }
   return { steps: lowerToLater(steps), mostFigures: most, everyStep };
 }
