@@ -16,6 +16,7 @@ export interface Matched {
   readonly usedMl: number;
   /** Standard deviation of the reading alone, ml. */
   readonly readingErrorMl: number;
+  /** One object for all rows of a unit, paint, step and number of figures. */
   readonly terms: Terms;
   /** The density that turned grams to ml; undefined where no scale was used, or the painter knows it. */
   readonly densityName: string | undefined;
@@ -34,16 +35,21 @@ const usualPotMl = 17;
 
 /**
  * Rows that name a unit and figures, and whose paint its scheme uses (in the row's step, where it names one). Others lower
- * the shelf and teach nothing. Leftovers are those of the row's own sittings.
+ * the shelf and teach nothing.
  */
 export function matchLog(log: readonly LogRow[], inputs: MatchInputs): Matched[] {
   const jobs = new Map(inputs.estimate.units.map(({ unit, job }) => [unit.unit, job]));
+  const known = new Map<string, Terms>();
   return log.flatMap((row) => {
     const { unit, figures, nowPaint = row.paint } = row;
     const job = unit === undefined ? undefined : jobs.get(unit);
     if (unit === undefined || figures === undefined || job === undefined) return [];
     const lines = job.lines.filter(({ step, paint }) => paint === nowPaint && step === (row.step ?? step));
-    return lines.length === 0 ? [] : [matchRow({ ...row, unit, figures }, { job, lines }, inputs)];
+    if (lines.length === 0) return [];
+    const key = `${unit}\n${nowPaint}\n${row.step}\n${figures}`;
+    const terms = known.get(key) ?? termsOf({ job, lines }, figures);
+    known.set(key, terms);
+    return [matchRow({ ...row, unit, figures }, { lines, terms }, inputs)];
   });
 }
 
@@ -52,25 +58,34 @@ interface Work {
   readonly lines: readonly Line[];
 }
 
-function matchRow(row: TeachingRow, { job, lines }: Work, inputs: MatchInputs): Matched {
+/** The lines as if for so many figures; leftovers are those of their own sittings. */
+function termsOf({ job, lines }: Work, figures: number): Terms {
+  const sum = sumTerms();
+  const sittings = Math.ceil(figures / job.batch);
+  for (const line of lines) {
+    const onFigureMl = (line.onFigureMl / line.figures) * figures;
+    sum.add({ ...line, onFigureMl, leftoverMl: (line.leftoverMl / line.sittings) * sittings }, job.figure, 1);
+  }
+  return sum.terms;
+}
+
+interface Held extends Pick<Work, 'lines'> {
+  readonly terms: Terms;
+}
+
+function matchRow(row: TeachingRow, { lines, terms }: Held, inputs: MatchInputs): Matched {
   const { paints, pots, assumptions } = inputs;
   const paint = paints.get(row.paint) ?? { paint: row.paint, kind: 'colour', alsoCalled: [] };
   const own = pots.filter((pot) => pot.paint === row.paint);
   const container = own[0]?.container ?? (lines[0]?.method === 'spray can' ? 'can' : 'pot');
   const densityGPerMl = densityOf(paint, container, assumptions);
   const sizeMl = own.length === 0 ? usualPotMl : Math.max(...own.map((pot) => pot.sizeMl));
-  const sum = sumTerms();
-  const sittings = Math.ceil(row.figures / job.batch);
-  for (const line of lines) {
-    const onFigureMl = (line.onFigureMl / line.figures) * row.figures;
-    sum.add({ ...line, onFigureMl, leftoverMl: (line.leftoverMl / line.sittings) * sittings }, job.figure, 1);
-  }
   const isGuessed = isWeighed(row) && paint.densityGPerMl === undefined;
   return {
     row,
     usedMl: usedMlOf(row, densityGPerMl),
     readingErrorMl: usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions),
-    terms: sum.terms,
+    terms,
     densityName: isGuessed ? densityName(paint, container) : undefined,
   };
 }

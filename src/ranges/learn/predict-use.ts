@@ -3,6 +3,7 @@
 import { likely } from '../../assumptions/look-up.js';
 import type { Assumptions } from '../../model/assumption.js';
 import type { FigureArea } from '../../model/plan.js';
+import type { Terms } from '../list-terms.js';
 import { openPutOut } from '../put-out.js';
 import { type TwoPiece, valueAt } from '../two-piece.js';
 import type { Matched } from './match-log.js';
@@ -82,8 +83,10 @@ function useRows(
 ): Float64Array[] {
   const draws = 1 + 2 * columns.size;
   const putOut = openPutOut({ ...given, columnOf: (name) => columns.get(name), draws });
+  const made = new Map<Terms, Float64Array>();
   return matched.map(({ terms, densityName }) => {
-    const ml = putOut(terms);
+    const ml = made.get(terms) ?? putOut(terms);
+    made.set(terms, ml);
     const density = densityName === undefined ? undefined : columns.get(densityName);
     if (densityName === undefined || density === undefined) return ml;
     const usual = likely(given.assumptions, densityName);

@@ -23,7 +23,8 @@ export interface Normal {
 }
 
 const mostRounds = 60;
-const closeEnough = 1e-9;
+/** Deviates this near are the same: far below what any log can tell. */
+const closeEnough = 1e-7;
 /** No deviate moves further in one round, so that a bent prediction does not throw the search off. */
 const longestStep = 1;
 
