@@ -37,7 +37,7 @@ describe('halfpot plan', () => {
   it('writes a plan.json that its schema knows to the last key', () => {
     const document = JSON.parse(runHalfpot(['plan', sample, '--json', ...date]).out);
     expect(planSchema.parse(document)).toEqual(document);
-    expect(document.army).toEqual({ figures: 109, units: 8 });
+    expect(document.army).toMatchObject({ figures: 109, units: 8, chanceAllLast: 0 });
     expect(document.units).toHaveLength(8);
   });
 
@@ -54,7 +54,7 @@ describe('halfpot plan', () => {
     mkdirSync(cwd);
     const { code, out, err } = runHalfpot(['plan', sheets, '--json'], { cwd });
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    expect(JSON.parse(out).version).toBe(1);
+    expect(JSON.parse(out).version).toBe(2);
     expect(readdirSync(cwd)).toEqual([]);
     const folder = join(root, 'json-out');
     const both = runHalfpot(['plan', sheets, '--json', '--out', folder], { cwd });

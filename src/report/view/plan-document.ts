@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { layers, methods, sheetNames } from '../../model/words.js';
 import { parts } from '../../model/zones.js';
+import { costs } from './cost-document.js';
 import {
   atLeast,
   biggestDoubt,
@@ -173,40 +174,7 @@ export const planSchema = z
       })
       .describe('How big the army is, and whether its pots last.'),
     draws,
-    costs: z
-      .object({
-        use: cost('Cost of use of every scheme on every figure, extras included.'),
-        useLow: cost('One time in ten it is lower; what has no price is left out.'),
-        useHigh: cost('One time in ten it is higher.'),
-        useAtLeast: atLeast,
-        useRemaining: cost('The same for what is still to be done.'),
-        useRemainingLow: cost('One time in ten it is lower; what has no price is left out.'),
-        useRemainingHigh: cost('One time in ten it is higher.'),
-        remainingAtLeast: atLeast,
-        extras: cost('Of `use`, the extras.'),
-        cash: cash('Cash for the order, postage included.'),
-        restockCash: cash('Cash for the restock order, apart.'),
-        figuresPrice: cash('Price of the unpainted figures.'),
-        figuresPriceAtLeast: yesNo('True where a figure has no price.'),
-        unpriced: list(z.string(), 'Paints of the plan without a price, wholly or in part.'),
-        zones: list(
-          z.object({
-            zone: text('The zone.'),
-            useCost: cost('Paint of the work still to be done.'),
-            atLeast,
-          }),
-          'Cost of use by zone; adds up to `useRemaining` less extras.',
-        ),
-        layers: list(
-          z.object({
-            layer: text('The layer.'),
-            useCost: cost('Paint of the work still to be done.'),
-            atLeast,
-          }),
-          'Cost of use by layer; adds up to the same.',
-        ),
-      })
-      .describe('Sums over the army. Cost of use and cash are never to be added up.'),
+    costs,
     units: list(unit, 'The units, in the order of the army sheet.'),
     lines: list(line, 'Work still to be done, unit by unit in step order.'),
     figures: list(figure, 'Areas of the figures.'),

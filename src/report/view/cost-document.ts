@@ -1,0 +1,38 @@
+// Report view: what plan.json holds of the army's sums of money. In: nothing. Out: their schema.
+import { z } from 'zod';
+import { atLeast, cash, cost, list, text, yesNo } from './document-fields.js';
+
+export const costs = z
+  .object({
+    use: cost('Cost of use of every scheme on every figure, extras included.'),
+    useLow: cost('One time in ten it is lower; what has no price is left out.'),
+    useHigh: cost('One time in ten it is higher.'),
+    useAtLeast: atLeast,
+    useRemaining: cost('The same for what is still to be done.'),
+    useRemainingLow: cost('One time in ten it is lower; what has no price is left out.'),
+    useRemainingHigh: cost('One time in ten it is higher.'),
+    remainingAtLeast: atLeast,
+    extras: cost('Of `use`, the extras.'),
+    cash: cash('Cash for the order, postage included.'),
+    restockCash: cash('Cash for the restock order, apart.'),
+    figuresPrice: cash('Price of the unpainted figures.'),
+    figuresPriceAtLeast: yesNo('True where a figure has no price.'),
+    unpriced: list(z.string(), 'Paints of the plan without a price, wholly or in part.'),
+    zones: list(
+      z.object({
+        zone: text('The zone.'),
+        useCost: cost('Paint of the work still to be done.'),
+        atLeast,
+      }),
+      'Cost of use by zone; adds up to `useRemaining` less extras.',
+    ),
+    layers: list(
+      z.object({
+        layer: text('The layer.'),
+        useCost: cost('Paint of the work still to be done.'),
+        atLeast,
+      }),
+      'Cost of use by layer; adds up to the same.',
+    ),
+  })
+  .describe('Sums over the army. Cost of use and cash are never to be added up.');
