@@ -33,7 +33,7 @@ import { spendBudget } from './order/spend-budget.js';
 import { drawArmy, usualDrawing } from './ranges/draw-army.js';
 import { keepPromise } from './ranges/keep-promise.js';
 import { learnFromLog } from './ranges/learn/learn-from-log.js';
-import { promiseRatios, scaleNeeds } from './ranges/scale-to-promise.js';
+import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
@@ -123,19 +123,18 @@ function estimateWork(sheets: Sheets, { colours, assumptions }: Pick<Table, 'col
 /** More figures and fewer: the staircase, and what a budget finishes, at the promise's margin. */
 async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: number | undefined) {
   const { sheets, assumptions, market, buying, estimate, stock } = table;
-  const missingOf = (needs: ReadonlyMap<string, number>) => findMissing(scaleNeeds(needs, marginOf), stock);
-  const demands = listDemands(estimate, assumptions);
-  const needsAt = addUpDemands([...demands, ...listDemandsAnew(estimate, assumptions)]);
-  const toBuyAt = (figures: number) => missingOf(needsAt(figures));
+  const demands = scaleDemands(listDemands(estimate, assumptions), marginOf);
+  const demandsAnew = scaleDemands(listDemandsAnew(estimate, assumptions), marginOf);
+  const needsAt = addUpDemands([...demands, ...demandsAnew]);
+  const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
   const stairs = await climbStairs({ toBuyAt, figures: countFigures(sheets), market, buying });
 
-  const promisedMl: typeof demandMl = (demand, paint, figures) =>
-    marginOf(paint) * demandMl(demand, paint, figures);
   const planAgain = (finished: readonly number[]) => {
     const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
-    return placeOrder(missingOf(remainingNeeds(estimateWork(fewer, table).estimate)), market, buying);
+    const needs = remainingNeeds(estimateWork(fewer, table).estimate);
+    return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, buying);
   };
-  const spending = { demands, demandMl: promisedMl, haveMl: haveMlOf(stock), market, buying, planAgain };
+  const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
   return { stairs, budget: await spendBudget(budgetMinor, spending) };
 }
 

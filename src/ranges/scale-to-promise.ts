@@ -1,6 +1,7 @@
 // Ranges: the promise for other numbers of figures. In: what is promised for the army, likely needs, the shelf. Out: needs
 // with the same margin.
 import type { PaintStock } from '../model/plan.js';
+import type { UnitDemand } from '../model/work.js';
 
 /** Any needs, ml by paint. */
 type Needs = ReadonlyMap<string, number>;
@@ -23,4 +24,22 @@ export function promiseRatios(toBuyMl: Needs, stock: readonly PaintStock[]): (pa
 /** Needs with the promise's margin. */
 export function scaleNeeds(needs: Needs, ratioOf: (paint: string) => number): Map<string, number> {
   return new Map([...needs].map(([paint, ml]) => [paint, ml * ratioOf(paint)]));
+}
+
+/** Demands with the promise's margin. Units that share their demand share the scaled one too. */
+export function scaleDemands(
+  demands: readonly UnitDemand[],
+  ratioOf: (paint: string) => number,
+): UnitDemand[] {
+  const known = new Map<Needs, Map<string, number>>();
+  const scale = (ml: Needs): Map<string, number> => {
+    const scaled = known.get(ml) ?? scaleNeeds(ml, ratioOf);
+    known.set(ml, scaled);
+    return scaled;
+  };
+  return demands.map((one) => ({
+    ...one,
+    perFigureMl: scale(one.perFigureMl),
+    perSittingMl: scale(one.perSittingMl),
+  }));
 }
