@@ -2,6 +2,9 @@
 import { drawCostBar, drawPiece } from './charts/draw-cost-bar.js';
 import { drawDab, drawSpread, drawSwatch } from './charts/draw-dab.js';
 import { drawDoneBar } from './charts/draw-done-bar.js';
+import { drawEvening } from './charts/draw-evening.js';
+import { drawFrontier } from './charts/draw-frontier.js';
+import { drawOver, drawPair } from './charts/draw-over.js';
 import { drawPalette } from './charts/draw-palette.js';
 import { drawPotAxis, drawPotBar } from './charts/draw-pot-bar.js';
 import { drawShareBar } from './charts/draw-share-bar.js';
@@ -21,6 +24,10 @@ export function renderReport(view: ReportView): Promise<string> {
     drawDoneBar,
     drawShareBar,
     drawStairs,
+    drawFrontier,
+    drawOver,
+    drawPair,
+    drawEvening,
     drawUseBar,
     drawDab,
     drawSwatch,

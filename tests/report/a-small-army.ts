@@ -2,11 +2,13 @@
 import { exactMinor } from '../../src/model/money.js';
 import type { Amount, Costs, Job, JobCost, Line } from '../../src/model/plan.js';
 import type { Unit } from '../../src/model/sheets.js';
+import { nettleOverGrey } from './a-small-palette.js';
 
 type LineParts = Pick<
   Line,
   'step' | 'zone' | 'layer' | 'method' | 'paint' | 'onFigureMl' | 'leftoverMl' | 'putOutMl'
->;
+> &
+  Partial<Pick<Line, 'coats' | 'coatsBecause'>>;
 
 const line = (parts: LineParts, figures = 10): Line => ({
   figures,
@@ -54,6 +56,8 @@ export const wardens = job({
       layer: 'base coat',
       method: 'brush',
       paint: 'Nettle coat',
+      coats: 3,
+      coatsBecause: nettleOverGrey,
       onFigureMl: 3,
       leftoverMl: 0.05,
       putOutMl: 6.05,

@@ -5,7 +5,9 @@ import type { FigureArea, Plan } from '../../src/model/plan.js';
 import type { Figure } from '../../src/model/sheets.js';
 import { ram, smallCosts, smallUnits, wardens } from './a-small-army.js';
 import { smallBudget, smallStairs } from './a-small-climb.js';
+import { smallTime } from './a-small-clock.js';
 import { smallLearned, smallPromised, smallRanges } from './a-small-doubt.js';
+import { smallFrontier, smallInstead, smallPrimers, smallSwaps, smallUndercoats } from './a-small-palette.js';
 import { smallOrder, smallPaints, smallRestock, smallStock } from './a-small-shelf.js';
 
 const figure = (name: string): Figure => ({
@@ -58,29 +60,12 @@ export const smallPlan: Plan = {
   ranges: smallRanges,
   promised: smallPromised,
   learned: smallLearned,
-  undercoats: [],
-  primers: { primers: [], best: undefined },
-  swaps: [],
-  instead: [],
-  frontier: {
-    points: [],
-    fewestPots: {
-      ...{ cashMinor: 0, pots: 0, status: 'proved', aboveBestMinor: 0, swaps: [], unmet: [] },
-      ...{ dE00: 0, abovePots: 0 },
-    },
-  },
-  time: {
-    brushMin: 0,
-    brushRange: { low: 0, likely: 0, high: 0 },
-    setupMin: 0,
-    waitingMin: 0,
-    elapsedMin: 0,
-    eveningMin: 150,
-    evenings: 0,
-    spelledOut: [],
-    eveningsReckoned: false,
-    units: [],
-  },
+  undercoats: smallUndercoats,
+  primers: smallPrimers,
+  swaps: smallSwaps,
+  instead: smallInstead,
+  frontier: smallFrontier,
+  time: smallTime,
   cautions: ['spray can', 'brush'],
   assumptions: [...registry.values()],
   defaults: [{ sheet: 'pots', column: 'opened', rows: 3, meaning: 'never opened' }],

@@ -113,6 +113,7 @@ export const smallPaints: readonly Paint[] = [
   paint('Bell brass'),
   paint('Rust hush', '#8a4b2e'),
   paint('Lamp white', '#fafafa'),
+  paint('Moss bed', '#66803f'),
 ];
 
 /** 8.02 ml of Nettle coat are missing: one pot of 17 ml (16.32 usable). Nobody offers Rust hush. */

@@ -2,11 +2,14 @@
 // charts add nothing but drawing. Lengths of drawn things are shares (1 = the whole, or what the army needs).
 
 import type { BudgetView } from './budget-view.js';
+import type { CoatsView } from './coats-view.js';
 import type { CostsView, LowHigh } from './cost-view.js';
+import type { InsteadView } from './instead-view.js';
 import type { ProgressView } from './progress-view.js';
 import type { PromiseView } from './promise-view.js';
 import type { ShoppingView } from './shopping-view.js';
 import type { StairsView } from './stairs-view.js';
+import type { TimeView } from './time-view.js';
 import type { TrustView } from './trust-view.js';
 import type { WeighView } from './weigh-view.js';
 
@@ -26,12 +29,18 @@ export interface ReportView {
   /** Undefined for an army that needs no paint any more. */
   readonly promise: PromiseView | undefined;
   readonly weigh: WeighView;
+  /** Undefined where nothing is to be bought and nothing is swapped. */
+  readonly instead: InsteadView | undefined;
   /** Undefined for an army of nobody. */
   readonly stairs: StairsView | undefined;
   readonly costs: CostsView;
   /** Undefined where nothing is done yet. */
   readonly progress: ProgressView | undefined;
+  /** Undefined where nothing is said of coats, and no primers are compared. */
+  readonly coats: CoatsView | undefined;
   readonly use: UseView;
+  /** Undefined where nothing is left to be painted. */
+  readonly time: TimeView | undefined;
   readonly ground: GroundView;
   readonly cautions: readonly CautionView[];
 }

@@ -6,9 +6,11 @@ import type { ReportView } from './report-view.js';
 import { viewAnswer } from './view-answer.js';
 import { viewBudget } from './view-budget.js';
 import { viewCautions } from './view-cautions.js';
+import { viewCoats } from './view-coats.js';
 import { viewCosts } from './view-costs.js';
 import { viewGround } from './view-ground.js';
 import { viewInputs } from './view-inputs.js';
+import { viewInstead } from './view-instead.js';
 import { viewPalette } from './view-palette.js';
 import { viewPots } from './view-pots.js';
 import { viewProgress } from './view-progress.js';
@@ -16,6 +18,7 @@ import { viewPromise } from './view-promise.js';
 import { viewReorder } from './view-reorder.js';
 import { viewShopping } from './view-shopping.js';
 import { viewStairs } from './view-stairs.js';
+import { viewTime } from './view-time.js';
 import { viewUse } from './view-use.js';
 import { viewWeigh } from './view-weigh.js';
 import { countOf, wordDate } from './word-numbers.js';
@@ -43,10 +46,13 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     shopping: viewShopping(inputs, viewReorder(plan)),
     promise: viewPromise(inputs),
     weigh: viewWeigh(inputs),
+    instead: viewInstead(inputs),
     stairs: viewStairs(inputs),
     costs: viewCosts(inputs),
     progress: viewProgress(inputs),
+    coats: viewCoats(inputs),
     use: viewUse(inputs),
+    time: viewTime(inputs),
     ground: viewGround({ ...inputs, problems }),
     cautions: viewCautions(plan.cautions),
   };

@@ -13,8 +13,11 @@ const named = new Set([
   'code',
   'place',
   'meaning',
+  'by',
+  'undercoat',
+  'best',
 ]);
-const lists = new Set(['unpriced', 'because']);
+const lists = new Set(['unpriced', 'because', 'zones']);
 
 /** Every name gets `text` behind it; names stay different from one another, and alike where they were alike. */
 export function renameAll(plan: Plan, text: string): Plan {

@@ -1,0 +1,106 @@
+// Report view: cash against colour. In: the plan's frontier. Out: levels as rows, each naming its swaps; the fewest pots.
+import type { FrontierChoice, FrontierPoint } from '../../model/frontier.js';
+import type { FrontierRow, FrontierView } from './instead-view.js';
+import { type FrontierLevel, isFirm, joinLevels } from './join-levels.js';
+import { viewFrontierChart } from './view-frontier-chart.js';
+import { type Pairing, viewPair } from './view-pair.js';
+import { nameOf } from './word-name.js';
+import { countOf, listOf, type NumberWords } from './word-numbers.js';
+import { searchLonger } from './word-proof.js';
+import { swapRow } from './word-swap-row.js';
+
+/** Undefined where nothing is to be bought at any difference. */
+export function viewFrontier(pairing: Pairing): FrontierView | undefined {
+  const { plan, words } = pairing;
+  const { points, fewestPots } = plan.frontier;
+  const [first] = points;
+  if (first === undefined || points.every(isFree)) return undefined;
+  const levels = joinLevels(points);
+  const rows = levels.map((level, at) => viewLevel(level, String(at + 1), pairing));
+  const last = points.at(-1);
+  const fewer = last !== undefined && fewestPots.pots < last.pots;
+  const choices: readonly FrontierChoice[] = fewer ? [...levels, fewestPots] : levels;
+  return {
+    lead: wordLead(levels, words),
+    chart: levels.length > 1 ? viewFrontierChart(levels, pairing) : undefined,
+    caption: `The least cash for each colour difference allowed${choices.every(isFirm) ? ', each proved: no choice of paints costs less' : ''}`,
+    rows: fewer ? [...rows, viewFewest(pairing)] : rows,
+    notes: wordNotes(choices),
+  };
+}
+
+const isFree = ({ cashMinor, unmet, swaps }: FrontierPoint): boolean =>
+  cashMinor === 0 && unmet.length === 0 && swaps.length === 0;
+
+function wordLead(levels: readonly FrontierLevel[], words: NumberWords): string {
+  const [first, last] = [levels[0], levels.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  const own = `Each paint as your schemes name it: ${words.money(first.cashMinor)}`;
+  if (levels.length === 1)
+    return `${own}. No other paint within ${words.plain(last.toDE00)} that is owned or on offer would lower that.`;
+  const saved = first.cashMinor - last.cashMinor;
+  const gain = saved > 0 ? `${words.money(saved)} less` : 'as much';
+  return (
+    `${own}. With another paint of the same kind wherever one is within ${words.plain(last.dE00)}: ${gain}. ` +
+    'Each paint’s whole need is served by one paint, from the shelf or bought, and all is decided together.'
+  );
+}
+
+function viewLevel(level: FrontierLevel, no: string, pairing: Pairing): FrontierRow {
+  const { dE00, toDE00 } = level;
+  const { words } = pairing;
+  const [from, to] = [words.plain(dE00), words.plain(toDE00)];
+  return { no, allowed: from === to ? from : `${from} to ${to}`, ...viewChoice(level, pairing) };
+}
+
+function viewFewest(pairing: Pairing): FrontierRow {
+  const { plan, words } = pairing;
+  const { fewestPots } = plan.frontier;
+  const row = viewChoice(fewestPots, pairing);
+  const { abovePots } = fewestPots;
+  return {
+    ...row,
+    no: '',
+    allowed: `fewest pots, within ${words.plain(fewestPots.dE00)}`,
+    status: abovePots > 0 ? `at most ${countOf(words, abovePots, 'pot')} above the fewest` : row.status,
+  };
+}
+
+function viewChoice(choice: FrontierChoice, pairing: Pairing): Omit<FrontierRow, 'no' | 'allowed'> {
+  const { words } = pairing;
+  const { swaps } = choice;
+  // A row of the swaps sheet is followed on, so a paint can't both stand in and be replaced.
+  const isChained = swaps.some(({ by }) => swaps.some(({ paint }) => paint === by));
+  return {
+    cash: words.money(choice.cashMinor),
+    pots: words.count(choice.pots),
+    swaps: swaps.map((swap) => viewPair(swap, pairing)),
+    status: wordStatus(choice, words),
+    sheetRows: isChained ? [] : swaps.map(({ paint, by }) => swapRow(paint, by)),
+    noRows: isChained
+      ? 'One paint is replaced and stands in for another here: give scheme or step in each row, or they follow one another.'
+      : '',
+  };
+}
+
+function wordStatus({ status, aboveBestMinor, unmet }: FrontierChoice, words: NumberWords): string {
+  const above = aboveBestMinor > 0 ? `at most ${words.money(aboveBestMinor)} above the best` : '';
+  if (status === "can't be met") {
+    const lacks = listOf(unmet.map(({ paint, ml }) => `${words.ml(ml)} of ${nameOf(paint)}`));
+    return `can’t be met: ${lacks} missing${above === '' ? '' : `; the rest ${above}`}`;
+  }
+  return status === 'proved' ? 'proved' : `not proved: ${above}`;
+}
+
+function wordNotes(choices: readonly FrontierChoice[]): string[] {
+  const open = choices.some(({ aboveBestMinor }) => aboveBestMinor > 0);
+  const unmet = choices.some(({ status }) => status === "can't be met");
+  return [
+    ...(unmet
+      ? [
+          'Where a choice can’t be met, no paint within the difference is owned or on offer in that amount; its cash is that of the rest.',
+        ]
+      : []),
+    ...(open ? [`Not all of these are proved. ${searchLonger}`] : []),
+  ];
+}
