@@ -10,11 +10,21 @@ export function* writePlanJson(plan: PlanDescription): Generator<string, void, u
     yield `${before}\n"${key}":`;
     if (key === 'units') yield* writeShared(plan.units);
     else if (key === 'lines') yield* writeShared(plan.lines);
+    else if (key === 'time') yield* writeTime(plan.time);
     else if (Array.isArray(value)) yield* writeList(value);
     else yield JSON.stringify(value);
     before = ',';
   }
   yield '\n}\n';
+}
+
+/** Sums first, then units and evenings as lists. */
+function* writeTime({ units, plan, ...sums }: PlanDescription['time']): Generator<string, void, undefined> {
+  yield `${JSON.stringify(sums).slice(0, -1)},\n"units":`;
+  yield* writeShared(units);
+  yield ',\n"plan":';
+  yield* writeList(plan);
+  yield '}';
 }
 
 function* writeList(entries: readonly unknown[]): Generator<string, void, undefined> {

@@ -3,8 +3,10 @@
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
 import type { PaintStock, Plan, ShelfPot } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
+import { describeColour } from './describe-colour.js';
 import { describeBudget, describeOrder, describeStairs } from './describe-order.js';
 import { describeCostRange, describeSure } from './describe-sure.js';
+import { describeTime, type TimeDescription } from './describe-time.js';
 import {
   describeWork,
   type OwnOfLines,
@@ -17,9 +19,10 @@ import type { PlanDocument } from './plan-document.js';
 import { roundNumber, useDigits } from './round-number.js';
 
 /** plan.json before its units and lines are spelled out one by one. */
-export type PlanDescription = Omit<PlanDocument, 'units' | 'lines'> & {
+export type PlanDescription = Omit<PlanDocument, 'units' | 'lines' | 'time'> & {
   readonly units: readonly SharedEntries<OwnOfUnit, SharedByUnits>[];
   readonly lines: readonly SharedEntries<OwnOfLines, SharedLine>[];
+  readonly time: TimeDescription;
 };
 
 /** Describes the whole plan. Keys stand in the order in which the file has them. */
@@ -50,6 +53,8 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     restock: restock === undefined ? null : describeOrder(restock, currency),
     stairs: describeStairs(plan.stairs, currency),
     budget: describeBudget(plan.budget, currency),
+    ...describeColour(plan),
+    time: describeTime(plan.time),
     cautions,
     problems,
     defaults,

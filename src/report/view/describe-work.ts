@@ -3,6 +3,7 @@
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
 import type { Job, JobCost, Plan, UnitCost } from '../../model/plan.js';
 import type { Range, Ranges } from '../../model/ranges.js';
+import { describeReason } from './describe-colour.js';
 import { describeCostRange } from './describe-sure.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber, useDigits } from './round-number.js';
@@ -118,6 +119,7 @@ function describeLines(job: Job, use: JobCost, cost: ReturnType<typeof costWrite
       areaCm2: roundNumber(line.areaCm2),
       areaShare: roundNumber(line.areaShare),
       coats: line.coats,
+      ...(line.coatsBecause !== undefined && { coatsBecause: describeReason(line.coatsBecause) }),
       thin: line.thin,
       mixShare: roundNumber(line.mixShare),
       sittings: line.sittings,

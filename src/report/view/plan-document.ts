@@ -3,6 +3,15 @@
 import { z } from 'zod';
 import { layers, methods, sheetNames } from '../../model/words.js';
 import { parts } from '../../model/zones.js';
+import {
+  coatsBecause,
+  fewestPots,
+  frontierPoint,
+  primer,
+  substitute,
+  swap,
+  undercoat,
+} from './colour-document.js';
 import { costs } from './cost-document.js';
 import {
   atLeast,
@@ -23,6 +32,7 @@ import {
 } from './document-fields.js';
 import { budget, order, stairs } from './order-document.js';
 import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './sure-document.js';
+import { time } from './time-document.js';
 
 /** Raised whenever a key changes its meaning or goes; new keys alone do not raise it. */
 export const planVersion = 2;
@@ -64,6 +74,7 @@ const line = z.object({
   areaCm2: cm2('The zone on one figure, before the area share.'),
   areaShare: share('How much of the zone is covered.'),
   coats: number('How many coats.'),
+  coatsBecause: coatsBecause.optional(),
   thin: number('Parts of water to one part of paint.'),
   mixShare: share("This paint's share of the mix; 1 where it is the only paint."),
   sittings: whole('How many goes: paint is put out once in each.'),
@@ -192,6 +203,18 @@ export const planSchema = z
       'Cash for paint against the number of figures, from none to twice the army, with the margin of the promise.',
     ),
     budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
+    undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),
+    primers: list(primer, 'The whole army with each primer in turn, best first.'),
+    swaps: list(swap, 'What the swaps sheet changed.'),
+    instead: list(substitute, 'What is owned instead of paints to buy; for each paint the best first.'),
+    frontier: list(
+      frontierPoint,
+      'Cash against the largest colour difference allowed, by rising difference.',
+    ),
+    fewestPots: fewestPots.describe('The choice that buys the fewest pots within the largest difference.'),
+    time: time.describe(
+      'How long it takes one painter. Minutes are likely values, from memory unless yours.',
+    ),
     cautions: list(
       z.enum(['spray can', 'airbrush', 'solvent', 'brush']),
       'What in the plan calls for caution.',

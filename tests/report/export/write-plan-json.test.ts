@@ -4,10 +4,15 @@ import type { PlanDescription } from '../../../src/report/view/describe-plan.js'
 import { exampleDescription, textOf } from './plan-example.js';
 
 /** Spells every entry out one by one, the slow way. */
-function spellOut({ units, lines, ...rest }: PlanDescription): unknown {
-  const entries = (list: typeof units | typeof lines) =>
+function spellOut({ units, lines, time, ...rest }: PlanDescription): unknown {
+  const entries = (list: typeof units | typeof lines | typeof time.units) =>
     list.flatMap(({ own, shared }) => shared.map((one) => ({ ...own, ...one })));
-  return { ...rest, units: entries(units), lines: entries(lines) };
+  return {
+    ...rest,
+    units: entries(units),
+    lines: entries(lines),
+    time: { ...time, units: entries(time.units) },
+  };
 }
 
 describe('writePlanJson', () => {

@@ -1,0 +1,73 @@
+// Report view: time as plan.json tells it. In: the plan's time. Out: minutes with two digits; what units share is one object.
+import type { EveningPiece, JobTime, TimePlan } from '../../model/time.js';
+import type { SharedEntries } from './describe-work.js';
+import type { PlanDocument } from './plan-document.js';
+import { roundTo } from './round-number.js';
+
+type DocumentTime = PlanDocument['time'];
+type DocumentUnit = DocumentTime['units'][number];
+
+type OwnTime = Pick<DocumentUnit, 'unit' | 'doneOnEvening'>;
+type SharedTime = Omit<DocumentUnit, keyof OwnTime>;
+
+/** `time` before its units are spelled out one by one. */
+export type TimeDescription = Omit<DocumentTime, 'units'> & {
+  readonly units: readonly SharedEntries<OwnTime, SharedTime>[];
+};
+
+const inMinutes = (minutes: number): number => roundTo(2, minutes);
+
+/** Units that share a job share an entry. */
+export function describeTime({ units, spelledOut, brushRange, ...time }: TimePlan): TimeDescription {
+  const known = new Map<JobTime, readonly SharedTime[]>();
+  const sharedOf = (job: JobTime): readonly SharedTime[] => {
+    const shared = known.get(job) ?? [describeJobTime(job)];
+    known.set(job, shared);
+    return shared;
+  };
+  return {
+    brushMin: inMinutes(time.brushMin),
+    brushMinLow: inMinutes(brushRange.low),
+    brushMinHigh: inMinutes(brushRange.high),
+    setupMin: inMinutes(time.setupMin),
+    waitingMin: inMinutes(time.waitingMin),
+    elapsedMin: inMinutes(time.elapsedMin),
+    eveningMin: time.eveningMin,
+    evenings: time.evenings,
+    eveningsReckoned: time.eveningsReckoned,
+    units: units.map((one) => ({
+      own: { unit: one.unit.unit, doneOnEvening: one.doneOnEvening ?? null },
+      shared: sharedOf(one.time),
+    })),
+    plan: spelledOut.map(({ minutes, pieces }) => ({
+      minutes: inMinutes(minutes),
+      pieces: pieces.map(describePiece),
+    })),
+  };
+}
+
+function describeJobTime(time: JobTime): SharedTime {
+  return {
+    brushMinPerFigure: inMinutes(time.brushMinPerFigure),
+    brushMinPerFigureLow: inMinutes(time.brushPerFigure.low),
+    brushMinPerFigureHigh: inMinutes(time.brushPerFigure.high),
+    brushMin: inMinutes(time.brushMin),
+    setupMin: inMinutes(time.setupMin),
+    waitingMin: inMinutes(time.waitingMin),
+    elapsedMin: inMinutes(time.elapsedMin),
+    smallestBatchWithoutWaiting: time.smallestBatchWithoutWaiting.figures ?? null,
+    smallestBatchBetweenLongDrying: time.smallestBatchBetweenLongDrying.figures ?? null,
+    batches: time.batches.map(({ figures, batches, elapsedMin, waitingMin, atLeastMin, shortest }) => ({
+      ...{ figures, batches, elapsedMin: inMinutes(elapsedMin), waitingMin: inMinutes(waitingMin) },
+      ...{ atLeastMin: inMinutes(atLeastMin), shortest },
+    })),
+  };
+}
+
+function describePiece(piece: EveningPiece): DocumentTime['plan'][number]['pieces'][number] {
+  const minutes = inMinutes(piece.minutes);
+  if (piece.what === 'waiting') return { what: piece.what, minutes };
+  const { what, unit, pass, figures } = piece;
+  const { step, layer, coat } = pass;
+  return { ...{ what, minutes, unit, step, layer, coat }, figures: roundTo(2, figures) };
+}
