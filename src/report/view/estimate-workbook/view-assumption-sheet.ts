@@ -1,0 +1,37 @@
+// Report view: the workbook's assumptions. In: the plan's assumptions. Out: their sheet, and a cell for each name.
+import type { Assumption } from '../../../model/assumption.js';
+import { SheetTable } from './sheet-table.js';
+import type { SheetView } from './workbook-view.js';
+import type { Term } from './write-formula.js';
+
+export interface AssumptionSheet {
+  /** The likely value. Throws on a name that the plan lacks, which only a mistake in the code can cause. */
+  readonly likely: (name: string) => Term;
+  /** The sheet, once everything that refers to it is written. */
+  readonly view: () => SheetView;
+}
+
+/** One row an assumption; what no formula asks for is said to change nothing here. */
+export function openAssumptions(assumptions: readonly Assumption[]): AssumptionSheet {
+  const table = new SheetTable('assumptions', {
+    name: ['assumption', 28],
+    likely: ['likely', 11],
+    unit: ['unit', 22],
+    works: ['changes this workbook', 21],
+    low: ['low', 9],
+    high: ['high', 9],
+    mark: ['mark', 16],
+    source: ['source', 60],
+  });
+  const rows = new Map<string, number>();
+  for (const { name, low, likely, high, unit, mark, source } of assumptions) {
+    rows.set(name, table.add({ name, likely, unit, works: 'no', low, high, mark, source }));
+  }
+  const likely = (name: string): Term => {
+    const row = rows.get(name);
+    if (row === undefined) throw new Error(`no assumption is called "${name}"`);
+    table.put(row, { works: 'yes' });
+    return table.from('likely', row);
+  };
+  return { likely, view: () => table.view() };
+}

@@ -1,0 +1,66 @@
+// Report view: the workbook's totals. In: its sheets, the plan. Out: the sheet: each total now, and as planned.
+import type { Amount, Plan } from '../../../model/plan.js';
+import { type ColumnOf, SheetTable } from './sheet-table.js';
+import type { CostTable } from './view-cost-sheet.js';
+import type { PaintTable } from './view-paint-sheet.js';
+import type { SheetView } from './workbook-view.js';
+import { either, isZero, minus, num, over, type Term } from './write-formula.js';
+
+const columns = {
+  what: ['total', 38],
+  now: ['now', 14, 4],
+  planned: ['as planned', 14, 4],
+  change: ['change', 14, 4],
+  unit: ['', 10],
+} as const satisfies Record<string, ColumnOf>;
+
+interface Totals {
+  readonly plan: Plan;
+  readonly paints: PaintTable;
+  readonly costs: CostTable;
+  /** Minor units, also parts of one, as the spreadsheet has them. */
+  readonly major: (minor: number) => number;
+}
+
+/** What changes with the workbook, beside what the plan said of it. */
+export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
+  const table = new SheetTable('totals', columns);
+  const { estimate, stock, costs: planned, figureCount, settings } = plan;
+  const add = (what: string, now: Term, [as, unit]: readonly [number, string]): number => {
+    const row = table.add({ what, now, planned: as, unit });
+    table.put(row, { change: minus(table.here('now', row), table.here('planned', row)) });
+    return row;
+  };
+  const needs = [...estimate.needs.values()];
+  const ml = (of: (one: (typeof needs)[number]) => number): readonly [number, string] => [
+    needs.reduce((sum, one) => sum + of(one), 0),
+    'ml',
+  ];
+  const money = ({ exactMinor }: Amount): readonly [number, string] => [
+    major(exactMinor.toNumber()),
+    settings.currency,
+  ];
+  const missingMl = stock.reduce((sum, { needMl, haveMl }) => sum + Math.max(0, needMl - haveMl), 0);
+  const figures = add('figures', costs.sum('figures'), [figureCount, '']);
+  add(
+    'paint put out, whole scheme',
+    paints.sum('wholeMl'),
+    ml(({ wholeMl }) => wholeMl),
+  );
+  add(
+    'paint put out, remaining',
+    paints.sum('needMl'),
+    ml(({ remainingMl }) => remainingMl),
+  );
+  add('likely to buy', paints.sum('likelyMl'), [missingMl, 'ml']);
+  const whole = add('cost of use, whole scheme', costs.sum('whole'), money(planned.useWhole));
+  add('of it extras', costs.sum('extras'), money(planned.extrasWhole));
+  const each = major(planned.useWhole.exactMinor.toNumber()) / (figureCount || 1);
+  const count = table.here('now', figures);
+  const average = either(isZero(count), num(0), over(table.here('now', whole), count));
+  add('cost of use, a figure', average, [each, settings.currency]);
+  add('cost of use, remaining', costs.sum('left'), money(planned.useRemaining));
+  add('price of the unpainted figures', costs.sum('figuresPrice'), money(planned.figuresPrice));
+  table.add({ what: 'cash for the order', planned: major(planned.cashMinor), unit: settings.currency });
+  return table.view();
+}
