@@ -1,31 +1,41 @@
-// Command line: the four files of a plan. In: plan, view, problems. Out: names and contents in the order of writing.
+// Command line: the files of a plan. In: plan, view, sheets, problems. Out: names and contents in the order of writing.
 import type { planArmy } from '../plan-army.js';
+import { writeEstimateWorkbook } from '../report/export/write-estimate-workbook.js';
 import { writePlanJson } from '../report/export/write-plan-json.js';
 import { writeReorderCsv } from '../report/export/write-reorder-csv.js';
 import { loadWorkbookLibrary, writeReorderWorkbook } from '../report/export/write-reorder-workbook.js';
 import { loadPageLibrary } from '../report/html/fill-templates.js';
 import { renderReport } from '../report/render-report.js';
 import { describePlan } from '../report/view/describe-plan.js';
+import { type EstimateSheets, viewEstimate } from '../report/view/estimate-workbook/view-estimate.js';
 import type { ReportView } from '../report/view/report-view.js';
 import { viewReorder } from '../report/view/view-reorder.js';
 import type { Problem } from './show-problems.js';
 import type { OutputFile } from './write-files.js';
 
 /** plan.json comes last: where it stands, the others stand too. */
-export const outputNames = ['report.html', 'reorder.csv', 'reorder.xlsx', 'plan.json'] as const;
+export const outputNames = [
+  'report.html',
+  'reorder.csv',
+  'reorder.xlsx',
+  'estimate.xlsx',
+  'plan.json',
+] as const;
 
 interface Planned {
   readonly plan: Awaited<ReturnType<typeof planArmy>>;
   readonly view: ReportView;
+  readonly sheets: EstimateSheets;
   readonly problems: readonly Problem[];
 }
 
-export async function renderFiles({ plan, view, problems }: Planned): Promise<OutputFile[]> {
+export async function renderFiles({ plan, view, sheets, problems }: Planned): Promise<OutputFile[]> {
   const reorder = viewReorder(plan);
   const contents: Readonly<Record<(typeof outputNames)[number], OutputFile['content']>> = {
     'report.html': await renderReport(view),
     'reorder.csv': writeReorderCsv(reorder),
     'reorder.xlsx': await writeReorderWorkbook(reorder),
+    'estimate.xlsx': writeEstimateWorkbook(viewEstimate(plan, sheets)),
     'plan.json': writePlanJson(describePlan(plan, problems)),
   };
   return outputNames.map((name) => ({ name, content: contents[name] }));

@@ -72,7 +72,7 @@ async function planAndWrite(
   const options = { ...search, budgetMinor, onProgress: progress.onProgress };
   const plan = await planArmy(sheets, today, options).finally(progress.end);
   const view = viewPlan(plan, problems);
-  if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, problems }));
+  if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
 }
@@ -93,6 +93,12 @@ function setByFlags(sheets: Sheets, { date, surePercent }: SetByFlags): Sheets {
 }
 
 function fileList(folder: string): string[] {
-  const says = ['open it in a browser', 'the reorder list', 'the same as a workbook', 'every number'];
+  const says = [
+    'open it in a browser',
+    'the reorder list',
+    'the same as a workbook',
+    'the estimate, to try changes',
+    'every number',
+  ];
   return outputNames.map((name, at) => `  ${join(folder, name)}  ${says[at] ?? ''}`);
 }

@@ -5,7 +5,7 @@ import { planSchema } from '../../src/report/view/plan-document.js';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
-const names = ['plan.json', 'reorder.csv', 'reorder.xlsx', 'report.html'];
+const names = ['estimate.xlsx', 'plan.json', 'reorder.csv', 'reorder.xlsx', 'report.html'];
 const sample = 'sample-data/low-sluice';
 const date = ['--date', '2026-11-01'];
 

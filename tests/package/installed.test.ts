@@ -40,7 +40,7 @@ describe('the installed package', () => {
       err: '',
     });
     expect(readdirSync(at('out'))).toEqual(
-      expect.arrayContaining(['plan.json', 'reorder.xlsx', 'report.html']),
+      expect.arrayContaining(['estimate.xlsx', 'plan.json', 'reorder.xlsx', 'report.html']),
     );
     expect(run('halfpot', ['start', 'book', '--workbook'])).toMatchObject({ code: 0, err: '' });
     const { out } = run('halfpot', ['check', 'army']);
