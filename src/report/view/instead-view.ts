@@ -31,7 +31,7 @@ export interface Pair {
   readonly differs: string;
 }
 
-export interface TakenRow extends Pair {
+interface TakenRow extends Pair {
   readonly where: string;
 }
 

@@ -69,10 +69,7 @@ function viewReason(reasoned: ReasonedCoats, { plan, words, differences }: RowIn
 }
 
 /** The colour of the paint that has the largest share: a mix is not mixed here. */
-export function hexOfMix(
-  plan: Plan,
-  mix: readonly { readonly paint: string; readonly share: number }[],
-): string {
+function hexOfMix(plan: Plan, mix: readonly { readonly paint: string; readonly share: number }[]): string {
   const most = mix.toSorted((a, b) => b.share - a.share)[0];
   return most === undefined ? '' : hexOf(plan, most.paint);
 }

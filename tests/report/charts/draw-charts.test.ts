@@ -3,6 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { drawCostBar, drawPiece } from '../../../src/report/charts/draw-cost-bar.js';
 import { drawDab, drawSpread, drawSwatch } from '../../../src/report/charts/draw-dab.js';
 import { drawDoneBar } from '../../../src/report/charts/draw-done-bar.js';
+import { drawEvening } from '../../../src/report/charts/draw-evening.js';
+import { drawFrontier } from '../../../src/report/charts/draw-frontier.js';
+import { drawOver, drawPair } from '../../../src/report/charts/draw-over.js';
 import { drawPalette } from '../../../src/report/charts/draw-palette.js';
 import { drawPotAxis, drawPotBar, fullShare } from '../../../src/report/charts/draw-pot-bar.js';
 import { drawShareBar } from '../../../src/report/charts/draw-share-bar.js';
@@ -40,6 +43,11 @@ const goldens: readonly (readonly [name: string, svg: string])[] = [
   ['share-bar', drawShareBar({ share: 0.4, isOwn: false })],
   ['share-bar-own', drawShareBar({ share: 0.4 })],
   ['stairs', view.stairs?.chart === undefined ? '' : drawStairs(view.stairs.chart)],
+  ['frontier', view.instead?.frontier?.chart === undefined ? '' : drawFrontier(view.instead.frontier.chart)],
+  ['evening', view.time?.first[0] === undefined ? '' : drawEvening(view.time.first[0].bar)],
+  ['over', drawOver({ over: '#5d7a3a', under: '#8d9196' })],
+  ['over-unknown', drawOver({ over: '', under: '' })],
+  ['pair', drawPair({ hex: '#5d7a3a', byHex: '' })],
   ['piece', drawPiece('base-coat')],
   ['dab-quarter', drawDab(0.25)],
   ['swatch', drawSwatch('#5d7a3a')],
@@ -110,6 +118,58 @@ it('dabs by area: four times the paint, twice as wide', () => {
   const scaleOf = (share: number) => Number(/scale\(([\d.]+)\)/.exec(drawDab(share))?.[1]);
   expect(scaleOf(1) / scaleOf(0.25)).toBeCloseTo(2, 2);
   expect(drawDab(0)).toBe('');
+});
+
+it('an evening holds its pieces one after the other, and never runs over its end', () => {
+  const bar = view.time?.first[0]?.bar;
+  if (bar === undefined) throw new Error('no evening');
+  const spans = (svg: string) =>
+    [...svg.matchAll(/ x="([\d.]+)%" y="2" width="([\d.]+)%"/g)].map(([, x, width]) => [
+      Number(x),
+      Number(width),
+    ]);
+  let end = 0;
+  for (const [x = 0, width = 0] of spans(drawEvening(bar))) {
+    expect(x).toBeCloseTo(end, 2);
+    end = x + width;
+  }
+  expect(end).toBeCloseTo((147.4 / 150) * 100, 2);
+  const [piece] = bar.pieces;
+  if (piece === undefined) throw new Error('no piece');
+  const over = drawEvening({
+    ...bar,
+    pieces: [
+      { ...piece, share: 0.8 },
+      { ...piece, share: 0.8 },
+    ],
+  });
+  expect(spans(over).at(-1)?.[1]).toBeCloseTo(20, 6);
+});
+
+describe('the frontier', () => {
+  const chart = view.instead?.frontier?.chart;
+  if (chart === undefined) throw new Error('no frontier');
+  const level = (no: string, across: number, up: number, name: string) => ({
+    ...{ no, across, up, name, title: name, firm: true },
+  });
+
+  it('steps down and up where levels begin, and dashes what is not firm', () => {
+    const svg = drawFrontier(chart);
+    expect(svg.match(/class="tread unproved"/g)).toHaveLength(2 * 3);
+    expect(svg.match(/class="riser"/g)).toHaveLength(2 * 2);
+    expect(drawFrontier({ ...chart, levels: [level('1', 0, 1, '')] })).not.toContain('unproved');
+  });
+
+  it('names swaps where there is room, on wide pages only', () => {
+    const near = [
+      level('1', 0, 1, ''),
+      level('2', 0.1, 0.98, 'Oat for Straw'),
+      level('3', 0.2, 0.97, 'Rope for Reed'),
+    ];
+    const svg = drawFrontier({ ...chart, levels: near });
+    expect(svg.match(/> Oat for Straw</g)).toBeNull();
+    expect(svg.match(/<\/tspan> Rope for Reed</g)).toHaveLength(1);
+  });
 });
 
 describe('texts and numbers in SVG', () => {
