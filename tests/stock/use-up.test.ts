@@ -1,0 +1,117 @@
+// The log lowers the shelf: which pot, by how much, and how sure one is of it then.
+import { describe, expect, it } from 'vitest';
+import { registry } from '../../src/assumptions/registry.js';
+import type { ShelfPot } from '../../src/model/plan.js';
+import type { LogRow } from '../../src/model/sheets.js';
+import { takeStock } from '../../src/stock/take-stock.js';
+import { type CountedPot, useUp } from '../../src/stock/use-up.js';
+import { makePaint, makePot, makeSheets } from '../make-sheets.js';
+
+const paint = makePaint({ paint: 'Slate', densityGPerMl: 1.2 });
+const pot = (usableMl: number, more: Partial<ShelfPot> = {}, countedOn?: string): CountedPot => ({
+  pot: {
+    ...{ row: 2, sizeMl: 17, container: 'dropper', usableMl, fullUsableMl: 16.32 },
+    ...{ ordered: false, readingErrorMl: 0, mark: 'yours' },
+    ...more,
+  },
+  countedOn,
+});
+const used = (usedMl: number, date = '2026-03-01', row = 2): LogRow => ({
+  row,
+  date,
+  paint: 'Slate',
+  usedMl,
+});
+const weighed = (beforeG: number, afterG: number): LogRow => ({
+  row: 2,
+  date: '2026-03-01',
+  paint: 'Slate',
+  beforeG,
+  afterG,
+});
+const leftOf = (pots: readonly CountedPot[], rows: readonly LogRow[]): number[] =>
+  useUp(pots, rows, { paint, assumptions: registry }).map(({ usableMl }) => usableMl);
+
+describe('what the log took', () => {
+  it.each<[string, CountedPot[], LogRow[], number[]]>([
+    ['nothing without rows', [pot(10)], [], [10]],
+    ['a volume', [pot(10)], [used(3)], [7]],
+    ['two weights over the density: 3.6 g are 3 ml', [pot(10)], [weighed(30, 26.4)], [7]],
+    ['weights go before a volume', [pot(10)], [{ ...weighed(30, 26.4), usedMl: 9 }], [7]],
+    ['the first pot in use, then the next', [pot(2), pot(10)], [used(3)], [0, 9]],
+    ['row after row', [pot(2), pot(10)], [used(1), used(4)], [0, 7]],
+    ['no more than there is', [pot(2)], [used(30)], [0]],
+    ['nothing of a pot on its way', [pot(2), pot(16, { ordered: true })], [used(5)], [0, 16]],
+    ['nothing where only pots on their way are', [pot(16, { ordered: true })], [used(5)], [16]],
+    [
+      'nothing of a row that says no amount',
+      [pot(10)],
+      [{ row: 2, date: '2026-03-01', paint: 'Slate' }],
+      [10],
+    ],
+  ])('%s', (_, pots, rows, left) => {
+    leftOf(pots, rows).forEach((ml, at) => {
+      expect(ml).toBeCloseTo(left[at] ?? Number.NaN, 12);
+    });
+  });
+
+  // The day of the reading shows that day's use already.
+  it.each([
+    ['2026-02-28', 7],
+    ['2026-03-01', 10],
+    ['2026-03-02', 10],
+  ])('of a pot counted on %s leaves %f ml after a use on 2026-03-01', (countedOn, left) => {
+    expect(leftOf([pot(10, {}, countedOn)], [used(3)])).toEqual([left]);
+  });
+
+  it('goes to the pot that shows it not yet, though another comes first', () => {
+    expect(leftOf([pot(10, {}, '2026-03-02'), pot(8)], [used(3)])).toEqual([10, 5]);
+  });
+
+  it('does not depend on the order of the rows in the sheet', () => {
+    const rows = [used(1, '2026-03-03', 4), used(3, '2026-03-01', 3), used(2, '2026-03-02', 2)];
+    const pots = [pot(2), pot(10, {}, '2026-03-02')];
+    expect(leftOf(pots, rows)).toEqual(leftOf(pots, [...rows].reverse()));
+    // The first pot gives 2 of the 3 ml of the first day; the other was counted since and gives only what came after.
+    expect(leftOf(pots, rows)).toEqual([0, 9]);
+  });
+
+  it('leaves the pots handed in as they were', () => {
+    const pots = [pot(10)];
+    leftOf(pots, [used(3)]);
+    expect(pots[0]?.pot.usableMl).toBe(10);
+  });
+});
+
+describe('how sure one is of what is left', () => {
+  const errorOf = (readingErrorMl: number, rows: readonly LogRow[]): number | undefined =>
+    useUp([pot(15, { readingErrorMl })], rows, { paint, assumptions: registry })[0]?.readingErrorMl;
+
+  it.each<[string, number, LogRow[], number]>([
+    ['a reading alone', 1.7, [], 1.7],
+    // 0.3 g twice over 1.2 g/ml.
+    ['a sealed pot of which a use was weighed', 0, [weighed(30, 26.4)], (Math.SQRT2 * 0.3) / 1.2],
+    // 5 % of a 17 ml pot.
+    ['a sealed pot of which a volume was written', 0, [used(3)], 0.85],
+    ['both add up in squares', 1.7, [used(3)], Math.hypot(1.7, 0.85)],
+    ['each use once more', 0, [used(3), used(2)], Math.hypot(0.85, 0.85)],
+  ])('%s', (_, reading, rows, errorMl) => {
+    expect(errorOf(reading, rows)).toBeCloseTo(errorMl, 12);
+  });
+
+  it('does not change for a pot that gave nothing', () => {
+    const [first, second] = useUp([pot(15), pot(15)], [used(3)], { paint, assumptions: registry });
+    expect([first?.readingErrorMl, second?.readingErrorMl]).toEqual([expect.closeTo(0.85, 12), 0]);
+  });
+});
+
+describe('the stock', () => {
+  it('is what the pots held less what their own log took', () => {
+    const sheets = makeSheets({
+      pots: [makePot({ paint: 'Slate' }), makePot({ paint: 'Rust', row: 3 })],
+      log: [used(6), { ...used(2), row: 3 }],
+    });
+    const [slate, rust] = takeStock(sheets, new Map(), registry);
+    expect([slate?.haveMl, rust?.haveMl]).toEqual([expect.closeTo(16.32 - 8, 9), expect.closeTo(16.32, 9)]);
+  });
+});
