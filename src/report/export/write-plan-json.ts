@@ -18,10 +18,17 @@ export function* writePlanJson(plan: PlanDescription): Generator<string, void, u
   yield '\n}\n';
 }
 
-/** Sums first, then units and evenings as lists. */
-function* writeTime({ units, plan, ...sums }: PlanDescription['time']): Generator<string, void, undefined> {
+/** Sums first, then units, their jobs and the evenings as lists. */
+function* writeTime({
+  units,
+  jobs,
+  plan,
+  ...sums
+}: PlanDescription['time']): Generator<string, void, undefined> {
   yield `${JSON.stringify(sums).slice(0, -1)},\n"units":`;
   yield* writeShared(units);
+  yield ',\n"jobs":';
+  yield* writeList(jobs);
   yield ',\n"plan":';
   yield* writeList(plan);
   yield '}';

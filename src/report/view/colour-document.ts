@@ -1,7 +1,7 @@
 // Report view: what plan.json tells of colours: coats, undercoats, primers, swaps, substitutes, cash against colour. In:
 // nothing. Out: schemas for plan-document.ts.
 import { z } from 'zod';
-import { layers, opacities } from '../../model/words.js';
+import { layers } from '../../model/words.js';
 import { atLeast, cash, cost, list, ml, number, share, text, whole, yesNo } from './document-fields.js';
 
 const dE00 = number('Colour difference, CIEDE2000; 0 and more.');
@@ -12,13 +12,11 @@ const mix = (says: string) =>
 
 export const coatsBecause = z
   .object({
-    rule: z
-      .enum(['shows through', 'metallic over pale'])
-      .describe('By colours and opacity; or one coat of a metallic over a pale colour.'),
     under: list(z.string(), 'Names of the paints beneath that ask for the most coats; several are a mix.'),
     dE00,
-    opacity: z.enum(opacities).describe('Of the paint on top; left out for a mix or a metallic.').optional(),
-    coatOpacity: share('What one coat hides; left out where the rule asks for none.').optional(),
+    coatOpacity: share(
+      'What one coat hides, thinned and mixed as it is; left out for a metallic over a pale colour, which takes one.',
+    ).optional(),
     better: z
       .object({ undercoat: text('Name of the paint.'), coats: whole('Coats over it.') })
       .describe('An owned paint over which fewer coats would do; left out where there is none.')

@@ -61,14 +61,11 @@ function describePoint(point: FrontierPoint, currency: string): PlanDocument['fr
   };
 }
 
-/** Short, since each line of an army may bear one: shares of mixes, and all that lies beneath, are left out. */
-export function describeReason(because: CoatReason) {
-  const { rule, under, dE00, opacity, coatOpacity, better } = because;
+/** Short, since each line of an army may bear one: shares of mixes, and what else lies beneath, are left out. */
+export function describeReason({ under, dE00, coatOpacity, better }: CoatReason) {
   return {
-    rule,
     under: under.map(({ paint }) => paint),
     dE00: roundTo(2, dE00),
-    ...(opacity !== undefined && { opacity }),
     ...(coatOpacity !== undefined && { coatOpacity: roundTo(3, coatOpacity) }),
     ...(better !== undefined && { better }),
   };

@@ -17,12 +17,12 @@ export type TimeDescription = Omit<DocumentTime, 'units'> & {
 
 const inMinutes = (minutes: number): number => roundTo(2, minutes);
 
-/** Units that share a job share an entry. */
+/** Units that share a job share an entry, and what is long of it stands once in `jobs`. */
 export function describeTime({ units, spelledOut, brushRange, ...time }: TimePlan): TimeDescription {
-  const known = new Map<JobTime, readonly SharedTime[]>();
+  const jobs = new Map<JobTime, readonly SharedTime[]>();
   const sharedOf = (job: JobTime): readonly SharedTime[] => {
-    const shared = known.get(job) ?? [describeJobTime(job)];
-    known.set(job, shared);
+    const shared = jobs.get(job) ?? [describeShared(job, jobs.size)];
+    jobs.set(job, shared);
     return shared;
   };
   return {
@@ -39,6 +39,7 @@ export function describeTime({ units, spelledOut, brushRange, ...time }: TimePla
       own: { unit: one.unit.unit, doneOnEvening: one.doneOnEvening ?? null },
       shared: sharedOf(one.time),
     })),
+    jobs: [...jobs.keys()].map(describeJobTime),
     plan: spelledOut.map(({ minutes, pieces }) => ({
       minutes: inMinutes(minutes),
       pieces: pieces.map(describePiece),
@@ -46,16 +47,20 @@ export function describeTime({ units, spelledOut, brushRange, ...time }: TimePla
   };
 }
 
-function describeJobTime(time: JobTime): SharedTime {
+const describeShared = (time: JobTime, job: number): SharedTime => ({
+  brushMinPerFigure: inMinutes(time.brushMinPerFigure),
+  smallestBatchWithoutWaiting: time.smallestBatchWithoutWaiting.figures ?? null,
+  job,
+});
+
+function describeJobTime(time: JobTime): DocumentTime['jobs'][number] {
   return {
-    brushMinPerFigure: inMinutes(time.brushMinPerFigure),
     brushMinPerFigureLow: inMinutes(time.brushPerFigure.low),
     brushMinPerFigureHigh: inMinutes(time.brushPerFigure.high),
     brushMin: inMinutes(time.brushMin),
     setupMin: inMinutes(time.setupMin),
     waitingMin: inMinutes(time.waitingMin),
     elapsedMin: inMinutes(time.elapsedMin),
-    smallestBatchWithoutWaiting: time.smallestBatchWithoutWaiting.figures ?? null,
     smallestBatchBetweenLongDrying: time.smallestBatchBetweenLongDrying.figures ?? null,
     batches: time.batches.map(({ figures, batches, elapsedMin, waitingMin, atLeastMin, shortest }) => ({
       ...{ figures, batches, elapsedMin: inMinutes(elapsedMin), waitingMin: inMinutes(waitingMin) },

@@ -1,4 +1,6 @@
 // Report view: how sure minutes are. In: the work left, the assumptions of time. Out: a trust tag.
+import type { Job } from '../../model/plan.js';
+import type { Layer, Method } from '../../model/words.js';
 import { noDoubts, noteDoubt } from './sum-work.js';
 import type { TrustView } from './trust-view.js';
 import type { ViewInputs } from './view-inputs.js';
@@ -16,14 +18,34 @@ export function trustTime({ plan, sums, trust }: ViewInputs): TrustView {
     if (one === undefined || one.likely === 0) return;
     noteDoubt(doubts, { mark: one.mark, biggestDoubt: name }, (minutes * (one.high - one.low)) / one.likely);
   };
-  for (const [job, units] of sums.jobs) {
-    for (const { layer, method, coats, mixShare, figures, areaCm2, areaShare } of job.remaining) {
-      const times = coats * mixShare * figures * units;
-      const painting = areaCm2 * areaShare * likelyOf(`${method} pace`) * likelyOf(`${layer} care`) * times;
+  for (const [method, ofLayers] of sumCoats(sums.jobs)) {
+    for (const [layer, { coats, paintedCm2 }] of ofLayers) {
+      const painting = paintedCm2 * likelyOf(`${method} pace`) * likelyOf(`${layer} care`);
       note(`${method} pace`, painting);
       note(`${layer} care`, painting);
-      note(`${method} handling`, likelyOf(`${method} handling`) * times);
+      note(`${method} handling`, coats * likelyOf(`${method} handling`));
     }
   }
   return trust.of(doubts);
+}
+
+interface CoatSum {
+  coats: number;
+  paintedCm2: number;
+}
+
+/** Coats still to be laid, each on one figure counted once, and what they cover; by method, then layer. */
+function sumCoats(jobs: ReadonlyMap<Job, number>): ReadonlyMap<Method, ReadonlyMap<Layer, CoatSum>> {
+  const sums = new Map<Method, Map<Layer, CoatSum>>();
+  for (const [job, units] of jobs) {
+    for (const { layer, method, coats, mixShare, figures, areaCm2, areaShare } of job.remaining) {
+      const ofMethod = sums.get(method) ?? new Map<Layer, CoatSum>();
+      const sum = ofMethod.get(layer) ?? { coats: 0, paintedCm2: 0 };
+      const times = coats * mixShare * figures * units;
+      sum.coats += times;
+      sum.paintedCm2 += areaCm2 * areaShare * times;
+      sums.set(method, ofMethod.set(layer, sum));
+    }
+  }
+  return sums;
 }

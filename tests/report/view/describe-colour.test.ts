@@ -16,10 +16,8 @@ describe('colours in plan.json', () => {
     const [primer, base] = document.lines;
     expect(base).toMatchObject({ unit: 'First watch', paint: 'Nettle coat', coats: 3 });
     expect(base.coatsBecause).toEqual({
-      rule: 'shows through',
       under: ['Kettle grey'],
       dE00: 23.1,
-      opacity: 'weak',
       coatOpacity: 0.7,
       better: { undercoat: 'Moss bed', coats: 1 },
     });

@@ -6,7 +6,7 @@ describe('time in plan.json', () => {
   const time = describeTime(smallTime);
 
   it('sums the army', () => {
-    const { units: _, plan: __, ...sums } = time;
+    const { units: _, jobs: __, plan: ___, ...sums } = time;
     expect(sums).toEqual({
       ...{ brushMin: 368, brushMinLow: 270, brushMinHigh: 504, setupMin: 19 },
       ...{ waitingMin: 77.8, elapsedMin: 464.8, eveningMin: 150, evenings: 4, eveningsReckoned: true },
@@ -17,10 +17,11 @@ describe('time in plan.json', () => {
     const [first, second, ram] = time.units;
     expect(first?.own).toEqual({ unit: 'First watch', doneOnEvening: null });
     expect(first?.shared).toBe(second?.shared);
-    expect(first?.shared[0]).toMatchObject({
-      brushMinPerFigure: 15.4,
+    expect(first?.shared[0]).toEqual({ brushMinPerFigure: 15.4, smallestBatchWithoutWaiting: 74, job: 0 });
+    expect(ram?.shared[0]?.job).toBe(1);
+    expect(time.jobs[0]).toMatchObject({
+      brushMinPerFigureLow: 11.2,
       brushMin: 154,
-      smallestBatchWithoutWaiting: 74,
       smallestBatchBetweenLongDrying: 5,
       batches: [{ figures: 10, batches: 1, elapsedMin: 199.4, atLeastMin: 193.4, shortest: 'rule of thumb' }],
     });
