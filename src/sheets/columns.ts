@@ -144,7 +144,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     needed('zone', 'What is painted: a part, a ready-made zone or one of your own.', { example: 'tunic' }),
     needed('layer', 'What goes on.', { choices: layers, example: 'base coat' }),
     needed('paint', 'Name of the paint.', { example: 'brick red' }),
-    free('coats', 'How many coats. Blank: as usual for the layer.', { example: '2' }),
+    free('coats', 'How many coats. Blank: as colours ask, else as usual for the layer.', { example: '2' }),
     free('method', 'How it goes on. Blank: as usual for the layer.', { choices: methods, example: 'brush' }),
     free('area %', 'How much of the zone is covered. Blank: as usual for the layer.', { example: '60' }),
     free('thin', 'Parts of water to one part of paint. Blank: as for the paint, else the layer.', {

@@ -121,7 +121,7 @@ function recordDefaults(steps: readonly Step[], findings: Findings): void {
     const rows = steps.filter((step) => step[key] === undefined).length;
     useDefault(findings, { sheet: 'schemes', column: header, rows, meaning });
   };
-  used('coats', 'coats', 'as usual for the layer');
+  used('coats', 'coats', 'as colours ask, else as usual for the layer');
   used('method', 'method', 'as usual for the layer');
   used('area %', 'areaShare', 'as usual for the layer');
   used('thin', 'thin', 'as for the paint, else as usual for the layer');
