@@ -111,7 +111,7 @@ describe('the four short sheets', () => {
       ['figures.build', 1, 'heroic for eyes at 25 to 35 mm, else true scale'],
       ['figures.dress', 1, 'clothed'],
       ['figures.kit', 1, 'nothing'],
-      ['schemes.coats', 2, 'as usual for the layer'],
+      ['schemes.coats', 2, 'as colours ask, else as usual for the layer'],
       ['schemes.method', 2, 'as usual for the layer'],
       ['schemes.area %', 2, 'as usual for the layer'],
       ['schemes.thin', 2, 'as for the paint, else as usual for the layer'],
