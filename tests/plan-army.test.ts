@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Sheets } from '../src/model/sheets.js';
 import { planArmy } from '../src/plan-army.js';
+import { certainSettings } from './make-certain.js';
 import {
   makeFigure,
   makeOffer,
@@ -27,6 +28,7 @@ const sheets = makeSheets({
   offers: [makeOffer({ priceMinor: 300, pots: [offerPot('Slate')] })],
   shops: [makeShop({ postageMinor: 200 })],
   army,
+  settings: certainSettings,
 });
 const orderOf = async (of: Sheets) => (await planArmy(of, today)).order;
 

@@ -124,7 +124,7 @@ describe('halfpot check', () => {
     const { code, out, err } = runHalfpot(['check', sample]);
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toMatch(/^Found:\n/);
-    for (const line of ['pots +22 pots', 'army +8 units, 109 figures', 'No problems.'])
+    for (const line of ['pots +26 pots', 'army +8 units, 109 figures', 'No problems.'])
       expect(out).toMatch(new RegExp(line));
   });
 

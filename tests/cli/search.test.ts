@@ -48,7 +48,7 @@ describe('--sure', () => {
     const cashAt = (sure: string): number => {
       const run = runHalfpot(['plan', sample, '--json', '--sure', sure, '--date', '2026-11-02']);
       const plan = JSON.parse(run.out);
-      expect(plan.promise.sure).toBe(Number(sure));
+      expect(plan.promise.sure).toBe(Number(sure) / 100);
       return Number(plan.order.total);
     };
     expect(cashAt('95')).toBeGreaterThan(cashAt('50'));

@@ -57,7 +57,7 @@ describe('halfpot start', () => {
     expect(two).toEqual(one);
     const plan = JSON.parse(one?.out ?? '');
     expect(plan.problems).toEqual([]);
-    expect(plan.army).toEqual({ figures: 26, units: 4 });
+    expect(plan.army).toMatchObject({ figures: 26, units: 4 });
     const states = new Set(plan.paints.map((paint: { state: string }) => paint.state));
     expect(states).toEqual(new Set(['none owned', 'short', 'tight', 'enough']));
     expect(plan.order.unmet).toEqual([]);

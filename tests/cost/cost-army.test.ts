@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Amount, Plan } from '../../src/model/plan.js';
 import type { Sheets } from '../../src/model/sheets.js';
 import { planArmy } from '../../src/plan-army.js';
+import { certainSettings } from '../make-certain.js';
 import {
   makeFigure,
   makeOffer,
@@ -90,7 +91,12 @@ describe('what has no price', () => {
 
   it('in part: a need beyond the shelf that no offer covers costs what is known', async () => {
     const pots = [makePot({ paint: 'Slate', priceMinor: 340, left: { how: 'in ml', ml: 0.5 } })];
-    const { costs, order } = await plan({ figures: [tenCm2], steps: [oneCoat], pots });
+    const { costs, order } = await plan({
+      figures: [tenCm2],
+      steps: [oneCoat],
+      pots,
+      settings: certainSettings,
+    });
     expect(order.unmet).toEqual([{ paint: 'Slate', ml: expect.closeTo(need - 0.48, 10) }]);
     expect(costs.paints.get('Slate')).toMatchObject({ partlyUnpriced: true });
     expect(minor(costs.useWhole)).toBeCloseTo((0.48 * 340) / 16.32, 10);
