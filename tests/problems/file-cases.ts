@@ -76,7 +76,14 @@ const paths: readonly ProblemCase[] = [
       truncateSync(join(dir, 'log.csv'), 300 * 2 ** 20);
     },
     says: [
-      'log.csv: this file is too large to read: 300 MB, where 200 MB is the most. Keep only the rows that matter, or name another file.',
+      'log.csv: this file is too large to read: 300 MB, where 64 MB is the most. Keep only the rows that matter, or name another file.',
+    ],
+  },
+  {
+    code: 'too-large-file',
+    make: (dir) => writeSheets(dir, { ...fourShortSheets, 'log.csv': ','.repeat(2_000_001) }),
+    says: [
+      'log.csv: this file is too large to read: more cells, where 2 million is the most. Keep only the rows that matter, or name another file.',
     ],
   },
   named(

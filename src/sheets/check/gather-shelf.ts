@@ -33,7 +33,9 @@ export function gatherShelf({ pots, sheet, paints, assumptions, settings }: Give
     const gramsPerMl = paint?.densityGPerMl ?? usual(densityName(pot, paint));
     if (gramsPerMl === undefined) continue;
     const held = { pot, emptyG: rows.get(pot.row)?.emptyG, gramsPerMl };
-    shelf.set(pot.paint, [...(shelf.get(pot.paint) ?? []), held]);
+    const others = shelf.get(pot.paint);
+    if (others === undefined) shelf.set(pot.paint, [held]);
+    else others.push(held);
   }
   return shelf;
 }

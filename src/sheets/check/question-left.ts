@@ -12,6 +12,9 @@ import { leftKind } from './read-cell/read-left.js';
 /** Bare numbers up to this may be a shelf, a price or a rating; from here on they look like percent or ml. */
 const leastTelling = 10;
 
+/** Columns of the painter's own that are looked into; only a table gone wrong has more. */
+const mostAsked = 100;
+
 const known = new Set(columns.pots.map(({ header }) => headerKey(header)));
 
 /** Says nothing where a header near `left` is questioned already. The painter's other columns are not spoken of. */
@@ -20,8 +23,12 @@ export function questionLeft(table: Table, findings: Findings): void {
     ({ code, sheet, expected }) => code === 'near-column' && sheet === 'pots' && expected === 'left',
   );
   if (isAsked) return;
+  let asked = 0;
   for (const [index, header] of table.headers.entries()) {
-    if (header === '' || known.has(headerKey(header)) || !readsAsLeft(table, index)) continue;
+    if (header === '' || known.has(headerKey(header))) continue;
+    asked += 1;
+    if (asked > mostAsked) return;
+    if (!readsAsLeft(table, index)) continue;
     const { file, sheet, headerRow: row } = table;
     const place = { file, sheet, row, column: header, cell: cellAddress(index + 1, row) };
     findings.problems.push(problem('left-maybe-meant', place));

@@ -5,7 +5,7 @@ import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
 import type { Cell } from '../table.js';
 import { headerText } from './find-header-row.js';
-import { type FoundProblem, type HeadedGrid, spreadsheetLimits, startOf } from './grid.js';
+import { type FoundProblem, type GridRow, type HeadedGrid, spreadsheetLimits, startOf } from './grid.js';
 import { cellAddress, columnLetters } from './name-cell.js';
 
 /**
@@ -113,7 +113,10 @@ function columnsWithoutHeader(grid: HeadedGrid): FoundProblem[] {
     if (cells[index] !== '') counts.set(index, (counts.get(index) ?? 0) + 1);
   };
   for (const { cells } of body) {
-    for (const index of blank) count(index, cells);
+    for (const index of blank) {
+      if (index >= cells.length) break;
+      count(index, cells);
+    }
     for (let index = headers.length; index < Math.min(cells.length, end); index += 1) count(index, cells);
   }
   return [...counts]
@@ -122,4 +125,21 @@ function columnsWithoutHeader(grid: HeadedGrid): FoundProblem[] {
       const found = cells === 1 ? '1 cell' : `${cells} cells`;
       return problem('column-without-header', { file, sheet }, { found, expected: columnLetters(index + 1) });
     });
+}
+
+/** Cells that no spreadsheet holds, the first of each row. */
+export function longCells(
+  rows: readonly GridRow[],
+  place: { readonly file: string; readonly sheet: SheetName },
+): FoundProblem[] {
+  const most = spreadsheetLimits.cellCharacters;
+  const isLong = (cell: Cell): boolean => typeof cell === 'string' && cell.length > most;
+  const problems: FoundProblem[] = [];
+  for (const { row, cells } of rows) {
+    const index = cells.findIndex(isLong);
+    if (index === -1) continue;
+    const at = { ...place, row, cell: cellAddress(index + 1, row) };
+    problems.push(problem('long-cell', at, { found: startOf(String(cells[index])), expected: String(most) }));
+  }
+  return problems;
 }

@@ -1,7 +1,8 @@
 // Readers: the worksheets that a workbook names. In: an open zip. Out: names, hidden or not, and which part
 // holds each. Part names and relationships: ECMA-376 part 1, 18.2 (workbook) and part 2, 8.3 (relationships).
-import { type OpenZip, WorkbookError } from './open-zip.js';
-import { attribute, tags } from './read-tags.js';
+import type { OpenZip } from './open-zip.js';
+import { readAttributes, scanXml } from './scan-xml.js';
+import { WorkbookError } from './workbook-error.js';
 
 export interface WorksheetPart {
   readonly name: string;
@@ -17,24 +18,45 @@ export interface WorkbookParts {
   readonly stringsPart: string | undefined;
 }
 
+/** More worksheets, or links to parts, than any workbook has. */
+const MOST_LISTED = 10_000;
+
 /** Chart sheets and macro sheets are left out. Throws a WorkbookError where the zip is no workbook. */
-export function listWorksheets(zip: OpenZip): WorkbookParts {
-  const rootLink = readLinks(zip, '').find(({ type }) => type === 'officeDocument');
+export async function listWorksheets(zip: OpenZip): Promise<WorkbookParts> {
+  const rootLink = (await readLinks(zip, '')).find(({ type }) => type === 'officeDocument');
   const main = rootLink?.part ?? 'xl/workbook.xml';
-  const xml = zip.read(main)?.toString('utf8');
-  if (xml === undefined || !/<(?:\w+:)?workbook[\s>]/.test(xml)) {
-    throw new WorkbookError('not-a-workbook', `no workbook in ${main}`);
-  }
-  const links = readLinks(zip, main);
+  const { sheets, date1904 } = await readMain(zip, main);
+  const links = await readLinks(zip, main);
   const partOf = (kind: string): string | undefined => links.find(({ type }) => type === kind)?.part;
-  const worksheets = tags(xml, 'sheet').flatMap((tag) => {
-    const link = links.find(({ id, type }) => type === 'worksheet' && id === attribute(tag, '\\w+:id'));
-    if (link === undefined) return [];
-    const isHidden = /hidden$/i.test(attribute(tag, 'state') ?? '');
-    return [{ name: attribute(tag, 'name') ?? '', isHidden, part: link.part }];
+  const parts = new Map(links.flatMap(({ id, type, part }) => (type === 'worksheet' ? [[id, part]] : [])));
+  const worksheets = sheets.flatMap((sheet) => {
+    const part = parts.get(sheet.get('id') ?? '');
+    if (part === undefined) return [];
+    const isHidden = /hidden$/i.test(sheet.get('state') ?? '');
+    return [{ name: sheet.get('name') ?? '', isHidden, part }];
   });
-  const date1904 = /^(1|true)$/.test(attribute(tags(xml, 'workbookPr')[0] ?? '', 'date1904') ?? '');
   return { worksheets, date1904, stylesPart: partOf('styles'), stringsPart: partOf('sharedStrings') };
+}
+
+async function readMain(
+  zip: OpenZip,
+  main: string,
+): Promise<{ readonly sheets: readonly Map<string, string>[]; readonly date1904: boolean }> {
+  const chunks = zip.inflate(main);
+  if (chunks === undefined) throw new WorkbookError('not-a-workbook', `no workbook in ${main}`);
+  const sheets: Map<string, string>[] = [];
+  let outer: string | undefined;
+  let date1904 = false;
+  await scanXml(chunks, {
+    open: (name, attributes) => {
+      outer ??= name;
+      if (name === 'sheet' && sheets.length < MOST_LISTED) sheets.push(readAttributes(attributes));
+      if (name === 'workbookPr')
+        date1904 = /^(1|true)$/.test(readAttributes(attributes).get('date1904') ?? '');
+    },
+  });
+  if (outer !== 'workbook') throw new WorkbookError('not-a-workbook', `no workbook in ${main}`);
+  return { sheets, date1904 };
 }
 
 interface Link {
@@ -45,17 +67,29 @@ interface Link {
 }
 
 /** The relationships of a part; '' stands for the whole package. */
-function readLinks(zip: OpenZip, part: string): Link[] {
+async function readLinks(zip: OpenZip, part: string): Promise<Link[]> {
   const cut = part.lastIndexOf('/') + 1;
   const folder = part.slice(0, cut);
-  const xml = zip.read(`${folder}_rels/${part.slice(cut)}.rels`)?.toString('utf8') ?? '';
-  return tags(xml, 'Relationship').map((tag) => {
-    const target = attribute(tag, 'Target') ?? '';
-    const type = attribute(tag, 'Type')?.split('/').at(-1) ?? '';
-    return { id: attribute(tag, 'Id') ?? '', type, part: resolvePart(folder, target) };
+  const links: Link[] = [];
+  const chunks = zip.inflate(`${folder}_rels/${part.slice(cut)}.rels`);
+  if (chunks === undefined) return links;
+  await scanXml(chunks, {
+    open: (name, text) => {
+      if (name !== 'Relationship' || links.length >= MOST_LISTED) return;
+      const attributes = readAttributes(text);
+      const type = attributes.get('Type')?.split('/').at(-1) ?? '';
+      links.push({
+        id: attributes.get('Id') ?? '',
+        type,
+        part: resolvePart(folder, attributes.get('Target') ?? ''),
+      });
+    },
   });
+  return links;
 }
 
+/** A target that is no address leads nowhere. */
 function resolvePart(folder: string, target: string): string {
-  return new URL(target, `part:///${folder}`).pathname.replace(/^\/+/, '');
+  const base = `part:///${folder}`;
+  return URL.canParse(target, base) ? new URL(target, base).pathname.replace(/^\/+/, '') : '';
 }

@@ -14,7 +14,7 @@ export interface MadeTable {
   readonly problems: readonly FoundProblem[];
 }
 
-/** Finds the header row and makes the table; rows are padded with '' to the width of the headers. */
+/** Finds the header row and makes the table. Short rows stay short. */
 export function makeTable(grid: Grid): MadeTable {
   const { sheet, file } = grid;
   const knownKeys = knownHeaderKeys(sheet);
@@ -24,7 +24,6 @@ export function makeTable(grid: Grid): MadeTable {
   const headed = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1), knownKeys };
 
   const mergeProblems = splitMerges(headed);
-  for (const { cells } of headed.body) while (cells.length < headed.headers.length) cells.push('');
   const table = { sheet, file, headerRow: header.row, headers: headed.headers, rows: headed.body };
   return { table, problems: [...shapeProblems(headed), ...mergeProblems] };
 }

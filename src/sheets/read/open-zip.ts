@@ -1,23 +1,11 @@
-// Readers: a zip's table of contents and its parts, inflated within bounds. In: bytes. Out: parts by name.
+// Readers: a zip's table of contents and its parts, inflated within bounds. In: bytes. Out: parts by name, in chunks.
 // Layout and numbers: PKWARE APPNOTE.TXT 6.3.10, sections 4.3.7, 4.3.12, 4.3.14 to 4.3.16 and 4.5.3.
-import { crc32, inflateRawSync } from 'node:zlib';
-
-/** Why a workbook cannot be read; each is a problem code. */
-export type WorkbookFault = 'broken-workbook' | 'locked-workbook' | 'not-a-workbook' | 'too-large-file';
-
-/** Thrown and caught within the readers only. */
-export class WorkbookError extends Error {
-  constructor(
-    readonly fault: WorkbookFault,
-    reason: string,
-  ) {
-    super(reason);
-  }
-}
+import { crc32, createInflateRaw } from 'node:zlib';
+import { tooLarge, WorkbookError } from './workbook-error.js';
 
 export interface OpenZip {
-  /** The inflated part; undefined where there is none of that name (case and a leading slash ignored). */
-  readonly read: (name: string) => Buffer | undefined;
+  /** The inflated part, chunk by chunk; undefined where there is none of that name (case and a leading slash ignored). */
+  readonly inflate: (name: string) => AsyncIterable<Uint8Array> | undefined;
 }
 
 interface Entry {
@@ -29,28 +17,36 @@ interface Entry {
   readonly headerAt: number;
 }
 
-/** All parts read from one workbook together; a sheet of a million cells takes a tenth of it. */
-export const MOST_INFLATED_MB = 256;
+/** All parts read from one workbook together. A sheet of a million cells takes a tenth of it. */
+const MOST_INFLATED_MB = 256;
 const MOST_ENTRIES = 10_000;
 const UNKNOWN = 0xffffffff;
+const CHUNK_BYTES = 2 ** 18;
 
 /**
- * Reads the central directory; parts are inflated when asked for, together no more than `mostBytes`.
- * Throws a WorkbookError for a directory or part that is damaged, encrypted or too large.
+ * Reads the central directory; parts are inflated when asked for, together no more than `mostMb`, and never stand in
+ * memory as a whole. Throws a WorkbookError for a directory or part that is damaged, encrypted or too large, the latter
+ * before anything is inflated.
  */
-export function openZip(zip: Buffer, mostBytes = MOST_INFLATED_MB * 2 ** 20): OpenZip {
+export function openZip(zip: Buffer, mostMb = MOST_INFLATED_MB): OpenZip {
   const entries = guard(() => readDirectory(zip));
-  let budget = mostBytes;
-  const read = (name: string): Buffer | undefined => {
+  let left = mostMb * 2 ** 20;
+  const inflate = (name: string): AsyncIterable<Uint8Array> | undefined => {
     const entry = entries.get(partKey(name));
     if (entry === undefined) return undefined;
     if (entry.isEncrypted) throw new WorkbookError('locked-workbook', `${name} is encrypted`);
-    if (entry.bytes > budget)
-      throw new WorkbookError('too-large-file', `${Math.ceil(entry.bytes / 2 ** 20)} MB unpacked`);
-    budget -= entry.bytes;
-    return guard(() => inflate(zip, entry));
+    if (entry.bytes > left)
+      throw tooLarge(
+        `${Math.ceil(mostMb - left / 2 ** 20 + entry.bytes / 2 ** 20)} MB unpacked`,
+        `${mostMb} MB`,
+      );
+    left -= entry.bytes;
+    return checkedChunks(
+      entry,
+      guard(() => packedPart(zip, entry)),
+    );
   };
-  return { read };
+  return { inflate };
 }
 
 const partKey = (name: string): string => name.replaceAll('\\', '/').replace(/^\/+/, '').toLowerCase();
@@ -60,9 +56,13 @@ function guard<T>(read: () => T): T {
   try {
     return read();
   } catch (error) {
-    if (error instanceof WorkbookError) throw error;
-    throw new WorkbookError('broken-workbook', error instanceof Error ? error.message : String(error));
+    throw asDamage(error);
   }
+}
+
+function asDamage(error: unknown): WorkbookError {
+  if (error instanceof WorkbookError) return error;
+  return broken(error instanceof Error ? error.message : String(error));
 }
 
 const broken = (reason: string): WorkbookError => new WorkbookError('broken-workbook', reason);
@@ -126,15 +126,35 @@ function zip64Numbers(extra: Buffer): number[] {
   return [];
 }
 
-function inflate(zip: Buffer, entry: Entry): Buffer {
-  const { headerAt, packedBytes, bytes } = entry;
+function packedPart(zip: Buffer, { headerAt, packedBytes, method }: Entry): Buffer {
   if (zip.readUInt32LE(headerAt) !== 0x04034b50) throw broken(`no part at ${headerAt}`);
+  if (method !== 0 && method !== 8) throw broken(`packed by method ${method}`);
   const from = headerAt + 30 + zip.readUInt16LE(headerAt + 26) + zip.readUInt16LE(headerAt + 28);
-  const packed = zip.subarray(from, from + packedBytes);
-  if (entry.method !== 0 && entry.method !== 8) throw broken(`packed by method ${entry.method}`);
-  // A part that holds more than its directory says is refused by the bound, before it fills the memory.
-  const part = entry.method === 0 ? packed : inflateRawSync(packed, { maxOutputLength: Math.max(1, bytes) });
-  if (part.length !== bytes || crc32(part) !== entry.checksum)
-    throw broken('a part does not match its checksum');
-  return part;
+  return zip.subarray(from, from + packedBytes);
+}
+
+/** A part that holds more than its directory says is refused at the first byte too many. */
+async function* checkedChunks(
+  { method, bytes, checksum }: Entry,
+  packed: Buffer,
+): AsyncGenerator<Uint8Array> {
+  let seen = 0;
+  let sum = 0;
+  try {
+    for await (const chunk of method === 0 ? [packed] : unpack(packed)) {
+      seen += chunk.length;
+      if (seen > bytes) break;
+      sum = crc32(chunk, sum);
+      yield chunk;
+    }
+  } catch (error) {
+    throw asDamage(error);
+  }
+  if (seen !== bytes || sum !== checksum) throw broken('a part does not match its checksum');
+}
+
+function unpack(packed: Buffer): AsyncIterable<Buffer> {
+  const inflater = createInflateRaw({ chunkSize: CHUNK_BYTES });
+  inflater.end(packed);
+  return inflater;
 }

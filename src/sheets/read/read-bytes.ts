@@ -1,11 +1,13 @@
 // Readers: the bytes of one file. In: its path and place. Out: bytes, or the problem of opening it.
-import { readFile, stat } from 'node:fs/promises';
+import { type FileHandle, open, stat } from 'node:fs/promises';
 import type { Place } from '../../model/problem.js';
 import { problem } from '../../problems/catalogue.js';
 import type { FoundProblem } from './grid.js';
 
-/** Full spreadsheets of a million rows stay below it. */
-const MOST_MB = 200;
+/** Most of a workbook may be pictures, which are passed over. */
+export const MOST_BOOK_MB = 128;
+/** A hundred thousand rows take a tenth of it. */
+export const MOST_TEXT_MB = 64;
 const MB = 2 ** 20;
 
 const reasons: Readonly<Record<string, string>> = {
@@ -18,17 +20,42 @@ const reasons: Readonly<Record<string, string>> = {
 
 export type ReadBytes = { readonly bytes: Buffer } | { readonly trouble: FoundProblem };
 
-/** Reads a whole file of up to 200 MB. What the system refuses is a problem; nothing is thrown. */
-export async function readBytes(path: string, place: Place): Promise<ReadBytes> {
+/**
+ * Reads a whole file of up to `mostMb`, and no more than that of one that grows while it is read. What the system refuses
+ * is a problem, and so is what is no ordinary file: a pipe may never end. Nothing is thrown.
+ */
+export async function readBytes(path: string, place: Place, mostMb: number): Promise<ReadBytes> {
   try {
-    const { size } = await stat(path);
-    if (size > MOST_MB * MB) {
-      const details = { found: `${Math.ceil(size / MB)} MB`, expected: `${MOST_MB} MB` };
-      return { trouble: problem('too-large-file', place, details) };
+    const found = await stat(path);
+    if (!found.isFile())
+      return { trouble: problem('unreadable-file', place, { found: 'it is no ordinary file' }) };
+    if (found.size > mostMb * MB) return { trouble: tooLarge(found.size, place, mostMb) };
+    const file = await open(path);
+    try {
+      return await readUpTo(file, place, mostMb);
+    } finally {
+      await file.close();
     }
-    return { bytes: await readFile(path) };
   } catch (error) {
     return { trouble: unreadable(error, place) };
+  }
+}
+
+function tooLarge(size: number, place: Place, mostMb: number): FoundProblem {
+  const details = { found: `${Math.ceil(size / MB)} MB`, expected: `${mostMb} MB` };
+  return problem('too-large-file', place, details);
+}
+
+/** In memory of its own, which can be handed to another thread; twice as much of it where a file turns out longer. */
+async function readUpTo(file: FileHandle, place: Place, mostMb: number): Promise<ReadBytes> {
+  let bytes = Buffer.allocUnsafeSlow((await file.stat()).size + 1);
+  let filled = 0;
+  for (;;) {
+    const { bytesRead } = await file.read(bytes, filled, bytes.length - filled, null);
+    filled += bytesRead;
+    if (bytesRead === 0) return { bytes: bytes.subarray(0, filled) };
+    if (filled > mostMb * MB) return { trouble: tooLarge(filled, place, mostMb) };
+    if (filled === bytes.length) bytes = Buffer.concat([bytes, Buffer.allocUnsafeSlow(filled)]);
   }
 }
 

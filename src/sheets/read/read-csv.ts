@@ -2,7 +2,8 @@
 // problems.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
-import type { Cell } from '../table.js';
+import { longCells } from './check-shape.js';
+import { makeRoom, type Room, takeCells, takeLetters } from './count-room.js';
 import { type DecodedText, decodeText } from './decode-text.js';
 import { findDelimiter } from './find-delimiter.js';
 import {
@@ -13,9 +14,9 @@ import {
   spreadsheetLimits,
   startOf,
 } from './grid.js';
-import { cellAddress } from './name-cell.js';
 import { sniffFile } from './sniff-file.js';
 import { type QuoteTrouble, splitRecords } from './split-records.js';
+import { WorkbookError } from './workbook-error.js';
 
 export interface CsvPlace {
   readonly file: string;
@@ -28,6 +29,10 @@ export interface ReadCsv {
   readonly problems: readonly FoundProblem[];
 }
 
+const LINE_END = 0x0a;
+/** Of a cell that no spreadsheet holds, one letter more is kept: it is told, and costs no more than that. */
+const LONGEST = spreadsheetLimits.cellCharacters;
+
 const delimiterNames: Readonly<Record<string, string>> = {
   ',': 'comma',
   ';': 'semicolon',
@@ -35,8 +40,11 @@ const delimiterNames: Readonly<Record<string, string>> = {
   '|': 'bar',
 };
 
-/** Reads a CSV file; no bytes give a grid without rows. Never throws for what the file holds. */
-export function readCsv(bytes: Uint8Array, place: CsvPlace): ReadCsv {
+/**
+ * Reads a CSV file; no bytes give a grid without rows. Takes from `room` what it holds, and gives a problem where that is
+ * too much, before the text is split. Never throws for what the file holds.
+ */
+export function readCsv(bytes: Uint8Array, place: CsvPlace, room = makeRoom()): ReadCsv {
   const kind = sniffFile(bytes);
   if (kind === 'document') return { grid: undefined, problems: [problem('csv-is-not-text', place)] };
   if (kind !== 'other') return { grid: undefined, problems: [problem('csv-is-workbook', place)] };
@@ -45,6 +53,8 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace): ReadCsv {
 
   const text = decoded.text.includes('\r') ? decoded.text.replace(/\r\n?/g, '\n') : decoded.text;
   const { delimiter, start } = findDelimiter(text, knownHeaderKeys(place.sheet));
+  const full = takeText(text, { delimiter, room });
+  if (full !== undefined) return { grid: undefined, problems: [problem('too-large-file', place, full)] };
   const { records, troubles } = splitRecords(text.slice(start), delimiter);
   const rows = keepRows(records);
   const brokenRows = new Set(troubles.map(({ record }) => record + 1));
@@ -72,12 +82,33 @@ function keepRows(records: readonly string[][]): GridRow[] {
   return rows;
 }
 
+/** Takes room for a text and its cells; where there is not enough, what is too much and how much would be read. */
+function takeText(
+  text: string,
+  { delimiter, room }: { readonly delimiter: string; readonly room: Room },
+): { readonly found: string; readonly expected: string } | undefined {
+  const parting = delimiter.charCodeAt(0);
+  let cells = 1;
+  for (let at = 0; at < text.length; at += 1) {
+    const letter = text.charCodeAt(at);
+    if (letter === parting || letter === LINE_END) cells += 1;
+  }
+  try {
+    takeLetters(room, text.length);
+    takeCells(room, cells);
+    return undefined;
+  } catch (error) {
+    if (!(error instanceof WorkbookError)) throw error;
+    return { found: error.message, expected: error.most };
+  }
+}
+
 /** Trims in place; whether anything is left. */
 function trimCells(cells: string[]): boolean {
   let filled = false;
   for (let column = 0; column < cells.length; column += 1) {
     const cell = cells[column] ?? '';
-    const trimmed = cell.trim();
+    const trimmed = cell.length > LONGEST ? cell.slice(0, LONGEST + 1).trim() : cell.trim();
     // Writing back a text that is the same costs more than comparing the lengths.
     if (trimmed.length !== cell.length) cells[column] = trimmed;
     if (trimmed !== '') filled = true;
@@ -99,17 +130,4 @@ function quoteProblems(troubles: readonly QuoteTrouble[], place: CsvPlace): Foun
       { found: snippet },
     ),
   );
-}
-
-function longCells(rows: readonly GridRow[], place: CsvPlace): FoundProblem[] {
-  const most = spreadsheetLimits.cellCharacters;
-  const isLong = (cell: Cell): boolean => typeof cell === 'string' && cell.length > most;
-  const problems: FoundProblem[] = [];
-  for (const { row, cells } of rows) {
-    const index = cells.findIndex(isLong);
-    if (index === -1) continue;
-    const at = { ...place, row, cell: cellAddress(index + 1, row) };
-    problems.push(problem('long-cell', at, { found: startOf(String(cells[index])), expected: String(most) }));
-  }
-  return problems;
 }

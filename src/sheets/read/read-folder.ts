@@ -4,9 +4,10 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { makeRoom, type Room } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
 import { type PickedFiles, pickSheetFiles } from './pick-sheet-files.js';
-import { readBytes } from './read-bytes.js';
+import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
 
 /**
@@ -22,12 +23,13 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
     return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
 
   const grids: Grid[] = [];
+  const room = makeRoom();
   for (const [sheet, files] of picked.sheets) {
     const [file = '', ...others] = files;
     if (others.length > 0)
       problems.push(problem('two-of-one-sheet', { file }, { found: files.join(', '), expected: sheet }));
-    const read = await readFileOfSheet(path, { file, sheet });
-    problems.push(...read.problems);
+    const read = await readFileOfSheet(join(path, file), { file, sheet }, room);
+    for (const one of read.problems) problems.push(one);
     if (read.grid !== undefined) grids.push(read.grid);
   }
   return { grids, seen: new Set(picked.sheets.keys()), problems };
@@ -36,9 +38,10 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
 async function readFileOfSheet(
   path: string,
   place: { readonly file: string; readonly sheet: SheetName },
+  room: Room,
 ): Promise<{ grid: Grid | undefined; problems: readonly FoundProblem[] }> {
-  const read = await readBytes(join(path, place.file), place);
-  return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place);
+  const read = await readBytes(path, place, MOST_TEXT_MB);
+  return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place, room);
 }
 
 function noSheets(file: string, { workbooks }: PickedFiles, entries: number): FoundProblem {

@@ -6,7 +6,7 @@ import { headerKey } from '../match-header.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
 import { findLog } from './find-log.js';
 import { type FoundProblem, type Grid, knownHeaderKeys } from './grid.js';
-import { readBytes } from './read-bytes.js';
+import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
 
 interface ReadLog {
@@ -28,7 +28,7 @@ export async function readLogBeside(path: string): Promise<ReadLog> {
   const place = { file, sheet: 'log' } as const;
   if (otherSheets.length > 0)
     return nothing(problem('log-of-csv-sheets', place, { found: otherSheets.join(', ') }));
-  const read = await readBytes(join(folder, file), place);
+  const read = await readBytes(join(folder, file), place, MOST_TEXT_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
   if (grid === undefined) return nothing(...problems);

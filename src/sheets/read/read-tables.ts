@@ -7,7 +7,7 @@ import { problem } from '../../problems/catalogue.js';
 import type { ReadTables, Table } from '../table.js';
 import { type FoundProblem, neededHeaders, type ReadGrids } from './grid.js';
 import { makeTable } from './make-table.js';
-import { readBytes, unreadable } from './read-bytes.js';
+import { MOST_BOOK_MB, readBytes, unreadable } from './read-bytes.js';
 
 const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
@@ -24,7 +24,7 @@ export async function readTables(path: string): Promise<ReadTables> {
   for (const grid of source.grids) {
     const made = makeTable(grid);
     if (made.table !== undefined) tables.push(made.table);
-    problems.push(...made.problems);
+    for (const one of made.problems) problems.push(one);
   }
   // Where no sheet was seen at all, one problem has said so already.
   const missing = neededSheets.filter((sheet) => source.seen.size > 0 && !source.seen.has(sheet));
@@ -41,7 +41,7 @@ interface Source extends ReadGrids {
 
 const nothing = (trouble: FoundProblem): Source => ({ grids: [], seen: new Set(), problems: [trouble] });
 
-/** Each reader is loaded when its kind of source is met, since both lean on a library. */
+/** Each reader is loaded when its kind of source is met. */
 async function readSource(path: string, file: string): Promise<Source> {
   const kind = await kindOf(path);
   const ending = extname(file).toLowerCase();
@@ -55,20 +55,23 @@ async function readSource(path: string, file: string): Promise<Source> {
   if (!WORKBOOK_ENDINGS.includes(ending)) {
     return nothing(problem('unknown-file-type', { file }, { found: ending || 'no ending' }));
   }
-  const read = await readBytes(path, { file });
+  const read = await readBytes(path, { file }, MOST_BOOK_MB);
   if ('trouble' in read) return nothing(read.trouble);
-  const [{ readWorkbook }, { readLogBeside }] = await Promise.all([
-    import('./read-workbook.js'),
-    import('./read-log-beside.js'),
-  ]);
-  const book = await readWorkbook(read.bytes, file);
+  const book = await readBook(read.bytes, file);
   if (book.grids.length === 0) return book;
+  const { readLogBeside } = await import('./read-log-beside.js');
   const beside = await readLogBeside(path);
   return {
     grids: [...book.grids, ...beside.grids],
     seen: book.seen,
     problems: [...book.problems, ...beside.problems],
   };
+}
+
+/** In a thread of its own. Sources that run as they are, in a test, have no compiled thread beside them. */
+async function readBook(bytes: Buffer, file: string): Promise<ReadGrids> {
+  if (import.meta.url.endsWith('.ts')) return (await import('./read-workbook.js')).readWorkbook(bytes, file);
+  return (await import('./read-workbook-apart.js')).readWorkbookApart(bytes, file);
 }
 
 async function kindOf(path: string): Promise<'nothing' | 'folder' | 'file' | 'other'> {

@@ -1,7 +1,7 @@
-// Readers: one workbook cell to a table cell. In: the value and number format as exceljs gives them. Out: a
-// Cell.
-import type { CellValue } from 'exceljs';
+// Readers: one workbook cell to a table cell. In: what the worksheet holds of it. Out: a Cell.
 import type { BrokenCell, Cell } from '../table.js';
+import { decodeCellText, decodeEntities } from './decode-xml-text.js';
+import { WorkbookError } from './workbook-error.js';
 
 const DAY_MS = 86_400_000;
 /** Serial number of 1970-01-01 (ECMA-376 18.17.4.1); the 1904 system counts 1462 days less. */
@@ -10,53 +10,68 @@ const DAYS_TO_1904 = 1462;
 /** 0000 to 9999; `toISOString` writes other years with a sign. */
 const LONGEST_ISO = 24;
 
-export interface CellFormat {
-  /** As stored, e.g. `0%` or `dd/mm/yyyy`; undefined for General. */
-  readonly numberFormat: string | undefined;
+export type FormatKind = 'date' | 'percent' | 'number';
+
+/** A cell as it is stored (ECMA-376 18.3.1.4); texts are still encoded. */
+export interface StoredCell {
+  /** `s` shared text, `str` text of a formula, `inlineStr`, `b`, `e`, `d` ISO date; '' and `n` a number. */
+  readonly type: string;
+  /** What `v` holds; undefined where there is none. */
+  readonly value: string | undefined;
+  /** An inline text, decoded. */
+  readonly inline: string;
+  /** '' for a share of a formula that stands elsewhere; undefined for no formula. */
+  readonly formula: string | undefined;
+  readonly kind: FormatKind;
+}
+
+export interface CellSurroundings {
+  readonly strings: readonly Cell[];
   readonly date1904: boolean;
 }
 
 /**
  * Blank gives ''; a number in a percent format its percents as text, `0.6` and `0%` giving `60%`; a date its
- * day in UTC, since a workbook knows no time zone; rich text and links their text; a formula its stored
- * result.
+ * day in UTC, since a workbook knows no time zone; rich text its text; a formula its stored result. Throws a WorkbookError
+ * where a shared text is not there.
  */
-export function typeCell(value: CellValue, format: CellFormat): Cell {
-  if (value === null || value === undefined) return '';
-  if (typeof value === 'string') return plainText(value);
-  if (typeof value === 'boolean') return value;
-  if (typeof value === 'number') return typeNumber(value, format);
-  if (value instanceof Date) return typeNumber(serialOf(value, format.date1904), format);
-  if ('error' in value) return broken('error value', value.error);
-  if ('richText' in value) return plainText(value.richText.map(({ text }) => text).join(''));
-  if ('hyperlink' in value) return plainText(textOfLink(value.text));
-  if (value.result === undefined) return broken('formula without result', `=${formulaOf(value)}`);
-  return typeCell(value.result, format);
+export function typeCell(stored: StoredCell, { strings, date1904 }: CellSurroundings): Cell {
+  const { type, value, inline, formula, kind } = stored;
+  if (type === 'inlineStr') return plainText(inline);
+  // An empty text may be what a formula gave; an empty number is none.
+  if (value === undefined || (value === '' && type !== 'str'))
+    return formula === undefined
+      ? ''
+      : broken('formula without result', `=${decodeEntities(formula) || '...'}`);
+  if (type === 's') return sharedText(strings, value);
+  if (type === 'str' || type === 'd') return plainText(decodeCellText(value));
+  if (type === 'b') return value === '1' || value === 'true';
+  if (type === 'e') return broken('error value', decodeEntities(value));
+  return typeNumber(Number(value), { kind, date1904 });
 }
 
 const broken = (why: BrokenCell['why'], shown: string): BrokenCell => ({ kind: 'broken', why, shown });
 
+function sharedText(strings: readonly Cell[], value: string): Cell {
+  const text = strings[Number(value)];
+  if (text === undefined) throw new WorkbookError('broken-workbook', `no shared text ${value}`);
+  return text;
+}
+
 /** Text, or an ISO date and time as strict workbooks store dates. */
-function plainText(text: string): Cell {
+export function plainText(text: string): Cell {
   const iso = /^(\d{4}-\d\d-\d\d)T\d\d:\d\d[\d:.]*Z?$/.exec(text)?.[1];
-  return iso === undefined ? text.trim() : { kind: 'date', iso };
+  return iso === undefined ? copyText(text.trim()) : { kind: 'date', iso };
 }
 
-/** A link's text may be rich text itself, whatever the types say. */
-function textOfLink(text: unknown): string {
-  if (typeof text === 'string') return text;
-  const runs = (text as { readonly richText?: readonly { readonly text: string }[] }).richText ?? [];
-  return runs.map((run) => run.text).join('');
-}
+/** A text cut out of a longer one would keep all of that in memory for as long as it is used itself. */
+const copyText = (text: string): string => ` ${text}`.slice(1);
 
-function formulaOf(value: object): string {
-  if ('formula' in value && typeof value.formula === 'string') return value.formula;
-  return 'sharedFormula' in value && typeof value.sharedFormula === 'string' ? value.sharedFormula : '...';
-}
-
-function typeNumber(value: number, { numberFormat, date1904 }: CellFormat): Cell {
+function typeNumber(
+  value: number,
+  { kind, date1904 }: { readonly kind: FormatKind; readonly date1904: boolean },
+): Cell {
   if (!Number.isFinite(value)) return broken('error value', '#NUM!');
-  const kind = kindOfFormat(numberFormat);
   if (kind === 'percent') return `${Number((value * 100).toPrecision(12))}%`;
   if (kind === 'number') return value;
   const days = value - SERIAL_OF_1970 + (date1904 ? DAYS_TO_1904 : 0);
@@ -68,18 +83,11 @@ function typeNumber(value: number, { numberFormat, date1904 }: CellFormat): Cell
     : broken('error value', '#####');
 }
 
-/** exceljs takes some numbers for dates, such as those in the format `0.0\ \m\l`: back to the number. */
-function serialOf(date: Date, date1904: boolean): number {
-  const serial = date.getTime() / DAY_MS + SERIAL_OF_1970 - (date1904 ? DAYS_TO_1904 : 0);
-  // exceljs rounds to milliseconds, some 1e-8 of a day.
-  return Math.round(serial * 1e7) / 1e7;
-}
-
 /**
  * What a number format (ECMA-376 18.8.31) makes of a number, by its first section without quoted, escaped,
  * padding and bracketed letters. No format is General.
  */
-export function kindOfFormat(numberFormat: string | undefined): 'date' | 'percent' | 'number' {
+export function kindOfFormat(numberFormat: string | undefined): FormatKind {
   if (numberFormat === undefined || /^(general|standard)/i.test(numberFormat)) return 'number';
   const bare = numberFormat.replace(/"[^"]*"|\\.|[_*]./g, '').replace(/\[(?!h+\]|m+\]|s+\])[^\]]*\]/gi, '');
   const first = bare.split(';', 1)[0] ?? '';

@@ -82,10 +82,10 @@ describe('the header row', () => {
 });
 
 describe('the shape of a sheet', () => {
-  it('pads short rows, and leaves blank headers at the end off', () => {
+  it('leaves short rows short, and leaves blank headers at the end off', () => {
     expect(table([['paint', 'size ml', 'left', '', ''], ['Red'], ['Blue', '17', '', '', '']])).toMatchObject({
       headers: ['paint', 'size ml', 'left'],
-      rows: [{ cells: ['Red', '', ''] }, { cells: ['Blue', '17', '', '', ''] }],
+      rows: [{ cells: ['Red'] }, { cells: ['Blue', '17', '', '', ''] }],
     });
   });
 

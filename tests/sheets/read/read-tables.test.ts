@@ -1,4 +1,5 @@
-import { mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readTables } from '../../../src/sheets/read/read-tables.js';
@@ -96,9 +97,9 @@ describe('a folder of CSV files', () => {
 
   it('holds files that are too large', async () => {
     const dir = folderOf({ 'log.csv': '' });
-    truncateSync(join(dir, 'log.csv'), 200 * 2 ** 20 + 1);
+    truncateSync(join(dir, 'log.csv'), 64 * 2 ** 20 + 1);
     expect((await readTables(dir)).problems).toMatchObject([
-      { code: 'too-large-file', file: 'log.csv', found: '201 MB', expected: '200 MB' },
+      { code: 'too-large-file', file: 'log.csv', found: '65 MB', expected: '64 MB' },
     ]);
   });
 
@@ -181,5 +182,35 @@ describe('other paths', () => {
     const dir = newFolder();
     symlinkSync(join(dir, 'loop'), join(dir, 'loop'));
     expect(await codesIn(join(dir, 'loop'))).toEqual(['unreadable-file']);
+  });
+});
+
+describe('more than can be read', () => {
+  it('is counted over all files of a folder', async () => {
+    const cells = ','.repeat(1_200_000);
+    const { problems } = await readTables(folderOf({ 'shops.csv': cells, 'log.csv': cells }));
+    const told = problems.filter(({ code }) => code === 'too-large-file');
+    expect(told).toMatchObject([{ file: 'log.csv', found: 'more cells', expected: '2 million' }]);
+  });
+
+  it('is one problem in letters, too', async () => {
+    const { problems } = await readTables(folderOf({ 'log.csv': 'x'.repeat(33_000_000) }));
+    expect(problems).toMatchObject([{ code: 'too-large-file', found: 'more letters' }]);
+  });
+
+  it('is never waited for: a pipe is no sheet', async ({ skip }) => {
+    const dir = folderOf({});
+    const made = spawnSync('mkfifo', [join(dir, 'log.csv')]);
+    skip(made.status !== 0, 'needs mkfifo');
+    expect((await readTables(dir)).problems).toMatchObject([
+      { code: 'unreadable-file', file: 'log.csv', found: 'it is no ordinary file' },
+    ]);
+  });
+
+  it('is not believed: a device says that it is empty', async ({ skip }) => {
+    skip(!existsSync('/dev/zero'), 'needs /dev/zero');
+    const dir = folderOf({});
+    symlinkSync('/dev/zero', join(dir, 'log.csv'));
+    expect((await readTables(dir)).problems).toMatchObject([{ code: 'unreadable-file', file: 'log.csv' }]);
   });
 });
