@@ -5,7 +5,8 @@ import type { Offer } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
 import type { Buying } from '../choose-counts.js';
 import { findFirstOrder } from '../first-order.js';
-import type { IntegerProgram, Row } from '../solver/integer-program.js';
+import type { Column, IntegerProgram, Row } from '../solver/integer-program.js';
+import { improveServing } from './improve-serving.js';
 import { type Serving, takePlenty } from './list-servings.js';
 import {
   type Asked,
@@ -49,31 +50,55 @@ export interface Found {
 /** The least cash, ties not settled. The bound is in whole minor units. */
 export async function leastCash({ known, buying, ...asked }: Searching): Promise<Found> {
   const program = buildServingProgram({ ...asked, servings: takeFree(asked) });
-  const start = findStart(program, known);
-  const found = await search(program, { weights: cashOf(program), held: [], start }, buying);
-  const better = found.served.totalMinor <= start.totalMinor ? found.served : start;
-  return { way: wayOf(program, better), bound: wholeBound(found.bound) };
+  const start = improveServing(program, findStart(program, known));
+  const { served, bound } = await search(program, { weights: cashOf(program), held: [], start }, buying);
+  const better = served.totalMinor <= start.totalMinor ? served : start;
+  return { way: wayOf(program, better), bound: wholeBound(bound) };
 }
 
+/** Programs of fewer columns are searched for another order at the same cash whose swaps are nearer. */
+const smallColumns = 200;
+
+/** What a way at the same cash must hold besides. */
+type Kept = 'cash' | 'cash and pots';
+
 /**
- * Of the ways at no more than that cash the one whose swaps are nearest in sum, a swap weighing a hundredth beside
- * its distance, so that equal colours are not swapped for nothing. Where a short search does not prove it, the nearest that it found.
+ * Of the ways at no more than that cash (and those pots) the one whose swaps are nearest in sum, a swap weighing a
+ * hundredth beside its distance, so that equal colours are not swapped for nothing. Among many paints only the ways
+ * with the same order are compared, which is cheap; where the search does not end, it is the nearest found.
  */
-export async function nearestAtCash({ buying, ...asked }: Searching, way: Way): Promise<Way> {
+export async function nearestWay(
+  { buying, ...asked }: Omit<Searching, 'known'>,
+  way: Way,
+  kept: Kept,
+): Promise<Way> {
   const program = buildServingProgram(asked);
   const start = readWay(program, way);
   if (start === undefined) return way;
-  const held = [atMost(way.totalMinor, cashOf(program))];
-  const { served } = await search(program, { weights: distancesOf(program), held, start }, buying);
+  const values = valuesOf(program, start);
+  const sums = kept === 'cash' ? [cashOf(program)] : [cashOf(program), potsOf(program)];
+  const held = sums.map((weights) => atMost(Math.round(weigh(weights, values)), weights));
+  const isSmall = program.columns.length < smallColumns;
+  const searched = isSmall ? program : { ...program, columns: holdOrder(program, values) };
+  const { served } = await search(searched, { weights: distancesOf(program), held, start }, buying);
   return wayOf(program, served);
 }
 
-/** The fewest pots, then the least cash, then the nearest swaps; the bounds are of pots, and of cash at so many pots. */
-export async function fewestPotsOf({ known, buying, ...asked }: Searching) {
+const holdOrder = ({ columns, order }: ServingProgram, values: readonly number[]): Column[] =>
+  columns.map((column, index) => {
+    const value = values[index] ?? 0;
+    return index < order.program.columns.length ? { ...column, lower: value, upper: value } : column;
+  });
+
+/** The fewest pots, then the least cash; how far above the best the pots may lie, and the cash at so many pots. */
+export async function fewestPotsOf({
+  known,
+  buying,
+  ...asked
+}: Searching): Promise<{ way: Way; abovePots: number; aboveBestMinor: number }> {
   const program = buildServingProgram({ ...asked, servings: takeFree(asked) });
   const pots = potsOf(program);
-  const first = findStart(program, known);
-  const few = await search(program, { weights: pots, held: [], start: first }, buying);
+  const few = await search(program, { weights: pots, held: [], start: findStart(program, known) }, buying);
   const mostPots = weigh(pots, valuesOf(program, few.served));
   const held = [atMost(mostPots, pots)];
   const cheap = await search(program, { weights: cashOf(program), held, start: few.served }, buying);
@@ -116,6 +141,7 @@ async function search(
     columns: program.columns.map((column, index) => ({ ...column, cost: weights[index] ?? 0 })),
     rows: [...program.rows, ...held],
     start: startValues,
+    isStartNear: true,
   };
   const solution = await solve(asked, limits);
   if (!('values' in solution)) return { served: start, bound: Number.NEGATIVE_INFINITY };

@@ -3,10 +3,10 @@
 import type { FewestPots, Frontier, FrontierChoice, FrontierPoint } from '../../model/frontier.js';
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
-import { type Buying, besides } from '../choose-counts.js';
+import type { Buying } from '../choose-counts.js';
 import type { Market } from '../list-wares.js';
 import type { Supply } from '../split-needs.js';
-import { fewestPotsOf, leastCash, nearestAtCash, type Searching, type Way } from './choose-servings.js';
+import { fewestPotsOf, leastCash, nearestWay, type Searching, type Way } from './choose-servings.js';
 import { type Candidates, listServings, measureSources, type Serving } from './list-servings.js';
 import { splitServings } from './split-servings.js';
 
@@ -40,36 +40,56 @@ interface Reached {
 /**
  * For every difference the least cash at which each need is served whole by one paint within it, whose supply is the
  * shelf's and what is bought; first of all, as little unmet as can be. No needs: nothing is bought at any difference.
+ * All of it is a side question, and takes about half of the time that the order may take.
  */
-export async function drawFrontier({ buying: whole, ...drawing }: Drawing): Promise<Frontier> {
-  const asked = {
-    ...drawing,
-    buying: besides(whole),
-    sources: measureSources(drawing.haveMl, drawing.market),
-  };
+export async function drawFrontier(drawing: Drawing): Promise<Frontier> {
+  const asked = { ...drawing, sources: measureSources(drawing.haveMl, drawing.market) };
   const reached: Reached[] = [];
   for (const dE00 of differences) reached.push(await reach(dE00, reached.at(-1), asked));
-  const points = boundFromLater(reached).map((one) => pointOf(one, drawing));
-  return { points, fewestPots: await findFewestPots(reached.at(-1), asked) };
+  return {
+    points: boundFromLater(reached).map(pointOf),
+    fewestPots: await findFewestPots(reached.at(-1), asked),
+  };
 }
 
 interface AskedFrontier extends Drawing {
   readonly sources: Supply;
 }
 
+/** A search of a share of the time that the order may take. */
+function within(share: number, { limits, solve }: Buying): Buying {
+  return { solve, limits: { nodes: Math.ceil(limits.nodes / 10), seconds: limits.seconds * share } };
+}
+
+/** The first point is an order of its own; of the others more difference means more paints and a longer search. */
+const shareOf = (dE00: number): number => (dE00 === 0 ? 0.1 : 0.015 + 0.003 * dE00);
+const shareOfTies = 0.02;
+const shareOfPots = 0.03;
+
 async function reach(dE00: number, before: Reached | undefined, asked: AskedFrontier): Promise<Reached> {
   const { needs, candidates, sources, buying } = asked;
   const servings = listServings(needs, { dE00, candidates }, sources);
   if (before !== undefined && isSame(servings, before.servings)) return { ...before, dE00 };
-  const { within, paints, unmet } = await splitServings(servings, sources, buying);
-  const isMore = before !== undefined && sumOf(unmet) > sumOf(before.unmet) - sameMl;
-  const searching: Searching = { ...asked, servings: within, known: { paints, before: before?.way } };
+  const split = await splitServings(servings, sources, within(shareOf(dE00), buying));
+  const searching: Searching = {
+    ...asked,
+    buying: within(shareOf(dE00), buying),
+    servings: split.within,
+    known: { paints: split.paints, before: before?.way },
+  };
   const { way, bound } = await leastCash(searching);
-  if (before !== undefined && isMore && way.totalMinor >= before.way.totalMinor) {
-    // At no gain the nearer swaps stay.
+  const { unmet } = split;
+  if (before !== undefined && !isGain({ unmet, way }, before)) {
     return { ...before, dE00, servings, bound: Math.min(bound, before.way.totalMinor) };
   }
-  return { dE00, servings, unmet, bound, way: await nearestAtCash(searching, way) };
+  const nearest = await nearestWay({ ...searching, buying: within(shareOfTies, buying) }, way, 'cash');
+  return { dE00, servings, unmet, bound, way: nearest };
+}
+
+/** Where more difference gains nothing, the nearer swaps stay. */
+function isGain({ unmet, way }: Pick<Reached, 'unmet' | 'way'>, before: Reached): boolean {
+  const lessMl = sumOf(before.unmet) - sumOf(unmet);
+  return lessMl > sameMl || (lessMl >= -sameMl && way.totalMinor < before.way.totalMinor);
 }
 
 const isSame = (servings: readonly Serving[], before: readonly Serving[]): boolean =>
@@ -77,42 +97,48 @@ const isSame = (servings: readonly Serving[], before: readonly Serving[]): boole
 
 const sumOf = (needs: readonly OrderNeed[]): number => needs.reduce((sum, { ml }) => sum + ml, 0);
 
-/** What can't be beaten within more difference can't be within less, where as much is unmet. */
+/** What can't be beaten within more difference can't be within less, where the same is unmet. */
 function boundFromLater(reached: readonly Reached[]): Reached[] {
   const bounded: Reached[] = [];
   for (const one of reached.toReversed()) {
-    const later = bounded[0];
-    const isAlike = later !== undefined && Math.abs(sumOf(later.unmet) - sumOf(one.unmet)) <= sameMl;
+    const [later] = bounded;
+    const isAlike = later !== undefined && isSameUnmet(later.unmet, one.unmet);
     bounded.unshift(isAlike ? { ...one, bound: Math.max(one.bound, later.bound) } : one);
   }
   return bounded;
 }
 
-function pointOf(
-  { dE00, way, bound, unmet, servings }: Reached,
-  { needs }: Pick<Drawing, 'needs'>,
-): FrontierPoint {
-  const aboveBestMinor = Math.max(0, way.totalMinor - bound);
-  return { dE00, ...describe(way, { servings, unmet, aboveBestMinor, needs }) };
+const isSameUnmet = (one: readonly OrderNeed[], other: readonly OrderNeed[]): boolean =>
+  one.length === other.length &&
+  one.every(({ paint, ml }, index) => {
+    const needed = other[index];
+    return needed?.paint === paint && Math.abs(needed.ml - ml) <= sameMl;
+  });
+
+function pointOf({ dE00, way, bound, ...known }: Reached): FrontierPoint {
+  return { dE00, ...describe(way, { ...known, aboveBestMinor: Math.max(0, way.totalMinor - bound) }) };
+}
+
+interface Described extends Pick<Reached, 'servings' | 'unmet'> {
+  readonly aboveBestMinor: number;
 }
 
 function describe(
   { totalMinor, bought, paintOf }: Way,
-  known: Pick<Reached, 'servings' | 'unmet'> & { aboveBestMinor: number; needs: readonly OrderNeed[] },
+  { servings, unmet, aboveBestMinor }: Described,
 ): FrontierChoice {
-  const { servings, unmet, aboveBestMinor } = known;
+  const pots = [...bought].flatMap(([offer, count]) => offer.pots.map((pot) => pot.count * count));
+  const swaps = servings.flatMap(({ need: { paint }, by }) => {
+    const chosen = by.find((one) => one.by === paintOf.get(paint));
+    return chosen === undefined || chosen.by === paint ? [] : [{ paint, ...chosen }];
+  });
+  const proved = aboveBestMinor === 0 ? 'proved' : 'not proved';
   return {
     cashMinor: totalMinor,
-    pots: [...bought].reduce(
-      (sum, [{ pots }, count]) => sum + count * pots.reduce((held, pot) => held + pot.count, 0),
-      0,
-    ),
-    status: unmet.length > 0 ? "can't be met" : aboveBestMinor === 0 ? 'proved' : 'not proved',
+    pots: pots.reduce((sum, count) => sum + count, 0),
+    status: unmet.length > 0 ? "can't be met" : proved,
     aboveBestMinor,
-    swaps: servings.flatMap(({ need: { paint }, by }) => {
-      const chosen = by.find((one) => one.by === paintOf.get(paint));
-      return chosen === undefined || chosen.by === paint ? [] : [{ paint, ...chosen }];
-    }),
+    swaps,
     unmet,
   };
 }
@@ -121,8 +147,15 @@ async function findFewestPots(last: Reached | undefined, asked: AskedFrontier): 
   const { needs, candidates, sources, buying } = asked;
   const dE00 = differences.at(-1) ?? 0;
   const servings = listServings(needs, { dE00, candidates }, sources);
-  const { within, paints, unmet } = await splitServings(servings, sources, buying);
-  const searching: Searching = { ...asked, servings: within, known: { paints, before: last?.way } };
+  const split = await splitServings(servings, sources, within(shareOfPots, buying));
+  const searching: Searching = {
+    ...asked,
+    buying: within(shareOfPots, buying),
+    servings: split.within,
+    known: { paints: split.paints, before: last?.way },
+  };
   const { way, abovePots, aboveBestMinor } = await fewestPotsOf(searching);
-  return { dE00, abovePots, ...describe(way, { servings, unmet, aboveBestMinor, needs }) };
+  const ties = { ...searching, buying: within(shareOfTies, buying) };
+  const nearest = await nearestWay(ties, way, 'cash and pots');
+  return { dE00, abovePots, ...describe(nearest, { servings, unmet: split.unmet, aboveBestMinor }) };
 }

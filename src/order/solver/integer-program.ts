@@ -22,6 +22,8 @@ export interface IntegerProgram {
   readonly rows: readonly Row[];
   /** Values of every column of a solution already known: the solver starts from it. */
   readonly start?: readonly number[];
+  /** True where the start is known to be near the best: the search then goes for proof, not for other solutions. */
+  readonly isStartNear?: boolean;
 }
 
 export interface Limits {

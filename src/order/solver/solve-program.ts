@@ -33,6 +33,13 @@ export const solveProgram: Solve = async (program, limits, onProgress) => {
 /** Programs of fewer columns are solved sooner than they are simplified. */
 const smallColumns = 100;
 
+/** Looks for better solutions less than it would (its default effort is 0.05), and not in programs of their own. */
+const forProof = {
+  mip_heuristic_effort: 0.02,
+  mip_heuristic_run_rins: false,
+  mip_heuristic_run_rens: false,
+};
+
 interface Job {
   readonly program: IntegerProgram;
   readonly limits: Limits;
@@ -42,7 +49,8 @@ interface Job {
 function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): Solution {
   model.options.set({
     output_flag: false,
-    presolve: program.columns.length < smallColumns ? 'off' : 'choose',
+    presolve: program.columns.length < smallColumns || program.isStartNear ? 'off' : 'choose',
+    ...(program.isStartNear === true ? forProof : {}),
     // It looks for a first solution at length, where one is known.
     mip_heuristic_run_feasibility_jump: program.start === undefined,
     mip_rel_gap: 0,
