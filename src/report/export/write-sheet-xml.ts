@@ -13,14 +13,21 @@ export function writeSheetXml({ columns, rows }: SheetView, styles: Styles, name
     ({ width }, at) => `<col min="${at + 1}" max="${at + 1}" width="${width}" customWidth="1"/>`,
   );
   const places = columns.map((_, at) => letters(at));
-  const headers = columns.map(({ header }, at) => writeText(header, `${places[at]}1`, styles.of('header')));
+  const styleOf = columns.map(({ digits }) => ({
+    number: styled(styles.of('number', digits)),
+    formula: styled(styles.of('formula', digits)),
+  }));
+  const headers = columns.map(({ header }, at) =>
+    writeText(header, `${places[at]}1`, styled(styles.of('header'))),
+  );
   const lines = rows.map((cells, at) => {
     const row = at + 2;
-    const each = cells.map((cell, place) => {
-      const style = styles.of(kindOf(cell), columns[place]?.digits);
-      return writeCell(cell, `${places[place]}${row}`, style);
-    });
-    return `<row r="${row}">${each.join('')}</row>`;
+    let written = `<row r="${row}">`;
+    for (const [place, cell] of cells.entries()) {
+      if (cell === undefined || cell === '') continue;
+      written += writeCell(cell, `${places[place]}${row}`, styleOf[place]);
+    }
+    return `${written}</row>`;
   });
   return [
     `<worksheet xmlns="${namespace}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>`,
@@ -32,18 +39,16 @@ export function writeSheetXml({ columns, rows }: SheetView, styles: Styles, name
   ].join('');
 }
 
-const kindOf = (cell: Cell): 'text' | 'number' | 'formula' => {
-  if (typeof cell === 'number') return 'number';
-  return typeof cell === 'object' ? 'formula' : 'text';
-};
+interface CellStyles {
+  readonly number: string;
+  readonly formula: string;
+}
 
-/** A blank cell takes no place at all. */
-function writeCell(cell: Cell, address: string, style: number): string {
-  if (cell === undefined || cell === '') return '';
-  if (typeof cell === 'string') return writeText(cell, address, style);
-  if (typeof cell === 'number') return `<c r="${address}"${styled(style)}>${writeValue(cell).xml}</c>`;
+function writeCell(cell: Exclude<Cell, undefined>, address: string, style: CellStyles | undefined): string {
+  if (typeof cell === 'string') return writeText(cell, address, '');
+  if (typeof cell === 'number') return `<c r="${address}"${style?.number}>${writeValue(cell).xml}</c>`;
   const { kind, xml } = writeValue(cell.result);
-  return `<c r="${address}"${styled(style)}${kind}><f>${escapeXml(cell.formula)}</f>${xml}</c>`;
+  return `<c r="${address}"${style?.formula}${kind}><f>${escapeXml(cell.formula)}</f>${xml}</c>`;
 }
 
 const styled = (style: number): string => (style === 0 ? '' : ` s="${style}"`);
@@ -57,9 +62,9 @@ function writeValue(value: number | string): { readonly kind: string; readonly x
 }
 
 /** Text in the cell itself; blanks at its ends are kept. */
-function writeText(text: string, address: string, style: number): string {
+function writeText(text: string, address: string, style: string): string {
   const inCell = escapeXml(cutText(guardText(text)));
-  return `<c r="${address}"${styled(style)} t="inlineStr"><is><t xml:space="preserve">${inCell}</t></is></c>`;
+  return `<c r="${address}"${style} t="inlineStr"><is><t xml:space="preserve">${inCell}</t></is></c>`;
 }
 
 /** Half a character at the cut is left out with the rest. */
@@ -68,14 +73,18 @@ const cutText = (text: string): string =>
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' };
 
+/** All that is written as it stands: most names, and formulas without a comparison. */
+const plain = /^[ !"#$%'()*+,\-./0-9:;=?@A-Z[\\\]^`a-z{|}~]*$/;
+
 /** What XML 1.0 (2.2, Char) has no place for: control characters, halves of pairs, two that are none. */
 const notXml = /(?![\t\n\r])\p{Cc}|[\ufffe\uffff]|\p{Cs}/gu;
 
-/** Line ends would be changed by a reader, and `_x0041_` read as a letter (ISO/IEC 29500-1, 22.9.2.19). */
+/** A reader would take `_x0041_` for a letter (ISO/IEC 29500-1, 22.9.2.19), and makes one line end of all kinds. */
 function escapeXml(text: string): string {
+  if (plain.test(text)) return text;
   return text
     .replace(/[&<>]/g, (found) => escapes[found] ?? '')
     .replace(notXml, '\ufffd')
     .replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_')
-    .replaceAll('\r', '_x000D_');
+    .replace(/\r\n?/g, '\n');
 }

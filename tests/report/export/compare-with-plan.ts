@@ -169,7 +169,8 @@ function compareCosts(book: Recalculated, plan: Plan, expectNear: Expect): void 
   compareTotals(book, plan, expectNear);
 }
 
-function compareTotals(book: Recalculated, plan: Plan, expectNear: Expect): void {
+/** What the first sheet says of now, all units counted, also those that are put together or left out. */
+export function compareTotals(book: Recalculated, plan: Plan, expectNear: Expect): void {
   const { costs, estimate, figureCount } = plan;
   const major = majorOf(plan);
   const now = new Map(book.rows('totals').map(({ total, ...row }) => [total, row.now]));

@@ -4,6 +4,7 @@ import type { Plan } from '../../../src/model/plan.js';
 import type { Sheets } from '../../../src/model/sheets.js';
 import { planArmy } from '../../../src/plan-army.js';
 import { writeEstimateWorkbook } from '../../../src/report/export/write-estimate-workbook.js';
+import type { Bounds } from '../../../src/report/view/estimate-workbook/list-recipes.js';
 import { viewEstimate } from '../../../src/report/view/estimate-workbook/view-estimate.js';
 import {
   makeFigure,
@@ -17,8 +18,8 @@ import {
 
 export const planOf = (sheets: Sheets): Promise<Plan> => planArmy(sheets, '2026-03-14', { draws: 500 });
 
-export const bytesOf = (plan: Plan, sheets: Sheets): Uint8Array =>
-  writeEstimateWorkbook(viewEstimate(plan, sheets));
+export const bytesOf = (plan: Plan, sheets: Sheets, bounds?: Bounds): Uint8Array =>
+  writeEstimateWorkbook(viewEstimate(plan, sheets, bounds));
 
 const figures = [
   makeFigure({

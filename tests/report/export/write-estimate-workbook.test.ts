@@ -4,7 +4,8 @@ import type { Plan } from '../../../src/model/plan.js';
 import type { Sheets } from '../../../src/model/sheets.js';
 import { registry } from '../../../src/plan-army.js';
 import { readSheets } from '../../../src/sheets/read-sheets.js';
-import { compareWithPlan } from './compare-with-plan.js';
+import { makeUnit } from '../../make-sheets.js';
+import { compareTotals, compareWithPlan } from './compare-with-plan.js';
 import { bytesOf, everyKind, fullShelves, planOf } from './estimate-armies.js';
 import { type Recalculated, recalculate } from './recalculate-workbook.js';
 
@@ -129,5 +130,66 @@ describe.each(armies)('estimate.xlsx of %s', (_, make) => {
 
   it('agrees with the plan', () => {
     compareWithPlan(book, plan, expectNear);
+  });
+});
+
+describe('an army past the bounds', () => {
+  const bounds = { lines: 30, units: 2 };
+  const more = [
+    makeUnit({ row: 9, unit: 'fourth watch', count: 9, batch: 4, priority: 8 }),
+    makeUnit({ row: 10, unit: 'fifth watch', count: 13, priority: 9 }),
+  ];
+  const sheets = { ...everyKind, army: [...everyKind.army, ...more] };
+  let plan: Plan;
+  let book: Recalculated;
+
+  beforeAll(async () => {
+    plan = await planOf(sheets);
+    book = await recalculate(bytesOf(plan, sheets, bounds));
+  });
+
+  it('still gives every stored result, and the totals of the plan', () => {
+    for (const { sheet, address, formula, stored } of book.formulas)
+      expectNear(book.value(sheet, address), stored, `${sheet}!${address} =${formula}`);
+    compareTotals(book, plan, expectNear);
+  });
+
+  it('puts units together, leaves recipes out, and says both on the first sheet', () => {
+    const names = book.rows('units').map(({ unit }) => unit);
+    // Two rows are full; the log knows the third watch, which has its own; then the rest of the recipes that fit.
+    expect(names).toEqual(['first watch', 'second watch', 'third watch', 'riders', '2 more units']);
+    expect(book.rows('units').at(-1)).toMatchObject({ figures: 22, batch: null, 'sittings of a step': 5 });
+    const said = book.rows('read me').map(({ Halfpot }) => String(Halfpot));
+    expect(said.some((line) => line.includes(' 2 units are put together'))).toBe(true);
+    expect(said.some((line) => line.includes('3 units are left out'))).toBe(true);
+    expect(book.rows('costs').at(-1)).toMatchObject({ unit: 'the 3 units left out', figures: 7 });
+  });
+
+  it('says nothing of bounds where there is room', async () => {
+    const whole = await recalculate(bytesOf(plan, sheets));
+    expect(whole.rows('read me').some((row) => String(row.Halfpot).includes('small'))).toBe(false);
+  });
+});
+
+/** Every spreadsheet program has these; none is volatile, none needs an array. */
+const plainFunctions = [
+  ...['AND', 'IF', 'MAX', 'MIN', 'PI', 'ROUNDUP', 'SQRT', 'SUM', 'SUMIF', 'SUMIFS', 'SUMPRODUCT'],
+];
+
+describe('the formulas of estimate.xlsx', () => {
+  it('use plain functions, stay in the workbook, and are short enough', async () => {
+    const { formulas } = await recalculate(bytesOf(await planOf(everyKind), everyKind));
+    const used = new Set(formulas.flatMap(({ formula }) => formula.match(/[A-Z.]+(?=\()/g) ?? []));
+    expect([...used].sort()).toEqual(plainFunctions);
+    // ISO/IEC 29500 leaves the length open; spreadsheet programs take 8,192 characters.
+    expect(Math.max(...formulas.map(({ formula }) => formula.length))).toBeLessThan(8192);
+    expect(formulas.filter(({ formula }) => /[[\]\\]|https?:/.test(formula))).toEqual([]);
+  });
+
+  it('hold no text of a sheet', async () => {
+    const strange = '"&A1&"*?~<>=';
+    const sheets = { ...everyKind, army: everyKind.army.map((one) => ({ ...one, unit: strange })) };
+    const { formulas } = await recalculate(bytesOf(await planOf({ ...sheets, log: [] }), sheets));
+    expect(formulas.filter(({ formula }) => formula.includes('A1&'))).toEqual([]);
   });
 });

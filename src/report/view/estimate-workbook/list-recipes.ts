@@ -47,7 +47,7 @@ export interface Bounds {
 }
 
 /** What opens at once in any spreadsheet program. */
-export const usualBounds: Bounds = { lines: 4000, units: 2000 };
+export const usualBounds: Bounds = { lines: 4000, units: 500 };
 
 /** Recipes in the order in which the army meets them, and rows of units in the army's. An empty army gives neither. */
 export function listRecipes(
@@ -65,7 +65,8 @@ export function listRecipes(
     else if (rows.length < bounds.units || recipe.logged !== undefined) rows.push(rowOf(one, recipe));
     else {
       const key = `${recipe.number}\n${one.job.done}`;
-      several.set(key, together(several.get(key), rowOf(one, recipe)));
+      const before = several.get(key);
+      several.set(key, before === undefined ? rowOf(one, recipe) : together(before, rowOf(one, recipe)));
     }
   }
   return { recipes: recipeOf.recipes, rows: [...rows, ...several.values()], leftOut };
@@ -77,15 +78,15 @@ function rowOf({ unit, job, cashMinor }: UnitCost, recipe: Recipe): UnitRow {
   return { recipe, unit: unit.unit, units: 1, count, batch, sittings, done, cashMinor };
 }
 
-function together(before: UnitRow | undefined, more: UnitRow): UnitRow {
+function together(before: UnitRow, more: UnitRow): UnitRow {
   return {
     ...more,
     unit: '',
-    units: (before?.units ?? 0) + 1,
-    count: (before?.count ?? 0) + more.count,
+    units: before.units + 1,
+    count: before.count + more.count,
     batch: undefined,
-    sittings: (before?.sittings ?? 0) + more.sittings,
-    cashMinor: (before?.cashMinor ?? 0) + more.cashMinor,
+    sittings: before.sittings + more.sittings,
+    cashMinor: before.cashMinor + more.cashMinor,
   };
 }
 

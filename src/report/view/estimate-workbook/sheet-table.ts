@@ -17,12 +17,14 @@ export class SheetTable<Key extends string> {
   readonly #columns: readonly SheetColumn[];
   readonly #places: ReadonlyMap<string, number>;
   readonly #rows: Cell[][] = [];
+  readonly #letters: readonly string[];
   readonly #groups = new Map<Key, Map<number, number[]>>();
 
   constructor(name: string, columns: Readonly<Record<Key, ColumnOf>>) {
     const entries = Object.entries<ColumnOf>(columns);
     this.#name = name;
     this.#places = new Map(entries.map(([key], place) => [key, place]));
+    this.#letters = entries.map((_, place) => letters(place));
     this.#columns = entries.map(([, [header, width, digits]]) => ({
       header,
       width,
@@ -64,18 +66,18 @@ export class SheetTable<Key extends string> {
 
   /** A cell, for formulas of this sheet. */
   here(key: Key, row: number): Term {
-    return cellAt(`${letters(this.#place(key))}${row}`, this.number(key, row));
+    return cellAt(`${this.#letters[this.#place(key)]}${row}`, this.number(key, row));
   }
 
   /** A cell, for formulas of any sheet. */
   from(key: Key, row: number): Term {
-    return cellAt(`${this.#name}!$${letters(this.#place(key))}$${row}`, this.number(key, row));
+    return cellAt(`${this.#name}!$${this.#letters[this.#place(key)]}$${row}`, this.number(key, row));
   }
 
   /** From one column to another over all rows that are there by now, for formulas of any sheet. */
   range(first: Key, last: Key = first, rows?: { readonly from: number; readonly to: number }): string {
     const { from, to } = rows ?? { from: firstRow, to: Math.max(firstRow, this.nextRow - 1) };
-    const [left, right] = [letters(this.#place(first)), letters(this.#place(last))];
+    const [left, right] = [this.#letters[this.#place(first)], this.#letters[this.#place(last)]];
     return `${this.#name}!$${left}$${from}:$${right}$${to}`;
   }
 

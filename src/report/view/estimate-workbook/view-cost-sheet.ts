@@ -3,6 +3,7 @@ import type { Amount, UnitCost } from '../../../model/plan.js';
 import type { UnitRow } from './list-recipes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { LineTable } from './view-line-sheet.js';
+import type { RecipeTable } from './view-recipe-sheet.js';
 import type { UnitTable } from './view-unit-sheet.js';
 import {
   both,
@@ -40,6 +41,7 @@ export interface CostInputs {
   readonly rows: readonly UnitRow[];
   readonly units: UnitTable;
   readonly lines: LineTable;
+  readonly recipes: RecipeTable;
   readonly extrasEach: Term;
   readonly leftOut: readonly UnitCost[];
   readonly major: (minor: number) => number;
@@ -79,7 +81,8 @@ function writeRow(table: CostTable, unitRow: number, of: OneRow): void {
 }
 
 /** Paint by figures and sittings of the unit's recipe; of a unit that the log knows, by what its lines have left. */
-function usePaint(unitRow: number, { one, units, lines }: OneRow) {
+function usePaint(unitRow: number, { one, units, lines, recipes }: OneRow) {
+  const recipeRow = one.recipe.number + 1;
   const recipe = units.from('recipe', unitRow);
   const [count, sittings] = [units.from('count', unitRow), units.from('sittings', unitRow)];
   const limit = units.from('done', unitRow);
@@ -89,8 +92,8 @@ function usePaint(unitRow: number, { one, units, lines }: OneRow) {
   const isLogged = one.recipe.logged !== undefined;
   const unpricedLeft = lines.sumIfs(stillToDo, 'unpriced');
   return {
-    paint: priced((key) => lines.sumIf('recipe', recipe, key)),
-    atLeast: wordsIf(isBelow(num(0), lines.sumIf('recipe', recipe, 'unpriced')), 'at least'),
+    paint: priced((key) => recipes.from(key, recipeRow)),
+    atLeast: wordsIf(isBelow(num(0), recipes.from('unpriced', recipeRow)), 'at least'),
     paintLeft: isLogged
       ? lines.sumIf('recipe', recipe, 'costLeft')
       : priced((key) => lines.sumIfs(stillToDo, key)),
@@ -102,8 +105,9 @@ function usePaint(unitRow: number, { one, units, lines }: OneRow) {
 }
 
 /** Extras count while a step remains; the log may have finished the last one. */
-function isUnfinished(unitRow: number, { one, units, lines }: OneRow) {
-  const isBefore = isBelow(units.from('done', unitRow), units.from('lastStep', unitRow));
+function isUnfinished(unitRow: number, { one, units, lines, recipes }: OneRow) {
+  const lastStep = recipes.from('lastStep', one.recipe.number + 1);
+  const isBefore = isBelow(units.from('done', unitRow), lastStep);
   if (one.recipe.logged === undefined) return isBefore;
   const figuresLeft = lines.sumIf('recipe', units.from('recipe', unitRow), 'figuresLeft');
   return both(isBefore, isBelow(num(0), figuresLeft));
@@ -121,7 +125,14 @@ function addLeftOut(table: CostTable, { leftOut, major }: CostInputs): void {
   const isAtLeast = (of: 'whole' | 'remaining') =>
     leftOut.some(({ use }) => use[of].atLeast) ? 'at least' : '';
   table.add({
-    ...{ unit: `${leftOut.length} units left out`, figures, paint: whole - extras, extras, whole, left },
+    ...{
+      unit: leftOut.length === 1 ? 'the unit left out' : `the ${leftOut.length} units left out`,
+      figures,
+      paint: whole - extras,
+      extras,
+      whole,
+      left,
+    },
     ...{ atLeast: isAtLeast('whole'), leftAtLeast: isAtLeast('remaining') },
     cash: major(leftOut.reduce((total, { cashMinor }) => total + cashMinor, 0)),
     figuresPrice: major(leftOut.reduce((total, one) => total + (one.figuresPriceMinor ?? 0), 0)),

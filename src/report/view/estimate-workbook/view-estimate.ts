@@ -14,6 +14,7 @@ import { priceLines, writeLines } from './view-line-sheet.js';
 import { writePaints } from './view-paint-sheet.js';
 import { openPots } from './view-pot-sheet.js';
 import { viewReadMe } from './view-read-me.js';
+import { writeRecipes } from './view-recipe-sheet.js';
 import { writeTotals } from './view-total-sheet.js';
 import { writeUnits } from './view-unit-sheet.js';
 import { openZones } from './view-zone-sheet.js';
@@ -54,7 +55,11 @@ export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds
   const extras = writeExtras(sheets.extras, major);
   const figurePriceMinor = (name: string) => plan.estimate.figures.get(name)?.figure.priceMinor;
   const { rows, leftOut } = recipes;
-  const costs = writeCosts({ rows, leftOut, units, lines, major, extrasEach: extras.each, figurePriceMinor });
+  const perRecipe = writeRecipes(recipes.recipes, lines);
+  const costs = writeCosts({
+    ...{ rows, leftOut, units, lines, recipes: perRecipe, major },
+    ...{ extrasEach: extras.each, figurePriceMinor },
+  });
   return {
     date: plan.date,
     sheets: [
@@ -63,7 +68,7 @@ export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds
       assumptions.view(),
       ...[units, areas.table].map((table) => table.view()),
       zones.view(),
-      ...[lines, paints, pots.table, costs].map((table) => table.view()),
+      ...[lines, paints, pots.table, perRecipe, costs].map((table) => table.view()),
       extras.view,
     ],
   };

@@ -13,6 +13,7 @@ const sheetWords: readonly (readonly [string, string])[] = [
   ['lines', 'paint by paint, step by step: what one figure and one sitting take, and what all of them do'],
   ['paints', 'need, have, likely to buy, price, cost of use'],
   ['pots', 'where the paint comes from, in the order in which it is used up, and what a ml costs'],
+  ['recipes', 'what one figure, and one sitting of each step, of a figure in a scheme cost'],
   ['costs', 'cost of use by unit'],
   ['extras', 'what else is used up'],
 ];
@@ -48,7 +49,7 @@ export function viewReadMe(plan: Plan, { rows, leftOut }: Recipes): SheetView {
 }
 
 function boundWords(several: number, leftOut: number): string[] {
-  const together = `To keep this workbook small, the last ${several} units are put together by figure, scheme and step done ("more units"): their sittings are plain numbers.`;
-  const out = `To keep this workbook small, ${leftOut} units are left out: their paint and cost are plain numbers in the sheets paints and costs, and do not follow. plan.json has their lines.`;
+  const together = `To keep this workbook small, ${several} units are put together by figure, scheme and step done ("more units"): their sittings are plain numbers.`;
+  const out = `To keep this workbook small, ${leftOut === 1 ? 'one unit is' : `${leftOut} units are`} left out: paint and cost are plain numbers in the sheets paints and costs, and do not follow. plan.json has their lines.`;
   return [...(several > 0 ? [together] : []), ...(leftOut > 0 ? [out] : [])];
 }

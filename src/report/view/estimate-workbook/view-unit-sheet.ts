@@ -11,7 +11,6 @@ const columns = {
   count: ['figures', 8],
   batch: ['batch', 7],
   done: ['last step done', 14],
-  lastStep: ['last step', 9],
   sittings: ['sittings of a step', 17],
 } as const satisfies Record<string, ColumnOf>;
 
@@ -21,9 +20,9 @@ export type UnitTable = SheetTable<keyof typeof columns>;
 export function writeUnits(units: readonly UnitRow[]): UnitTable {
   const table: UnitTable = new SheetTable('units', columns);
   for (const { recipe, unit, units: several, count, batch, done, sittings } of units) {
-    const { figure, scheme, number, lastStep } = recipe;
+    const { figure, scheme, number } = recipe;
     const name = unit === '' ? `${several} more units` : unit;
-    const row = table.add({ unit: name, figure, scheme, recipe: number, count, batch, done, lastStep });
+    const row = table.add({ unit: name, figure, scheme, recipe: number, count, batch, done });
     const worked = roundUp(over(table.here('count', row), table.here('batch', row)));
     table.put(row, { sittings: batch === undefined ? sittings : worked });
   }
