@@ -56,10 +56,17 @@ export function drawArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Draw
     if (sum === undefined) return [];
     const needMl = putOut(sum.terms);
     const drawn = drawShelf(one, shelf);
-    const lackMl = needMl.map((need, draw) => need - (drawn.haveMl[draw] as number));
+    const lackMl = subtract(needMl, drawn.haveMl);
     return [{ paint: one.paint, needMl, lackMl, container: containerOf(one, sum.terms), ...drawn }];
   });
   return { drawing, paints, factors, putOut, gainOf: openGains(shelf) };
+}
+
+function subtract(from: Float64Array, column: Float64Array): Float64Array {
+  const rest = from.slice();
+  for (let draw = 0; draw < rest.length; draw++)
+    rest[draw] = (rest[draw] as number) - (column[draw] as number);
+  return rest;
 }
 
 function containerOf({ pots }: PaintStock, { films }: Terms): Container {

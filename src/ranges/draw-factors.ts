@@ -2,7 +2,7 @@
 import { assume } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import { openStream } from './open-stream.js';
-import { isExact, type TwoPiece, twoPieceOf, valueAt } from './two-piece.js';
+import { isExact, type TwoPiece, twoPieceOf, valuesAt } from './two-piece.js';
 
 /** Factors that weighings have tied together: normal deviates of a mean and a spread that they share. */
 export interface Joint {
@@ -48,17 +48,14 @@ export function drawFactors(
     const piece = joint?.priors[place] ?? twoPieceOf(assume(assumptions, name));
     if (isExact(piece)) continue;
     const deviates = tied[place] ?? drawNormals(name, drawing);
-    drawn.set(name, { deviates, values: deviates.map((z) => valueAt(piece, z)) });
+    drawn.set(name, { deviates, values: valuesAt(piece, deviates) });
   }
   return drawn;
 }
 
 /** Normal deviates of a name. */
 export function drawNormals(name: string, { draws, seed }: Drawing): Float64Array {
-  const stream = openStream(seed, name);
-  const column = new Float64Array(draws);
-  for (let draw = 0; draw < draws; draw++) column[draw] = stream.normal();
-  return column;
+  return openStream(seed, name).fillNormal(new Float64Array(draws));
 }
 
 /** Deviates of all tied factors: mean plus root times independent ones. */

@@ -49,7 +49,12 @@ function readPot(
   deviates: () => Float64Array,
 ): Float64Array | undefined {
   if (readingErrorMl === 0) return undefined;
-  return deviates().map((z) => Math.min(sizeMl, Math.max(0, middleMl + z * readingErrorMl)));
+  const column = deviates();
+  for (let draw = 0; draw < column.length; draw++) {
+    const leftMl = middleMl + (column[draw] as number) * readingErrorMl;
+    column[draw] = Math.min(sizeMl, Math.max(0, leftMl));
+  }
+  return column;
 }
 
 /** What a ml of a bought pot gives in each draw, over the likely; undefined where that is held as exact. */

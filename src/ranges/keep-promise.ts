@@ -3,15 +3,9 @@
 import type { Order, OrderNeed } from '../model/order.js';
 import type { Promised, PromiseLevel } from '../model/ranges.js';
 import type { DrawnArmy } from './draw-army.js';
-import {
-  asNeeds,
-  type Bought,
-  chanceMet,
-  onlyPaints,
-  openPromise,
-  type ToBuy,
-  takeBack,
-} from './promise-needs.js';
+import { type Bought, chanceMet } from './fill-shelf.js';
+import { asNeeds, onlyPaints, openPromise, type ToBuy } from './promise-needs.js';
+import { takeBack } from './take-back.js';
 
 /** What an order costs, and whether that is proved. */
 export type Priced = Bought & Pick<Order, 'totalMinor' | 'aboveBestMinor'>;

@@ -7,36 +7,52 @@ import type { Doubt, Remedy } from '../model/ranges.js';
 import type { Method } from '../model/words.js';
 import type { DrawnArmy, DrawnPaint } from './draw-army.js';
 import type { DrawnFactor } from './draw-factors.js';
-import { shareOfSpread } from './sum-up-draws.js';
+import { type Spread, shareOfSpread, spreadOf } from './sum-up-draws.js';
 
 /** Under this share a doubt is not worth a word, nor to be told from chance. */
 const leastShare = 0.01;
 const mostRemedies = 6;
 
-/**
- * Every factor and every pot's reading by its share of the spread of a result, the greatest first; shares of less than a
- * hundredth are left out. They need not add up to 1: what factors do together is nobody's alone.
- */
-export function rankDoubts(drawn: DrawnArmy, result: Float64Array): Doubt[] {
-  const factors = [...drawn.factors].map(([name, factor]) => ({
-    name,
-    share: shareOfSpread(effectOf(name, factor), result),
-  }));
-  return sortDoubts([...factors, ...readingDoubts(drawn.paints, result)]);
+/** What causes the spread of anything drawn. */
+export interface Ranking {
+  /**
+   * Every factor and every pot's reading by its share of the spread of a result, the greatest first; shares of less than a
+   * hundredth are left out. They need not add up to 1: what factors do together is nobody's alone.
+   */
+  doubtsOf(result: Float64Array): Doubt[];
+  /** The same for what one paint lacks: only its own readings count. */
+  doubtsOfPaint(paint: DrawnPaint): Doubt[];
+  /**
+   * What to do first: weigh a pot before and after the next batch by some method (settles film, transfer and painter
+   * together), weigh a pot whose reading is rough, measure a figure. Each by the share of the spread that it would settle.
+   */
+  remediesFor(result: Float64Array): Remedy[];
 }
 
-/** The same for what one paint lacks: only its own readings count. */
-export function rankPaintDoubts(drawn: DrawnArmy, paint: DrawnPaint): Doubt[] {
-  const factors = [...drawn.factors].map(([name, factor]) => ({
-    name,
-    share: shareOfSpread(effectOf(name, factor), paint.lackMl),
-  }));
-  return sortDoubts([...factors, ...readingDoubts([paint], paint.lackMl)]);
+/** Ranks what causes any spread in the draws; what each factor does is worked out once. */
+export function openRanking(drawn: DrawnArmy, estimate: Estimate): Ranking {
+  let known: Map<string, Spread> | undefined;
+  const effects = (): Map<string, Spread> => {
+    known ??= new Map([...drawn.factors].map(([name, factor]) => [name, spreadOf(effectOf(name, factor))]));
+    return known;
+  };
+  const rank = (result: Spread, paints: readonly DrawnPaint[]): Doubt[] => {
+    const factors = [...effects()].map(([name, effect]) => ({ name, share: shareOfSpread(effect, result) }));
+    return sortDoubts([...factors, ...readingDoubts(paints, result)]);
+  };
+  return {
+    doubtsOf: (result) => rank(spreadOf(result), drawn.paints),
+    doubtsOfPaint: (paint) => rank(spreadOf(paint.lackMl), [paint]),
+    remediesFor: (result) => rankRemedies({ drawn, estimate, effects: effects() }, spreadOf(result)),
+  };
 }
 
-function readingDoubts(paints: readonly DrawnPaint[], result: Float64Array): Doubt[] {
+function readingDoubts(paints: readonly DrawnPaint[], result: Spread): Doubt[] {
   return paints.flatMap(({ paint, readings }) =>
-    readings.map(({ leftMl }) => ({ name: readingName(paint), share: shareOfSpread(leftMl, result) })),
+    readings.map(({ leftMl }) => ({
+      name: readingName(paint),
+      share: shareOfSpread(spreadOf(leftMl), result),
+    })),
   );
 }
 
@@ -57,17 +73,19 @@ function effectOf(name: string, { values }: DrawnFactor): Float64Array {
   return name.endsWith(' transfer') ? values.map((value) => 1 / Math.min(1, value)) : values;
 }
 
-/**
- * What to do first: weigh a pot before and after the next batch by some method (settles film, transfer and painter
- * together), weigh a pot whose reading is rough, measure a figure. Each by the share of the spread that it would settle.
- */
-export function rankRemedies(drawn: DrawnArmy, estimate: Estimate, result: Float64Array): Remedy[] {
+/** What the remedies are ranked from. */
+interface Causes {
+  readonly drawn: DrawnArmy;
+  readonly estimate: Estimate;
+  readonly effects: ReadonlyMap<string, Spread>;
+}
+
+function rankRemedies(causes: Causes, result: Spread): Remedy[] {
+  const { drawn, estimate } = causes;
+  const settles = (column: Float64Array): number => shareOfSpread(spreadOf(column), result);
   const weigh = methodsOf(estimate).map(({ method, paint }): Remedy => {
-    const share = shareOfSpread(
-      combine([`${method} wet film`, `${method} transfer`, 'painter'], drawn),
-      result,
-    );
-    return { how: 'weigh', what: method, paint, share };
+    const names = [`${method} wet film`, `${method} transfer`, 'painter'];
+    return { how: 'weigh', what: method, paint, share: settles(combine(names, causes)) };
   });
   const read = readingDoubts(drawn.paints, result).map(
     ({ name, share }): Remedy => ({
@@ -77,10 +95,14 @@ export function rankRemedies(drawn: DrawnArmy, estimate: Estimate, result: Float
       share,
     }),
   );
-  const measure = [...new Set(estimate.jobs.map(({ figure }) => figure))].map((figure): Remedy => {
-    const share = shareOfSpread(areaOf(figure, drawn, estimate), result);
-    return { how: 'measure', what: figure, paint: '', share };
-  });
+  const measure = [...new Set(estimate.jobs.map(({ figure }) => figure))].map(
+    (figure): Remedy => ({
+      how: 'measure',
+      what: figure,
+      paint: '',
+      share: settles(areaOf(figure, causes)),
+    }),
+  );
   return [...weigh, ...read, ...measure]
     .filter(({ share }) => share >= leastShare)
     .sort((a, b) => b.share - a.share)
@@ -88,24 +110,23 @@ export function rankRemedies(drawn: DrawnArmy, estimate: Estimate, result: Float
 }
 
 /** The product of what a need goes in proportion with, each over its mean. */
-function combine(names: readonly string[], { factors, drawing }: DrawnArmy): Float64Array {
-  const product = new Float64Array(drawing.draws).fill(1);
+function combine(names: readonly string[], { effects, drawn }: Causes): Float64Array {
+  const product = new Float64Array(drawn.drawing.draws).fill(1);
   for (const name of names) {
-    const factor = factors.get(name);
-    if (factor === undefined) continue;
-    const effect = effectOf(name, factor);
-    const mean = effect.reduce((sum, value) => sum + value, 0) / effect.length;
+    const effect = effects.get(name);
+    if (effect === undefined) continue;
+    const { column, mean } = effect;
     for (let draw = 0; draw < product.length; draw++) {
-      product[draw] = ((product[draw] as number) * (effect[draw] as number)) / mean;
+      product[draw] = ((product[draw] as number) * (column[draw] as number)) / mean;
     }
   }
   return product;
 }
 
-function areaOf(figure: string, drawn: DrawnArmy, { figures }: Estimate): Float64Array {
-  const area = new Float64Array(drawn.drawing.draws);
-  for (const { factors, share } of figures.get(figure)?.surface ?? []) {
-    const part = combine(factors, drawn);
+function areaOf(figure: string, causes: Causes): Float64Array {
+  const area = new Float64Array(causes.drawn.drawing.draws);
+  for (const { factors, share } of causes.estimate.figures.get(figure)?.surface ?? []) {
+    const part = combine(factors, causes);
     for (let draw = 0; draw < area.length; draw++)
       area[draw] = (area[draw] as number) + share * (part[draw] as number);
   }

@@ -3,10 +3,10 @@ import { countUnits } from '../model/count-units.js';
 import type { Estimate, Job } from '../model/plan.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
-import type { DrawnArmy } from './draw-army.js';
+import type { DrawnArmy, DrawnPaint } from './draw-army.js';
+import { chanceMet } from './fill-shelf.js';
 import { sumTerms, type Terms } from './list-terms.js';
-import { chanceMet } from './promise-needs.js';
-import { rankDoubts, rankPaintDoubts, rankRemedies } from './rank-doubts.js';
+import { openRanking, type Ranking } from './rank-doubts.js';
 import { chanceOf, rangeOf } from './sum-up-draws.js';
 
 /** Between these chances of running short a paint's own doubts are worth knowing. */
@@ -26,7 +26,8 @@ export interface SumUpInputs {
 /** Ranges of every need, cost and total, and what they are in doubt for. */
 export function sumUpArmy(inputs: SumUpInputs): Ranges {
   const { drawn, estimate, usePerMl, extras } = inputs;
-  const paints = new Map(drawn.paints.map((one) => [one.paint, rangeOfPaint(drawn, one)]));
+  const ranking = openRanking(drawn, estimate);
+  const paints = new Map(drawn.paints.map((one) => [one.paint, rangeOfPaint(one, ranking)]));
   const lack = valueLack(inputs);
   const hasLack = lack.some((minor) => minor > 0);
   return {
@@ -37,21 +38,21 @@ export function sumUpArmy(inputs: SumUpInputs): Ranges {
     useWhole: shift(rangeOf(drawn.putOut(costTerms(estimate, 'lines', usePerMl))), extras.whole),
     useRemaining: shift(rangeOf(drawn.putOut(costTerms(estimate, 'remaining', usePerMl))), extras.remaining),
     perFigure: rangeFigures(inputs),
-    doubts: hasLack ? rankDoubts(drawn, lack) : [],
-    remedies: hasLack ? rankRemedies(drawn, estimate, lack) : [],
+    doubts: hasLack ? ranking.doubtsOf(lack) : [],
+    remedies: hasLack ? ranking.remediesFor(lack) : [],
   };
 }
 
 const shift = ({ low, high }: Range, by: number): Range => ({ low: low + by, high: high + by });
 
-function rangeOfPaint(drawn: DrawnArmy, one: DrawnArmy['paints'][number]): PaintRange {
+function rangeOfPaint(one: DrawnPaint, ranking: Ranking): PaintRange {
   const chanceShort = chanceShortOf(one.lackMl);
   const isTight = chanceShort.chance > tight.from && chanceShort.chance < tight.to;
   return {
     needMl: rangeOf(one.needMl),
     haveMl: rangeOf(one.haveMl),
     chanceShort,
-    doubts: isTight ? rankPaintDoubts(drawn, one) : [],
+    doubts: isTight ? ranking.doubtsOfPaint(one) : [],
   };
 }
 

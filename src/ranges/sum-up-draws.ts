@@ -57,27 +57,33 @@ export function chanceOf(counted: number, draws: number): Chance {
   return { chance, error: Math.sqrt((held * (1 - held)) / draws) };
 }
 
+/** A column, its mean, and the sum of the squared distances from it. */
+export interface Spread {
+  readonly column: Float64Array;
+  readonly mean: number;
+  readonly squares: number;
+}
+
+/** Measures a column once for all that it is compared with. */
+export function spreadOf(column: Float64Array): Spread {
+  let sum = 0;
+  for (let draw = 0; draw < column.length; draw++) sum += column[draw] as number;
+  const mean = column.length === 0 ? 0 : sum / column.length;
+  let squares = 0;
+  for (let draw = 0; draw < column.length; draw++) squares += ((column[draw] as number) - mean) ** 2;
+  return { column, mean, squares };
+}
+
 /**
  * The share (0 to 1) of the variance of a result that a factor causes by itself: their squared correlation. That is the
  * first-order index of Sobol 1993 where the result goes in proportion with the factor, as a need does with film, area and
  * leftover, and with the inverse of transfer. 0 where either never varies.
  */
-export function shareOfSpread(factor: Float64Array, result: Float64Array): number {
-  const draws = result.length;
-  const [meanX, meanY] = [sum(factor) / draws, sum(result) / draws];
-  let [xx, xy, yy] = [0, 0, 0];
-  for (let draw = 0; draw < draws; draw++) {
-    const x = (factor[draw] as number) - meanX;
-    const y = (result[draw] as number) - meanY;
-    xx += x * x;
-    xy += x * y;
-    yy += y * y;
+export function shareOfSpread(factor: Spread, result: Spread): number {
+  if (factor.squares === 0 || result.squares === 0) return 0;
+  let products = 0;
+  for (let draw = 0; draw < result.column.length; draw++) {
+    products += ((factor.column[draw] as number) - factor.mean) * (result.column[draw] as number);
   }
-  return xx === 0 || yy === 0 ? 0 : (xy * xy) / (xx * yy);
-}
-
-function sum(column: Float64Array): number {
-  let total = 0;
-  for (let draw = 0; draw < column.length; draw++) total += column[draw] as number;
-  return total;
+  return (products * products) / (factor.squares * result.squares);
 }

@@ -31,4 +31,11 @@ export function valueAt({ likely, below, above, most }: TwoPiece, z: number): nu
   return Math.min(most, likely * Math.exp(z * (z < 0 ? below : above)));
 }
 
+/** The values at a column of deviates. */
+export function valuesAt(piece: TwoPiece, deviates: Float64Array): Float64Array {
+  const values = new Float64Array(deviates.length);
+  for (let draw = 0; draw < values.length; draw++) values[draw] = valueAt(piece, deviates[draw] as number);
+  return values;
+}
+
 export const isExact = ({ below, above }: TwoPiece): boolean => below === 0 && above === 0;

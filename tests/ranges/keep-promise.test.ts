@@ -7,9 +7,9 @@ import { chooseOrder, priceNeeds } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { isOnOffer } from '../../src/order/price-buying.js';
 import { drawArmy } from '../../src/ranges/draw-army.js';
+import { chanceMet } from '../../src/ranges/fill-shelf.js';
 import { type KeptPromise, keepPromise } from '../../src/ranges/keep-promise.js';
 import { openStream } from '../../src/ranges/open-stream.js';
-import { chanceMet } from '../../src/ranges/promise-needs.js';
 import { findShort, takeStock } from '../../src/stock/take-stock.js';
 import { makeOffer, makePot, makeSheets, makeShop, makeStep, makeUnit, offerPot } from '../make-sheets.js';
 

@@ -2,14 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DrawnArmy } from '../../src/ranges/draw-army.js';
-import {
-  asNeeds,
-  chanceMet,
-  onlyPaints,
-  openPromise,
-  type ToBuy,
-  takeBack,
-} from '../../src/ranges/promise-needs.js';
+import { chanceMet } from '../../src/ranges/fill-shelf.js';
+import { asNeeds, onlyPaints, openPromise, type ToBuy } from '../../src/ranges/promise-needs.js';
+import { takeBack } from '../../src/ranges/take-back.js';
 import { makeDrawn, makeLine } from './make-drawn.js';
 
 const always = () => true;
@@ -27,7 +22,11 @@ const anyArmy = fc
   .chain(([draws, paints]) =>
     fc
       .array(fc.array(lack, { minLength: draws, maxLength: draws }), { minLength: paints, maxLength: paints })
-      .map((lacks) => makeDrawn(Object.fromEntries(lacks.map((one, at) => [`paint ${at}`, one])))),
+      .map((lacks) => {
+        const named = Object.fromEntries(lacks.map((one, at) => [`paint ${at}`, one]));
+        // Cans hold just what they likely hold, but by a column of draws.
+        return makeDrawn(named, { can: new Array<number>(draws).fill(1) });
+      }),
   );
 const anySure = fc.constantFrom(0.5, 0.8, 0.9, 0.95, 0.99);
 
@@ -171,7 +170,7 @@ describe('taking back', () => {
     const alone = fc.record({ 'paint 0': fc.integer({ min: 1, max: 6 }) });
     const line = fc
       .tuple(fc.integer({ min: 1, max: 4 }), fc.integer({ min: 1, max: 900 }), fc.oneof(holds, alone))
-      .map(([count, price, held]) => makeLine(count, price, held));
+      .map(([count, price, held]) => makeLine(count, price, held, price % 2 === 0 ? 'can' : 'pot'));
     fc.assert(
       fc.property(anyArmy, anySure, fc.array(line, { maxLength: 4 }), (drawn, sure, lines) => {
         const toBuy = openPromise(drawn, always)(sure);

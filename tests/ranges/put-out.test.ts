@@ -6,8 +6,8 @@ import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import type { Assumptions } from '../../src/model/assumption.js';
 import type { Estimate } from '../../src/model/plan.js';
 import type { Sheets } from '../../src/model/sheets.js';
+import { drawNormals } from '../../src/ranges/draw-factors.js';
 import { sumTerms } from '../../src/ranges/list-terms.js';
-import { openStream } from '../../src/ranges/open-stream.js';
 import { openPutOut } from '../../src/ranges/put-out.js';
 import { isExact, twoPieceOf, valueAt } from '../../src/ranges/two-piece.js';
 import { makeFigure, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
@@ -20,7 +20,7 @@ function valuesAt(seed: number, stretch: number): Record<string, number> {
   return Object.fromEntries(
     doubtful.map((one) => [
       one.name,
-      valueAt(twoPieceOf(one), stretch * openStream(seed, `value of ${one.name}`).normal()),
+      valueAt(twoPieceOf(one), stretch * (drawNormals(`value of ${one.name}`, { draws: 1, seed })[0] ?? 0)),
     ]),
   );
 }

@@ -7,9 +7,8 @@ import type { Assumptions } from '../../src/model/assumption.js';
 import type { Range } from '../../src/model/ranges.js';
 import type { LogRow, Sheets, Unit } from '../../src/model/sheets.js';
 import { drawArmy } from '../../src/ranges/draw-army.js';
-import type { Drawing } from '../../src/ranges/draw-factors.js';
+import { type Drawing, drawNormals } from '../../src/ranges/draw-factors.js';
 import { learnFromLog } from '../../src/ranges/learn/learn-from-log.js';
-import { openStream } from '../../src/ranges/open-stream.js';
 import { rangeOf } from '../../src/ranges/sum-up-draws.js';
 import { isExact, twoPieceOf, valueAt } from '../../src/ranges/two-piece.js';
 import { makeFigure, makePaint, makePot, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
@@ -56,7 +55,11 @@ export function drawTruth(seed: number, believed: Assumptions = registry): Assum
     [...believed.values()].map((one) => {
       const piece = twoPieceOf(one);
       if (isExact(piece)) return [one.name, one];
-      return exactly(believed, one.name, valueAt(piece, openStream(seed, `truth of ${one.name}`).normal()));
+      return exactly(
+        believed,
+        one.name,
+        valueAt(piece, drawNormals(`truth of ${one.name}`, { draws: 1, seed })[0] ?? 0),
+      );
     }),
   );
 }
@@ -75,21 +78,22 @@ export type TrueRow = LogRow & { readonly trueMl: number };
 /** Each row is a batch: what the formula gives at the truth, give or take a tenth, on a scale read twice. */
 export function keepLog(seed: number, truth: Assumptions, weighed: Weighed): TrueRow[] {
   const { paints, figures, rows, scaleErrorG = likely(registry, 'error of a scale') } = weighed;
-  const chance = openStream(seed, 'weighings');
+  const chance = drawNormals('weighings', { draws: 3 * rows, seed });
   const batch: Unit = makeUnit({ count: figures, batch: figures });
   const work = workWith(paints);
   const lines = estimateArmy({ ...work, army: [batch] }, truth).jobs[0]?.lines ?? [];
   const batches = likely(registry, 'difference between batches') / 100;
   return Array.from({ length: rows }, (_, at) => {
+    const [ofBatch = 0, ofBefore = 0, ofAfter = 0] = chance.subarray(3 * at);
     const paint = paints[at % paints.length] ?? '';
     const line = lines.find((one) => one.paint === paint);
-    const trueMl = (line?.putOutMl ?? 0) * (1 + batches * chance.normal());
+    const trueMl = (line?.putOutMl ?? 0) * (1 + batches * ofBatch);
     const known = work.paints.get(paint) ?? makePaint({ paint });
     const density = likely(truth, densityName(known, paint === 'Chalk' ? 'can' : 'dropper'));
     return {
       ...{ row: at + 2, date: '2026-03-01', paint, unit: 'watch', step: line?.step ?? 0, figures, trueMl },
-      beforeG: 300 + scaleErrorG * chance.normal(),
-      afterG: 300 - trueMl * density + scaleErrorG * chance.normal(),
+      beforeG: 300 + scaleErrorG * ofBefore,
+      afterG: 300 - trueMl * density + scaleErrorG * ofAfter,
     };
   });
 }

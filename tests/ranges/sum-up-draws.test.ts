@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drawNormals } from '../../src/ranges/draw-factors.js';
-import { chanceOf, quantileOf, rangeOf, shareOfSpread } from '../../src/ranges/sum-up-draws.js';
+import { chanceOf, quantileOf, rangeOf, shareOfSpread, spreadOf } from '../../src/ranges/sum-up-draws.js';
 
 const column = (...values: number[]): Float64Array => Float64Array.from(values);
 const upTo = (count: number): Float64Array => Float64Array.from({ length: count }, (_, at) => at + 1);
@@ -80,6 +80,9 @@ describe('chances', () => {
   });
 });
 
+const shareOf = (factor: Float64Array, result: Float64Array): number =>
+  shareOfSpread(spreadOf(factor), spreadOf(result));
+
 describe('shares of the spread', () => {
   const drawing = { draws: 200_000, seed: 5 };
   const z = (name: string): Float64Array => drawNormals(name, drawing);
@@ -87,7 +90,7 @@ describe('shares of the spread', () => {
 
   it('of a sum go with the variances: 9, 4 and 1 of 14', () => {
     const sum = a.map((one, at) => 3 * one + 2 * (b[at] ?? 0) + (c[at] ?? 0));
-    const shares = [a, b, c].map((one) => shareOfSpread(one, sum));
+    const shares = [a, b, c].map((one) => shareOf(one, sum));
     // A squared correlation r2 has the error 2 r (1 - r2) / sqrt(n), here at most 0.0017.
     expect(shares).toEqual([9, 4, 1].map((part) => expect.closeTo(part / 14, 2)));
   });
@@ -98,20 +101,20 @@ describe('shares of the spread', () => {
     const whole = Math.exp(0.4 ** 2 + 0.2 ** 2) - 1;
     const shareX = (Math.exp(0.4 ** 2) - 1) / whole;
     const shareY = (Math.exp(0.2 ** 2) - 1) / whole;
-    expect(Math.abs(shareOfSpread(x, product) - shareX)).toBeLessThan(0.015);
-    expect(Math.abs(shareOfSpread(y, product) - shareY)).toBeLessThan(0.015);
+    expect(Math.abs(shareOf(x, product) - shareX)).toBeLessThan(0.015);
+    expect(Math.abs(shareOf(y, product) - shareY)).toBeLessThan(0.015);
     // What both do together is nobody's alone.
     expect(shareX + shareY).toBeLessThan(1);
   });
 
   it('is 1 for what alone causes it, 0 for what never varies', () => {
     expect(
-      shareOfSpread(
+      shareOf(
         a,
         a.map((one) => -7 * one),
       ),
     ).toBeCloseTo(1, 12);
-    expect(shareOfSpread(new Float64Array(3).fill(2), column(1, 2, 3))).toBe(0);
-    expect(shareOfSpread(column(1, 2, 3), new Float64Array(3))).toBe(0);
+    expect(shareOf(new Float64Array(3).fill(2), column(1, 2, 3))).toBe(0);
+    expect(shareOf(column(1, 2, 3), new Float64Array(3))).toBe(0);
   });
 });
