@@ -154,7 +154,7 @@ describe("what can't be met", () => {
 });
 
 describe('the fewest pots', () => {
-  it('one large pot for all, though three small ones cost less', async () => {
+  it('one large pot for all, though two small ones cost less', async () => {
     const { points, fewestPots } = await draw({
       needs: { Slate: 10, Fog: 10, Coal: 10 },
       near: { Slate: { Fog: 4, Coal: 4 }, Fog: { Slate: 4, Coal: 4 }, Coal: { Slate: 4, Fog: 4 } },
@@ -211,7 +211,7 @@ describe('a search that is cut short', () => {
       ]),
     );
     const hasty = { ...buying, limits: { nodes: 1, seconds: 1 } };
-    const needs = all.slice(0, 30);
+    const needs = all.slice(0, 20);
     const { points } = await drawFrontier({ needs, haveMl: new Map(), market, candidates, buying: hasty });
     expect(points.some(({ status }) => status === 'not proved')).toBe(true);
     for (const [index, point] of points.entries()) {
