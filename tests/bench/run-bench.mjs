@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { argv, version } from 'node:process';
 import { benchFrontier } from './bench-frontier.mjs';
 import { benchLargeOrders, benchProofs, benchSampleOrder } from './bench-order.mjs';
+import { benchDraws, benchGrowth, benchSampleRanges } from './bench-ranges.mjs';
 import { makeArmy } from './make-army.mjs';
 import { medianMs, peakMb } from './measure-runs.mjs';
 
@@ -99,6 +100,31 @@ async function benchOrders() {
   );
 }
 
+function benchRanges() {
+  const { ratio, groups } = benchDraws();
+  const growth = benchGrowth();
+  const ms = benchSampleRanges();
+  const steps = (ratios) => ratios.map(times).join(', ');
+  const parts = `${ms.draw.toFixed(0)} drawing twice, ${ms.promise.toFixed(0)} promise, ${ms.sum.toFixed(0)} summing up`;
+  return table(
+    ['ranges', 'seen', 'target'],
+    [
+      [
+        `10,000 draws of 500 units x 20 steps, over a bare loop on its ${groups} groups of lines`,
+        times(ratio),
+        `< 1.5 x: ${against(ratio, 1.5)}`,
+      ],
+      ['1,000 to 10,000 to 100,000 draws: the time', steps(growth.draws), ''],
+      ['1,000 to 10,000 to 100,000 lines: the time', steps(growth.lines), ''],
+      [
+        `the sample, once and cold, without the solver: ${parts}`,
+        `${ms.all.toFixed(0)} ms`,
+        `< 100 ms: ${ms.all < 100 ? '(met)' : '(MISSED)'}`,
+      ],
+    ],
+  );
+}
+
 function benchArmy(rows) {
   const sheets = join(folder, `army-${rows}`);
   const [planOut, floorOut] = [`${sheets}-plan`, `${sheets}-floor`];
@@ -146,6 +172,7 @@ try {
   console.log(`Node ${version}, medians of alternating runs.\n`);
   console.log(`${benchCommands()}\n`);
   console.log(`${await benchOrders()}\n`);
+  console.log(`${benchRanges()}\n`);
   console.log(tableOfArmies(sizes.map(benchArmy)));
 } finally {
   rmSync(folder, { recursive: true, force: true });
