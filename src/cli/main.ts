@@ -48,7 +48,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     });
   program
     .command('plan')
-    .description('plan the army: report, reorder list, plan.json')
+    .description('plan the army: report, reorder list, estimate, plan.json')
     .argument('[sheets]', sheetsSays, '.')
     .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`)
     .option('--date <day>', 'plan as of this day, written 2026-03-14')

@@ -13,8 +13,8 @@ export function writeSheetXml({ columns, rows }: SheetView, styles: Styles, name
     ({ width }, at) => `<col min="${at + 1}" max="${at + 1}" width="${width}" customWidth="1"/>`,
   );
   const places = columns.map((_, at) => letters(at));
-  const styleOf = columns.map(({ digits }) => ({
-    number: styled(styles.of('number', digits)),
+  const styleOf = columns.map(({ digits, isFixed }) => ({
+    number: styled(styles.of(isFixed ? 'formula' : 'number', digits)),
     formula: styled(styles.of('formula', digits)),
   }));
   const headers = columns.map(({ header }, at) =>

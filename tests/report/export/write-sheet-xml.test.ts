@@ -56,6 +56,13 @@ describe('the cells of estimate.xlsx', () => {
     expect([number.numFmt, formula.numFmt]).toEqual(['0.000', '0.000']);
   });
 
+  it('show numbers that are only to be read in black', async () => {
+    const columns = [{ header: 'h', width: 10, isFixed: true as const }];
+    const view = { date: '2026-03-14', sheets: [{ name: 'one', columns, rows: [[7]] }] };
+    const sheet = (await readWorkbook(writeEstimateWorkbook(view))).getWorksheet('one');
+    expect(sheet?.getCell('A2').font?.color).toBeUndefined();
+  });
+
   it('have an error value where a number is none', async () => {
     const cell = await cellOf({ formula: '1/0', result: Number.POSITIVE_INFINITY });
     expect(cell.result).toEqual({ error: '#DIV/0!' });

@@ -20,15 +20,17 @@ export class SheetTable<Key extends string> {
   readonly #letters: readonly string[];
   readonly #groups = new Map<Key, Map<number, number[]>>();
 
-  constructor(name: string, columns: Readonly<Record<Key, ColumnOf>>) {
+  /** `fixed` names columns the plain numbers of which are not to be changed. */
+  constructor(name: string, columns: Readonly<Record<Key, ColumnOf>>, fixed: readonly NoInfer<Key>[] = []) {
     const entries = Object.entries<ColumnOf>(columns);
     this.#name = name;
     this.#places = new Map(entries.map(([key], place) => [key, place]));
     this.#letters = entries.map((_, place) => letters(place));
-    this.#columns = entries.map(([, [header, width, digits]]) => ({
+    this.#columns = entries.map(([key, [header, width, digits]]) => ({
       header,
       width,
       ...(digits === undefined ? {} : { digits }),
+      ...(fixed.some((one) => one === key) ? { isFixed: true } : {}),
     }));
   }
 

@@ -1,6 +1,6 @@
 // Report view: the workbook's assumptions. In: the plan's assumptions. Out: their sheet, and a cell for each name.
 import type { Assumption } from '../../../model/assumption.js';
-import { SheetTable } from './sheet-table.js';
+import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { SheetView } from './workbook-view.js';
 import type { Term } from './write-formula.js';
 
@@ -13,7 +13,7 @@ export interface AssumptionSheet {
 
 /** One row an assumption; what no formula asks for is said to change nothing here. */
 export function openAssumptions(assumptions: readonly Assumption[]): AssumptionSheet {
-  const table = new SheetTable('assumptions', {
+  const columns = {
     name: ['assumption', 28],
     likely: ['likely', 11],
     unit: ['unit', 22],
@@ -22,7 +22,8 @@ export function openAssumptions(assumptions: readonly Assumption[]): AssumptionS
     high: ['high', 9],
     mark: ['mark', 16],
     source: ['source', 60],
-  });
+  } as const satisfies Record<string, ColumnOf>;
+  const table = new SheetTable('assumptions', columns, ['low', 'high']);
   const rows = new Map<string, number>();
   for (const { name, low, likely, high, unit, mark, source } of assumptions) {
     rows.set(name, table.add({ name, likely, unit, works: 'no', low, high, mark, source }));

@@ -50,7 +50,7 @@ export interface CostInputs {
 
 /** One row a unit, in the same places as in the units' sheet; units left out come last, in plain numbers. */
 export function writeCosts(inputs: CostInputs): CostTable {
-  const table: CostTable = new SheetTable('costs', columns);
+  const table: CostTable = new SheetTable('costs', columns, ['cash']);
   for (const [at, one] of inputs.rows.entries()) writeRow(table, at + 2, { one, ...inputs });
   if (inputs.leftOut.length > 0) addLeftOut(table, inputs);
   return table;

@@ -82,7 +82,13 @@ export interface LineInputs {
 
 /** One row for each paint of each step of each recipe. */
 export function writeLines(inputs: LineInputs): LineTable {
-  const table: LineTable = new SheetTable('lines', columns);
+  const table: LineTable = new SheetTable('lines', columns, [
+    'recipe',
+    'step',
+    'paintNumber',
+    'palettes',
+    'logged',
+  ]);
   for (const recipe of inputs.recipes) {
     const steps = inputs.stepsOf(recipe);
     const palettes = countPalettes(recipe.lines);

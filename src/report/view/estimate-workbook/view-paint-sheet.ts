@@ -51,7 +51,13 @@ export interface PaintInputs {
 
 /** Paints in the order of the stock, numbered from 1; nobody's name can be taken for a pattern that way. */
 export function writePaints({ stock, lines, writeSupplies, elsewhere }: PaintInputs): PaintTable {
-  const table: PaintTable = new SheetTable('paints', columns);
+  const table: PaintTable = new SheetTable('paints', columns, [
+    'number',
+    'plannedMl',
+    'promisedMl',
+    'elsewhereMl',
+    'elsewhereLeftMl',
+  ]);
   for (const [at, { paint, needMl, toBuyMl }] of stock.entries()) {
     const row = table.add({ number: at + 1, paint, plannedMl: needMl, promisedMl: toBuyMl });
     if (elsewhere !== undefined) {

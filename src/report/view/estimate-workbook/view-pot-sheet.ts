@@ -42,7 +42,12 @@ export interface Shelf {
 
 /** An empty sheet, and what writes the supplies of one paint into it. */
 export function openPots({ order, likely, major }: Shelf) {
-  const table: Supplies['table'] = new SheetTable('pots', columns);
+  const table: Supplies['table'] = new SheetTable('pots', columns, [
+    'number',
+    'beforeMl',
+    'pricedMl',
+    'cost',
+  ]);
   const boughtOf = groupPots(order);
   const write = (stock: PaintStock, number: number, needMl: Term): Supplies => {
     const { paint } = stock;

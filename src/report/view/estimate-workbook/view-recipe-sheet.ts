@@ -17,7 +17,7 @@ export type RecipeTable = SheetTable<keyof typeof columns>;
 
 /** One row a recipe: the row of a recipe is its number and one. */
 export function writeRecipes(recipes: readonly Recipe[], lines: LineTable): RecipeTable {
-  const table: RecipeTable = new SheetTable('recipes', columns);
+  const table: RecipeTable = new SheetTable('recipes', columns, ['recipe', 'lastStep']);
   for (const { number, figure, scheme, lastStep } of recipes) {
     const row = table.add({ recipe: number, figure, scheme, lastStep });
     const wanted = table.here('recipe', row);

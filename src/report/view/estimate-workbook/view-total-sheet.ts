@@ -11,7 +11,7 @@ const columns = {
   now: ['now', 14, 4],
   planned: ['as planned', 14, 4],
   change: ['change', 14, 4],
-  unit: ['', 10],
+  unit: ['in', 8],
 } as const satisfies Record<string, ColumnOf>;
 
 interface Totals {
@@ -24,10 +24,10 @@ interface Totals {
 
 /** What changes with the workbook, beside what the plan said of it. */
 export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
-  const table = new SheetTable('totals', columns);
+  const table = new SheetTable('totals', columns, ['planned']);
   const { estimate, stock, costs: planned, figureCount, settings } = plan;
   const add = (what: string, now: Term, [as, unit]: readonly [number, string]): number => {
-    const row = table.add({ what, now, planned: as, unit });
+    const row = table.add({ what, now, planned: isAlike(as, now.result) ? now.result : as, unit });
     table.put(row, { change: minus(table.here('now', row), table.here('planned', row)) });
     return row;
   };
@@ -64,3 +64,7 @@ export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
   table.add({ what: 'cash for the order', planned: major(planned.cashMinor), unit: settings.currency });
   return table.view();
 }
+
+/** Sums of one and the same in another order differ by a hair; the sheet shall open without a change. */
+const isAlike = (one: number, other: number): boolean =>
+  Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(one));

@@ -18,7 +18,7 @@ export type UnitTable = SheetTable<keyof typeof columns>;
 
 /** One row a unit, in the same places as in the costs; units put together bring their sittings as a plain number. */
 export function writeUnits(units: readonly UnitRow[]): UnitTable {
-  const table: UnitTable = new SheetTable('units', columns);
+  const table: UnitTable = new SheetTable('units', columns, ['recipe', 'sittings']);
   for (const { recipe, unit, units: several, count, batch, done, sittings } of units) {
     const { figure, scheme, number } = recipe;
     const name = unit === '' ? `${several} more units` : unit;

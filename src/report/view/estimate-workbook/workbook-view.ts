@@ -15,6 +15,8 @@ export interface SheetColumn {
   readonly width: number;
   /** Digits shown after the point; left out: as many as it takes. */
   readonly digits?: number;
+  /** Plain numbers in it are there to be read, not to be changed. */
+  readonly isFixed?: true;
 }
 
 /** One sheet: the headers stand in row 1, the first of the rows in row 2. */

@@ -49,14 +49,16 @@ export const over = (above: Term, below: Term): Term => ({
 });
 
 /** Of no terms: 0. */
-export const plus = (...terms: readonly Term[]): Term =>
-  terms.length === 0
-    ? num(0)
-    : {
-        formula: terms.map(({ formula }) => formula).join('+'),
-        result: terms.reduce((total, { result }) => total + result, 0),
-        holds: sum,
-      };
+export function plus(...terms: readonly Term[]): Term {
+  const [first, ...more] = terms;
+  if (first === undefined) return num(0);
+  if (more.length === 0) return first;
+  return {
+    formula: terms.map(({ formula }) => formula).join('+'),
+    result: terms.reduce((total, { result }) => total + result, 0),
+    holds: sum,
+  };
+}
 
 export const minus = (from: Term, take: Term): Term => ({
   formula: `${from.formula}-${wrap(take, product)}`,
