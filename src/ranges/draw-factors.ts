@@ -5,7 +5,7 @@ import { openStream } from './open-stream.js';
 import { isExact, type TwoPiece, twoPieceOf, valuesAt } from './two-piece.js';
 
 /** Factors that weighings have tied together: normal deviates of a mean and a spread that they share. */
-export interface Joint {
+interface Joint {
   readonly names: readonly string[];
   /** As the factors stood before any weighing: deviates are counted from there. */
   readonly priors: readonly TwoPiece[];

@@ -8,7 +8,7 @@ import { asNeeds, onlyPaints, openPromise, type ToBuy } from './promise-needs.js
 import { takeBack } from './take-back.js';
 
 /** What an order costs, and whether that is proved. */
-export type Priced = Bought & Pick<Order, 'totalMinor' | 'aboveBestMinor'>;
+type Priced = Bought & Pick<Order, 'totalMinor' | 'aboveBestMinor'>;
 
 export interface PromiseInputs {
   /** The draws that the order is made from. */
