@@ -2,11 +2,15 @@
 import type { Assumptions } from '../model/assumption.js';
 import type { LogRow, Paint } from '../model/sheets.js';
 import type { Container } from '../model/words.js';
-import { densityName, likely } from './look-up.js';
+import { densityName, likely, usableShare } from './look-up.js';
 
-/** Grams a millilitre: the painter's own, else the registry's. */
-export function densityOf(paint: Paint, container: Container, assumptions: Assumptions): number {
-  return paint.densityGPerMl ?? likely(assumptions, densityName(paint, container));
+/**
+ * Grams that leave a container with each millilitre of usable paint. From a pot that is the density: the painter's own,
+ * else the registry's. From a can propellant leaves too, so it is the density over the usable share: 0.8 / 0.75 g.
+ */
+export function gramsPerUsableMl(paint: Paint, container: Container, assumptions: Assumptions): number {
+  const density = paint.densityGPerMl ?? likely(assumptions, densityName(paint, container));
+  return container === 'can' ? density / usableShare(assumptions, container) : density;
 }
 
 /** True where the row holds two weights, which go before a volume. */

@@ -28,19 +28,31 @@ export function takeBack(
 /** The order's lines without the pots that can go while no more than `mayFail` draws run out. */
 function sparePots(drawn: DrawnArmy, order: Bought, mayFail: number): Order['lines'] {
   const shelf = fillShelf(drawn, order);
-  let failing = shelf.failing();
-  if (failing > mayFail) return order.lines;
+  let room = mayFail - shelf.failing();
+  if (room < 0) return order.lines;
   return [...order.lines]
     .sort((a, b) => b.priceMinor - a.priceMinor)
     .map((line) => {
-      const one = [...holdingsOf(drawn, [cutLine(line, 1)]).values()];
-      for (let { count } = line; ; count--) {
-        const more = count === 0 ? 0 : shelf.failingWithout(one);
-        if (count === 0 || failing + more > mayFail) return cutLine(line, count);
-        shelf.take(one);
-        failing += more;
+      const holdings = (count: number) => [...holdingsOf(drawn, [cutLine(line, count)]).values()];
+      const spare = mostWithin(line.count, (count) => shelf.failingWithout(holdings(count)) <= room);
+      if (spare > 0) {
+        room -= shelf.failingWithout(holdings(spare));
+        shelf.take(holdings(spare));
       }
+      return cutLine(line, line.count - spare);
     });
+}
+
+/** The largest number up to `most` that fits, where none past one that does not fit does. */
+function mostWithin(most: number, fits: (count: number) => boolean): number {
+  let [low, high] = [0, most];
+  while (low < high) {
+    // One pot is asked about first, since mostly none can go.
+    const middle = low === 0 && high === most ? 1 : Math.ceil((low + high) / 2);
+    if (fits(middle)) low = middle;
+    else high = middle - 1;
+  }
+  return low;
 }
 
 function boughtMl(lines: Order['lines']): Map<string, number> {

@@ -1,6 +1,6 @@
 // Stock: what the log took from the shelf. In: the pots of a paint in the order in which they are used up, its log rows.
 // Out: the pots with what is left in them.
-import { densityOf, usedErrorMl, usedMlOf } from '../assumptions/weigh-use.js';
+import { gramsPerUsableMl, usedErrorMl, usedMlOf } from '../assumptions/weigh-use.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { ShelfPot } from '../model/plan.js';
 import type { IsoDate, LogRow, Paint } from '../model/sheets.js';
@@ -27,7 +27,7 @@ export function useUp(
     const open = left.filter((pot, at) => !pot.ordered && isBefore(pots[at]?.countedOn, row.date));
     const [first] = open;
     if (first === undefined) continue;
-    const densityGPerMl = densityOf(paint, first.container, assumptions);
+    const densityGPerMl = gramsPerUsableMl(paint, first.container, assumptions);
     const errorMl = usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions);
     takeOff(open, usedMlOf(row, densityGPerMl), errorMl);
   }

@@ -1,7 +1,7 @@
 // Ranges: log rows that can teach. In: the log, the estimate, paints, pots. Out: what each row used, and the terms that the
 // estimate puts against it.
 import { densityName } from '../../assumptions/look-up.js';
-import { densityOf, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
+import { gramsPerUsableMl, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
 import type { Assumptions } from '../../model/assumption.js';
 import type { Estimate, Job, Line } from '../../model/plan.js';
 import type { LogRow, Paint, Pot } from '../../model/sheets.js';
@@ -78,7 +78,7 @@ function matchRow(row: TeachingRow, { lines, terms }: Held, inputs: MatchInputs)
   const paint = paints.get(row.paint) ?? { paint: row.paint, kind: 'colour', alsoCalled: [] };
   const own = pots.filter((pot) => pot.paint === row.paint);
   const container = own[0]?.container ?? (lines[0]?.method === 'spray can' ? 'can' : 'pot');
-  const densityGPerMl = densityOf(paint, container, assumptions);
+  const densityGPerMl = gramsPerUsableMl(paint, container, assumptions);
   const sizeMl = own.length === 0 ? usualPotMl : Math.max(...own.map((pot) => pot.sizeMl));
   const isGuessed = isWeighed(row) && paint.densityGPerMl === undefined;
   return {
