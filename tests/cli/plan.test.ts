@@ -19,7 +19,7 @@ function sheetsIn(folder: string, more: Readonly<Record<string, string>> = {}): 
 }
 
 describe('halfpot plan', () => {
-  it('writes four files, prints the three figures of the report and says where the files are', () => {
+  it('writes its files, prints the three figures of the report and says where the files are', () => {
     const out = join(root, 'sample');
     const run = runHalfpot(['plan', sample, '--out', out, ...date]);
     expect(run.code).toBe(0);

@@ -16,7 +16,7 @@ export interface Recalculated {
   readonly formulas: readonly StoredFormula[];
 }
 
-export interface StoredFormula {
+interface StoredFormula {
   readonly sheet: string;
   readonly address: string;
   readonly formula: string;

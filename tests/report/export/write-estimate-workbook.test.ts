@@ -29,6 +29,8 @@ async function sampleSheets(): Promise<Sheets> {
 const armies: [string, () => Promise<Sheets>][] = [
   ['the sample', sampleSheets],
   ['an army of every kind', async () => everyKind],
+  // Two paints of a mix become one.
+  ['an army with a swap', async () => ({ ...everyKind, swaps: [{ row: 2, paint: 'Rye', instead: 'Ash' }] })],
   ['an army with full shelves', async () => fullShelves],
   ['an empty army', async () => ({ ...everyKind, army: [], log: [], extras: [] })],
 ];

@@ -13,7 +13,7 @@ export interface Recipe {
 }
 
 /** A unit of which the log says how many figures have had what. */
-export interface LoggedUnit {
+interface LoggedUnit {
   readonly unit: string;
   /** Figures that have had each line's paint, in the order of the lines. */
   readonly figures: readonly number[];
@@ -47,7 +47,7 @@ export interface Bounds {
 }
 
 /** What opens at once in any spreadsheet program. */
-export const usualBounds: Bounds = { lines: 4000, units: 500 };
+const usualBounds: Bounds = { lines: 4000, units: 500 };
 
 /** Recipes in the order in which the army meets them, and rows of units in the army's. An empty army gives neither. */
 export function listRecipes(

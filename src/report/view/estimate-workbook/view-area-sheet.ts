@@ -51,7 +51,7 @@ const columns = {
   ...partColumns,
 } as const satisfies Record<string, ColumnOf>;
 
-export type AreaTable = SheetTable<string>;
+type AreaTable = SheetTable<string>;
 
 export interface AreaSheet {
   readonly table: AreaTable;
