@@ -12,6 +12,9 @@ const words: Readonly<Record<string, string>> = {
   ENOTDIR: 'part of the path is a file, not a folder',
   EEXIST: 'a file of that name is in the way',
   EISDIR: 'a folder of that name is in the way',
+  EFBIG: 'a file would become larger than is allowed there',
+  EIO: 'the disk has a fault',
+  EMFILE: 'too many files are open',
   ENAMETOOLONG: 'the name is too long',
   EINVAL: 'that is not a name for a folder',
 };

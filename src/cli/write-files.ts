@@ -1,10 +1,14 @@
 // Command line: files written whole or not at all. In: a folder, names and contents. Out: all of them, or none.
-// Every file is first written in full beside its place, under a name of its own; only then are all put in place.
+// Every file is first written in full beside its place, under a name of its own; only then are all put in place, while no
+// other run does so: the files of a folder are always of one run.
+import { randomBytes } from 'node:crypto';
 import { rmSync } from 'node:fs';
-import { type FileHandle, mkdir, open, readdir, rename, rm, rmdir, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { type FileHandle, mkdir, open, readdir, rm, rmdir, stat } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import { holdFolder } from './hold-folder.js';
 import { nameFault } from './name-fault.js';
 import { packPieces } from './pack-pieces.js';
+import { addFiles, replaceFiles } from './put-in-place.js';
 
 export interface OutputFile {
   readonly name: string;
@@ -15,16 +19,23 @@ export interface OutputFile {
 /** A day: no run takes longer, so a temporary file that old was left by one that was killed. */
 const abandonedMs = 86_400_000;
 
-const temporary = /^\.halfpot-\d+-.+\.tmp$/;
+const temporary = /^\.halfpot-(?:\d+-.+\.tmp|lock.*)$/;
 
 /**
- * Makes the folder where needed, writes every file and puts them in place in the order given. On any fault, or when
- * the run is broken off, no temporary file stays. Throws a UsageError for what the caller can mend.
+ * Makes the folder where needed, writes every file and puts them in place in the order given. The last one stands there
+ * only with all the others of the same run. On any fault, or when the run is broken off, the folder is as it was. With
+ * `add`, no file may be there yet. Throws a UsageError for what the caller can mend.
  */
-export async function writeFiles(folder: string, files: readonly OutputFile[]): Promise<void> {
+export async function writeFiles(
+  folder: string,
+  files: readonly OutputFile[],
+  way: 'replace' | 'add' = 'replace',
+): Promise<void> {
+  const own = `.halfpot-${process.pid}-${randomBytes(6).toString('hex')}`;
   const moves = files.map(({ name, content }) => ({
     content,
-    temp: join(folder, `.halfpot-${process.pid}-${name}.tmp`),
+    temp: join(folder, `${own}-${name}.tmp`),
+    old: join(folder, `${own}-old-${name}.tmp`),
     path: join(folder, name),
   }));
   const temps = moves.map(({ temp }) => temp);
@@ -34,14 +45,23 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
     made = await mkdir(folder, { recursive: true });
     await removeAbandoned(folder);
     for (const { temp, content } of moves) await writeWhole(temp, content);
-    for (const { temp, path } of moves) await rename(temp, path);
+    await holdFolder(folder, () => (way === 'add' ? addFiles(moves) : replaceFiles(moves)));
   } catch (error) {
     for (const temp of temps) await rm(temp, { force: true }).catch(() => undefined);
-    if (made !== undefined) await rmdir(folder).catch(() => undefined);
+    if (made !== undefined) await removeMade(resolve(folder), resolve(made));
     throw nameFault(error, folder);
   } finally {
     stopWatching();
   }
+}
+
+/** The folders that were made for nothing, from the innermost up, as long as nobody has put anything there. */
+async function removeMade(folder: string, outermost: string): Promise<void> {
+  const isGone = await rmdir(folder).then(
+    () => true,
+    () => false,
+  );
+  if (isGone && folder !== outermost) await removeMade(dirname(folder), outermost);
 }
 
 /** Written and handed to the disk, so that a power cut after the renaming cannot leave an empty file. */
@@ -66,7 +86,9 @@ async function writePieces(file: FileHandle, pieces: Iterable<string>): Promise<
   await underWay;
 }
 
-/** Breaking off (Ctrl-C, or being asked to end) takes the temporary files along; gives back how to stop watching. */
+const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+
+/** Breaking off (Ctrl-C, being asked to end, a terminal that is closed) takes the temporary files along; gives back how to stop watching. */
 function removeOnSignal(paths: readonly string[]): () => void {
   const breakOff = (signal: NodeJS.Signals): void => {
     for (const path of paths) rmSync(path, { force: true });
@@ -74,11 +96,9 @@ function removeOnSignal(paths: readonly string[]): () => void {
     process.kill(process.pid, signal);
   };
   const stop = (): void => {
-    process.off('SIGINT', breakOff);
-    process.off('SIGTERM', breakOff);
+    for (const signal of signals) process.off(signal, breakOff);
   };
-  process.on('SIGINT', breakOff);
-  process.on('SIGTERM', breakOff);
+  for (const signal of signals) process.on(signal, breakOff);
   return stop;
 }
 
@@ -88,6 +108,7 @@ async function removeAbandoned(folder: string): Promise<void> {
     if (!temporary.test(name)) continue;
     const path = join(folder, name);
     const there = await stat(path).catch(() => undefined);
-    if (there !== undefined && Date.now() - there.mtimeMs > abandonedMs) await rm(path, { force: true });
+    if (there !== undefined && Date.now() - there.mtimeMs > abandonedMs)
+      await rm(path, { recursive: true, force: true });
   }
 }
