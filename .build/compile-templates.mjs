@@ -19,14 +19,14 @@ const precompile = (text) => handlebars.precompile(text, { strict: true });
 
 /** @param {string} root the checkout */
 export async function compileTemplates(root) {
-  const { page, partials, stylesheet } = await loadSources(root);
+  const { page, partials, sheet } = await loadSources(root);
   return `import handlebars from 'handlebars/runtime.js';
 const page = ${precompile(page)};
 const partials = {${partials.map(({ name, text }) => `${JSON.stringify(name)}: ${precompile(text)}`).join(',\n')}};
 export async function openTemplates() {
   const bars = handlebars.create();
   for (const [name, spec] of Object.entries(partials)) bars.registerPartial(name, bars.template(spec));
-  return { bars, page: bars.template(page), stylesheet: ${JSON.stringify(stylesheet)} };
+  return { bars, page: bars.template(page), sheet: ${JSON.stringify(sheet)} };
 }
 `;
 }

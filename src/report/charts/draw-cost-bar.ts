@@ -1,32 +1,24 @@
 // Charts: cost per figure as one stacked bar, low to high beneath it. In: a CostBar. Out: SVG; a piece's look follows its layer.
 import type { CostBar, LowHigh } from '../view/cost-view.js';
-import { drawFrame } from './draw-frame.js';
-import { escapeMarkup, percentOf } from './escape-markup.js';
+import { drawPieces, wide } from './draw-pieces.js';
+import { escapeMarkup } from './escape-markup.js';
 
-/** Pieces in painting order from the left; each names itself when pointed at. */
-export function drawCostBar(bar: CostBar): string {
-  let from = 0;
-  const pieces = bar.pieces.map(({ key, part, text, share }) => {
-    const x = from;
-    from += share;
-    return (
-      `<rect class="piece piece-${key}" x="${percentOf(x)}" y="2" width="${percentOf(share)}" height="16">` +
-      `<title>${escapeMarkup(`${part} ${text}`)}</title></rect>`
-    );
-  });
-  const reach = bar.range === undefined ? '' : drawRange(bar.range);
-  return drawFrame({ ...bar, look: 'cost-bar', high: 28 }, pieces.join('') + reach);
+/** Pieces in painting order from the left. What each costs stands in the table of layers. */
+export function drawCostBar({ title, pieces, range }: CostBar): string {
+  const reach = range === undefined ? '' : drawRange(range);
+  return (
+    `<svg class="cost-bar" height="28" viewBox="0 0 ${wide} 28" preserveAspectRatio="none" role="img" aria-label="${escapeMarkup(title)}">` +
+    `${drawPieces(pieces, 2)}${reach}</svg>`
+  );
 }
 
 /** Low to high of the whole bar. */
 function drawRange({ low, high }: LowHigh): string {
-  const end = (share: number): string =>
-    `<line class="cost-reach" x1="${percentOf(share)}" x2="${percentOf(share)}" y1="20" y2="27"/>`;
-  const line = `<line class="cost-reach" x1="${percentOf(low)}" x2="${percentOf(high)}" y1="23.5" y2="23.5"/>`;
-  return line + end(low) + end(high);
+  const [from, to] = [Math.round(low * wide), Math.round(high * wide)];
+  return `<path class="reach" d="M${from} 20v7M${from} 23.5H${to}M${to} 20v7"/>`;
 }
 
 /** The patch that stands for a layer in the key and in table heads. */
 export function drawPiece(key: string): string {
-  return `<svg class="patch" width="12" height="12" aria-hidden="true"><rect class="piece piece-${key}" x="1" y="1" width="10" height="10"/></svg>`;
+  return `<svg class="patch" width="12" height="12" aria-hidden="true"><path class="${key}" d="M1 1h10v10h-10z"/></svg>`;
 }

@@ -3,5 +3,5 @@ import { percentOf } from './escape-markup.js';
 
 /** Filled as far as it is finished. */
 export function drawDoneBar(share: number): string {
-  return `<svg class="done-bar" width="100%" height="12" aria-hidden="true"><rect class="done" x="0" y="1" width="${percentOf(share)}" height="10"/><rect class="whole" x="0" y="1" width="100%" height="10"/></svg>`;
+  return `<svg class="done-bar" height="12" aria-hidden="true"><rect width="${percentOf(share)}" height="100%"/></svg>`;
 }

@@ -1,9 +1,8 @@
-// Charts: the frame around a drawing. In: id, title, description, content. Out: an SVG string that a reader can announce.
+// Charts: the frame around a drawing. In: title, description, content. Out: an SVG string that a reader can announce.
+// Width and what all drawings of a kind share stand in the stylesheet: a page holds hundreds of them.
 import { escapeMarkup } from './escape-markup.js';
 
 export interface Frame {
-  /** Unique within the page, letters, digits and hyphens only. */
-  readonly id: string;
   readonly title: string;
   readonly says: string;
   readonly look: string;
@@ -11,12 +10,9 @@ export interface Frame {
 }
 
 /** A drawing as wide as its place; `content` is markup already made safe. */
-export function drawFrame({ id, title, says, look, high }: Frame, content: string): string {
-  return (
-    `<svg class="${look}" width="100%" height="${high}" role="img" aria-labelledby="${id}-title ${id}-says">` +
-    `<title id="${id}-title">${escapeMarkup(title)}</title><desc id="${id}-says">${escapeMarkup(says)}</desc>` +
-    `${content}</svg>`
-  );
+export function drawFrame({ title, says, look, high }: Frame, content: string): string {
+  const label = escapeMarkup(says === '' ? title : `${title}. ${says}`);
+  return `<svg class="${look}" height="${high}" role="img" aria-label="${label}">${content}</svg>`;
 }
 
 /** `fill` of a known colour; without one the class `no-colour` draws it. */

@@ -29,7 +29,7 @@ function drawRoom(chart: FrontierChart, room: StairsRoom): string {
     ...placeNames(levels, room, scale),
   ];
   const look = `frontier frontier-${room.name}`;
-  return drawFrame({ id: `frontier-${room.name}`, title, says, look, high: room.high }, content.join(''));
+  return drawFrame({ title, says, look, high: room.high }, content.join(''));
 }
 
 const text = (x: number, y: number, looks: string, says: string): string =>

@@ -42,7 +42,7 @@ export function drawPalette({ says, bands }: PaletteView): string {
     );
   });
   const content = `<svg viewBox="0 0 ${wide} 100" preserveAspectRatio="none" width="100%" height="100%">${unknownPattern}${strokes.join('')}</svg>`;
-  return drawFrame({ id: 'palette', title: 'Palette', says, look: 'palette', high: 84 }, content);
+  return drawFrame({ title: 'Palette', says, look: 'palette', high: 84 }, content);
 }
 
 /** From the top edge down, with a soft, uneven lower end. */

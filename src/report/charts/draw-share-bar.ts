@@ -11,8 +11,6 @@ interface ShareBar {
 /** As long as its share; nothing is drawn of nothing. */
 export function drawShareBar({ share, isOwn = true }: ShareBar): string {
   const bar =
-    share > 0
-      ? `<rect class="share${isOwn ? ' own' : ''}" x="0" y="1" width="${percentOf(share)}" height="10"/>`
-      : '';
-  return `<svg class="share-bar" width="100%" height="12" aria-hidden="true">${bar}</svg>`;
+    share > 0 ? `<rect${isOwn ? ' class="own"' : ''} y="1" width="${percentOf(share)}" height="10"/>` : '';
+  return `<svg class="share-bar" height="12" aria-hidden="true">${bar}</svg>`;
 }

@@ -1,7 +1,7 @@
 // Charts: cash against figures as a staircase, each rise in the colour of the paint that causes it. In: a StairsChart.
 // Out: SVG, once for wide pages and once for narrow ones; the stylesheet shows the one that fits.
 import type { Riser, StairsChart } from '../view/stairs-view.js';
-import { drawFrame, fillOf } from './draw-frame.js';
+import { drawFrame } from './draw-frame.js';
 import { escapeMarkup, percentOf, place } from './escape-markup.js';
 import { gap, type Label, placeLabels } from './place-labels.js';
 import { narrow, type StairsRoom, type StairsScale, scaleOf, wide } from './stairs-room.js';
@@ -15,16 +15,19 @@ function drawRoom(chart: StairsChart, room: StairsRoom): string {
   const scale = scaleOf(room);
   const content = [
     drawTicks(chart, room, scale),
-    drawGround(chart, scale),
+    drawGround(chart, room, scale),
     drawArmyLine(chart, room, scale),
-    ...chart.risers.map((riser) => drawRiser(riser, scale)),
+    ...chart.risers.map((riser) => drawRiser(riser, room, scale)),
     drawArmyDot(chart, scale),
     ...placeLabels(chart.risers, room, scale).map(drawLabel),
   ];
   const { title, says } = chart;
   const look = `stairs stairs-${room.name}`;
-  return drawFrame({ id: `stairs-${room.name}`, title, says, look, high: room.high }, content.join(''));
+  return drawFrame({ title, says, look, high: room.high }, content.join(''));
 }
+
+/** Pixels, to a tenth. */
+const px = (value: number): string => place(Math.round(value * 10) / 10);
 
 const text = (x: number, y: number, looks: string, says: string): string =>
   `<text ${looks} x="${percentOf(x)}" y="${place(y)}">${escapeMarkup(says)}</text>`;
@@ -53,24 +56,34 @@ function drawTicks(
   return [...cash, ...figures, names].join('');
 }
 
-/** Under each tread, lighter where a second army begins; then the treads themselves. */
-function drawGround({ risers, army }: StairsChart, { x, y }: StairsScale): string {
-  const treads = [{ across: 0, up: 0, proved: true }, ...risers];
-  return treads
-    .map(({ across, up, proved }, index) => {
-      const to = treads[index + 1]?.across ?? 1;
-      const middle = Math.min(to, Math.max(across, army.across));
-      const fill = (from: number, until: number, looks: string): string =>
-        until <= from || up === 0
-          ? ''
-          : `<rect class="${looks}" x="${percentOf(x(from))}" y="${place(y(up))}" width="${percentOf(x(until) - x(from))}" height="${place(y(0) - y(up))}"/>`;
-      return (
-        fill(across, middle, 'ground') +
-        fill(middle, to, 'ground beyond') +
-        line(proved ? 'tread' : 'tread unproved', [x(across), y(up)], [x(to), y(up)])
-      );
-    })
-    .join('');
+/** Units of the treads' own drawing, which is stretched to its place: a path each for what may be hundreds of treads. */
+const wideUnits = 1000;
+
+/** Under each tread, lighter where a second army begins; then the treads themselves, dashed where not proved. */
+function drawGround({ risers, army }: StairsChart, { left, right, high }: StairsRoom, { y }: StairsScale) {
+  const treads = [{ across: 0, up: 0, proved: true }, ...risers].map((tread, at) => ({
+    ...tread,
+    to: risers[at]?.across ?? 1,
+  }));
+  const unit = (across: number): number => Math.round(across * wideUnits);
+  const ground = (from: number, until: number): string =>
+    treads
+      .map(({ across, to, up }) => ({ from: Math.max(from, across), to: Math.min(until, to), up }))
+      .filter(({ from, to, up }) => to > from && up > 0)
+      .map(({ from, to, up }) => `M${unit(from)} ${px(y(up))}H${unit(to)}V${px(y(0))}H${unit(from)}z`)
+      .join('');
+  const steps = (wanted: boolean): string =>
+    treads
+      .filter(({ proved }) => proved === wanted)
+      .map(({ across, to, up }) => `M${unit(across)} ${px(y(up))}H${unit(to)}`)
+      .join('');
+  const path = (looks: string, d: string): string => (d === '' ? '' : `<path class="${looks}" d="${d}"/>`);
+  return (
+    `<svg x="${percentOf(left)}" width="${percentOf(1 - left - right)}" height="${high}" viewBox="0 0 ${wideUnits} ${high}" preserveAspectRatio="none">` +
+    path('ground', ground(0, army.across)) +
+    path('ground beyond', ground(army.across, 1)) +
+    `${path('tread', steps(true))}${path('tread unproved', steps(false))}</svg>`
+  );
 }
 
 function drawArmyLine({ army }: StairsChart, { names }: StairsRoom, { x, y }: StairsScale): string {
@@ -84,15 +97,24 @@ function drawArmyLine({ army }: StairsChart, { names }: StairsRoom, { x, y }: St
 const drawArmyDot = ({ army }: StairsChart, { x, y }: StairsScale): string =>
   `<circle class="army-dot" cx="${percentOf(x(army.across))}" cy="${place(y(army.up))}" r="4.5"/>`;
 
-/** A stroke of the paint, or one above the other of several. */
-function drawRiser({ across, fromUp, up, hexes, title }: Riser, { x, y }: StairsScale): string {
-  const colours = hexes.length === 0 ? [''] : hexes;
-  const high = (y(fromUp) - y(up)) / colours.length;
+/** Under so many pixels a stroke's colour is not to be seen. */
+const leastStroke = 4;
+
+/** A stroke of the paint, or one above the other of several, as many as have room: the table names them all. */
+function drawRiser(
+  { across, fromUp, up, hexes, title }: Riser,
+  { names }: StairsRoom,
+  { x, y }: StairsScale,
+) {
+  const rise = y(fromUp) - y(up);
+  const colours = hexes.length === 0 ? [''] : hexes.slice(0, Math.max(1, Math.floor(rise / leastStroke)));
+  const high = rise / colours.length;
   const strokes = colours.map(
     (hex, index) =>
-      `<rect ${fillOf(hex, 'riser')} x="-3.5" y="${place(y(up) + index * high)}" width="7" height="${place(high)}"/>`,
+      `<path ${hex === '' ? 'class="no-colour"' : `fill="${escapeMarkup(hex)}"`} d="M-3.5 ${px(y(up) + index * high)}h7v${px(high)}h-7z"/>`,
   );
-  return `<svg class="rise" x="${percentOf(x(across))}" width="1" height="1"><title>${escapeMarkup(title)}</title>${strokes.join('')}</svg>`;
+  const named = names ? `<title>${escapeMarkup(title)}</title>` : '';
+  return `<svg class="rise" x="${percentOf(x(across))}" width="1" height="1">${named}${strokes.join('')}</svg>`;
 }
 
 /** The number stands next to the riser. */

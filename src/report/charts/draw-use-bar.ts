@@ -1,24 +1,19 @@
-// Charts: where a paint goes. In: a UseBar. Out: SVG: solid on the figures, spattered on the way, blank left over.
+// Charts: where a paint goes. In: a UseBar. Out: SVG: solid on the figures, spattered on the way, blank left over. Its row
+// says the same in numbers, so readers skip it.
 import type { UseBar } from '../view/report-view.js';
-import { drawFrame, fillOf } from './draw-frame.js';
+import { fillOf } from './draw-frame.js';
 import { percentOf } from './escape-markup.js';
 
 /** The whole bar is the paint put out; nothing to be put out draws nothing. */
-export function drawUseBar(bar: UseBar): string {
-  const { id, hex, onFigureShare, lostShare } = bar;
-  if (onFigureShare + lostShare === 0) return '';
+export function drawUseBar({ hex, onFigureShare, lostShare }: UseBar): string {
   const reached = onFigureShare + lostShare;
+  if (reached === 0) return '';
   const content =
-    spatter(id, hex) +
-    part(0, onFigureShare, fillOf(hex, 'paint')) +
-    part(onFigureShare, lostShare, `class="lost" fill="url(#${id}-lost)"`) +
+    part(0, reached, fillOf(hex, 'paint')) +
+    part(onFigureShare, lostShare, 'class="lost"') +
     part(reached, Math.max(0, 1 - reached), 'class="leftover"');
-  return drawFrame({ ...bar, look: 'use-bar', high: 16 }, content);
+  return `<svg class="use-bar" height="16" aria-hidden="true">${content}</svg>`;
 }
 
 const part = (from: number, share: number, looks: string): string =>
-  `<rect ${looks} x="${percentOf(from)}" y="1" width="${percentOf(share)}" height="14"/>`;
-
-const spatter = (id: string, hex: string): string =>
-  `<pattern id="${id}-lost" width="7" height="7" patternUnits="userSpaceOnUse">` +
-  `<circle ${fillOf(hex, 'spatter')} cx="2" cy="2" r="1.3"/><circle ${fillOf(hex, 'spatter')} cx="5.4" cy="5.2" r="0.9"/></pattern>`;
+  `<rect ${looks} x="${percentOf(from)}" width="${percentOf(share)}"/>`;

@@ -18,7 +18,9 @@ export function place(value: number): string {
   return Number.isFinite(value) ? String(Math.round(value * 1000) / 1000) : '0';
 }
 
-/** A share of the drawing's width, 0 to 1, as percent: bars stretch with the page and need no script. */
+/** A share of the drawing's width, 0 to 1, as percent to a hundredth: bars stretch with the page and need no script. */
 export function percentOf(share: number): string {
-  return `${place(Math.min(1, Math.max(0, share)) * 100)}%`;
+  return `${Math.round(within(share) * 10_000) / 100}%`;
 }
+
+const within = (share: number): number => (share > 0 ? Math.min(1, share) : 0);

@@ -8,16 +8,25 @@ export type Drawings = Readonly<Record<string, (piece: never) => string>>;
 export const loadPageLibrary = () => import('./open-templates.js');
 
 /**
- * Fills the templates. Handlebars escapes every text; only the drawings and the stylesheet go in as they are.
+ * Fills the templates. Handlebars escapes every text; only drawings, stylesheet and script go in as they are.
  * A name that a template misspells throws. The same view gives the same bytes.
  */
 export async function fillTemplates(view: ReportView, drawings: Drawings): Promise<string> {
   const { openTemplates } = await loadPageLibrary();
-  const { bars, page, stylesheet } = await openTemplates();
+  const { bars, page, sheet } = await openTemplates();
   const asMarkup = (markup: string) => new bars.SafeString(markup);
   for (const [name, draw] of Object.entries(drawings)) {
     bars.registerHelper(name, (piece) => asMarkup((draw as (piece: unknown) => string)(piece)));
   }
   bars.registerHelper('slug', (text: string) => text.replaceAll(' ', '-'));
-  return page({ ...view, stylesheet: asMarkup(stylesheet) });
+  bars.registerHelper('openIfShort', (rows: readonly unknown[]) => openIf(rows.length <= fewRows));
+  bars.registerHelper('openIfUrgent', (state: string) => openIf(state !== 'enough' && state !== 'low'));
+  bars.registerHelper('countRows', (rows: readonly unknown[]) => rows.length);
+  const own = Object.entries(sheet).map(([name, text]: [string, string]) => [name, asMarkup(text)]);
+  return page({ ...view, ...Object.fromEntries(own) });
 }
+
+/** A longer list is folded at first. */
+const fewRows = 12;
+
+const openIf = (isOpen: boolean): string => (isOpen ? ' open' : '');

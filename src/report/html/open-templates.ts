@@ -1,19 +1,19 @@
 // Report HTML: templates ready to be filled. In: the files of templates/. Out: functions that fill them. The build puts a
 // module in the place of this one in which they are compiled already, and which needs less of the library.
 import handlebars from 'handlebars';
-import { loadTemplates } from './load-template.js';
+import { loadTemplates, type PageSheet } from './load-template.js';
 
 export interface OpenTemplates {
   /** An engine of its own, so that what one page registers no other sees. */
   readonly bars: Pick<typeof handlebars, 'registerHelper' | 'SafeString'>;
   readonly page: (content: object) => string;
-  readonly stylesheet: string;
+  readonly sheet: PageSheet;
 }
 
 /** Reads and compiles. Throws where a file is missing; a name that a template misspells throws when it is filled. */
 export async function openTemplates(): Promise<OpenTemplates> {
-  const { page, partials, stylesheet } = await loadTemplates();
+  const { page, partials, sheet } = await loadTemplates();
   const bars = handlebars.create();
   for (const { name, text } of partials) bars.registerPartial(name, bars.compile(text, { strict: true }));
-  return { bars, page: bars.compile(page, { strict: true }), stylesheet };
+  return { bars, page: bars.compile(page, { strict: true }), sheet };
 }

@@ -16,6 +16,8 @@ import type { WeighView } from './weigh-view.js';
 export interface ReportView {
   /** Language of the page: the locale where it is English, else `en`, for the words are English. */
   readonly lang: string;
+  /** How the page writes numbers, for whoever reads them back out of it. */
+  readonly numerals: Numerals;
   readonly title: string;
   /** Facts under the title: units, paints, date, currency. */
   readonly facts: readonly string[];
@@ -43,6 +45,12 @@ export interface ReportView {
   readonly time: TimeView | undefined;
   readonly ground: GroundView;
   readonly cautions: readonly CautionView[];
+}
+
+export interface Numerals {
+  readonly decimal: string;
+  /** The digits from 0 to 9. */
+  readonly digits: string;
 }
 
 /** One of the three figures that the page opens with; the console prints the same. */

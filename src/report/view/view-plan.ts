@@ -21,7 +21,7 @@ import { viewStairs } from './view-stairs.js';
 import { viewTime } from './view-time.js';
 import { viewUse } from './view-use.js';
 import { viewWeigh } from './view-weigh.js';
-import { countOf, wordDate } from './word-numbers.js';
+import { countOf, wordDate, wordNumerals } from './word-numbers.js';
 
 /**
  * The whole report. Only warnings of `problems` are shown, since errors stop a plan. An empty army gives a page
@@ -32,6 +32,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
   const { words, sums, lang } = inputs;
   return {
     lang,
+    numerals: wordNumerals(words),
     title: `Paint for ${countOf(words, plan.figureCount, 'figure')}`,
     facts: [
       countOf(words, plan.estimate.units.length, 'unit'),

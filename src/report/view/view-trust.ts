@@ -17,7 +17,7 @@ export interface TrustWords {
 }
 
 export function trustWords(assumptions: readonly Assumption[]): TrustWords {
-  const ids = new Map(assumptions.map(({ name }, index) => [name, `assumption-${index + 1}`]));
+  const ids = new Map(assumptions.map(({ name }, index) => [name, `a${index + 1}`]));
   const idOf = (name: string): string => ids.get(name) ?? '';
   return {
     idOf,

@@ -73,6 +73,13 @@ function wordPercent(format: Intl.NumberFormat, share: number): string {
   return format.format(share);
 }
 
+/** The decimal mark and the digits of the painter's locale. */
+export function wordNumerals({ plain }: NumberWords): { readonly decimal: string; readonly digits: string } {
+  const digits = Array.from({ length: 10 }, (_, digit) => plain(digit)).join('');
+  const mark = [...plain(1.5)].find((letter) => !digits.includes(letter));
+  return { decimal: mark ?? '.', digits };
+}
+
 /** Digits after the point for a volume: 0 from a litre on, 1 from a millilitre, else 2. */
 export function mlDigits(volumeMl: number): number {
   if (volumeMl >= 1000) return 0;
