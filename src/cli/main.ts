@@ -1,9 +1,10 @@
 #!/usr/bin/env node
 // Command line: flags in, an exit code out. Each command is loaded only when it is called, so that help comes at once.
 import { readFileSync } from 'node:fs';
-import { argv, stdout } from 'node:process';
+import { argv, stderr, stdout } from 'node:process';
 import { Command, CommanderError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
+import { nameFault } from './name-fault.js';
 import type { LogFlags } from './run-log.js';
 import type { PlanFlags } from './run-plan.js';
 
@@ -107,9 +108,10 @@ function readVersion(): string {
 
 /** A reader such as `head` may hang up early; that is no error of ours. */
 stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit();
+  process.exit(error.code === 'EPIPE' ? undefined : reportCrash(nameFault(error, 'the console')));
 });
+// Who does not listen to what is wrong will still read the exit code.
+stderr.on('error', () => undefined);
 
 async function run(): Promise<void> {
   try {

@@ -16,15 +16,16 @@ export interface Move {
  * program holds one of them, all older ones come back.
  */
 export function replaceFiles(moves: readonly Move[]): void {
-  const kept: Move[] = [];
+  const kept = new Set<Move>();
   const placed: Move[] = [];
   try {
-    for (const [index, move] of moves.toReversed().entries())
-      if (isThere(move.path)) kept.push(index === 0 ? setAside(move) : keepOld(move));
+    for (const move of moves.toReversed()) {
+      if (isThere(move.path)) kept.add(move === moves.at(-1) ? setAside(move) : keepOld(move));
+    }
     for (const move of moves) placed.push(place(move));
   } catch (error) {
-    for (const move of placed) if (!kept.includes(move)) attempt(() => rmSync(move.path, { force: true }));
-    for (const { old, path } of kept.toReversed()) attempt(() => renameSync(old, path));
+    takeBack(placed.filter((move) => !kept.has(move)));
+    for (const { old, path } of [...kept].toReversed()) attempt(() => renameSync(old, path));
     throw error;
   } finally {
     // Also on the way back: a file that had not gone yet has two names now.
@@ -45,7 +46,7 @@ export function addFiles(moves: readonly Move[]): void {
   try {
     for (const move of moves) placed.push(placeNew(move));
   } catch (error) {
-    for (const { path } of placed) attempt(() => rmSync(path, { force: true }));
+    takeBack(placed);
     throw error;
   }
 }
@@ -68,6 +69,10 @@ function setAside(move: Move): Move {
 function place(move: Move): Move {
   renameSync(move.temp, move.path);
   return move;
+}
+
+function takeBack(placed: readonly Move[]): void {
+  for (const { path } of placed) attempt(() => rmSync(path, { force: true }));
 }
 
 /** Only a link makes the system refuse what has come into being this moment. */

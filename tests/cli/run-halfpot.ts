@@ -9,7 +9,8 @@ import { buildOnce } from './build-once.js';
 
 buildOnce();
 
-const main = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
+/** The built command. */
+export const mainPath = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
 
 export interface Run {
   readonly code: number | null;
@@ -27,7 +28,7 @@ export interface RunOptions {
 
 /** Runs to the end. */
 export function runHalfpot(args: readonly string[], { env = {}, ...options }: RunOptions = {}): Run {
-  const run = spawnSync(process.execPath, [main, ...args], {
+  const run = spawnSync(process.execPath, [mainPath, ...args], {
     ...options,
     env: { ...process.env, ...env },
     encoding: 'utf8',
@@ -38,7 +39,7 @@ export function runHalfpot(args: readonly string[], { env = {}, ...options }: Ru
 
 /** Starts and does not wait. */
 export function startHalfpot(args: readonly string[]): ChildProcess {
-  return spawn(process.execPath, [main, ...args], { stdio: ['ignore', 'pipe', 'pipe'] });
+  return spawn(process.execPath, [mainPath, ...args], { stdio: ['ignore', 'pipe', 'pipe'] });
 }
 
 /** A fresh folder, removed when the test file is done. */

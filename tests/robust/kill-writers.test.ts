@@ -26,14 +26,19 @@ interface Writing {
   /** Sets to write; none: until it is killed. */
   readonly sets?: number;
   /** The step of the file system at which it dies. */
-  readonly dieAt?: number;
+  readonly dieAt?: number | undefined;
+  readonly noLinks?: true;
 }
 
-function start(folder: string, name: string, { kilobytes, sets, dieAt }: Writing): ChildProcess {
+function start(folder: string, name: string, { kilobytes, sets, dieAt, noLinks }: Writing): ChildProcess {
   const args = [module, folder, outputNames.join(), name, String(kilobytes), String(sets ?? 'Infinity')];
   return spawn(process.execPath, ['--import', dyingScript, script, ...args], {
     stdio: ['ignore', 'pipe', 'inherit'],
-    env: { ...process.env, ...(dieAt === undefined ? {} : { DIE_AT: String(dieAt) }) },
+    env: {
+      ...process.env,
+      ...(dieAt === undefined ? {} : { DIE_AT: String(dieAt) }),
+      ...(noLinks === undefined ? {} : { NO_LINKS: '1' }),
+    },
   });
 }
 
@@ -100,6 +105,24 @@ describe(`a folder of files (seed ${seed})`, () => {
       }
       // Two for each file and more for the lock: else the steps are not where they are looked for.
       expect(atStep).toBeGreaterThan(2 * 2 * outputNames.length);
+    },
+    within(60_000),
+  );
+
+  it(
+    'is whole too on a disk that knows no links',
+    async () => {
+      for (const dieAt of [
+        undefined,
+        ...Array.from({ length: rounds(8) }, () => Math.floor(chance() * 50)),
+      ]) {
+        const folder = join(root, `no links ${dieAt}`);
+        await writeFiles(folder, shortSet('old'));
+        const child = start(folder, 'new', { kilobytes: 1, sets: 1, dieAt, noLinks: true });
+        await once(child, 'exit');
+        expectOneSet(folder);
+        if (dieAt === undefined) expect(new Set(setsIn(folder).values())).toEqual(new Set(['new 0']));
+      }
     },
     within(60_000),
   );
