@@ -84,7 +84,7 @@ export async function loadTemplates(folder = ownFolder()): Promise<Templates> {
 }
 
 /** HTML lets these ends be left out (section 13.1.2.4); in a long report they are a tenth of all bytes. */
-const withoutEnds = (html: string): string => html.replace(/<\/(td|th|tr|li|dt|dd)>/g, '');
+const withoutEnds = (html: string): string => html.replace(/<\/(td|th|li|dt|dd)>/g, '');
 
 function sheetOf(looks: readonly string[], acts: readonly string[]): PageSheet {
   const stylesheet = withoutRemarks(looks.join('\n'));
