@@ -9,7 +9,7 @@ import { countOf, listOf, type NumberWords } from './word-numbers.js';
 import { lowHighMeaning, wordCostRange } from './word-sure.js';
 
 /** Units that get a row of their own; a longer army's rest is summed, so that the page stays readable. */
-const unitRows = 200;
+const unitRows = 1000;
 
 /** Money of the plan; units in the army sheet's order. */
 export function viewCosts(inputs: ViewInputs): CostsView {

@@ -6,7 +6,7 @@ import type { ViewInputs } from './view-inputs.js';
 import { countOf, listOf, mlDigits, type NumberWords } from './word-numbers.js';
 
 /** Units that get a row of their own, as in the costs. */
-const unitRows = 200;
+const unitRows = 1000;
 
 /** Undefined where nothing is done yet. */
 export function viewProgress({ plan, sums, words }: ViewInputs): ProgressView | undefined {

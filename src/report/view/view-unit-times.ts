@@ -6,7 +6,7 @@ import { wordMinuteRange, wordMinutes } from './word-minutes.js';
 import { countOf, type NumberWords } from './word-numbers.js';
 
 /** Units that get rows of their own, as in the costs. */
-const unitRows = 200;
+const unitRows = 1000;
 
 type UnitTimesView = Pick<TimeView, 'units' | 'batches' | 'moreUnits'>;
 

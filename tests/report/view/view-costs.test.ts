@@ -139,23 +139,23 @@ describe('any army', () => {
     );
   });
 
-  it('shows 200 units one by one and the rest as a sum', () => {
-    const units = Array.from({ length: 1203 }, (_, index) => unitOf(index % 2 === 0 ? 435.5 : 100.25));
+  it('shows 1,000 units one by one and the rest as a sum', () => {
+    const units = Array.from({ length: 2003 }, (_, index) => unitOf(index % 2 === 0 ? 435.5 : 100.25));
     const costs = costsOf(planOf(units));
-    expect(costs.units).toHaveLength(200);
-    expect(costs.rows).toHaveLength(201);
+    expect(costs.units).toHaveLength(1000);
+    expect(costs.rows).toHaveLength(1001);
     expect(costs.rows.at(-1)).toMatchObject({
       name: 'All other units',
       figures: '10,030',
       cash: '€3,711.10',
     });
-    expect(costs.more).toContain('The first 200 units');
+    expect(costs.more).toContain('The first 1,000 units');
     expect(costs.more).toContain('1,003 are summed');
     expect(sumCents(costs.rows.map(({ whole }) => whole))).toBe(cents(costs.total.whole));
   });
 
   it('says nothing of a rest where there is none', () => {
-    const costs = costsOf(planOf(Array.from({ length: 200 }, () => unitOf(10))));
-    expect([costs.more, costs.rows.length]).toEqual(['', 200]);
+    const costs = costsOf(planOf(Array.from({ length: 1000 }, () => unitOf(10))));
+    expect([costs.more, costs.rows.length]).toEqual(['', 1000]);
   });
 });

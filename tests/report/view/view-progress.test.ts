@@ -55,8 +55,8 @@ describe('other armies', () => {
   });
 
   it('of many units are cut short, and that is said', () => {
-    const view = withJobs(...Array.from({ length: 201 }, () => ram));
-    expect(view?.rows).toHaveLength(200);
-    expect(view?.more).toContain('The first 200 units');
+    const view = withJobs(...Array.from({ length: 1001 }, () => ram));
+    expect(view?.rows).toHaveLength(1000);
+    expect(view?.more).toContain('The first 1,000 units');
   });
 });
