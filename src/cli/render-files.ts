@@ -1,9 +1,10 @@
 // Command line: the files of a plan. In: plan, view, sheets, problems. Out: names and contents in the order of writing.
 import type { planArmy } from '../plan-army.js';
+import { loadWorkbookLibrary } from '../report/export/open-workbook.js';
 import { writeEstimateWorkbook } from '../report/export/write-estimate-workbook.js';
 import { writePlanJson } from '../report/export/write-plan-json.js';
 import { writeReorderCsv } from '../report/export/write-reorder-csv.js';
-import { loadWorkbookLibrary, writeReorderWorkbook } from '../report/export/write-reorder-workbook.js';
+import { writeReorderWorkbook } from '../report/export/write-reorder-workbook.js';
 import { loadPageLibrary } from '../report/html/fill-templates.js';
 import { renderReport } from '../report/render-report.js';
 import { describePlan } from '../report/view/describe-plan.js';
@@ -35,7 +36,7 @@ export async function renderFiles({ plan, view, sheets, problems }: Planned): Pr
     'report.html': await renderReport(view),
     'reorder.csv': writeReorderCsv(reorder),
     'reorder.xlsx': await writeReorderWorkbook(reorder),
-    'estimate.xlsx': writeEstimateWorkbook(viewEstimate(plan, sheets)),
+    'estimate.xlsx': await writeEstimateWorkbook(viewEstimate(plan, sheets)),
     'plan.json': writePlanJson(describePlan(plan, problems)),
   };
   return outputNames.map((name) => ({ name, content: contents[name] }));

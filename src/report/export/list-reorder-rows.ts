@@ -31,9 +31,6 @@ export interface SheetRow {
 
 const firstRow = 2;
 
-/** Longest text that a cell may hold, by the published limits of XLSX spreadsheets. */
-const longestText = 32767;
-
 /** Every row under the header. Nothing to buy gives a total of 0. */
 export function listReorderRows(view: ReorderView): SheetRow[] {
   const list = new RowList(view.minorDigits);
@@ -82,12 +79,12 @@ function addGroup(list: RowList, group: ReorderGroup): number {
   const cost = list.sum(totals, group.totalMinor);
   const totalRow = list.add({ for: group.for, offer: 'Total', cost, note: group.note, strong: true });
   for (const { paint, ml } of group.unmet)
-    list.add({ for: group.for, paint: plain(paint), note: `No offer: ${roundMl(ml)} ml missing` });
+    list.add({ for: group.for, paint, note: `No offer: ${roundMl(ml)} ml missing` });
   return totalRow;
 }
 
 function addShop(list: RowList, whom: string, of: ReorderShop): number {
-  const place = { for: whom, shop: plain(of.shop) };
+  const place = { for: whom, shop: of.shop };
   const first = list.nextRow;
   for (const line of of.lines) addLine(list, place, line);
   const goods = list.add({
@@ -97,7 +94,7 @@ function addShop(list: RowList, whom: string, of: ReorderShop): number {
   });
   const postage = list.add({ ...place, offer: 'Postage', cost: list.major(of.postageMinor) });
   const cost = list.sum([goods, postage], of.totalMinor);
-  return list.add({ ...place, offer: 'Shop total', cost, note: plain(of.note), strong: true });
+  return list.add({ ...place, offer: 'Shop total', cost, note: of.note, strong: true });
 }
 
 /** A set takes one row a pot; offers, price and cost stand on the first. */
@@ -111,8 +108,8 @@ function addLine(list: RowList, place: Pick<SheetRow, 'for' | 'shop'>, line: Reo
   for (const [index, pot] of line.pots.entries())
     list.add({
       ...place,
-      offer: plain(line.offer),
-      paint: plain(pot.paint),
+      offer: line.offer,
+      paint: pot.paint,
       sizeMl: pot.sizeMl,
       container: pot.container,
       pots: pot.count,
@@ -121,8 +118,4 @@ function addLine(list: RowList, place: Pick<SheetRow, 'for' | 'shop'>, line: Reo
       overMl: roundMl(pot.overMl),
       ...(index === 0 ? once : {}),
     });
-}
-
-function plain(text: string): string {
-  return text.slice(0, longestText);
 }

@@ -42,7 +42,7 @@ function findEnd(view: DataView): number {
 }
 
 /** A date as archives hold it (4.4.6); years outside 1980 to 2107 take the nearest. */
-export function dosDateOf(date: string): number {
+function dosDateOf(date: string): number {
   const [year = 1980, month = 1, day = 1] = date.split('-').map(Number);
   const yearsSince1980 = Math.min(127, Math.max(0, year - 1980));
   return yearsSince1980 * 512 + month * 32 + day;

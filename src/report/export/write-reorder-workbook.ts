@@ -2,8 +2,9 @@
 // text, numbers as numbers and totals as formulas that carry their results.
 import type { Workbook, Worksheet } from 'exceljs';
 import type { ReorderView } from '../view/reorder-view.js';
+import { fitCellText } from './fit-cell-text.js';
 import { listReorderRows, type SheetRow } from './list-reorder-rows.js';
-import { setZipTimes } from './set-zip-times.js';
+import { addSheet, openWorkbook, packWorkbook } from './open-workbook.js';
 
 const columns = [
   { key: 'for', header: 'For', least: 7 },
@@ -24,46 +25,20 @@ const columns = [
 
 const widest = 48;
 
-/** The library, loaded once; a call ahead of time saves the wait. */
-export const loadWorkbookLibrary = () => import('exceljs');
-
 /**
  * The whole workbook; the same view gives the same bytes. Text that looks like a formula is stored as text, which no
  * spreadsheet calculates. Nothing to buy gives the header and a total of 0.
  */
 export async function writeReorderWorkbook(view: ReorderView): Promise<Uint8Array> {
-  const { default: exceljs } = await loadWorkbookLibrary();
-  const workbook = new exceljs.Workbook();
-  stampWorkbook(workbook, view.date);
+  const workbook = await openWorkbook(view.date);
   const rows = listReorderRows(view);
-  const sheet = addSheet(workbook, rows);
+  const sheet = addList(workbook, rows);
   for (const row of rows) addRow(sheet, row, currencyFormat(view));
-  const bytes = await workbook.xlsx.writeBuffer();
-  return setZipTimes(new Uint8Array(bytes), view.date);
+  return packWorkbook(workbook, view.date);
 }
 
-/** Name and dates in the workbook's own record: the plan's day, never the clock's. */
-function stampWorkbook(workbook: Workbook, date: string): void {
-  const day = new Date(`${date}T00:00:00Z`);
-  workbook.creator = 'Halfpot';
-  workbook.lastModifiedBy = 'Halfpot';
-  workbook.created = day;
-  workbook.modified = day;
-}
-
-function addSheet(workbook: Workbook, rows: readonly SheetRow[]): Worksheet {
-  const sheet = workbook.addWorksheet('reorder', {
-    views: [{ state: 'frozen', ySplit: 1 }],
-    pageSetup: {
-      paperSize: 9,
-      orientation: 'landscape',
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: 0,
-      printTitlesRow: '1:1',
-    },
-    headerFooter: { oddFooter: '&L&A&RPage &P of &N' },
-  });
+function addList(workbook: Workbook, rows: readonly SheetRow[]): Worksheet {
+  const sheet = addSheet(workbook, 'reorder');
   sheet.columns = columns.map(({ key, header, least }) => ({
     key,
     header,
@@ -80,12 +55,17 @@ function textLength(value: SheetRow[keyof SheetRow]): number {
 }
 
 function addRow(sheet: Worksheet, row: SheetRow, format: string): void {
-  const added = sheet.addRow(row);
+  const added = sheet.addRow(fitTexts(row));
   if (row.strong) added.font = { bold: true };
   added.getCell('price').numFmt = format;
   added.getCell('cost').numFmt = format;
   added.getCell('code').numFmt = '@';
 }
+
+const fitTexts = (row: SheetRow): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(row).map(([key, cell]) => [key, typeof cell === 'string' ? fitCellText(cell) : cell]),
+  );
 
 /** The ISO 4217 code and as many digits as its minor unit has, such as `[$EUR] #,##0.00`. */
 function currencyFormat({ currency, minorDigits }: ReorderView): string {

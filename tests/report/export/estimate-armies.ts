@@ -18,7 +18,7 @@ import {
 
 export const planOf = (sheets: Sheets): Promise<Plan> => planArmy(sheets, '2026-03-14', { draws: 500 });
 
-export const bytesOf = (plan: Plan, sheets: Sheets, bounds?: Bounds): Uint8Array =>
+export const bytesOf = (plan: Plan, sheets: Sheets, bounds?: Bounds): Promise<Uint8Array> =>
   writeEstimateWorkbook(viewEstimate(plan, sheets, bounds));
 
 const figures = [

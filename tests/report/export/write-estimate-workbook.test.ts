@@ -66,7 +66,7 @@ function changeSheets(sheets: Sheets, { likely, count }: Change): Sheets {
 /** The workbook of one plan after a change, and the plan that is made with that change. */
 async function changeBoth(sheets: Sheets, change: Change) {
   const before = await planOf(sheets);
-  const book = await recalculate(bytesOf(before, sheets));
+  const book = await recalculate(await bytesOf(before, sheets));
   changeBook(book, change);
   return { book, before, after: await planOf(changeSheets(sheets, change)) };
 }
@@ -121,7 +121,7 @@ describe.each(armies)('estimate.xlsx of %s', (_, make) => {
   beforeAll(async () => {
     const sheets = await make();
     plan = await planOf(sheets);
-    book = await recalculate(bytesOf(plan, sheets));
+    book = await recalculate(await bytesOf(plan, sheets));
   });
 
   it('gives in every cell what is stored with it', () => {
@@ -147,7 +147,7 @@ describe('an army past the bounds', () => {
 
   beforeAll(async () => {
     plan = await planOf(sheets);
-    book = await recalculate(bytesOf(plan, sheets, bounds));
+    book = await recalculate(await bytesOf(plan, sheets, bounds));
   });
 
   it('still gives every stored result, and the totals of the plan', () => {
@@ -168,7 +168,7 @@ describe('an army past the bounds', () => {
   });
 
   it('says nothing of bounds where there is room', async () => {
-    const whole = await recalculate(bytesOf(plan, sheets));
+    const whole = await recalculate(await bytesOf(plan, sheets));
     expect(whole.rows('read me').some((row) => String(row.Halfpot).includes('small'))).toBe(false);
   });
 });
@@ -180,7 +180,7 @@ const plainFunctions = [
 
 describe('the formulas of estimate.xlsx', () => {
   it('use plain functions, stay in the workbook, and are short enough', async () => {
-    const { formulas } = await recalculate(bytesOf(await planOf(everyKind), everyKind));
+    const { formulas } = await recalculate(await bytesOf(await planOf(everyKind), everyKind));
     const used = new Set(formulas.flatMap(({ formula }) => formula.match(/[A-Z.]+(?=\()/g) ?? []));
     expect([...used].sort()).toEqual(plainFunctions);
     // ISO/IEC 29500 leaves the length open; spreadsheet programs take 8,192 characters.
@@ -191,7 +191,7 @@ describe('the formulas of estimate.xlsx', () => {
   it('hold no text of a sheet', async () => {
     const strange = '"&A1&"*?~<>=';
     const sheets = { ...everyKind, army: everyKind.army.map((one) => ({ ...one, unit: strange })) };
-    const { formulas } = await recalculate(bytesOf(await planOf({ ...sheets, log: [] }), sheets));
+    const { formulas } = await recalculate(await bytesOf(await planOf({ ...sheets, log: [] }), sheets));
     expect(formulas.filter(({ formula }) => formula.includes('A1&'))).toEqual([]);
   });
 });
