@@ -1,6 +1,6 @@
 // Bench: an army of any size. In: the sample's folder, how many army rows, a seed. Out: a folder of sheets whose
 // figures, schemes, pots and offers are the sample's, and whose army rows are drawn from it.
-import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 
@@ -19,6 +19,8 @@ function startDraws(seed) {
  */
 export function makeArmy({ sample, folder, rows, seed = 28 }) {
   cpSync(sample, folder, { recursive: true });
+  // The sample's log names the sample's units.
+  rmSync(join(folder, 'log.csv'), { force: true });
   const { data } = Papa.parse(readFileSync(join(sample, 'army.csv'), 'utf8'), {
     header: true,
     skipEmptyLines: true,

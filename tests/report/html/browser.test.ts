@@ -1,19 +1,13 @@
 // The page in a real browser: nothing asked of the network, no overflow, dark mode, accessibility, paper.
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Stairs } from '../../../src/model/order.js';
-import { renderReport } from '../../../src/report/render-report.js';
-import { viewPlan } from '../../../src/report/view/view-plan.js';
-import { findBrowser } from '../../find-browser.mjs';
 import { smallPlan } from '../a-small-plan.js';
+import { openPages, type Pages, type Visit } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
-const folder = mkdtempSync(join(tmpdir(), 'halfpot-page-'));
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const hostileText = ` "><img src=x onerror=alert(1)></script>\u202e\u05d0\u05d1\u05d2 ${'unbroken'.repeat(12)}`;
 
@@ -29,56 +23,24 @@ const steepStairs: Stairs = {
   everyStep: false,
 };
 
-let browser: Browser;
+let pages: Pages;
 let pageUrl: string;
 let hostileUrl: string;
 let stairsUrl: string;
-
-async function write(name: string, plan: typeof smallPlan): Promise<string> {
-  const path = join(folder, name);
-  writeFileSync(path, await renderReport(viewPlan(plan, [])));
-  return pathToFileURL(path).href;
-}
+const visit: Pages['visit'] = (url, options): Promise<Visit> => pages.visit(url, options);
 
 beforeAll(async () => {
-  const executablePath = findBrowser();
-  if (executablePath === undefined)
-    throw new Error('No Chromium for the report tests: apt-get install chromium');
-  browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
-  pageUrl = await write('small.html', smallPlan);
-  hostileUrl = await write('hostile.html', renameAll(smallPlan, hostileText));
-  stairsUrl = await write('stairs.html', { ...smallPlan, figureCount: 220, stairs: steepStairs });
+  pages = await openPages();
+  pageUrl = await pages.write('small.html', smallPlan);
+  hostileUrl = await pages.write('hostile.html', renameAll(smallPlan, hostileText));
+  stairsUrl = await pages.write('stairs.html', { ...smallPlan, figureCount: 220, stairs: steepStairs });
 }, 60_000);
 
-afterAll(async () => {
-  await browser?.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-
-interface Visit {
-  readonly page: Page;
-  readonly requests: readonly string[];
-  readonly complaints: readonly string[];
-}
-
-async function visit(url: string, options: BrowserContextOptions = {}): Promise<Visit> {
-  const context = await browser.newContext({ offline: true, ...options });
-  const page = await context.newPage();
-  const [requests, complaints]: [string[], string[]] = [[], []];
-  page.on('request', (request) => requests.push(request.url()));
-  page.on('console', (message) => complaints.push(message.text()));
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('dialog', (dialog) => {
-    complaints.push(dialog.message());
-    void dialog.dismiss();
-  });
-  await page.goto(url);
-  return { page, requests, complaints };
-}
+afterAll(() => pages?.close());
 
 const background = (page: Page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
 
-describe.each([390, 820, 1280])('at %d pixels', (width) => {
+describe.each([390, 768, 1024, 1280, 1600])('at %d pixels', (width) => {
   it.each([
     ['the small report', () => pageUrl],
     ['a report of hostile names', () => hostileUrl],
@@ -176,6 +138,9 @@ describe.each([
   it('finds no violation', async () => {
     const viewport = { width, height: 900 };
     const { page } = await visit(pageUrl, { colorScheme, viewport, bypassCSP: true });
+    await page.locator('details').evaluateAll((all) => {
+      for (const one of all) one.setAttribute('open', '');
+    });
     await page.addScriptTag({ content: axe });
     const violations = await page.evaluate(async () => {
       const { axe: tool } = window as unknown as {
@@ -186,26 +151,6 @@ describe.each([
       return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
     });
     expect(violations).toEqual([]);
-    await page.context().close();
-  }, 60_000);
-});
-
-/** Pages of a PDF, counted by their objects. */
-const countPages = (pdf: Buffer): number =>
-  pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-
-describe.each(['A4', 'Letter'] as const)('on %s', (format) => {
-  it('prints, with the list to buy on pages of its own', async () => {
-    const { page } = await visit(pageUrl);
-    const pdf = await page.pdf({ format, printBackground: true });
-    expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-');
-    expect(countPages(pdf)).toBeGreaterThan(3);
-    await page.emulateMedia({ media: 'print' });
-    const breaks = await page.evaluate(() => {
-      const style = getComputedStyle(document.querySelector('#shopping') ?? document.body);
-      return [style.breakBefore, style.breakAfter];
-    });
-    expect(breaks).toEqual(['page', 'page']);
     await page.context().close();
   }, 60_000);
 });
