@@ -6,6 +6,9 @@ import { setZipTimes } from './set-zip-times.js';
 /** The library, loaded once; a call ahead of time saves the wait. */
 export const loadWorkbookLibrary = () => import('exceljs');
 
+/** For what stands out. The library writes a font as it is given: without a name and size, each program takes its own. */
+export const boldFont = { bold: true, name: 'Calibri', size: 11 };
+
 /** A workbook without sheets. Name and dates in its own record: the plan's day (YYYY-MM-DD), never the clock's. */
 export async function openWorkbook(date: string): Promise<Workbook> {
   const { default: exceljs } = await loadWorkbookLibrary();

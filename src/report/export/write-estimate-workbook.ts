@@ -9,7 +9,7 @@ import type {
 } from '../view/estimate-workbook/workbook-view.js';
 import { fitCellText } from './fit-cell-text.js';
 import { guardText } from './guard-text.js';
-import { addSheet, openWorkbook, packWorkbook } from './open-workbook.js';
+import { addSheet, boldFont, openWorkbook, packWorkbook } from './open-workbook.js';
 
 /**
  * The whole workbook; the same view gives the same bytes. Text is stored as text, guarded where a spreadsheet could take it
@@ -25,7 +25,7 @@ export async function writeEstimateWorkbook({ date, sheets }: WorkbookView): Pro
 function writeSheet(workbook: Workbook, { name, columns, rows }: SheetView): void {
   const sheet = addSheet(workbook, name);
   sheet.columns = columns.map(({ width }) => ({ width }));
-  sheet.addRow(columns.map(({ header }) => storeCell(header))).font = { bold: true };
+  sheet.addRow(columns.map(({ header }) => storeCell(header))).font = boldFont;
   const styles = columns.map(findStyles);
   for (const cells of rows) styleRow(sheet.addRow(cells.map(storeCell)), cells, styles);
 }

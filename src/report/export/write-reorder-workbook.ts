@@ -4,7 +4,7 @@ import type { Workbook, Worksheet } from 'exceljs';
 import type { ReorderView } from '../view/reorder-view.js';
 import { fitCellText } from './fit-cell-text.js';
 import { listReorderRows, type SheetRow } from './list-reorder-rows.js';
-import { addSheet, openWorkbook, packWorkbook } from './open-workbook.js';
+import { addSheet, boldFont, openWorkbook, packWorkbook } from './open-workbook.js';
 
 const columns = [
   { key: 'for', header: 'For', least: 7 },
@@ -44,7 +44,7 @@ function addList(workbook: Workbook, rows: readonly SheetRow[]): Worksheet {
     header,
     width: Math.min(widest, Math.max(least, ...rows.map((row) => textLength(row[key]) + 2))),
   }));
-  sheet.getRow(1).font = { bold: true };
+  sheet.getRow(1).font = boldFont;
   sheet.getRow(1).border = { bottom: { style: 'thin' } };
   return sheet;
 }
@@ -56,7 +56,7 @@ function textLength(value: SheetRow[keyof SheetRow]): number {
 
 function addRow(sheet: Worksheet, row: SheetRow, format: string): void {
   const added = sheet.addRow(fitTexts(row));
-  if (row.strong) added.font = { bold: true };
+  if (row.strong) added.font = boldFont;
   added.getCell('price').numFmt = format;
   added.getCell('cost').numFmt = format;
   added.getCell('code').numFmt = '@';

@@ -91,7 +91,7 @@ describe('a sheet of estimate.xlsx', () => {
       [1],
     );
     expect(sheet.getRow(1).values).toEqual([undefined, 'w4', 'w9', 'w9', 'w120']);
-    expect(sheet.getCell('D1').font.bold).toBe(true);
+    expect(sheet.getCell('D1').font).toMatchObject({ bold: true, name: 'Calibri', size: 11 });
     expect(sheet.getCell('A2').font.bold).toBeUndefined();
     expect(sheet.views[0]).toMatchObject({ state: 'frozen', ySplit: 1 });
     const found = widths.map((_, at) => sheet.getColumn(at + 1).width ?? sheet.properties.defaultColWidth);
