@@ -28,7 +28,7 @@ export interface Way {
 }
 
 /** What is known before a search: a paint for each serving, so that all can be served; a way found within less. */
-export interface Known {
+interface Known {
   readonly paints: readonly string[];
   readonly before: Way | undefined;
 }
