@@ -19,7 +19,7 @@ const large = join(root, 'large');
 
 beforeAll(() => {
   mkdirSync(large);
-  const rows = Array.from({ length: 150_000 }, (_, at) => `unit ${at},spearman,${1 + (at % 50)}\n`);
+  const rows = Array.from({ length: 140_000 }, (_, at) => `unit ${at},spearman,${1 + (at % 50)}\n`);
   writeSheets(large, { ...fourShortSheets, 'army.csv': `unit,figure,count\n${rows.join('')}` });
 });
 

@@ -14,6 +14,17 @@ export function makeFindings(): Findings {
   return { problems: [], defaults: [] };
 }
 
+/** Problems kept in one run: sheets that have more are wrong as a whole, and a million would fill the memory. */
+const mostProblems = 100_000;
+/** Beyond them so many errors still are, so that none of a later sheet is missed for the warnings of an earlier one. */
+const mostErrorsBeyond = 1000;
+
+/** Keeps a problem; the last ones of an endless number are left out. */
+export function tell({ problems }: Findings, one: Problem<ProblemCode>): void {
+  const most = one.severity === 'error' ? mostProblems + mostErrorsBeyond : mostProblems;
+  if (problems.length < most) problems.push(one);
+}
+
 /** Records that blanks took their default; of no rows there is nothing to say. */
 export function useDefault(
   findings: Findings,

@@ -2,6 +2,8 @@
 import { distance } from 'fastest-levenshtein';
 
 const most = 3;
+/** Comparing takes the lengths of both multiplied; nobody misspells a longer name by a letter. */
+const longest = 100;
 
 /** Letters that may differ: one in three, at least one. */
 const allowed = (letters: number): number => Math.max(1, Math.floor(letters / 3));
@@ -20,6 +22,7 @@ export function findNearest(written: string, names: Iterable<string>): string {
 
 /** Undefined where two names are too far apart to be meant for each other. */
 function lettersApart(wanted: string, name: string): number | undefined {
+  if (wanted.length > longest) return undefined;
   const limit = allowed(Math.min(wanted.length, name.length));
   if (Math.abs(wanted.length - name.length) > limit) return holds(name, wanted) ? limit + 1 : undefined;
   const letters = distance(wanted, name);
@@ -43,6 +46,7 @@ const slips = (letters: number): number => (letters < 4 ? 0 : letters < 7 ? 1 : 
  * Stricter than `findNearest`, for words that nothing else is wrong with.
  */
 export function isSlip(one: string, other: string): boolean {
+  if (one.length > longest) return false;
   const most = slips(Math.min(one.length, other.length));
   return Math.abs(one.length - other.length) <= most && distance(one, other) <= most;
 }

@@ -6,7 +6,7 @@ import { type Details, type ProblemCode, problem } from '../../problems/catalogu
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Cell, Table } from '../table.js';
-import type { Findings } from './collect-findings.js';
+import { type Findings, tell } from './collect-findings.js';
 import { findColumns } from './find-columns.js';
 import { type CellKind, cellText } from './read-cell/cell-kind.js';
 
@@ -81,7 +81,7 @@ export function openSheet<S extends Schema>(
     return { ...base, column: table?.headers[index] ?? key, cell: cellAddress(index + 1, row) };
   };
   const blame: OpenSheet<S>['blame'] = (code, row, key, details) => {
-    findings.problems.push(problem(code, place(row, key), { found: text(row, key), ...details }));
+    tell(findings, problem(code, place(row, key), { found: text(row, key), ...details }));
   };
   const has = (key: string): boolean => indexOf(key) !== -1;
   return { sheet, schema, table, findings, indexOf, has, text, blame };

@@ -3,26 +3,36 @@ import { tooLarge } from './workbook-error.js';
 
 /** What all sheets together may still hold. */
 export interface Room {
+  rows: number;
   cells: number;
   letters: number;
 }
 
+/** What is checked and kept of a row takes two kilobytes at the most. */
+const MOST_ROWS = 150_000;
 /** A hundred thousand rows of twenty columns, blank cells before the last of a row counted. */
 const MOST_CELLS = 2_000_000;
-const MOST_LETTERS = 32_000_000;
+const MOST_LETTERS = 16_000_000;
 
-export const makeRoom = (): Room => ({ cells: MOST_CELLS, letters: MOST_LETTERS });
+export const makeRoom = (): Room => ({ rows: MOST_ROWS, cells: MOST_CELLS, letters: MOST_LETTERS });
+
+/** For rows that hold something. Throws a WorkbookError where the room is used up. */
+export function takeRows(room: Room, count: number): void {
+  room.rows -= count;
+  if (room.rows < 0) throw tooLarge('more rows', inWords(MOST_ROWS));
+}
 
 /** Throws a WorkbookError where the room is used up. */
 export function takeCells(room: Room, count: number): void {
   room.cells -= count;
-  if (room.cells < 0) throw tooLarge('more cells', inMillions(MOST_CELLS));
+  if (room.cells < 0) throw tooLarge('more cells', inWords(MOST_CELLS));
 }
 
 /** Throws a WorkbookError where the room is used up. */
 export function takeLetters(room: Room, count: number): void {
   room.letters -= count;
-  if (room.letters < 0) throw tooLarge('more letters', inMillions(MOST_LETTERS));
+  if (room.letters < 0) throw tooLarge('more letters', inWords(MOST_LETTERS));
 }
 
-const inMillions = (count: number): string => `${count / 1e6} million`;
+const inWords = (count: number): string =>
+  count < 1e6 ? `${count / 1e3} thousand` : `${count / 1e6} million`;

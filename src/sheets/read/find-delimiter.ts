@@ -5,6 +5,8 @@ import { headerKey } from '../match-header.js';
 
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 const SAMPLE_CHARACTERS = 65_536;
+/** With a mark more for each column of a sheet. */
+const LONGEST_SEP_LINE = 200;
 const SAMPLE_ROWS = 20;
 const HEADER_WITHIN_ROWS = 10;
 
@@ -20,8 +22,10 @@ export interface FoundDelimiter {
  * outvote a header. A text without any of them counts as one column, parted by commas.
  */
 export function findDelimiter(text: string, knownHeaders: ReadonlySet<string>): FoundDelimiter {
-  const said = /^"?sep=([^"\n])"?\1*[ \t]*(?:\n|$)/i.exec(text);
-  if (said?.[1] !== undefined) return { delimiter: said[1], start: said[0].length };
+  const start = text.slice(0, LONGEST_SEP_LINE).split('\n', 1)[0] ?? '';
+  const isWhole = start.length === text.length || text[start.length] === '\n';
+  const said = isWhole ? /^"?sep=([^"\n])"?\1*[ \t]*$/i.exec(start)?.[1] : undefined;
+  if (said !== undefined) return { delimiter: said, start: Math.min(start.length + 1, text.length) };
   const sample = text.slice(0, SAMPLE_CHARACTERS);
   const votes = DELIMITERS.map((delimiter) => vote(sample, delimiter, knownHeaders));
   const [first] = votes.sort((a, b) => b.headers - a.headers || b.alike - a.alike || b.width - a.width);

@@ -12,6 +12,9 @@ export function matchSheetName(name: string): SheetName | undefined {
   return sheetNames.find((sheet) => sheet === key);
 }
 
+/** Twice the longest name of a sheet; nothing longer is near one. */
+const LONGEST = 16;
+
 /**
  * The sheet whose name is one letter away, or two neighbours swapped, or two letters where the name has six
  * or more; with shorter ones `notes` would pass for `zones`. Undefined for a sheet's own name and where none
@@ -19,7 +22,7 @@ export function matchSheetName(name: string): SheetName | undefined {
  */
 export function nearSheetName(name: string): SheetName | undefined {
   const key = headerKey(name);
-  if (matchSheetName(name) !== undefined) return undefined;
+  if (key.length > LONGEST || matchSheetName(name) !== undefined) return undefined;
   const ranked = sheetNames
     .map((sheet) => ({ sheet, letters: isSwap(key, sheet) ? 1 : distance(key, sheet) }))
     .filter(({ sheet, letters }) => letters <= (sheet.length >= 6 ? 2 : 1))

@@ -3,7 +3,7 @@
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { longCells } from './check-shape.js';
-import { makeRoom, type Room, takeCells, takeLetters } from './count-room.js';
+import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import { type DecodedText, decodeText } from './decode-text.js';
 import { findDelimiter } from './find-delimiter.js';
 import {
@@ -29,7 +29,9 @@ export interface ReadCsv {
   readonly problems: readonly FoundProblem[];
 }
 
-const LINE_END = 0x0a;
+const WORD_LETTERS = 40;
+const LINE_FEED = 0x0a;
+const CARRIAGE_RETURN = 0x0d;
 /** Of a cell that no spreadsheet holds, one letter more is kept: it is told, and costs no more than that. */
 const LONGEST = spreadsheetLimits.cellCharacters;
 
@@ -42,7 +44,7 @@ const delimiterNames: Readonly<Record<string, string>> = {
 
 /**
  * Reads a CSV file; no bytes give a grid without rows. Takes from `room` what it holds, and gives a problem where that is
- * too much, before the text is split. Never throws for what the file holds.
+ * too much, before it is split into cells. Never throws for what the file holds.
  */
 export function readCsv(bytes: Uint8Array, place: CsvPlace, room = makeRoom()): ReadCsv {
   const kind = sniffFile(bytes);
@@ -51,12 +53,25 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace, room = makeRoom()): 
   const decoded = decodeText(bytes);
   if (decoded === undefined) return { grid: undefined, problems: [problem('csv-is-not-text', place)] };
 
+  try {
+    return readText(decoded, place, room);
+  } catch (error) {
+    if (!(error instanceof WorkbookError)) throw error;
+    const full = { found: error.message, expected: error.most };
+    return { grid: undefined, problems: [problem(error.fault, place, full)] };
+  }
+}
+
+function readText(decoded: DecodedText, place: CsvPlace, room: Room): ReadCsv {
+  takeLetters(room, decoded.text.length);
+  // Before the line ends are made alike, which takes memory for each.
+  takeCells(room, countLetters(decoded.text, LINE_FEED) + countLetters(decoded.text, CARRIAGE_RETURN));
   const text = decoded.text.includes('\r') ? decoded.text.replace(/\r\n?/g, '\n') : decoded.text;
   const { delimiter, start } = findDelimiter(text, knownHeaderKeys(place.sheet));
-  const full = takeText(text, { delimiter, room });
-  if (full !== undefined) return { grid: undefined, problems: [problem('too-large-file', place, full)] };
+  takeCells(room, countLetters(text, delimiter.charCodeAt(0)));
   const { records, troubles } = splitRecords(text.slice(start), delimiter);
   const rows = keepRows(records);
+  takeRows(room, rows.length);
   const brokenRows = new Set(troubles.map(({ record }) => record + 1));
   const grid = { ...place, rows, brokenRows, delimiterName: delimiterNames[delimiter] ?? delimiter };
   return {
@@ -67,6 +82,12 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace, room = makeRoom()): 
       ...longCells(rows, place),
     ],
   };
+}
+
+function countLetters(text: string, code: number): number {
+  let count = 0;
+  for (let at = 0; at < text.length; at += 1) if (text.charCodeAt(at) === code) count += 1;
+  return count;
 }
 
 /**
@@ -80,27 +101,6 @@ function keepRows(records: readonly string[][]): GridRow[] {
     if (cells !== undefined && trimCells(cells)) rows.push({ row: index + 1, cells });
   }
   return rows;
-}
-
-/** Takes room for a text and its cells; where there is not enough, what is too much and how much would be read. */
-function takeText(
-  text: string,
-  { delimiter, room }: { readonly delimiter: string; readonly room: Room },
-): { readonly found: string; readonly expected: string } | undefined {
-  const parting = delimiter.charCodeAt(0);
-  let cells = 1;
-  for (let at = 0; at < text.length; at += 1) {
-    const letter = text.charCodeAt(at);
-    if (letter === parting || letter === LINE_END) cells += 1;
-  }
-  try {
-    takeLetters(room, text.length);
-    takeCells(room, cells);
-    return undefined;
-  } catch (error) {
-    if (!(error instanceof WorkbookError)) throw error;
-    return { found: error.message, expected: error.most };
-  }
 }
 
 /** Trims in place; whether anything is left. */
@@ -118,8 +118,14 @@ function trimCells(cells: string[]): boolean {
 
 function encodingProblems({ text, encoding }: DecodedText, place: CsvPlace): FoundProblem[] {
   if (encoding !== 'windows-1252') return [];
-  const special = /[^\s,;|"]*[^\0-~\s,;|"][^\s,;|"]*/.exec(text);
-  return [problem('guessed-encoding', place, { found: startOf(special?.[0] ?? '') })];
+  return [problem('guessed-encoding', place, { found: startOf(specialWord(text)) })];
+}
+
+/** The first word with a letter that is not ASCII; of a very long one the letters around it. */
+function specialWord(text: string): string {
+  const at = text.search(/[^\0-~\s]/);
+  const before = /[^\s,;|"]*$/.exec(text.slice(Math.max(0, at - WORD_LETTERS), at))?.[0] ?? '';
+  return before + (/^[^\s,;|"]*/.exec(text.slice(at, at + WORD_LETTERS))?.[0] ?? '');
 }
 
 function quoteProblems(troubles: readonly QuoteTrouble[], place: CsvPlace): FoundProblem[] {

@@ -1,6 +1,6 @@
 // Readers: one worksheet to rows. In: chunks of its part. Out: non-blank rows, merged ranges, which rows are hidden.
 import type { Cell } from '../table.js';
-import { type Room, takeCells, takeLetters } from './count-room.js';
+import { type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import { type GridRow, spreadsheetLimits } from './grid.js';
 import { columnNumber } from './name-cell.js';
 import { openStoredCell } from './open-stored-cell.js';
@@ -81,8 +81,12 @@ function openRows(surroundings: WorksheetSurroundings): {
     if (cell !== '') addCell(cells, { index: column - 1, cell }, surroundings.room);
   };
   const closeRow = (): void => {
-    if (cells.length > 0) rows.push({ row, cells });
-    else hiddenRows.delete(row);
+    if (cells.length === 0) {
+      hiddenRows.delete(row);
+      return;
+    }
+    takeRows(surroundings.room, 1);
+    rows.push({ row, cells });
   };
 
   const visitor: Required<XmlVisitor> = {
@@ -125,7 +129,12 @@ function inOrder(rows: GridRow[]): GridRow[] {
   for (const one of rows) {
     const before = byNumber.get(one.row);
     if (before === undefined) byNumber.set(one.row, one);
-    else for (const [index, cell] of one.cells.entries()) if (cell !== '') before.cells[index] = cell;
+    else mergeInto(before.cells, one.cells);
   }
   return [...byNumber.values()].sort((a, b) => a.row - b.row);
+}
+
+function mergeInto(cells: Cell[], more: readonly Cell[]): void {
+  while (cells.length < more.length) cells.push('');
+  for (const [index, cell] of more.entries()) if (cell !== '') cells[index] = cell;
 }

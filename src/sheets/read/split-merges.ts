@@ -24,20 +24,26 @@ interface Range {
  * and merges within the painter's own columns are left alone. Without merges there is nothing to report.
  */
 export function splitMerges(grid: HeadedGrid): FoundProblem[] {
-  return (grid.merges ?? []).flatMap((name) => {
-    const range = readRange(name);
-    return range === undefined ? [] : splitMerge(range, grid);
+  const { header, headers, knownKeys, merges = [] } = grid;
+  const known = headers.flatMap((text, index) => (knownKeys.has(headerKey(text)) ? [index] : []));
+  const ranges = merges.flatMap((name) => readRange(name) ?? []).sort((a, b) => a.top - b.top);
+  const lastRow = new Map<number, number>();
+  return ranges.flatMap((range) => {
+    const column = known.find((index) => index >= range.left - 1 && index < range.right);
+    if (range.bottom < header.row || column === undefined) return [];
+    // Merged ranges lie apart (ECMA-376 18.3.1.55); of those that do not, the upper one counts.
+    if (range.top <= (lastRow.get(column) ?? 0)) return [];
+    lastRow.set(column, range.bottom);
+    return splitMerge(range, headers[column] ?? '', grid);
   });
 }
 
-function splitMerge(range: Range, grid: HeadedGrid): FoundProblem[] {
-  const { header, headers, body, knownKeys, sheet, file } = grid;
+function splitMerge(range: Range, column: string, grid: HeadedGrid): FoundProblem[] {
+  const { header, body, sheet, file } = grid;
   const { top, left, bottom, right, name } = range;
-  const column = headers.slice(left - 1, right).find((text) => knownKeys.has(headerKey(text)));
-  if (bottom < header.row || column === undefined) return [];
-
   const covered = body.slice(firstFrom(body, top), firstFrom(body, bottom + 1));
-  const value = [header, ...covered].find(({ row }) => row === top)?.cells[left - 1] ?? '';
+  const [first] = top === header.row ? [header] : covered;
+  const value = first?.row === top ? (first.cells[left - 1] ?? '') : '';
   const below = covered.filter(({ row }) => row > top);
   if (value === '' || (left === right && below.length === 0)) return [];
   if (top > header.row) fillDown(below, left - 1, value);

@@ -61,7 +61,7 @@ describe('readWorksheet', () => {
       '<row r="3"><c r="A3"><v>3</v></c></row><row r="1"><c r="A1"><v>1</v></c></row><row r="3"><c r="C3"><v>5</v></c></row>',
       [
         [1, 1],
-        [3, 3, undefined, 5],
+        [3, 3, '', 5],
       ],
     ],
   ])('gives of %s what is stored', async (_, xml, expected) => {
@@ -99,17 +99,19 @@ describe('readWorksheet', () => {
 
   it('takes room for every cell up to the last of a row, and for letters', async () => {
     const wide = '<row r="1"><c r="J1"><v>1</v></c></row>';
-    const room = { cells: 25, letters: 8 };
+    const room = { rows: 9, cells: 25, letters: 8 };
     await read(wide, { room });
     await read('<row r="1"><c r="A1" t="str"><v>abc</v></c></row>', { room });
-    expect(room).toEqual({ cells: 14, letters: 5 });
+    expect(room).toEqual({ rows: 7, cells: 14, letters: 5 });
     await expect(read(wide + wide.replace(/1"/g, '2"').replace('J2', 'J2'), { room })).rejects.toMatchObject({
       fault: 'too-large-file',
       message: 'more cells',
       most: '2 million',
     });
     await expect(
-      read('<row r="1"><c r="A1" t="str"><v>abcdef</v></c></row>', { room: { cells: 9, letters: 5 } }),
+      read('<row r="1"><c r="A1" t="str"><v>abcdef</v></c></row>', {
+        room: { rows: 9, cells: 9, letters: 5 },
+      }),
     ).rejects.toThrow('more letters');
   });
 
@@ -130,7 +132,9 @@ describe('readSharedStrings', () => {
 
   it('takes room for each', async () => {
     const xml = `<sst>${'<si><t>ab</t></si>'.repeat(4)}</sst>`;
-    await expect(readSharedStrings(bytesOf(xml), { cells: 0, letters: 11 })).rejects.toThrow('more letters');
+    await expect(readSharedStrings(bytesOf(xml), { rows: 0, cells: 0, letters: 11 })).rejects.toThrow(
+      'more letters',
+    );
   });
 });
 
