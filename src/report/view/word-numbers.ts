@@ -2,6 +2,7 @@
 import { minorDigits, roundMinor, toMajor } from '../../model/money.js';
 import type { Amount } from '../../model/plan.js';
 import type { Settings } from '../../model/sheets.js';
+import type { Numerals } from './report-view.js';
 
 /** Ways to say a number; every rounding of the report happens in one of them. */
 export interface NumberWords {
@@ -74,7 +75,7 @@ function wordPercent(format: Intl.NumberFormat, share: number): string {
 }
 
 /** The decimal mark and the digits of the painter's locale. */
-export function wordNumerals({ plain }: NumberWords): { readonly decimal: string; readonly digits: string } {
+export function wordNumerals({ plain }: NumberWords): Numerals {
   const digits = Array.from({ length: 10 }, (_, digit) => plain(digit)).join('');
   const mark = [...plain(1.5)].find((letter) => !digits.includes(letter));
   return { decimal: mark ?? '.', digits };

@@ -2,7 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { exactMinor } from '../../../src/model/money.js';
 import type { Settings } from '../../../src/model/sheets.js';
-import { listOf, mlDigits, numberWords, wordDate } from '../../../src/report/view/word-numbers.js';
+import {
+  listOf,
+  mlDigits,
+  numberWords,
+  wordDate,
+  wordNumerals,
+} from '../../../src/report/view/word-numbers.js';
 
 const settings = (locale: string, currency: string): Settings => ({
   locale,
@@ -66,6 +72,18 @@ describe('volumes and shares', () => {
   it('follows the locale', () => {
     expect(plainSpaces(numberWords(settings('de-DE', 'EUR')).ml(12.25))).toBe('12,3 ml');
   });
+});
+
+describe('numerals, for whoever reads numbers back', () => {
+  // Decimal marks and digits of Unicode's CLDR, as Intl has them.
+  it.each([
+    ['en-GB', '.', '0123456789'],
+    ['de-CH', '.', '0123456789'],
+    ['de-DE', ',', '0123456789'],
+    ['ar-EG', '\u066b', '\u0660\u0661\u0662\u0663\u0664\u0665\u0666\u0667\u0668\u0669'],
+  ])('of %s', (locale, decimal, digits) =>
+    expect(wordNumerals(numberWords(settings(locale, 'EUR')))).toEqual({ decimal, digits }),
+  );
 });
 
 describe('lists and dates', () => {
