@@ -1,6 +1,6 @@
 // Command line: the problems of the sheets. In: problems. Out: a sentence each on the error stream, repeats capped.
 import { stderr } from 'node:process';
-import { capRepeats } from '../problems/order-problems.js';
+import { capRepeats, mostProblems } from '../problems/order-problems.js';
 import { wordProblem } from '../problems/word-problem.js';
 import { showPlain } from './show-plain.js';
 
@@ -21,7 +21,8 @@ export function showProblems(problems: readonly Problem[]): void {
 export function countProblems(problems: readonly Problem[]): string {
   const errors = problems.filter(({ severity }) => severity === 'error').length;
   const counts = [countOf(errors, 'error'), countOf(problems.length - errors, 'warning')];
-  return counts.filter((text) => !text.startsWith('0 ')).join(', ');
+  const told = counts.filter((text) => !text.startsWith('0 ')).join(', ');
+  return problems.length < mostProblems ? told : `${told}; there may be more`;
 }
 
 /** `1 figure`, `20 figures` */

@@ -32,6 +32,9 @@ export function orderProblems<P extends Problem>(problems: readonly P[]): P[] {
     .map(({ problem }) => problem);
 }
 
+/** Problems kept of one run: sheets that have more are wrong as a whole, and a million would fill the memory. */
+export const mostProblems = 100_000;
+
 /** Problems of one code in one column of one sheet, of which the first `most` are shown. */
 export interface ProblemGroup<P extends Problem = Problem> {
   readonly shown: readonly P[];

@@ -21,6 +21,12 @@ describe('problems on the console', () => {
     expect(countProblems(problems)).toBe(words);
   });
 
+  it('says where it has stopped counting', () => {
+    const many = Array.from({ length: 100_000 }, () => of('error'));
+    expect(countProblems(many)).toBe('100000 errors; there may be more');
+    expect(countProblems(many.slice(1))).toBe('99999 errors');
+  });
+
   // Control sequences: ECMA-48. Marks of direction: Unicode UAX #9.
   it.each([
     ['red\u001b[31m', 'red\\u001b[31m'],

@@ -3,6 +3,7 @@ import type { Problem } from '../../model/problem.js';
 import type { DefaultUsed } from '../../model/sheets.js';
 import type { SheetName } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
+import { mostProblems } from '../../problems/order-problems.js';
 
 export interface Findings {
   readonly problems: Problem<ProblemCode>[];
@@ -14,9 +15,7 @@ export function makeFindings(): Findings {
   return { problems: [], defaults: [] };
 }
 
-/** Problems kept in one run: sheets that have more are wrong as a whole, and a million would fill the memory. */
-const mostProblems = 100_000;
-/** Beyond them so many errors still are, so that none of a later sheet is missed for the warnings of an earlier one. */
+/** Beyond the most problems so many errors are kept still, so that none of a later sheet is missed for the warnings of an earlier one. */
 const mostErrorsBeyond = 1000;
 
 /** Keeps a problem; the last ones of an endless number are left out. */

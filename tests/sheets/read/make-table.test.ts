@@ -217,4 +217,8 @@ describe('merged cells', () => {
   it('copes with a block of whole columns', () => {
     expect(merged('A3:A1048576').problems).toHaveLength(1);
   });
+
+  it('takes the upper one of blocks that overlap, which no program writes', () => {
+    expect(merged('A4:B5', 'A3:A5', 'A3:D9').problems).toMatchObject([{ cell: 'A3:A5' }]);
+  });
 });

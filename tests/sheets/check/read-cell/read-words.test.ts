@@ -247,6 +247,21 @@ describe('names, lists and choices', () => {
     expect(listKind.read(written)).toEqual(pieces);
   });
 
+  it('takes no list that goes on and on', () => {
+    expect(listKind.read('a,'.repeat(200))).toHaveLength(200);
+    expect(listKind.read('a,'.repeat(201))).toMatchObject({
+      code: 'too-much',
+      expected: 'the longest list, 200 pieces',
+    });
+  });
+
+  it('looks for a share at the end of no part that is longer than any', () => {
+    const long = `${'1.'.repeat(50_000)}x 50%`;
+    const started = performance.now();
+    expect(readPart(long, () => 0.5)).toEqual({ name: long, share: 1 });
+    expect(performance.now() - started).toBeLessThan(1000);
+  });
+
   it('tells a part from its share', () => {
     expect(readPart('upper arms 50 %', () => 0.5)).toEqual({ name: 'upper arms', share: 0.5 });
     expect(readPart('upper arms', () => 0.5)).toEqual({ name: 'upper arms', share: 1 });

@@ -1,0 +1,38 @@
+// Robust: the whole program in this process. In: a path to sheets. Out: a plan with all its files, or problems; anything else
+// fails.
+import { expect } from 'vitest';
+import { renderFiles } from '../../src/cli/render-files.js';
+import { planArmy, registry } from '../../src/plan-army.js';
+import { wordProblem } from '../../src/problems/word-problem.js';
+import { planSchema } from '../../src/report/view/plan-document.js';
+import { viewPlan } from '../../src/report/view/view-plan.js';
+import { readSheets } from '../../src/sheets/read-sheets.js';
+
+const today = '2026-11-02';
+
+/** Bytes of each file by name; undefined where the sheets have errors. */
+export type Answer = ReadonlyMap<string, Buffer> | undefined;
+
+/** Reads and checks: sheets without errors, or words for each problem. */
+export async function readChecked(path: string) {
+  const { sheets, problems } = await readSheets(path, { assumptions: registry, today });
+  for (const one of problems) expect(wordProblem(one)).toMatch(/^.+: .+\.$/s);
+  if (sheets === undefined) expect(problems.map(({ severity }) => severity)).toContain('error');
+  return { sheets, problems };
+}
+
+/** Plans and renders whatever can be planned. */
+export async function answerSheets(path: string): Promise<Answer> {
+  const { sheets, problems } = await readChecked(path);
+  if (sheets === undefined) return undefined;
+  const plan = await planArmy(sheets, today, { draws: 200, seconds: 1 });
+  const files = await renderFiles({ plan, view: viewPlan(plan, problems), sheets, problems });
+  const bytes = new Map(files.map(({ name, content }) => [name, toBytes(content)]));
+  planSchema.parse(JSON.parse(bytes.get('plan.json')?.toString() ?? ''));
+  return bytes;
+}
+
+function toBytes(content: string | Uint8Array | Iterable<string>): Buffer {
+  if (typeof content === 'string') return Buffer.from(content);
+  return content instanceof Uint8Array ? Buffer.from(content) : Buffer.from([...content].join(''));
+}
