@@ -9,6 +9,8 @@ export default defineConfig({
     exclude: ['tests/architecture/fixtures/**'],
     testTimeout: 30_000,
     hookTimeout: 60_000,
+    // One for each core: many tests wait for processes of their own.
+    maxWorkers: '100%',
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],

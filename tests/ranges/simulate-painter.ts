@@ -1,6 +1,6 @@
 // Ranges tests: a painter by chance. In: a seed, what is weighed. Out: a true painter drawn from the registry, the log that
 // such a painter writes, and what the tool then believes.
-import { assume, densityName, likely } from '../../src/assumptions/look-up.js';
+import { assume, densityName, likely, usableShare } from '../../src/assumptions/look-up.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import type { Assumptions } from '../../src/model/assumption.js';
@@ -89,7 +89,10 @@ export function keepLog(seed: number, truth: Assumptions, weighed: Weighed): Tru
     const line = lines.find((one) => one.paint === paint);
     const trueMl = (line?.putOutMl ?? 0) * (1 + batches * ofBatch);
     const known = work.paints.get(paint) ?? makePaint({ paint });
-    const density = likely(truth, densityName(known, paint === 'Chalk' ? 'can' : 'dropper'));
+    const isCan = paint === 'Chalk';
+    // Propellant leaves a can with the paint.
+    const density =
+      likely(truth, densityName(known, isCan ? 'can' : 'dropper')) / (isCan ? usableShare(truth, 'can') : 1);
     return {
       ...{ row: at + 2, date: '2026-03-01', paint, unit: 'watch', step: line?.step ?? 0, figures, trueMl },
       beforeG: 300 + scaleErrorG * ofBefore,

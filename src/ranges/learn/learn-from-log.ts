@@ -91,9 +91,10 @@ function listFactors(matched: readonly Matched[], figures: Figures, assumptions:
     .filter(({ piece }) => !isExact(piece));
 }
 
-function namesOf({ terms, densityName }: Matched, figures: Figures): Set<string> {
+function namesOf({ terms, byGrams }: Matched, figures: Figures): Set<string> {
   const names = factorsOf(terms, surfacesOf(figures));
-  return densityName === undefined ? names : names.add(densityName);
+  for (const name of [byGrams.density, byGrams.share]) if (name !== undefined) names.add(name);
+  return names;
 }
 
 interface Update {

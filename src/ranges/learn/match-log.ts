@@ -1,6 +1,6 @@
 // Ranges: log rows that can teach. In: the log, the estimate, paints, pots. Out: what each row used, and the terms that the
 // estimate puts against it.
-import { densityName } from '../../assumptions/look-up.js';
+import { densityName, usableShareName } from '../../assumptions/look-up.js';
 import { gramsPerUsableMl, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
 import type { Assumptions } from '../../model/assumption.js';
 import type { Estimate, Job, Line } from '../../model/plan.js';
@@ -18,8 +18,8 @@ export interface Matched {
   readonly readingErrorMl: number;
   /** One object for all rows of a unit, paint, step and number of figures. */
   readonly terms: Terms;
-  /** The density that turned grams to ml; undefined where no scale was used, or the painter knows it. */
-  readonly densityName: string | undefined;
+  /** What turned grams to ml, where it is in doubt: `grams = ml x density`, from a can over the usable share. */
+  readonly byGrams: { readonly density: string | undefined; readonly share: string | undefined };
 }
 
 /** What the log is held against. */
@@ -86,6 +86,9 @@ function matchRow(row: TeachingRow, { lines, terms }: Held, inputs: MatchInputs)
     usedMl: usedMlOf(row, densityGPerMl),
     readingErrorMl: usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions),
     terms,
-    densityName: isGuessed ? densityName(paint, container) : undefined,
+    byGrams: {
+      density: isGuessed ? densityName(paint, container) : undefined,
+      share: isWeighed(row) && container === 'can' ? usableShareName(container) : undefined,
+    },
   };
 }

@@ -84,13 +84,17 @@ function useRows(
   const draws = 1 + 2 * columns.size;
   const putOut = openPutOut({ ...given, columnOf: (name) => columns.get(name), draws });
   const made = new Map<Terms, Float64Array>();
-  return matched.map(({ terms, densityName }) => {
+  const overUsual = (name: string | undefined, draw: number): number => {
+    const column = name === undefined ? undefined : columns.get(name);
+    return name === undefined || column === undefined
+      ? 1
+      : (column[draw] ?? 1) / likely(given.assumptions, name);
+  };
+  return matched.map(({ terms, byGrams: { density, share } }) => {
     const ml = made.get(terms) ?? putOut(terms);
     made.set(terms, ml);
-    const density = densityName === undefined ? undefined : columns.get(densityName);
-    if (densityName === undefined || density === undefined) return ml;
-    const usual = likely(given.assumptions, densityName);
-    return ml.map((value, draw) => (value * (density[draw] ?? usual)) / usual);
+    if (density === undefined && share === undefined) return ml;
+    return ml.map((value, draw) => (value * overUsual(density, draw)) / overUsual(share, draw));
   });
 }
 
