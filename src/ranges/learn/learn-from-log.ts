@@ -105,6 +105,9 @@ interface Update {
   readonly figures: Figures;
 }
 
+/** Ten digits, so that no result hangs on the order in which sums were made. */
+const tidy = (value: number): number => Number(value.toPrecision(10));
+
 /** Each factor's own low, likely and high after the weighings; its mark changes once it is sharper. */
 function sharpen(
   assumptions: Assumptions,
