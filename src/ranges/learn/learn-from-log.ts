@@ -125,9 +125,9 @@ function sharpen(
     const was = assume(assumptions, name);
     updated.set(name, {
       ...was,
-      low: valueAt(piece, Math.min(median, mean - z90 * deviation)),
-      likely: valueAt(piece, median),
-      high: valueAt(piece, Math.max(median, mean + z90 * deviation)),
+      low: tidy(valueAt(piece, Math.min(median, mean - z90 * deviation))),
+      likely: tidy(valueAt(piece, median)),
+      high: tidy(valueAt(piece, Math.max(median, mean + z90 * deviation))),
       ...(deviation <= sharpened ? weighedMark(weighings) : movedMark(was)),
     });
   });
