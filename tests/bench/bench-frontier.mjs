@@ -1,10 +1,10 @@
 // Bench: cash against colour, eleven points of 60 needs among 200 paints. In: seeded markets. Out: seconds, and how many
 // points were proved.
-import { registry } from '../../dist/assumptions/registry.js';
-import { openColours } from '../../dist/colour/open-colours.js';
-import { drawFrontier } from '../../dist/order/frontier/draw-frontier.js';
-import { prepareBuying } from '../../dist/order/prepare-buying.js';
-import { openSolver } from '../../dist/order/solver/open-solver.js';
+import { registry } from '../../.halfpot/modules/assumptions/registry.js';
+import { openColours } from '../../.halfpot/modules/colour/open-colours.js';
+import { drawFrontier } from '../../.halfpot/modules/order/frontier/draw-frontier.js';
+import { prepareBuying } from '../../.halfpot/modules/order/prepare-buying.js';
+import { openSolver } from '../../.halfpot/modules/order/solver/open-solver.js';
 import { drawFrom, drawMarket } from '../order/draw-market.mjs';
 
 const farthest = 10;

@@ -163,7 +163,7 @@ function tableOfArmies(armies) {
         army.rows.toLocaleString('en'),
         army.plan.toFixed(0),
         army.floor.toFixed(0),
-        army === last ? `< 2.5 x: ${against(ratio, 2.5)}` : times(ratio),
+        army === last ? `< 2 x: ${against(ratio, 2)}` : times(ratio),
         army.writtenMb.toFixed(1),
         army.planMb.toFixed(0),
         army.floorMb.toFixed(0),
