@@ -40,7 +40,8 @@ const usualLevels = [50, 80, 90, 95];
 export async function keepPromise(inputs: PromiseInputs): Promise<KeptPromise> {
   const { drawn, fresh, surePercent, canBuy } = inputs;
   const offering = { ...inputs, offered: onlyPaints(drawn, canBuy), promiseAt: openPromise(drawn, canBuy) };
-  const { order, toBuy } = await findOrder(surePercent, offering, inputs.order);
+  const others = await findOthers(offering);
+  const { order, toBuy } = await findOwn(offering, others);
   const likely = await inputs.priceNeeds(inputs.likely);
   const freshOffered = onlyPaints(fresh, canBuy);
   return {
@@ -52,7 +53,7 @@ export async function keepPromise(inputs: PromiseInputs): Promise<KeptPromise> {
       metOfOffered: chanceMet(freshOffered, order),
       toBuyMl: toBuy,
       likely: { cashMinor: likely.totalMinor, met: chanceMet(freshOffered, likely) },
-      levels: await priceLevels(offering, { surePercent, order }),
+      levels: priceLevels([...others, { surePercent, order }], freshOffered),
     },
   };
 }
@@ -63,12 +64,39 @@ interface Offering extends PromiseInputs {
   readonly promiseAt: (sure: number) => ToBuy;
 }
 
+/** What was found for one level. */
+interface FoundLevel<Found extends Priced = Priced> {
+  readonly surePercent: number;
+  readonly order: Found;
+  readonly toBuy: ToBuy;
+}
+
+/** The orders for the usual levels, other than the painter's own. */
+async function findOthers(offering: Offering): Promise<FoundLevel[]> {
+  const found: FoundLevel[] = [];
+  for (const surePercent of usualLevels) {
+    if (surePercent === offering.surePercent) continue;
+    found.push(await findOrder(surePercent, offering, offering.priceNeeds));
+  }
+  return found;
+}
+
+/** The painter's own order. Where more sureness was found for less cash, the needs of that are ordered instead. */
+async function findOwn(offering: Offering, others: readonly FoundLevel[]): Promise<FoundLevel<Order>> {
+  const { surePercent, order: place } = offering;
+  const own = await findOrder(surePercent, offering, place);
+  const surer = others.filter((one) => one.surePercent > surePercent);
+  const [cheapest] = surer.sort((a, b) => a.order.totalMinor - b.order.totalMinor);
+  if (cheapest === undefined || cheapest.order.totalMinor >= own.order.totalMinor) return own;
+  return { ...cheapest, surePercent, order: await place(asNeeds(cheapest.toBuy)) };
+}
+
 /** The order for a promise; `finish` makes the last search for it. */
 async function findOrder<Found extends Priced>(
   surePercent: number,
   { offered, promiseAt, priceNeeds }: Offering,
   finish: (needs: readonly OrderNeed[]) => Promise<Found>,
-): Promise<{ readonly order: Found; readonly toBuy: ToBuy }> {
+): Promise<FoundLevel<Found>> {
   const sure = surePercent / 100;
   const asked = promiseAt(sure);
   const isKept = (order: Bought): boolean => chanceMet(offered, order).chance >= sure - 1e-9;
@@ -76,30 +104,24 @@ async function findOrder<Found extends Priced>(
   if (isKept(first)) {
     const toBuy = takeBack(offered, first, { toBuy: asked, sure });
     const order = await finish(asNeeds(toBuy));
-    if (isKept(order)) return { order, toBuy };
+    if (isKept(order)) return { surePercent, order, toBuy };
   }
   // The offers do not reach the promise, or other pots turned up in the last search: what was asked first is the best there is.
-  return { order: await finish(asNeeds(asked)), toBuy: asked };
+  return { surePercent, order: await finish(asNeeds(asked)), toBuy: asked };
 }
 
-async function priceLevels(
-  inputs: Offering,
-  own: { readonly surePercent: number; readonly order: Order },
-): Promise<PromiseLevel[]> {
-  const percents = [...new Set([...usualLevels, own.surePercent])].sort((a, b) => a - b);
-  const offered = onlyPaints(inputs.fresh, inputs.canBuy);
-  const levels: PromiseLevel[] = [];
-  for (const surePercent of percents) {
-    const isOwn = surePercent === own.surePercent;
-    const priced = isOwn ? own.order : (await findOrder(surePercent, inputs, inputs.priceNeeds)).order;
-    levels.push({
-      surePercent,
-      cashMinor: priced.totalMinor,
-      met: chanceMet(offered, priced),
-      proved: priced.aboveBestMinor === 0,
-    });
-  }
-  return lowerToSurer(levels);
+/** Each level's cash by rising sureness, and how often its order does on draws of paints on offer. */
+function priceLevels(
+  found: readonly Pick<FoundLevel, 'surePercent' | 'order'>[],
+  offered: DrawnArmy,
+): PromiseLevel[] {
+  const levels = found.map(({ surePercent, order }) => ({
+    surePercent,
+    cashMinor: order.totalMinor,
+    met: chanceMet(offered, order),
+    proved: order.aboveBestMinor === 0,
+  }));
+  return lowerToSurer(levels.sort((a, b) => a.surePercent - b.surePercent));
 }
 
 /** An order for a surer level also does for a less sure one. */

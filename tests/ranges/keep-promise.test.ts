@@ -149,4 +149,32 @@ describe('a promise', () => {
       likely: { cashMinor: 0 },
     });
   });
+
+  // Prices turned round: the more is asked for, the less it costs.
+  it('takes the order of a surer level where that costs less', async () => {
+    const sheets = drawSheets(1);
+    const estimate = estimateArmy(sheets, registry);
+    const stock = takeStock(sheets, estimate.needs, registry);
+    const drawn = drawArmy({ estimate, stock, beliefs }, { draws: 500, seed: 1 });
+    const market = { offers: sheets.offers, shops: sheets.shops, assumptions: registry };
+    const buying = prepareBuying({});
+    const sumOf = (needs: readonly { readonly ml: number }[]): number =>
+      needs.reduce((sum, { ml }) => sum + ml, 0);
+    const dearBelow = async (needs: Parameters<typeof priceNeeds>[0]) => {
+      const priced = await priceNeeds(needs, market, buying);
+      return { ...priced, totalMinor: Math.round(1e6 / (1 + sumOf(needs))) };
+    };
+    const { order, promised } = await keepPromise({
+      ...{ drawn, fresh: drawn, likely: findShort(stock), surePercent: 80, canBuy: isOnOffer(market) },
+      priceNeeds: dearBelow,
+      order: async (needs) => ({
+        ...(await chooseOrder(needs, market, buying)),
+        totalMinor: (await dearBelow(needs)).totalMinor,
+      }),
+    });
+    const own = promised.levels.find(({ surePercent }) => surePercent === 80);
+    expect(own?.cashMinor).toBe(order.totalMinor);
+    expect(promised.met.chance).toBeGreaterThanOrEqual(0.95 - 1e-9);
+    expect(Math.min(...promised.levels.map(({ cashMinor }) => cashMinor))).toBe(order.totalMinor);
+  });
 });

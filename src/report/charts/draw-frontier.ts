@@ -1,6 +1,7 @@
 // Charts: cash against the colour difference allowed, as a line that steps down. In: a FrontierChart. Out: SVG, once for
 // wide pages and once for narrow ones; the stylesheet shows the one that fits.
 import type { FrontierChart, Level } from '../view/instead-view.js';
+import { drawAxes, drawLine } from './draw-axes.js';
 import { drawFrame } from './draw-frame.js';
 import { escapeMarkup, percentOf, place } from './escape-markup.js';
 import {
@@ -23,7 +24,11 @@ function drawRoom(chart: FrontierChart, room: StairsRoom): string {
   const scale = scaleOf(room);
   const { title, says, levels } = chart;
   const content = [
-    drawTicks(chart, room, scale),
+    drawAxes(
+      { ...chart, acrossTicks: chart.differenceTicks, across: 'colour difference allowed' },
+      room,
+      scale,
+    ),
     ...levels.map((level, at) => drawLevel(level, levels[at + 1], scale)),
     ...levels.map((level) => drawDot(level, scale)),
     ...placeNames(levels, room, scale),
@@ -32,39 +37,12 @@ function drawRoom(chart: FrontierChart, room: StairsRoom): string {
   return drawFrame({ title, says, look, high: room.high }, content.join(''));
 }
 
-const text = (x: number, y: number, looks: string, says: string): string =>
-  `<text ${looks} x="${percentOf(x)}" y="${place(y)}">${escapeMarkup(says)}</text>`;
-
-const line = (looks: string, [x1, y1]: readonly [number, number], [x2, y2]: readonly [number, number]) =>
-  `<line class="${looks}" x1="${percentOf(x1)}" y1="${place(y1)}" x2="${percentOf(x2)}" y2="${place(y2)}"/>`;
-
-function drawTicks(
-  { cashTicks, differenceTicks, currency }: FrontierChart,
-  { left }: StairsRoom,
-  { x, y }: StairsScale,
-): string {
-  const cash = cashTicks.map(
-    ({ share, text: says }) =>
-      line('rung', [left, y(share)], [x(1), y(share)]) +
-      text(left, y(share) + 4, 'class="tick" dx="-6" text-anchor="end"', says),
-  );
-  const differences = differenceTicks.map(
-    ({ share, text: says }) =>
-      line('notch', [x(share), y(0)], [x(share), y(0) + 4]) +
-      text(x(share), y(0) + 17, 'class="tick" text-anchor="middle"', says),
-  );
-  const names =
-    text(left, 12, 'class="axis" dx="-6" text-anchor="end"', currency) +
-    text(x(1), y(0) + 34, 'class="axis" text-anchor="end"', 'colour difference allowed');
-  return [...cash, ...differences, names].join('');
-}
-
 /** Level till the next begins, then down to it. What is not proved, or can't be met, is dashed. */
 function drawLevel({ across, up, firm }: Level, next: Level | undefined, { x, y }: StairsScale): string {
   const to = next?.across ?? 1;
   const looks = firm ? 'tread' : 'tread unproved';
-  const fall = next === undefined ? '' : line('riser', [x(to), y(up)], [x(to), y(next.up)]);
-  return line(looks, [x(across), y(up)], [x(to), y(up)]) + fall;
+  const fall = next === undefined ? '' : drawLine('riser', [x(to), y(up)], [x(to), y(next.up)]);
+  return drawLine(looks, [x(across), y(up)], [x(to), y(up)]) + fall;
 }
 
 const drawDot = ({ across, up, firm, title }: Level, { x, y }: StairsScale): string =>

@@ -1,6 +1,7 @@
 // Charts: cash against figures as a staircase, each rise in the colour of the paint that causes it. In: a StairsChart.
 // Out: SVG, once for wide pages and once for narrow ones; the stylesheet shows the one that fits.
 import type { Riser, StairsChart } from '../view/stairs-view.js';
+import { drawAxes, drawLine, drawText } from './draw-axes.js';
 import { drawFrame } from './draw-frame.js';
 import { escapeMarkup, percentOf, place } from './escape-markup.js';
 import { gap, type Label, placeLabels } from './place-labels.js';
@@ -14,7 +15,7 @@ export function drawStairs(chart: StairsChart): string {
 function drawRoom(chart: StairsChart, room: StairsRoom): string {
   const scale = scaleOf(room);
   const content = [
-    drawTicks(chart, room, scale),
+    drawAxes({ ...chart, acrossTicks: chart.figureTicks, across: 'figures' }, room, scale),
     drawGround(chart, room, scale),
     drawArmyLine(chart, room, scale),
     ...chart.risers.map((riser) => drawRiser(riser, room, scale)),
@@ -28,33 +29,6 @@ function drawRoom(chart: StairsChart, room: StairsRoom): string {
 
 /** Pixels, to a tenth. */
 const px = (value: number): string => place(Math.round(value * 10) / 10);
-
-const text = (x: number, y: number, looks: string, says: string): string =>
-  `<text ${looks} x="${percentOf(x)}" y="${place(y)}">${escapeMarkup(says)}</text>`;
-
-const line = (looks: string, [x1, y1]: readonly [number, number], [x2, y2]: readonly [number, number]) =>
-  `<line class="${looks}" x1="${percentOf(x1)}" y1="${place(y1)}" x2="${percentOf(x2)}" y2="${place(y2)}"/>`;
-
-function drawTicks(
-  { cashTicks, figureTicks, currency }: StairsChart,
-  { left }: StairsRoom,
-  { x, y }: StairsScale,
-) {
-  const cash = cashTicks.map(
-    ({ share, text: says }) =>
-      line('rung', [left, y(share)], [x(1), y(share)]) +
-      text(left, y(share) + 4, 'class="tick" dx="-6" text-anchor="end"', says),
-  );
-  const figures = figureTicks.map(
-    ({ share, text: says }) =>
-      line('notch', [x(share), y(0)], [x(share), y(0) + 4]) +
-      text(x(share), y(0) + 17, 'class="tick" text-anchor="middle"', says),
-  );
-  const names =
-    text(left, 12, 'class="axis" dx="-6" text-anchor="end"', currency) +
-    text(x(1), y(0) + 34, 'class="axis" text-anchor="end"', 'figures');
-  return [...cash, ...figures, names].join('');
-}
 
 /** Units of the treads' own drawing, which is stretched to its place: a path each for what may be hundreds of treads. */
 const wideUnits = 1000;
@@ -89,8 +63,8 @@ function drawGround({ risers, army }: StairsChart, { left, right, high }: Stairs
 function drawArmyLine({ army }: StairsChart, { names }: StairsRoom, { x, y }: StairsScale): string {
   const at = x(army.across);
   return (
-    line('army-line', [at, 20], [at, y(0)]) +
-    text(at, 13, 'class="army" text-anchor="middle"', names ? army.label : army.short)
+    drawLine('army-line', [at, 20], [at, y(0)]) +
+    drawText(at, 13, 'class="army" text-anchor="middle"', names ? army.label : army.short)
   );
 }
 
