@@ -1,8 +1,8 @@
 // Colour: coats where the sheet leaves them blank. In: schemes, measured figures, colours. Out: coats, each with its why.
 import { likely } from '../assumptions/look-up.js';
 import type { CoatChoice, CoatChoices } from '../model/colour.js';
-import type { FigureArea } from '../model/plan.js';
 import type { Scheme, Sheets, Step } from '../model/sheets.js';
+import type { FigureArea } from '../model/work.js';
 import { partsOfZone } from '../model/zones.js';
 import { chooseCoats, type Desk, makeDesk, type Under } from './choose-coats.js';
 import { isCovering, isLeftBlank, type Palette } from './cover-beneath.js';

@@ -1,5 +1,5 @@
 // Colour: a line with other coats. In: a line of the estimate. Out: what it would be with more, fewer, or an undercoat.
-import type { Line } from '../model/plan.js';
+import type { Line } from '../model/work.js';
 
 /** The same line with so many coats: the film grows with them, leftovers do not. `painter` as in the registry. */
 export function withCoats(line: Line, coats: number, painter: number): Line {

@@ -1,8 +1,8 @@
 // Colour: an undercoat worth its coat. In: chosen coats, the work left, colours. Out: undercoats that save more than they cost.
 import type { CoatChoice, UndercoatAdvice } from '../model/colour.js';
 import { countUnits } from '../model/count-units.js';
-import type { Job, Line } from '../model/plan.js';
 import type { Sheets, Step } from '../model/sheets.js';
+import type { Job, Line } from '../model/work.js';
 import { mixCoat } from './cover-beneath.js';
 import {
   type Bench,

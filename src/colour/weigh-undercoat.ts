@@ -1,8 +1,8 @@
 // Colour: one undercoat, weighed. In: a coat, what lies beneath, an owned paint, lines. Out: coats, ml and minutes saved.
 import { likely } from '../assumptions/look-up.js';
 import type { CoatChoice, CoatChoices, Lab, Mix } from '../model/colour.js';
-import type { Estimate, Line } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
+import type { Estimate, Line } from '../model/work.js';
 import { coverColour, mixCoat, type Palette, type TopCoat } from './cover-beneath.js';
 import { listOwned } from './list-owned.js';
 import { layUndercoat, withCoats } from './resize-line.js';

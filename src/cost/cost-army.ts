@@ -3,8 +3,9 @@
 import { countUnits } from '../model/count-units.js';
 import { exactMinor } from '../model/money.js';
 import type { Order } from '../model/order.js';
-import type { Amount, Costs, Estimate, Job, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
+import type { Amount, Costs, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
+import type { Estimate, Job } from '../model/work.js';
 import { addAmounts, costJob, costOfPaint, extrasPerFigure, nothing, timesAmount } from './cost-jobs.js';
 import { costParts } from './cost-parts.js';
 import { type PaintPrice, pricePaint } from './price-paints.js';

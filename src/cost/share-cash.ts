@@ -1,7 +1,7 @@
 // Cost: whose cash the order is. In: units with their jobs, needs, the order. Out: minor units per unit, adding up.
 import { splitWhole } from '../model/money.js';
 import type { Order } from '../model/order.js';
-import type { Estimate, Job } from '../model/plan.js';
+import type { Estimate, Job } from '../model/work.js';
 
 /**
  * The order's total over the units: each paint's pots by the units' share of the need, postage by the value of

@@ -1,5 +1,5 @@
 // Estimate: needs for any number of figures. In: demands in painting order. Out: ml per paint for the first n figures.
-import type { UnitDemand } from '../model/plan.js';
+import type { UnitDemand } from '../model/work.js';
 
 /** Paint for some figures of a unit, in ml; no figures, none. */
 export function demandMl(

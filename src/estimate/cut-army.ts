@@ -1,6 +1,7 @@
 // Estimate: an army of fewer figures. In: demands with the figures wanted of each, the army. Out: its units, cut short.
-import type { UnitDemand } from '../model/plan.js';
+
 import type { Unit } from '../model/sheets.js';
+import type { UnitDemand } from '../model/work.js';
 
 /** The army with so many figures of each demand, in the army's order; units of none fall away. */
 export function cutArmy(

@@ -1,5 +1,5 @@
 // Estimate: a treatment on a whole job. In: a treatment, figures, batch. Out: a Line in ml with its doubt.
-import type { Line } from '../model/plan.js';
+import type { Line } from '../model/work.js';
 import { countSittings, putOutMl } from './estimate-film.js';
 import type { Treatment } from './treat-figure.js';
 

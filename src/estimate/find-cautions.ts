@@ -1,6 +1,7 @@
 // Estimate: what in the work can hurt someone. In: the estimate, paints, extras. Out: which cautions to show.
-import type { Caution, Estimate } from '../model/plan.js';
+import type { Caution } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
+import type { Estimate } from '../model/work.js';
 
 /** Words by which painters name solvents among their extras and mediums; a hint, not a list of products. */
 const solventWords = /thinner|solvent|spirit|turpentine|acetone|alcohol|lacquer|enamel/i;

@@ -1,7 +1,8 @@
 // Estimate: parts that a scheme leaves without a colour. In: a measured figure, steps, zones. Out: their names.
-import type { FigureArea } from '../model/plan.js';
+
 import type { OwnZone, Step } from '../model/sheets.js';
 import type { Layer } from '../model/words.js';
+import type { FigureArea } from '../model/work.js';
 import type { Part } from '../model/zones.js';
 import { resolveZone } from './resolve-zone.js';
 

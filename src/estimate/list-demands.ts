@@ -1,7 +1,7 @@
 // Estimate: what one more figure of each unit asks for. In: the estimate. Out: ml per figure and per sitting by paint.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { Estimate, Job, Line, UnitDemand } from '../model/plan.js';
+import type { Estimate, Job, Line, UnitDemand } from '../model/work.js';
 import { countSittings } from './estimate-film.js';
 
 /** What a job's figures and sittings take of each paint. */

@@ -1,9 +1,9 @@
 // Estimate: the surface of one figure by part. In: a figure and the assumptions. Out: areas in cm2, mark and doubt.
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
-import type { FigureArea, Surface } from '../model/plan.js';
 import type { Figure } from '../model/sheets.js';
 import type { KitItem } from '../model/words.js';
+import type { FigureArea, Surface } from '../model/work.js';
 import { type BodyPart, bodyParts, type Part, partsOfFigure } from '../model/zones.js';
 import { measureBase, measureBox } from './measure-base.js';
 

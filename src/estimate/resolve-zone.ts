@@ -1,6 +1,7 @@
 // Estimate: a zone's area on a figure. In: a zone name, the painter's zones, a measured figure. Out: parts with cm2.
-import type { FigureArea } from '../model/plan.js';
+
 import type { OwnZone } from '../model/sheets.js';
+import type { FigureArea } from '../model/work.js';
 import { type Part, partsOfZone } from '../model/zones.js';
 
 /**

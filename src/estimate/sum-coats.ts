@@ -1,6 +1,6 @@
 // Estimate: how often a brush or can goes over the army. In: the estimate. Out: coats, ml.
 import { countUnits } from '../model/count-units.js';
-import type { Estimate } from '../model/plan.js';
+import type { Estimate } from '../model/work.js';
 
 /** Coats of the whole scheme, each on one figure counted once, done or not; the paints of a mix are one coat together. */
 export function sumCoats({ units }: Estimate): number {

@@ -11,8 +11,6 @@ import type { TimePlan } from './time.js';
 import type { Container } from './words.js';
 import type { Estimate, Job } from './work.js';
 
-export type { Estimate, FigureArea, Job, Line, Surface, Trust, UnitDemand } from './work.js';
-
 export type StockState = 'none owned' | 'short' | 'tight' | 'enough';
 
 /** One pot on the shelf, in the order in which pots are used up. */

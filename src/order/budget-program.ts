@@ -1,6 +1,6 @@
 // Order: what a budget finishes of one priority, as an integer program. In: its units, what is committed, the market.
 // Out: columns and rows, and which column counts the figures of each unit.
-import type { UnitDemand } from '../model/plan.js';
+import type { UnitDemand } from '../model/work.js';
 import { buildProgram, type OrderProgram } from './build-program.js';
 import { listWares, type Market } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';

@@ -1,7 +1,7 @@
 // Order: what a budget finishes. In: demands by priority, shelf, market, solver, budget. Out: figures for each unit.
 import type { OrderNeed } from '../model/order.js';
-import type { UnitDemand } from '../model/plan.js';
 import { sameMl } from '../model/volume.js';
+import type { UnitDemand } from '../model/work.js';
 import { type BudgetLevel, preferEarlier, withMost, writeBudgetProgram } from './budget-program.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
 import type { Market } from './list-wares.js';

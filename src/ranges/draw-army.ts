@@ -1,8 +1,9 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
 import { countUnits } from '../model/count-units.js';
-import type { Estimate, PaintStock, Surface } from '../model/plan.js';
+import type { PaintStock } from '../model/plan.js';
 import type { Container } from '../model/words.js';
+import type { Estimate, Surface } from '../model/work.js';
 import { type Beliefs, type Drawing, type DrawnFactor, drawFactors } from './draw-factors.js';
 import { type DrawnShelf, drawShelf, openGains } from './draw-shelf.js';
 import { factorsOf, sumTerms, type TermSum, type Terms } from './list-terms.js';

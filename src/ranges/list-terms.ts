@@ -1,7 +1,8 @@
 // Ranges: a quantity of paint as what the draws multiply. In: lines and how often each counts. Out: few terms, however
 // many lines lie behind them.
-import type { Line, Surface } from '../model/plan.js';
+
 import type { Method } from '../model/words.js';
+import type { Line, Surface } from '../model/work.js';
 
 /** Paint that ends on figures, ml at the likely values, by what it goes with in proportion. */
 export interface FilmTerm {

@@ -2,7 +2,7 @@
 // ml put out for any terms. Columns of what is shared (a surface, a way to lay paint) are made once.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { FigureArea } from '../model/plan.js';
+import type { FigureArea } from '../model/work.js';
 import type { FilmTerm, Terms } from './list-terms.js';
 
 /** A factor's value in each draw; undefined where it is held as exact. */

@@ -2,9 +2,9 @@
 // remedies by the share of the spread that each causes.
 
 import { countUnits } from '../model/count-units.js';
-import type { Estimate } from '../model/plan.js';
 import type { Doubt, Remedy } from '../model/ranges.js';
 import type { Method } from '../model/words.js';
+import type { Estimate } from '../model/work.js';
 import type { DrawnArmy, DrawnPaint } from './draw-army.js';
 import type { DrawnFactor } from './draw-factors.js';
 import { type Spread, shareOfSpread, spreadOf } from './sum-up-draws.js';

@@ -1,8 +1,8 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
 import { countUnits } from '../model/count-units.js';
-import type { Estimate, Job } from '../model/plan.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
+import type { Estimate, Job } from '../model/work.js';
 import type { DrawnArmy, DrawnPaint } from './draw-army.js';
 import { chanceMet } from './fill-shelf.js';
 import { sumTerms, type Terms } from './list-terms.js';

@@ -2,9 +2,10 @@
 import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
 import type { OrderNeed } from '../model/order.js';
-import type { Estimate, PaintStock, ShelfPot, StockState } from '../model/plan.js';
+import type { PaintStock, ShelfPot, StockState } from '../model/plan.js';
 import type { LogRow, Paint, Sheets } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
+import type { Estimate } from '../model/work.js';
 import { measurePot } from './measure-pot.js';
 import { sortPots } from './sort-pots.js';
 import { useUp } from './use-up.js';

@@ -1,8 +1,8 @@
 // Time: a job's lines as passes over its figures. In: lines in step order. Out: passes in the order they are painted.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { Line } from '../model/plan.js';
 import type { Pass } from '../model/time.js';
+import type { Line } from '../model/work.js';
 import { isSpray, minutesOfCoat } from './minutes-of-coat.js';
 
 /** The sheets take no more coats; an own value for a layer may, and then the last pass stands for the rest. */

@@ -1,8 +1,8 @@
 // Time: brush minutes of one coat and of one line, on one figure. In: what is laid where. Out: minutes.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { Line } from '../model/plan.js';
 import type { Layer, Method } from '../model/words.js';
+import type { Line } from '../model/work.js';
 
 /** One coat of one zone on one figure. */
 interface Coat {

@@ -2,8 +2,8 @@
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import { countUnits } from '../model/count-units.js';
-import type { Estimate, Job } from '../model/plan.js';
 import type { JobTime, MinuteRange, TimePlan } from '../model/time.js';
+import type { Estimate, Job } from '../model/work.js';
 import { type FilledEvenings, fillEvenings } from './fill-evenings.js';
 import type { UnitWork } from './queue-batches.js';
 import { rangeMinutes } from './range-minutes.js';

@@ -1,8 +1,8 @@
 // Time: how far brush minutes may be off. In: lines, assumptions. Out: low, likely, high.
 import { assume, likely } from '../assumptions/look-up.js';
 import type { Assumption, Assumptions } from '../model/assumption.js';
-import type { Line } from '../model/plan.js';
 import type { MinuteRange } from '../model/time.js';
+import type { Line } from '../model/work.js';
 import { minutesOfLine } from './minutes-of-coat.js';
 
 /** Some lines, and how many times each counts. */

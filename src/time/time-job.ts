@@ -1,8 +1,8 @@
 // Time: one job. In: a job with its lines, assumptions. Out: minutes per figure, its passes and its batches.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { Job } from '../model/plan.js';
 import type { BatchTime, JobTime, MinuteRange, Pass } from '../model/time.js';
+import type { Job } from '../model/work.js';
 import { findSmallestBatch } from './find-smallest-batch.js';
 import { listPasses } from './list-passes.js';
 import { rangeMinutes } from './range-minutes.js';

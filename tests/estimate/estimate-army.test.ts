@@ -4,8 +4,8 @@ import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import { findCautions } from '../../src/estimate/find-cautions.js';
 import { resolveZone } from '../../src/estimate/resolve-zone.js';
-import type { Line } from '../../src/model/plan.js';
 import type { Sheets, Step } from '../../src/model/sheets.js';
+import type { Line } from '../../src/model/work.js';
 import { makeFigure, makePaint, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 
 const round25 = { shape: 'round', acrossMm: 25 } as const;

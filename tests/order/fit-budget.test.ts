@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { demandMl } from '../../src/estimate/add-up-demands.js';
-import type { UnitDemand } from '../../src/model/plan.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
+import type { UnitDemand } from '../../src/model/work.js';
 import { cashFor, type Fitting, fitBudget } from '../../src/order/fit-budget.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';

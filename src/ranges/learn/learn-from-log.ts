@@ -2,9 +2,9 @@
 // tied to each other as one weighing saw them together, and use against estimate.
 import { assume, likely, z90 } from '../../assumptions/look-up.js';
 import type { Assumption, Assumptions } from '../../model/assumption.js';
-import type { FigureArea } from '../../model/plan.js';
 import type { Learned, Weighing } from '../../model/ranges.js';
 import type { LogRow } from '../../model/sheets.js';
+import type { FigureArea } from '../../model/work.js';
 import type { Beliefs } from '../draw-factors.js';
 import { factorsOf } from '../list-terms.js';
 import { isExact, twoPieceOf, valueAt } from '../two-piece.js';

@@ -3,8 +3,8 @@
 import { densityName, usableShareName } from '../../assumptions/look-up.js';
 import { gramsPerUsableMl, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
 import type { Assumptions } from '../../model/assumption.js';
-import type { Estimate, Job, Line } from '../../model/plan.js';
 import type { LogRow, Paint, Pot } from '../../model/sheets.js';
+import type { Estimate, Job, Line } from '../../model/work.js';
 import { sumTerms, type Terms } from '../list-terms.js';
 
 /** A row that can teach names its unit and how many figures it painted. */

@@ -2,7 +2,7 @@
 // row at any deviates of the factors, and how it changes with them.
 import { likely } from '../../assumptions/look-up.js';
 import type { Assumptions } from '../../model/assumption.js';
-import type { FigureArea } from '../../model/plan.js';
+import type { FigureArea } from '../../model/work.js';
 import type { Terms } from '../list-terms.js';
 import { openPutOut } from '../put-out.js';
 import { type TwoPiece, valueAt } from '../two-piece.js';

@@ -1,8 +1,9 @@
 // Report view: units and their lines as plan.json tells them. In: units with job and cost. Out: entries, of which those
 // of units that share a job are one object.
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
-import type { Job, JobCost, Plan, UnitCost } from '../../model/plan.js';
+import type { JobCost, Plan, UnitCost } from '../../model/plan.js';
 import type { Range, Ranges } from '../../model/ranges.js';
+import type { Job } from '../../model/work.js';
 import { describeReason } from './describe-colour.js';
 import { describeCostRange } from './describe-sure.js';
 import type { PlanDocument } from './plan-document.js';

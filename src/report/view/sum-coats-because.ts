@@ -1,6 +1,6 @@
 // Report view: reasons for coats, alike ones together. In: the army's jobs. Out: each reason once, with every place.
 import type { CoatReason, Mix } from '../../model/colour.js';
-import type { Job, Line } from '../../model/plan.js';
+import type { Job, Line } from '../../model/work.js';
 
 /** Alike in colours and number of coats. */
 export interface ReasonedCoats {

@@ -1,7 +1,8 @@
 // Report view: the army's lines summed once, for every section. In: jobs and how many units share each.
 // Out: ml by zone and layer, by paint, and the doubts. Units that share a job are counted, not walked.
 import { type Mark, weakestMark } from '../../model/assumption.js';
-import type { Job, Line, Plan, Trust } from '../../model/plan.js';
+import type { Plan } from '../../model/plan.js';
+import type { Job, Line, Trust } from '../../model/work.js';
 
 export interface PaintWork {
   wholeMl: number;

@@ -1,6 +1,7 @@
 // Report view: how sure minutes are. In: the work left, the assumptions of time. Out: a trust tag.
-import type { Job } from '../../model/plan.js';
+
 import type { Layer, Method } from '../../model/words.js';
+import type { Job } from '../../model/work.js';
 import { noDoubts, noteDoubt } from './sum-work.js';
 import type { TrustView } from './trust-view.js';
 import type { ViewInputs } from './view-inputs.js';

@@ -1,5 +1,6 @@
 // Report view: coats, undercoats, primers. In: the plan, its sums. Out: why so many coats, what would save some.
-import type { Line, Plan } from '../../model/plan.js';
+import type { Plan } from '../../model/plan.js';
+import type { Line } from '../../model/work.js';
 import type { CoatRow, CoatsView } from './coats-view.js';
 import { type ReasonedCoats, sumCoatsBecause } from './sum-coats-because.js';
 import { noDoubts, noteDoubt } from './sum-work.js';

@@ -1,8 +1,9 @@
 // Report view: one unit's cost per figure, split over layers and extras. In: a unit's cost. Out: text and a stacked bar.
 import { exactMinor, roundMinor, splitWhole, zeroMinor } from '../../model/money.js';
-import type { Amount, Job, UnitCost } from '../../model/plan.js';
+import type { Amount, UnitCost } from '../../model/plan.js';
 import type { Range } from '../../model/ranges.js';
 import { layers } from '../../model/words.js';
+import type { Job } from '../../model/work.js';
 import type { CostBar, CostPart, CostUnit } from './cost-view.js';
 import { type Doubts, noDoubts, noteDoubt } from './sum-work.js';
 import type { TrustWords } from './view-trust.js';

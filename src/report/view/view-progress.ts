@@ -1,5 +1,6 @@
 // Report view: what is finished. In: the plan, its sums. Out: per unit steps finished and begun, and how its need has shrunk.
-import type { Job, Line, Plan } from '../../model/plan.js';
+import type { Plan } from '../../model/plan.js';
+import type { Job, Line } from '../../model/work.js';
 import type { ProgressRow, ProgressView } from './progress-view.js';
 import type { WorkSums } from './sum-work.js';
 import type { ViewInputs } from './view-inputs.js';

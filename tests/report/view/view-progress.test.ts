@@ -1,6 +1,7 @@
 // What is done: steps finished and begun, and how the need has shrunk.
 import { describe, expect, it } from 'vitest';
-import type { Job, Plan } from '../../../src/model/plan.js';
+import type { Plan } from '../../../src/model/plan.js';
+import type { Job } from '../../../src/model/work.js';
 import { viewPlan } from '../../../src/report/view/view-plan.js';
 import { ram, smallUnits, wardens } from '../a-small-army.js';
 import { smallPlan } from '../a-small-plan.js';

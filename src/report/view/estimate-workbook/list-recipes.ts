@@ -1,6 +1,7 @@
 // Report view: which work the workbook shows. In: the plan's units. Out: recipes, each written down once, rows of units,
 // and what is too much for one workbook.
-import type { Job, Line, UnitCost } from '../../../model/plan.js';
+import type { UnitCost } from '../../../model/plan.js';
+import type { Job, Line } from '../../../model/work.js';
 
 /** A figure in a scheme, with the lines that all its units share; a unit that the log knows has one of its own. */
 export interface Recipe {

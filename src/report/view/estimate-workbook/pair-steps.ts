@@ -1,6 +1,7 @@
 // Report view: what the scheme itself says of each line. In: lines of a job, the steps of its scheme. Out: a step a line.
-import type { Line } from '../../../model/plan.js';
+
 import type { Step } from '../../../model/sheets.js';
+import type { Line } from '../../../model/work.js';
 
 /**
  * The step that each line comes from. Lines stand in the order of the steps; a step gives all lines of its mix, the shares

@@ -1,7 +1,8 @@
 // Report view: areas of figures by part. In: measured figures, assumptions. Out: the sheet, and cells to go on from.
-import type { FigureArea } from '../../../model/plan.js';
+
 import type { Figure } from '../../../model/sheets.js';
 import type { KitItem } from '../../../model/words.js';
+import type { FigureArea } from '../../../model/work.js';
 import { bodyParts, type Part, parts } from '../../../model/zones.js';
 import { baseCm2, boxCm2 } from './measure-shapes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';

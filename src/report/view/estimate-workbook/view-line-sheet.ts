@@ -1,7 +1,8 @@
 // Report view: the workbook's lines, whole and remaining. In: recipes with the steps of their schemes, cells of areas and
 // assumptions. Out: the sheet; its costs are put in once paints have a price.
-import type { Line } from '../../../model/plan.js';
+
 import type { Paint, Step } from '../../../model/sheets.js';
+import type { Line } from '../../../model/work.js';
 import type { Recipe } from './list-recipes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { AreaSheet } from './view-area-sheet.js';
