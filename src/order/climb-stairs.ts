@@ -1,7 +1,7 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
 import type { OrderNeed, Stair, Stairs } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import { type Buying, besides, cheapestCounts } from './choose-counts.js';
+import { type Buying, besides, cheapestCounts, sharing } from './choose-counts.js';
 import { findHolders, heldMl, type Market } from './list-wares.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
@@ -12,6 +12,9 @@ const mostSteps = 24;
 /** Among so many figures a single pot no longer shows, and steps that can't be proved take long: fewer, in strides. */
 const manyFigures = 5000;
 const fewSteps = 12;
+
+/** Of the time that the order may take: for all steps together. */
+const shareOfStairs = 0.5;
 
 /** What a climb needs to know. */
 export interface Climb {
@@ -31,12 +34,13 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
   const most = 2 * figures;
   const supply = measureSupply(market);
   const withinAt = (count: number): readonly OrderNeed[] => splitNeeds(toBuyAt(count), supply).within;
+  const asking = besides(sharing(shareOfStairs, buying));
   const steps: Stair[] = [];
   let missingAt = (_count: number): string[] => [];
   let everyStep = true;
   let isCoarse = figures > manyFigures;
   for (let at = figures === 0 ? 1 : 0; at <= most; ) {
-    const chosen = await cheapestCounts(withinAt(at), market, besides(buying));
+    const chosen = await cheapestCounts(withinAt(at), market, asking);
     steps.push({
       figures: at,
       cashMinor: chosen.totalMinor,

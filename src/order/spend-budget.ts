@@ -1,9 +1,13 @@
 // Order: a budget's answer. In: the budget, what a fit works from. Out: figures finished, their order, next steps.
 import type { Budget, Order } from '../model/order.js';
+import { sharing } from './choose-counts.js';
 import { cashFor, type Fitting, fitBudget } from './fit-budget.js';
 
 /** Unfinished units for which the next step is priced. */
 const mostNextSteps = 12;
+
+/** Of the time that the order may take: for all searches after what a budget finishes. */
+const shareOfBudget = 1;
 
 /** A fit, and the whole plan to check it with. */
 export interface Spending extends Omit<Fitting, 'budgetMinor'> {
@@ -21,7 +25,7 @@ export async function spendBudget(
   spending: Spending,
 ): Promise<Budget | undefined> {
   if (budgetMinor === undefined) return undefined;
-  const fitting = { ...spending, budgetMinor };
+  const fitting = { ...spending, buying: sharing(shareOfBudget, spending.buying), budgetMinor };
   const { demands } = spending;
   const { finished, proved, notTried } = await fitBudget(fitting);
   const order = await spending.planAgain(finished);

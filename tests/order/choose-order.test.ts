@@ -147,7 +147,7 @@ describe('the order', () => {
   });
 
   it('that no search was made for is the first one, and says how far it may lie above the best', async () => {
-    const unsearched = { ...buying, solve: async () => ({ state: 'none found' }) as const };
+    const unsearched = { ...buying, solve: async () => ({ state: 'none found', seconds: 0 }) as const };
     const order = await chooseOrder([{ paint: 'Slate', ml: 20 }], marketOf([slate]), unsearched);
     expect(order).toMatchObject({
       status: 'not proved',

@@ -3,7 +3,7 @@
 import type { FewestPots, Frontier, FrontierChoice, FrontierPoint } from '../../model/frontier.js';
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
-import type { Buying } from '../choose-counts.js';
+import { type Buying, sharing } from '../choose-counts.js';
 import type { Market } from '../list-wares.js';
 import type { Supply } from '../split-needs.js';
 import { fewestPotsOf, leastCash, nearestWay, type Searching, type Way } from './choose-servings.js';
@@ -40,10 +40,11 @@ interface Reached {
 /**
  * For every difference the least cash at which each need is served whole by one paint within it, whose supply is the
  * shelf's and what is bought; first of all, as little unmet as can be. No needs: nothing is bought at any difference.
- * All of it is a side question, and takes about half of the time that the order may take.
+ * All of it is a side question, and its searches take six tenths of the time at the most that the order may take.
  */
 export async function drawFrontier(drawing: Drawing): Promise<Frontier> {
-  const asked = { ...drawing, sources: measureSources(drawing.haveMl, drawing.market) };
+  const sources = measureSources(drawing.haveMl, drawing.market);
+  const asked = { ...drawing, buying: sharing(shareOfAll, drawing.buying), sources };
   const reached: Reached[] = [];
   for (const dE00 of differences) reached.push(await reach(dE00, reached.at(-1), asked));
   return {
@@ -60,6 +61,9 @@ interface AskedFrontier extends Drawing {
 function within(share: number, { limits, solve }: Buying): Buying {
   return { solve, limits: { nodes: Math.ceil(limits.nodes / 10), seconds: limits.seconds * share } };
 }
+
+/** Of the time that the order may take: for all searches of a frontier. */
+const shareOfAll = 0.6;
 
 /** The first point is an order of its own; of the others more difference means more paints and a longer search. */
 const shareOf = (dE00: number): number => (dE00 === 0 ? 0.1 : 0.015 + 0.003 * dE00);

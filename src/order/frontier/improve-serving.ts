@@ -3,7 +3,7 @@
 import { sameMl } from '../../model/volume.js';
 import { choosePots, type Pack } from '../choose-pots.js';
 import { costOfCounts } from '../write-order.js';
-import { moveNeeds } from './move-needs.js';
+import { type Effort, moveNeeds } from './move-needs.js';
 import { askedOf, checkServed, type Served, type ServingProgram } from './serving-program.js';
 
 type Shops = ReadonlySet<string>;
@@ -14,6 +14,9 @@ interface Tried {
   readonly totalMinor: number;
 }
 
+/** Prices asked for at the most: five times as many better a start among 60 needs and 200 paints by a thousandth. */
+const mostLooks = 200_000;
+
 /**
  * Single pots alone, paint by paint: from all shops, then without one shop after the other as long as that is
  * cheaper. For each choice of shops needs move to other paints while that saves: one need; all needs of a paint away from it;
@@ -21,15 +24,16 @@ interface Tried {
  */
 export function improveServing(program: ServingProgram, start: Served): Served {
   let best = start;
+  const effort: Effort = { looks: mostLooks };
   const visit = (open: Shops, paints: readonly string[]): Tried | undefined => {
-    const tried = tryShops(program, open, paints);
+    const tried = tryShops(program, open, { paints, effort });
     const sound = tried && checkServed(program, tried.paints, tried.counts);
     if (sound !== undefined && sound.totalMinor < best.totalMinor) best = sound;
     return tried;
   };
   let open: Shops = new Set(program.order.shops.keys());
   let reached = visit(open, start.paints);
-  while (reached !== undefined && open.size > 1) {
+  while (reached !== undefined && open.size > 1 && effort.looks > 0) {
     const { paints, totalMinor } = reached;
     const fewer = [...open]
       .map((left) => new Set([...open].filter((shop) => shop !== left)))
@@ -44,9 +48,14 @@ export function improveServing(program: ServingProgram, start: Served): Served {
 }
 
 /** Undefined where the shops do not suffice. */
-function tryShops(program: ServingProgram, open: Shops, paints: readonly string[]): Tried | undefined {
+function tryShops(
+  program: ServingProgram,
+  open: Shops,
+  { paints, effort }: Pick<Tried, 'paints'> & { readonly effort: Effort },
+): Tried | undefined {
   const pots = openPots(program, open);
-  const moved = moveNeeds(program.servings, paints, (paint, ml) => pots.buy(paint, ml).costMinor);
+  const costOf = (paint: string, ml: number): number => pots.buy(paint, ml).costMinor;
+  const moved = moveNeeds({ servings: program.servings, from: paints }, costOf, effort);
   const bought = program.order.wares.map(() => 0);
   for (const [paint, ml] of askedOf(program.servings, moved)) {
     const { columns, counts } = pots.buy(paint, ml);

@@ -9,36 +9,51 @@ const mostRounds = 5;
 /** What so many ml of a paint cost; never less for more. */
 type CostOf = (paint: string, ml: number) => number;
 
+/** Prices that may still be asked for: each search for a better way ends there, after the same moves on any machine. */
+export interface Effort {
+  looks: number;
+}
+
 /** Who serves what, and what that costs, move by move. */
 interface Board {
   readonly servings: readonly Serving[];
   readonly paints: string[];
   readonly askedMl: Map<string, number>;
   readonly costOf: CostOf;
+  readonly effort: Effort;
   totalMinor: number;
 }
 
-/** Each need to where it adds least; all needs of a paint away from it; all that a paint can serve to it. */
-export function moveNeeds(servings: readonly Serving[], from: readonly string[], costOf: CostOf): string[] {
+/**
+ * Each need to where it adds least; all needs of a paint away from it; all that a paint can serve to it. Once the effort is
+ * spent, needs stay where they are.
+ */
+export function moveNeeds(
+  { servings, from }: { readonly servings: readonly Serving[]; readonly from: readonly string[] },
+  costOf: CostOf,
+  effort: Effort,
+): string[] {
   const askedMl = askedOf(servings, from);
   const totalMinor = [...askedMl].reduce((sum, [paint, ml]) => sum + costOf(paint, ml), 0);
-  const board: Board = { servings, paints: [...from], askedMl, costOf, totalMinor };
+  const board: Board = { servings, paints: [...from], askedMl, costOf, effort, totalMinor };
   const reach = reachOf(servings);
   for (let round = 0; round < mostRounds; round++) {
     const before = board.totalMinor;
     for (const index of servings.keys()) settle(board, index);
     for (const paint of reach.keys()) {
+      if (effort.looks <= 0) break;
       tryMoves(board, () => {
         for (const [index, by] of board.paints.entries()) if (by === paint) settle(board, index, paint);
       });
     }
     for (const [paint, indexes] of reach) {
+      if (effort.looks <= 0) break;
       tryMoves(board, () => {
         for (const index of indexes) move(board, index, paint);
         for (const index of indexes) settle(board, index);
       });
     }
-    if (board.totalMinor >= before) break;
+    if (board.totalMinor >= before || effort.looks <= 0) break;
   }
   return board.paints;
 }
@@ -48,7 +63,11 @@ function reachOf(servings: readonly Serving[]): Map<string, number[]> {
   const reach = new Map<string, number[]>();
   for (const [index, { by }] of servings.entries()) {
     if (by.length === 1) continue;
-    for (const one of by) reach.set(one.by, [...(reach.get(one.by) ?? []), index]);
+    for (const one of by) {
+      const known = reach.get(one.by);
+      if (known === undefined) reach.set(one.by, [index]);
+      else known.push(index);
+    }
   }
   return reach;
 }
@@ -76,6 +95,7 @@ function settle(board: Board, index: number, leftOut?: string): void {
   const here = board.paints[index];
   if (serving === undefined || here === undefined) return;
   const { by, need } = serving;
+  board.effort.looks -= by.length;
   let best = here;
   let bestMinor = here === leftOut ? Number.POSITIVE_INFINITY : -addedBy(board, here, -need.ml);
   for (const { by: paint } of by) {

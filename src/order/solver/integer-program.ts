@@ -37,13 +37,15 @@ export interface Limits {
 export type OnProgress = (progress: { best: number; bound: number; seconds: number }) => void;
 
 /**
+ * What a search found, and the seconds that the solver took for it.
  * `proved`: nothing is cheaper. `not proved`: a limit came first; nothing is under `bound`.
  * `none found`: a limit came before any solution. `impossible`: there is none.
  */
-export type Solution =
+export type Solution = { readonly seconds: number } & (
   | { readonly state: 'proved' | 'not proved'; readonly values: readonly number[]; readonly bound: number }
   | { readonly state: 'none found' }
-  | { readonly state: 'impossible' };
+  | { readonly state: 'impossible' }
+);
 
 /** Anything that solves programs: in this thread, or in one of its own. */
 export type Solve = (program: IntegerProgram, limits: Limits, onProgress?: OnProgress) => Promise<Solution>;

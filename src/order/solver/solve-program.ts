@@ -78,16 +78,17 @@ function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): 
 
 function readSolution(highs: Highs, model: Model, { columns }: IntegerProgram): Solution {
   const status = model.getModelStatus();
+  const seconds = model.getRunTime();
   const { optimal, infeasible, unboundedOrInfeasible } = highs.constants.modelStatus;
-  if (status === infeasible || status === unboundedOrInfeasible) return { state: 'impossible' };
+  if (status === infeasible || status === unboundedOrInfeasible) return { state: 'impossible', seconds };
   const feasible = Number(model.info.get('primal_solution_status')) === 2;
-  if (!feasible) return { state: 'none found' };
+  if (!feasible) return { state: 'none found', seconds };
   const values = [...model.getSolution().colValue].map((value, index) =>
     columns[index]?.integer ? Math.round(value) + 0 : value,
   );
   const isMip = columns.some(({ integer }) => integer);
   const bound = Number(isMip ? model.info.get('mip_dual_bound') : model.getObjectiveValue());
-  return { state: status === optimal ? 'proved' : 'not proved', values, bound };
+  return { state: status === optimal ? 'proved' : 'not proved', values, bound, seconds };
 }
 
 /** The program as sparse columns. */
