@@ -41,13 +41,11 @@ export function moveNeeds(
     const before = board.totalMinor;
     for (const index of servings.keys()) settle(board, index);
     for (const paint of reach.keys()) {
-      if (effort.looks <= 0) break;
       tryMoves(board, () => {
         for (const [index, by] of board.paints.entries()) if (by === paint) settle(board, index, paint);
       });
     }
     for (const [paint, indexes] of reach) {
-      if (effort.looks <= 0) break;
       tryMoves(board, () => {
         for (const index of indexes) move(board, index, paint);
         for (const index of indexes) settle(board, index);
@@ -106,8 +104,9 @@ function settle(board: Board, index: number, leftOut?: string): void {
   move(board, index, best);
 }
 
-/** Takes moves back that do not save. */
+/** Takes moves back that do not save; makes none once the effort is spent. */
 function tryMoves(board: Board, moves: () => void): void {
+  if (board.effort.looks <= 0) return;
   const before = { paints: [...board.paints], totalMinor: board.totalMinor };
   moves();
   if (board.totalMinor < before.totalMinor) return;

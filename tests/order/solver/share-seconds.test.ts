@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import type { Limits, Solve } from '../../../src/order/solver/integer-program.js';
+import { shareSeconds } from '../../../src/order/solver/share-seconds.js';
+
+const program = { columns: [], rows: [] };
+const limits: Limits = { nodes: 100, seconds: 1 };
+
+/** Takes its seconds, as given, whatever it is asked, and notes what it was allowed. */
+function slowSolver(seconds: readonly number[]) {
+  const allowed: number[] = [];
+  const solve: Solve = async (_, within) => {
+    allowed.push(within.seconds);
+    return { state: 'proved', values: [], bound: 0, seconds: seconds[allowed.length - 1] ?? 0 };
+  };
+  return { solve, allowed };
+}
+
+describe('searches that share their seconds', () => {
+  it('take what the ones before have left, and nothing once that is gone', async () => {
+    const { solve, allowed } = slowSolver([0.9, 0.9, 0.2]);
+    const shared = shareSeconds(solve, 2);
+    const states = [];
+    for (let search = 0; search < 5; search++) states.push((await shared(program, limits)).state);
+    // 2 s in all: 0.9 and 0.9 leave 0.2 for the third.
+    expect(allowed.map((seconds) => Math.round(seconds * 10) / 10)).toEqual([1, 1, 0.2]);
+    expect(states).toEqual(['proved', 'proved', 'proved', 'none found', 'none found']);
+  });
+});
