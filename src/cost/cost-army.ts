@@ -6,7 +6,7 @@ import type { Order } from '../model/order.js';
 import type { Amount, Costs, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import type { Estimate, Job } from '../model/work.js';
-import { addAmounts, costJob, costOfPaint, extrasPerFigure, nothing, timesAmount } from './cost-jobs.js';
+import { addAmounts, costJobs, costOfPaint, extrasPerFigure, nothing, timesAmount } from './cost-jobs.js';
 import { costParts } from './cost-parts.js';
 import { type PaintPrice, pricePaint } from './price-paints.js';
 import { shareCash } from './share-cash.js';
@@ -24,8 +24,8 @@ export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Pri
   const { estimate, order, restock } = priced;
   const prices = priceAll(priced);
   const extras = extrasPerFigure(sheets.extras);
-  const jobCosts = new Map(estimate.jobs.map((job) => [job, costJob(job, prices, extras)]));
-  const units = costUnits(sheets, priced, (job) => jobCosts.get(job) ?? costJob(job, prices, extras));
+  const jobCosts = costJobs(estimate.jobs, prices, extras);
+  const units = costUnits(sheets, priced, jobCosts);
   const unitsPerJob = countUnits(units);
   const perJob = [...unitsPerJob].map(([job, times]) => ({ use: jobCosts.get(job), job, times }));
   const sumOf = (amountOf: (one: (typeof perJob)[number]) => Amount | undefined): Amount =>

@@ -33,25 +33,51 @@ export function costOfPaint(ml: number, price: PaintPrice | undefined): Amount {
   return { exactMinor: exact, atLeast: ml > 0 && pricedShare < 1 };
 }
 
-/** Every line, one figure, the whole job and what is still to be done; extras while a step remains. */
-export function costJob(job: Job, prices: ReadonlyMap<string, PaintPrice>, extras: ExactMinor): JobCost {
-  const known = new Map<Line, Amount>();
-  const costOf = (line: Line): Amount => {
-    const cost = known.get(line) ?? costOfPaint(line.putOutMl, prices.get(line.paint));
-    known.set(line, cost);
-    return cost;
-  };
-  const lines = job.lines.map(costOf);
-  const extrasEach: Amount = { exactMinor: extras, atLeast: false };
-  const extrasAll = timesAmount(extrasEach, job.count);
-  const whole = addAmounts([...lines, extrasAll]);
-  const remainingLines = job.remaining.map(costOf);
+/** What jobs that have the same lines share, whatever of them is done. */
+type SchemeCost = Pick<JobCost, 'lines' | 'extrasPerFigure' | 'whole' | 'perFigure'>;
+
+/**
+ * For each job every line, one figure, the whole job and what is still to be done; extras while a step remains. Lines
+ * that jobs share are priced once.
+ */
+export function costJobs(
+  jobs: readonly Job[],
+  prices: ReadonlyMap<string, PaintPrice>,
+  extras: ExactMinor,
+): Map<Job, JobCost> {
+  const costOf = remember((line: Line) => costOfPaint(line.putOutMl, prices.get(line.paint)));
+  const schemes = new Map<readonly Line[], SchemeCost>();
+  return new Map(
+    jobs.map((job) => {
+      const scheme = schemes.get(job.lines) ?? costScheme(job, job.lines.map(costOf), extras);
+      schemes.set(job.lines, scheme);
+      const remainingLines = job.remaining.map(costOf);
+      const left = job.unfinished ? [...remainingLines, extrasOf(job, extras)] : remainingLines;
+      return [job, { ...scheme, remainingLines, remaining: addAmounts(left) }];
+    }),
+  );
+}
+
+function costScheme(job: Job, lines: readonly Amount[], extras: ExactMinor): SchemeCost {
+  const whole = addAmounts([...lines, extrasOf(job, extras)]);
   return {
     lines,
-    remainingLines,
-    extrasPerFigure: extrasEach,
+    extrasPerFigure: { exactMinor: extras, atLeast: false },
     whole,
     perFigure: { exactMinor: whole.exactMinor.div(job.count), atLeast: whole.atLeast },
-    remaining: addAmounts(job.unfinished ? [...remainingLines, extrasAll] : remainingLines),
+  };
+}
+
+const extrasOf = ({ count }: Job, extras: ExactMinor): Amount => ({
+  exactMinor: extras.times(count),
+  atLeast: false,
+});
+
+function remember<Value>(make: (line: Line) => Value): (line: Line) => Value {
+  const made = new Map<Line, Value>();
+  return (line) => {
+    const value = made.get(line) ?? make(line);
+    made.set(line, value);
+    return value;
   };
 }

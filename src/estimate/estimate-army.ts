@@ -72,27 +72,40 @@ interface Planning {
 
 /**
  * Gives each unit its job; units that are alike get the same object, so it is worked out once. One with entries in the
- * log is like no other.
+ * log is like no other, but for its lines: those of the whole scheme are one list for all of a recipe, count and batch.
  */
 function planJobs({ writeRecipe, painterSpread, progress }: Planning): (unit: Unit) => Job {
-  const recipeOf = remember(writeRecipe, (unit) => `${unit.figure}\n${unit.scheme}`);
-  const alike = remember(
-    (unit) => sizeJob(recipeOf(unit), unit, { painterSpread }),
-    (unit) => `${unit.figure}\n${unit.scheme}\n${unit.count}\n${unit.batch}\n${unit.done}`,
+  const recipeOf = remember(['figure', 'scheme'], writeRecipe);
+  const sizedOf = remember(['figure', 'scheme', 'count', 'batch'], (unit) =>
+    sizeRecipe(recipeOf(unit), unit, painterSpread),
+  );
+  const alike = remember(['figure', 'scheme', 'count', 'batch', 'done'], (unit) =>
+    sizeJob(sizedOf(unit), unit),
   );
   return (unit) => {
     const logged = progress.get(unit);
-    return logged === undefined ? alike(unit) : sizeJob(recipeOf(unit), unit, { painterSpread, logged });
+    return logged === undefined ? alike(unit) : sizeJob(sizedOf(unit), unit, logged);
   };
 }
 
-function remember<Value>(make: (unit: Unit) => Value, keyOf: (unit: Unit) => string): (unit: Unit) => Value {
-  const made = new Map<string, Value>();
+/** What was made for units, by one key after the other. */
+interface Made<Value> {
+  value?: Value;
+  readonly next: Map<unknown, Made<Value>>;
+}
+
+/** Makes a value once for all units alike in the keys. No key is joined to another: for 100,000 units that is slow. */
+function remember<Value>(keys: readonly (keyof Unit)[], make: (unit: Unit) => Value): (unit: Unit) => Value {
+  const first: Made<Value> = { next: new Map() };
   return (unit) => {
-    const key = keyOf(unit);
-    const value = made.get(key) ?? make(unit);
-    made.set(key, value);
-    return value;
+    let made = first;
+    for (const key of keys) {
+      const next = made.next.get(unit[key]) ?? { next: new Map() };
+      made.next.set(unit[key], next);
+      made = next;
+    }
+    made.value ??= make(unit);
+    return made.value;
   };
 }
 
@@ -117,18 +130,23 @@ function known<Value>(value: Value | undefined, what: string): Value {
   return value;
 }
 
-interface Sizing {
+/** A recipe on so many figures in batches, whatever of it is done. */
+interface SizedRecipe extends Recipe {
   readonly painterSpread: number;
-  readonly logged?: DoneByLog;
+  /** In the order of the treatments. */
+  readonly lines: readonly Line[];
 }
 
-function sizeJob(
-  { area, treatments, notPainted, lastStep }: Recipe,
-  unit: Unit,
-  { painterSpread, logged }: Sizing,
-): Job {
+function sizeRecipe(recipe: Recipe, { count, batch }: Unit, painterSpread: number): SizedRecipe {
+  const lines = recipe.treatments.map((treatment) =>
+    estimateLine(treatment, painterSpread, { count, batch }),
+  );
+  return { ...recipe, painterSpread, lines };
+}
+
+function sizeJob(sized: SizedRecipe, unit: Unit, logged?: DoneByLog): Job {
+  const { area, treatments, notPainted, lastStep, painterSpread, lines } = sized;
   const { figure, scheme, count, batch, done } = unit;
-  const lines = treatments.map((treatment) => estimateLine(treatment, painterSpread, unit));
   const remaining: Line[] = [];
   treatments.forEach((treatment, index) => {
     const { step } = treatment.step;
