@@ -3,10 +3,10 @@
 import { countUnits } from '../model/count-units.js';
 import { exactMinor } from '../model/money.js';
 import type { Order } from '../model/order.js';
-import type { Amount, Costs, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
+import type { Amount, Costs, JobCost, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import type { Estimate, Job } from '../model/work.js';
-import { addAmounts, costJobs, costOfPaint, extrasPerFigure, nothing, timesAmount } from './cost-jobs.js';
+import { addAmounts, costJobs, costOfPaint, extrasPerFigure, timesAmount } from './cost-jobs.js';
 import { costParts } from './cost-parts.js';
 import { type PaintPrice, pricePaint } from './price-paints.js';
 import { shareCash } from './share-cash.js';
@@ -27,17 +27,16 @@ export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Pri
   const jobCosts = costJobs(estimate.jobs, prices, extras);
   const units = costUnits(sheets, priced, jobCosts);
   const unitsPerJob = countUnits(units);
-  const perJob = [...unitsPerJob].map(([job, times]) => ({ use: jobCosts.get(job), job, times }));
-  const sumOf = (amountOf: (one: (typeof perJob)[number]) => Amount | undefined): Amount =>
-    addAmounts(perJob.map((one) => timesAmount(amountOf(one) ?? nothing, one.times)));
+  const figures = [...unitsPerJob].reduce((sum, [{ count }, times]) => sum + count * times, 0);
+  const sumOf = (amountOf: (use: JobCost) => Amount): Amount => sumUnits(unitsPerJob, jobCosts, amountOf);
   return {
     paints: costPaints(estimate, prices),
     zones: costParts(unitsPerJob, prices, ({ zone }) => zone),
     layers: costParts(unitsPerJob, prices, ({ layer }) => layer),
     units,
-    useWhole: sumOf(({ use }) => use?.whole),
-    useRemaining: sumOf(({ use }) => use?.remaining),
-    extrasWhole: sumOf(({ use, job }) => use && timesAmount(use.extrasPerFigure, job.count)),
+    useWhole: sumOf(({ whole }) => whole),
+    useRemaining: sumOf(({ remaining }) => remaining),
+    extrasWhole: { exactMinor: extras.times(figures), atLeast: false },
     cashMinor: order.totalMinor,
     restockCashMinor: restock?.totalMinor ?? 0,
     figuresPrice: priceFigures(units),
@@ -69,14 +68,32 @@ function costPaints({ needs }: Estimate, prices: ReadonlyMap<string, PaintPrice>
 function costUnits(
   { figures }: Pick<Sheets, 'figures'>,
   { estimate, order }: Priced,
-  useOf: (job: Job) => UnitCost['use'],
+  costs: ReadonlyMap<Job, JobCost>,
 ): UnitCost[] {
   const cash = shareCash(estimate, order);
-  return estimate.units.map(({ unit, job }, index) => {
+  const units: UnitCost[] = [];
+  for (const { unit, job } of estimate.units) {
     const each = figures.get(unit.figure)?.priceMinor;
     const figuresPriceMinor = each === undefined ? undefined : each * unit.count;
-    return { unit, job, use: useOf(job), cashMinor: cash[index] ?? 0, figuresPriceMinor };
-  });
+    const use = costs.get(job);
+    if (use !== undefined)
+      units.push({ unit, job, use, cashMinor: cash[units.length] ?? 0, figuresPriceMinor });
+  }
+  return units;
+}
+
+/** Sum over all units; an amount that jobs share is multiplied once. */
+function sumUnits(
+  unitsPerJob: ReadonlyMap<Job, number>,
+  costs: ReadonlyMap<Job, JobCost>,
+  amountOf: (use: JobCost) => Amount,
+): Amount {
+  const times = new Map<Amount, number>();
+  for (const [job, units] of unitsPerJob) {
+    const use = costs.get(job);
+    if (use !== undefined) times.set(amountOf(use), (times.get(amountOf(use)) ?? 0) + units);
+  }
+  return addAmounts([...times].map(([amount, units]) => timesAmount(amount, units)));
 }
 
 /** The unpainted figures; `at least` where one has no price. */

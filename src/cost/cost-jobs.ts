@@ -5,8 +5,6 @@ import type { Extra } from '../model/sheets.js';
 import type { Job, Line } from '../model/work.js';
 import type { PaintPrice } from './price-paints.js';
 
-export const nothing: Amount = { exactMinor: zeroMinor, atLeast: false };
-
 /** Exact sum of amounts; `at least` where one of them is. */
 export function addAmounts(amounts: readonly Amount[]): Amount {
   return {
