@@ -31,7 +31,7 @@ import { orderRestock } from './order/order-restock.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
 import { isOnOffer, openPrices } from './order/price-buying.js';
 import { spendBudget } from './order/spend-budget.js';
-import { drawArmy, usualDrawing } from './ranges/draw-army.js';
+import { drawArmy, drawingFor, drawLack } from './ranges/draw-army.js';
 import { keepPromise } from './ranges/keep-promise.js';
 import { learnFromLog } from './ranges/learn/learn-from-log.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
@@ -49,7 +49,7 @@ export { openSolver } from './order/solver/open-solver.js';
 export interface PlanOptions extends Search {
   /** Whole minor units: what does this cash finish? Left out: no such question. */
   readonly budgetMinor?: number | undefined;
-  /** Default 10,000. */
+  /** Default 10,000, fewer where over 300 paints are needed. */
   readonly draws?: number | undefined;
 }
 
@@ -65,9 +65,9 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const { estimate, coats } = estimateWork(sheets, { colours, assumptions });
 
   const counted = takeStock(sheets, estimate.needs, assumptions);
-  const drawing = { ...usualDrawing, draws: options.draws ?? usualDrawing.draws };
+  const drawing = { ...drawingFor(estimate.needs.size), ...(options.draws && { draws: options.draws }) };
   const drawn = drawArmy({ estimate, stock: counted, beliefs }, drawing);
-  const fresh = drawArmy({ estimate, stock: counted, beliefs }, { ...drawing, seed: drawing.seed + 1 });
+  const fresh = drawLack({ estimate, stock: counted, beliefs }, { ...drawing, seed: drawing.seed + 1 });
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);

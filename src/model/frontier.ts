@@ -50,6 +50,8 @@ export interface Frontier {
    * unmet; where it neither costs nor leaves less, the nearer swaps stay.
    */
   readonly points: readonly FrontierPoint[];
-  /** The fewest pots bought within the largest difference, then the least cash. */
+  /** Larger differences, for which there are too many paints to choose among. */
+  readonly notDrawn: readonly number[];
+  /** The fewest pots bought within the largest difference drawn, then the least cash. */
   readonly fewestPots: FewestPots;
 }

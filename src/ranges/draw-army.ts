@@ -5,12 +5,21 @@ import type { PaintStock } from '../model/plan.js';
 import type { Container } from '../model/words.js';
 import type { Estimate, Surface } from '../model/work.js';
 import { type Beliefs, type Drawing, type DrawnFactor, drawFactors } from './draw-factors.js';
-import { type DrawnShelf, drawShelf, openGains } from './draw-shelf.js';
+import { type DrawnShelf, drawShelf, openGains, type ShelfInputs } from './draw-shelf.js';
 import { factorsOf, sumTerms, type TermSum, type Terms } from './list-terms.js';
 import { openPutOut } from './put-out.js';
 
 /** Ten thousand draws: a chance of one half is then sure to half a per cent. */
-export const usualDrawing: Drawing = { draws: 10_000, seed: 1 };
+const usualDrawing: Drawing = { draws: 10_000, seed: 1 };
+
+/** Numbers drawn of needs at the most, so that memory stays bounded: 300 paints have all ten thousand draws. */
+const mostDrawn = 3_000_000;
+
+/** Where an army needs very many paints, fewer draws, whose chances are less sure and say so. */
+export function drawingFor(paints: number): Drawing {
+  const draws = Math.min(usualDrawing.draws, Math.floor(mostDrawn / Math.max(1, paints)));
+  return { ...usualDrawing, draws: Math.max(1, draws) };
+}
 
 export interface DrawInputs {
   readonly estimate: Estimate;
@@ -18,29 +27,58 @@ export interface DrawInputs {
   readonly beliefs: Beliefs;
 }
 
-/** One paint over all draws, usable ml. */
-export interface DrawnPaint extends DrawnShelf {
+/** What a paint lacks over all draws. */
+export interface LackingPaint {
   readonly paint: string;
-  readonly needMl: Float64Array;
-  /** Need less shelf: what today's pots lack; below 0 where they last. */
+  /** Usable ml, need less shelf: what today's pots lack; below 0 where they last. */
   readonly lackMl: Float64Array;
   /** What it comes in: that of its first pot, else a pot. */
   readonly container: Container;
 }
 
-export interface DrawnArmy {
+/** One paint over all draws, usable ml. */
+export interface DrawnPaint extends DrawnShelf, LackingPaint {
+  readonly needMl: Float64Array;
+}
+
+/** What the army lacks: all that an order is made and checked from. */
+export interface DrawnLack {
   readonly drawing: Drawing;
   /** Paints that the remaining work needs, in the order of the stock. */
-  readonly paints: readonly DrawnPaint[];
-  readonly factors: ReadonlyMap<string, DrawnFactor>;
-  /** Any other quantity in the same draws. */
-  readonly putOut: (terms: Terms) => Float64Array;
+  readonly paints: readonly LackingPaint[];
   /** What a ml of a bought pot gives over the likely; undefined: just that. */
   readonly gainOf: (container: Container) => Float64Array | undefined;
 }
 
+export interface DrawnArmy extends DrawnLack {
+  readonly paints: readonly DrawnPaint[];
+  readonly factors: ReadonlyMap<string, DrawnFactor>;
+  /** Any other quantity in the same draws. */
+  readonly putOut: (terms: Terms) => Float64Array;
+}
+
+/** What the army lacks in other draws, of which nothing else is kept. */
+export function drawLack(inputs: DrawInputs, drawing: Drawing): DrawnLack {
+  const { gainOf, work } = openArmy(inputs, drawing);
+  const paints = work.map((draw) => {
+    const { paint, lackMl, container } = draw();
+    return { paint, lackMl, container };
+  });
+  return { drawing, paints, gainOf };
+}
+
 /** Draws the work still to be done, and the shelf. An army without work has no paints. */
-export function drawArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): DrawnArmy {
+export function drawArmy(inputs: DrawInputs, drawing: Drawing): DrawnArmy {
+  const { work, ...army } = openArmy(inputs, drawing);
+  return { ...army, paints: work.map((draw) => draw()) };
+}
+
+/** The army before its paints are drawn, one by one. */
+interface OpenArmy extends Omit<DrawnArmy, 'paints'> {
+  readonly work: readonly (() => DrawnPaint)[];
+}
+
+function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): OpenArmy {
   const terms = termsByPaint(estimate);
   const surfaces = new Map<string, Surface>(
     [...estimate.figures].map(([name, area]) => [name, area.surface]),
@@ -52,15 +90,22 @@ export function drawArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Draw
   const { assumptions } = beliefs;
   const putOut = openPutOut({ assumptions, figures: estimate.figures, columnOf, draws: drawing.draws });
   const shelf = { assumptions, columnOf, drawing };
-  const paints = stock.flatMap((one) => {
+  const work = stock.flatMap((one) => {
     const sum = terms.get(one.paint);
-    if (sum === undefined) return [];
-    const needMl = putOut(sum.terms);
-    const drawn = drawShelf(one, shelf);
-    const lackMl = subtract(needMl, drawn.haveMl);
-    return [{ paint: one.paint, needMl, lackMl, container: containerOf(one, sum.terms), ...drawn }];
+    return sum === undefined ? [] : [() => drawPaint(one, sum.terms, { putOut, shelf })];
   });
-  return { drawing, paints, factors, putOut, gainOf: openGains(shelf) };
+  return { drawing, work, factors, putOut, gainOf: openGains(shelf) };
+}
+
+function drawPaint(
+  one: PaintStock,
+  terms: Terms,
+  { putOut, shelf }: Pick<DrawnArmy, 'putOut'> & { readonly shelf: ShelfInputs },
+): DrawnPaint {
+  const needMl = putOut(terms);
+  const drawn = drawShelf(one, shelf);
+  const lackMl = subtract(needMl, drawn.haveMl);
+  return { paint: one.paint, needMl, lackMl, container: containerOf(one, terms), ...drawn };
 }
 
 function subtract(from: Float64Array, column: Float64Array): Float64Array {

@@ -3,7 +3,7 @@
 import type { Order } from '../model/order.js';
 import type { Chance } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
-import type { DrawnArmy } from './draw-army.js';
+import type { DrawnLack } from './draw-army.js';
 import { chanceOf } from './sum-up-draws.js';
 
 /** Part of an order that says what it brings. */
@@ -20,7 +20,7 @@ interface Holding {
 }
 
 /** How often nothing runs out once an order has come; without one, with today's pots. */
-export function chanceMet(drawn: DrawnArmy, { lines }: Bought): Chance {
+export function chanceMet(drawn: DrawnLack, { lines }: Bought): Chance {
   const { draws } = drawn.drawing;
   const bought = holdingsOf(drawn, lines);
   const fails = new Uint8Array(draws);
@@ -31,7 +31,7 @@ export function chanceMet(drawn: DrawnArmy, { lines }: Bought): Chance {
 }
 
 /** What lines bring of each needed paint, by the drawn usable share of each container. */
-export function holdingsOf(drawn: DrawnArmy, lines: readonly Line[]): Map<number, Holding> {
+export function holdingsOf(drawn: DrawnLack, lines: readonly Line[]): Map<number, Holding> {
   const places = new Map(drawn.paints.map(({ paint }, place) => [paint, place]));
   const holdings = new Map<number, Holding>();
   for (const { paint, container, usableMl, count } of lines.flatMap(({ pots }) => pots)) {
@@ -93,7 +93,7 @@ interface FilledShelf {
 }
 
 /** Keeps count of what runs out in each draw, so that one pot less asks only for its own paints. */
-export function fillShelf(drawn: DrawnArmy, { lines }: Bought): FilledShelf {
+export function fillShelf(drawn: DrawnLack, { lines }: Bought): FilledShelf {
   const lacks = drawn.paints.map(({ lackMl }) => lackMl.slice());
   const misses = new Uint16Array(drawn.drawing.draws);
   const fails = new Uint8Array(drawn.drawing.draws);

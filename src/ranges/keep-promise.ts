@@ -2,7 +2,7 @@
 // the order has not seen, and the cash for more and less of it.
 import type { Order, OrderNeed } from '../model/order.js';
 import type { Promised, PromiseLevel } from '../model/ranges.js';
-import type { DrawnArmy } from './draw-army.js';
+import type { DrawnLack } from './draw-army.js';
 import { type Bought, chanceMet } from './fill-shelf.js';
 import { asNeeds, onlyPaints, openPromise, type ToBuy } from './promise-needs.js';
 import { takeBack } from './take-back.js';
@@ -12,9 +12,9 @@ type Priced = Bought & Pick<Order, 'totalMinor' | 'aboveBestMinor'>;
 
 export interface PromiseInputs {
   /** The draws that the order is made from. */
-  readonly drawn: DrawnArmy;
+  readonly drawn: DrawnLack;
   /** Others, to check it on. */
-  readonly fresh: DrawnArmy;
+  readonly fresh: DrawnLack;
   /** Likely need less the shelf, by paint: what a plan without any ranges would buy. */
   readonly likely: readonly OrderNeed[];
   readonly surePercent: number;
@@ -60,7 +60,7 @@ export async function keepPromise(inputs: PromiseInputs): Promise<KeptPromise> {
 
 interface Offering extends PromiseInputs {
   /** The draws, of paints on offer alone. */
-  readonly offered: DrawnArmy;
+  readonly offered: DrawnLack;
   readonly promiseAt: (sure: number) => ToBuy;
 }
 
@@ -113,7 +113,7 @@ async function findOrder<Found extends Priced>(
 /** Each level's cash by rising sureness, and how often its order does on draws of paints on offer. */
 function priceLevels(
   found: readonly Pick<FoundLevel, 'surePercent' | 'order'>[],
-  offered: DrawnArmy,
+  offered: DrawnLack,
 ): PromiseLevel[] {
   const levels = found.map(({ surePercent, order }) => ({
     surePercent,

@@ -2,7 +2,7 @@
 // all runs out in so many draws.
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import type { DrawnArmy, DrawnPaint } from './draw-army.js';
+import type { DrawnLack, LackingPaint } from './draw-army.js';
 
 /** What must be bought, by paint, in likely usable ml; below 0: so much may be missing. */
 export type ToBuy = ReadonlyMap<string, number>;
@@ -12,7 +12,7 @@ export type ToBuy = ReadonlyMap<string, number>;
  * to all paints, just high enough. Each draw is as hard as its hardest paint, by rank; so the quantile is the hardness that
  * `sure` of the draws do not pass. Paints that can't be bought are left out of the hardness: buying more would not help.
  */
-export function openPromise(drawn: DrawnArmy, canBuy: (paint: string) => boolean): (sure: number) => ToBuy {
+export function openPromise(drawn: DrawnLack, canBuy: (paint: string) => boolean): (sure: number) => ToBuy {
   const { draws } = drawn.drawing;
   const hardness = new Int32Array(draws).fill(-1);
   const sorted = drawn.paints.map((one) => {
@@ -30,7 +30,7 @@ export function openPromise(drawn: DrawnArmy, canBuy: (paint: string) => boolean
 }
 
 /** Lack in ml of the pots that would be bought, whose usable share is drawn too; cans where the shelf has cans. */
-function lackToBuy({ lackMl, container }: DrawnPaint, { gainOf }: DrawnArmy): Float64Array {
+function lackToBuy({ lackMl, container }: LackingPaint, { gainOf }: DrawnLack): Float64Array {
   const gain = gainOf(container);
   return gain === undefined ? lackMl : lackMl.map((ml, draw) => ml / (gain[draw] as number));
 }
@@ -61,6 +61,6 @@ export function asNeeds(toBuy: ToBuy): OrderNeed[] {
 }
 
 /** The army as if it needed only such paints. */
-export function onlyPaints(drawn: DrawnArmy, isMeant: (paint: string) => boolean): DrawnArmy {
+export function onlyPaints(drawn: DrawnLack, isMeant: (paint: string) => boolean): DrawnLack {
   return { ...drawn, paints: drawn.paints.filter(({ paint }) => isMeant(paint)) };
 }

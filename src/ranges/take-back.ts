@@ -1,7 +1,7 @@
 // Ranges: what of an order the promise can do without. In: drawn army, the order, how sure. Out: what it must still hold.
 import type { Order } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import type { DrawnArmy } from './draw-army.js';
+import type { DrawnLack } from './draw-army.js';
 import { type Bought, cutLine, fillShelf, holdingsOf } from './fill-shelf.js';
 import type { ToBuy } from './promise-needs.js';
 
@@ -10,7 +10,7 @@ import type { ToBuy } from './promise-needs.js';
  * kept, each paint is asked for no more than before. An order that does not keep the promise gives nothing back.
  */
 export function takeBack(
-  drawn: DrawnArmy,
+  drawn: DrawnLack,
   order: Bought,
   { toBuy, sure }: { readonly toBuy: ToBuy; readonly sure: number },
 ): ToBuy {
@@ -26,7 +26,7 @@ export function takeBack(
 }
 
 /** The order's lines without the pots that can go while no more than `mayFail` draws run out. */
-function sparePots(drawn: DrawnArmy, order: Bought, mayFail: number): Order['lines'] {
+function sparePots(drawn: DrawnLack, order: Bought, mayFail: number): Order['lines'] {
   const shelf = fillShelf(drawn, order);
   let room = mayFail - shelf.failing();
   if (room < 0) return order.lines;

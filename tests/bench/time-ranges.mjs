@@ -8,7 +8,7 @@ import { chooseOrder, priceNeeds } from '../../.halfpot/modules/order/choose-ord
 import { prepareBuying } from '../../.halfpot/modules/order/prepare-buying.js';
 import { isOnOffer } from '../../.halfpot/modules/order/price-buying.js';
 import { registry } from '../../.halfpot/modules/plan-army.js';
-import { drawArmy, usualDrawing } from '../../.halfpot/modules/ranges/draw-army.js';
+import { drawArmy, drawingFor, drawLack } from '../../.halfpot/modules/ranges/draw-army.js';
 import { keepPromise } from '../../.halfpot/modules/ranges/keep-promise.js';
 import { chancesShort, sumUpArmy } from '../../.halfpot/modules/ranges/sum-up-army.js';
 import { readSheets } from '../../.halfpot/modules/sheets/read-sheets.js';
@@ -37,8 +37,9 @@ const timed = (search) => async (needs) => {
 };
 
 const started = performance.now();
-const drawn = drawArmy({ estimate, stock, beliefs }, usualDrawing);
-const fresh = drawArmy({ estimate, stock, beliefs }, { ...usualDrawing, seed: 2 });
+const drawing = drawingFor(estimate.needs.size);
+const drawn = drawArmy({ estimate, stock, beliefs }, drawing);
+const fresh = drawLack({ estimate, stock, beliefs }, { ...drawing, seed: 2 });
 const drew = performance.now();
 await keepPromise({
   ...{ drawn, fresh, likely: findShort(stock), surePercent: 80, canBuy: isOnOffer(market) },

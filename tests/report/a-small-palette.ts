@@ -116,5 +116,6 @@ const pointAt = (dE00: number): FrontierPoint => {
 
 export const smallFrontier: Frontier = {
   points: Array.from({ length: 11 }, (_, dE00) => pointAt(dE00)),
+  notDrawn: [],
   fewestPots: { ...pointAt(10), status: 'proved', aboveBestMinor: 0, cashMinor: 760, pots: 1, abovePots: 0 },
 };

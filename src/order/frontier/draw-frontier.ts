@@ -37,24 +37,43 @@ interface Reached {
   readonly unmet: readonly OrderNeed[];
 }
 
+/** Pairs of a need and an offer that may serve it, in one program: beyond that even its first bound takes minutes. */
+const mostPairs = 50_000;
+
 /**
  * For every difference the least cash at which each need is served whole by one paint within it, whose supply is the
  * shelf's and what is bought; first of all, as little unmet as can be. No needs: nothing is bought at any difference.
- * All of it is a side question, and its searches take six tenths of the time at the most that the order may take.
+ * Differences that bring in too many paints to search among are left out, and named. All of it is a side question, and
+ * its searches take six tenths of the time at the most that the order may take.
  */
 export async function drawFrontier(drawing: Drawing): Promise<Frontier> {
   const sources = measureSources(drawing.haveMl, drawing.market);
   const asked = { ...drawing, buying: sharing(shareOfAll, drawing.buying), sources };
   const reached: Reached[] = [];
-  for (const dE00 of differences) reached.push(await reach(dE00, reached.at(-1), asked));
+  const isDrawn = openPairCount(asked);
+  const drawn = differences.filter((dE00) => dE00 === 0 || isDrawn(dE00));
+  for (const dE00 of drawn) reached.push(await reach(dE00, reached.at(-1), asked));
   return {
     points: boundFromLater(reached).map(pointOf),
+    notDrawn: differences.slice(drawn.length),
     fewestPots: await findFewestPots(reached.at(-1), asked),
   };
 }
 
 interface AskedFrontier extends Drawing {
   readonly sources: Supply;
+}
+
+/** Whether the program for a difference is one that can be searched at all. */
+function openPairCount({ needs, candidates, sources, market }: AskedFrontier): (dE00: number) => boolean {
+  const offersOf = new Map<string, number>();
+  for (const { paint } of market.offers.flatMap(({ pots }) => pots))
+    offersOf.set(paint, (offersOf.get(paint) ?? 0) + 1);
+  const pairsOf = ({ by }: Serving): number =>
+    by.reduce((sum, one) => sum + 1 + (offersOf.get(one.by) ?? 0), 0);
+  return (dE00) =>
+    listServings(needs, { dE00, candidates }, sources).reduce((sum, one) => sum + pairsOf(one), 0) <=
+    mostPairs;
 }
 
 /** A search of a share of the time that the order may take. */
@@ -149,7 +168,7 @@ function describe(
 
 async function findFewestPots(last: Reached | undefined, asked: AskedFrontier): Promise<FewestPots> {
   const { needs, candidates, sources, buying } = asked;
-  const dE00 = differences.at(-1) ?? 0;
+  const dE00 = last?.dE00 ?? 0;
   const servings = listServings(needs, { dE00, candidates }, sources);
   const split = await splitServings(servings, sources, within(shareOfPots, buying));
   const searching: Searching = {

@@ -58,8 +58,10 @@ export function buildServingProgram(asked: Asked): ServingProgram {
   const columns = [...order.program.columns];
   const rows = [...order.program.rows];
   const servedBy = servings.map(({ by }) => placeServing(by, columns, rows));
+  const askers = findAskers(servings, servedBy);
   for (const { paint, ml } of lacking) {
-    if (ml > sameMl) rows.push(...coverRows(paint, ml, { ...asked, order, servedBy }));
+    if (ml > sameMl)
+      rows.push(...coverRows({ paint, mostMl: ml, askers: askers.get(paint) ?? [] }, asked, order));
   }
   return { ...asked, order, columns, rows, servedBy };
 }
@@ -73,21 +75,48 @@ function placeServing(by: Serving['by'], columns: Column[], rows: Row[]): Map<st
   return placed;
 }
 
-/** The rows of one paint of which the shelf lacks up to `mostMl`. */
+/** A need that a paint serves: surely, where no column says so. */
+interface Asker {
+  readonly column: number | undefined;
+  readonly ml: number;
+}
+
+/** Who asks each paint, in the order of the servings. */
+function findAskers(
+  servings: readonly Serving[],
+  servedBy: ServingProgram['servedBy'],
+): ReadonlyMap<string, readonly Asker[]> {
+  const askers = new Map<string, Asker[]>();
+  for (const [index, { need, by }] of servings.entries()) {
+    for (const one of by) {
+      const known = askers.get(one.by) ?? [];
+      known.push({ column: servedBy[index]?.get(one.by), ml: need.ml });
+      askers.set(one.by, known);
+    }
+  }
+  return askers;
+}
+
+/** One paint of which the shelf lacks up to `mostMl`. */
+interface LackedPaint {
+  readonly paint: string;
+  readonly mostMl: number;
+  readonly askers: readonly Asker[];
+}
+
 function coverRows(
-  paint: string,
-  mostMl: number,
-  { servings, haveMl, order, servedBy }: Omit<ServingProgram, 'columns' | 'rows' | 'market'>,
+  { paint, mostMl, askers }: LackedPaint,
+  { haveMl }: Pick<Asked, 'haveMl'>,
+  order: OrderProgram,
 ): Row[] {
   const holders = order.holders.get(paint) ?? [];
   const bought = (cutMl: number): Row['terms'] =>
     holders.map(({ column, ml }) => [column, Math.min(ml, cutMl)]);
   let surelyMl = -(haveMl.get(paint) ?? 0);
   const maybe: [column: number, ml: number][] = [];
-  for (const [index, { need, by }] of servings.entries()) {
-    const column = servedBy[index]?.get(paint);
-    if (column !== undefined) maybe.push([column, need.ml]);
-    else if (by[0]?.by === paint) surelyMl += need.ml;
+  for (const { column, ml } of askers) {
+    if (column === undefined) surelyMl += ml;
+    else maybe.push([column, ml]);
   }
   const all = atLeast(surelyMl, [...bought(mostMl), ...maybe.map(([column, ml]) => [column, -ml] as const)]);
   const sureMl = Math.max(0, surelyMl);

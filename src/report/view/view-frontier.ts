@@ -25,7 +25,7 @@ export function viewFrontier(pairing: Pairing): FrontierView | undefined {
     chart: levels.length > 1 ? viewFrontierChart(levels, pairing) : undefined,
     caption: `The least cash for each colour difference allowed${choices.every(isFirm) ? ', each proved: no choice of paints costs less' : ''}`,
     rows: fewer ? [...rows, viewFewest(pairing)] : rows,
-    notes: wordNotes(choices),
+    notes: [...wordNotes(choices), ...wordNotDrawn(plan.frontier.notDrawn, words)],
   };
 }
 
@@ -36,6 +36,7 @@ function wordLead(levels: readonly FrontierLevel[], words: NumberWords): string 
   const [first, last] = [levels[0], levels.at(-1)];
   if (first === undefined || last === undefined) return '';
   const own = `Each paint as your schemes name it: ${words.money(first.cashMinor)}`;
+  if (last.toDE00 === 0) return `${own}.`;
   if (levels.length === 1)
     return `${own}. No other paint within ${words.plain(last.toDE00)} that is owned or on offer would lower that.`;
   const saved = first.cashMinor - last.cashMinor;
@@ -90,6 +91,14 @@ function wordStatus({ status, aboveBestMinor, unmet }: FrontierChoice, words: Nu
     return `can’t be met: ${lacks} missing${above === '' ? '' : `; the rest ${above}`}`;
   }
   return status === 'proved' ? 'proved' : `not proved: ${above}`;
+}
+
+function wordNotDrawn([from]: readonly number[], words: NumberWords): string[] {
+  return from === undefined
+    ? []
+    : [
+        `Differences of ${words.plain(from)} and more are left out: they bring in too many paints to search among.`,
+      ];
 }
 
 function wordNotes(choices: readonly FrontierChoice[]): string[] {

@@ -232,3 +232,24 @@ describe('a search that is cut short', () => {
     }
   }, 120_000);
 });
+
+describe('among very many paints', () => {
+  it('differences that bring in too many are left out and named; the fewest pots are of the last one drawn', async () => {
+    // 250 needs, each of which 200 other paints may serve from a difference of 4 on, each offered once: 50,000 pairs and more.
+    const names = Array.from({ length: 250 }, (_, at) => `Hue ${at}`);
+    const near = names.map((paint, at) => {
+      const others = Array.from({ length: 200 }, (_, step) => names[(at + step + 1) % names.length] ?? '');
+      return [paint, Object.fromEntries(others.map((by) => [by, 4]))] as const;
+    });
+    const { points, notDrawn, fewestPots } = await draw({
+      needs: Object.fromEntries(names.map((paint) => [paint, 1])),
+      near: Object.fromEntries(near),
+      offers: names.map((paint) => pot(paint, 300)),
+    });
+    expect(points.map(({ dE00, status }) => [dE00, status])).toEqual(
+      [0, 1, 2, 3].map((dE00) => [dE00, 'proved']),
+    );
+    expect(notDrawn).toEqual([4, 5, 6, 7, 8, 9, 10]);
+    expect(fewestPots).toMatchObject({ dE00: 3, pots: 250, cashMinor: 75_000 });
+  });
+});
