@@ -2,7 +2,7 @@
 import type { planArmy } from '../plan-army.js';
 import { loadWorkbookLibrary } from '../report/export/open-workbook.js';
 import { writeEstimateWorkbook } from '../report/export/write-estimate-workbook.js';
-import { writePlanJson } from '../report/export/write-plan-json.js';
+import { piecesOfPlanJson } from '../report/export/write-plan-json.js';
 import { writeReorderCsv } from '../report/export/write-reorder-csv.js';
 import { writeReorderWorkbook } from '../report/export/write-reorder-workbook.js';
 import { loadPageLibrary } from '../report/html/fill-templates.js';
@@ -37,7 +37,7 @@ export async function renderFiles({ plan, view, sheets, problems }: Planned): Pr
     'reorder.csv': writeReorderCsv(reorder),
     'reorder.xlsx': await writeReorderWorkbook(reorder),
     'estimate.xlsx': await writeEstimateWorkbook(viewEstimate(plan, sheets)),
-    'plan.json': writePlanJson(describePlan(plan, problems)),
+    'plan.json': piecesOfPlanJson(describePlan(plan, problems)),
   };
   return outputNames.map((name) => ({ name, content: contents[name] }));
 }

@@ -1,7 +1,7 @@
 // Command line: `halfpot plan`. In: a path to sheets, flags. Out: the report's files, the answer on the console.
 import { join } from 'node:path';
 import { openSolver, type PlanOptions, planArmy } from '../plan-army.js';
-import { writePlanJson } from '../report/export/write-plan-json.js';
+import { piecesOfPlanJson } from '../report/export/write-plan-json.js';
 import { describePlan } from '../report/view/describe-plan.js';
 import { viewPlan } from '../report/view/view-plan.js';
 import { checkOutFolder } from './check-out-folder.js';
@@ -73,7 +73,7 @@ async function planAndWrite(
   const plan = await planArmy(sheets, today, options).finally(progress.end);
   const view = viewPlan(plan, problems);
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
-  if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
+  if (flags.json) await printChunks(piecesOfPlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
 }
 

@@ -5,6 +5,7 @@ import { randomBytes } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { type FileHandle, mkdir, open, readdir, rm, rmdir, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
+import type { Piece } from '../report/export/write-plan-json.js';
 import { holdFolder } from './hold-folder.js';
 import { nameFault } from './name-fault.js';
 import { packPieces } from './pack-pieces.js';
@@ -13,7 +14,7 @@ import { addFiles, replaceFiles } from './put-in-place.js';
 export interface OutputFile {
   readonly name: string;
   /** Pieces are taken one by one, so that a large file never stands in memory. */
-  readonly content: string | Uint8Array | Iterable<string>;
+  readonly content: string | Uint8Array | Iterable<Piece>;
 }
 
 /** A day: no run takes longer, so a temporary file that old was left by one that was killed. */
@@ -77,13 +78,20 @@ async function writeWhole(path: string, content: OutputFile['content']): Promise
 }
 
 /** The next chunk is made while the one before it is on its way to the disk. */
-async function writePieces(file: FileHandle, pieces: Iterable<string>): Promise<void> {
+async function writePieces(file: FileHandle, pieces: Iterable<Piece>): Promise<void> {
   let underWay: Promise<void> = Promise.resolve();
   for (const chunk of packPieces(pieces)) {
     await underWay;
-    underWay = file.writeFile(chunk);
+    underWay = writeChunk(file, chunk);
   }
   await underWay;
+}
+
+/** In one go, where the system takes all of it: FileHandle.writeFile would come back here four times. */
+async function writeChunk(file: FileHandle, chunk: Uint8Array): Promise<void> {
+  for (let written = 0; written < chunk.length; ) {
+    written += (await file.write(chunk, written)).bytesWritten;
+  }
 }
 
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;

@@ -3,8 +3,23 @@
 import type { PlanDescription } from '../view/describe-plan.js';
 import type { SharedEntries } from '../view/describe-work.js';
 
-/** The whole file, ending in a line feed; a piece is an entry, or all lines of one unit. */
+/** The text `own` between all texts of `around`, which many pieces share: held by reference, so that it can be made once. */
+export interface FilledPiece {
+  readonly own: string;
+  readonly around: readonly string[];
+}
+
+export type Piece = string | FilledPiece;
+
+/** The whole file, ending in a line feed, as texts: an entry, or all lines of one unit. */
 export function* writePlanJson(plan: PlanDescription): Generator<string, void, undefined> {
+  for (const piece of piecesOfPlanJson(plan)) {
+    yield typeof piece === 'string' ? piece : piece.around.join(piece.own);
+  }
+}
+
+/** The same, without joining what units share. */
+export function* piecesOfPlanJson(plan: PlanDescription): Generator<Piece, void, undefined> {
   let before = '{';
   for (const [key, value] of Object.entries(plan)) {
     yield `${before}\n"${key}":`;
@@ -24,7 +39,7 @@ function* writeTime({
   jobs,
   plan,
   ...sums
-}: PlanDescription['time']): Generator<string, void, undefined> {
+}: PlanDescription['time']): Generator<Piece, void, undefined> {
   yield `${JSON.stringify(sums).slice(0, -1)},\n"units":`;
   yield* writeShared(units);
   yield ',\n"jobs":';
@@ -49,22 +64,22 @@ function* writeList(entries: readonly unknown[]): Generator<string, void, undefi
  */
 function* writeShared<Own, Shared>(
   entries: readonly SharedEntries<Own, Shared>[],
-): Generator<string, void, undefined> {
+): Generator<Piece, void, undefined> {
   const known = new Map<readonly Shared[], readonly string[]>();
-  let before = '[\n';
+  let isFirst = true;
   for (const { own, shared } of entries) {
-    const tails = known.get(shared) ?? tailsOf(shared);
-    known.set(shared, tails);
     if (shared.length === 0) continue;
+    const around = known.get(shared) ?? textAround(shared);
+    known.set(shared, around);
     const head = JSON.stringify(own).slice(0, -1);
-    yield before + tails.join(head);
-    before = ',\n';
+    yield isFirst ? `[${around.join(head).slice(1)}` : { own: head, around };
+    isFirst = false;
   }
-  yield before === '[\n' ? '[]' : '\n]';
+  yield isFirst ? '[]' : '\n]';
 }
 
-/** Pieces of text between which the own part goes, once for each shared object; nothing stands before the first. */
-function tailsOf(shared: readonly unknown[]): readonly string[] {
+/** Each entry stands after a comma and a line feed. */
+function textAround(shared: readonly unknown[]): readonly string[] {
   const last = shared.length - 1;
-  return ['', ...shared.map((one, at) => `,${JSON.stringify(one).slice(1)}${at < last ? ',\n' : ''}`)];
+  return [',\n', ...shared.map((one, at) => `,${JSON.stringify(one).slice(1)}${at < last ? ',\n' : ''}`)];
 }
