@@ -28,7 +28,7 @@ export function estimateArmy(
   });
   const units = sheets.army.map((unit) => ({ unit, job: jobOf(unit) }));
   const unitsPerJob = countUnits(units);
-  return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob, paintsInUse(sheets)) };
+  return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob, sheets.schemes) };
 }
 
 /** What is worked out before the estimate: areas of the figures, coats that colours ask for. */
@@ -99,14 +99,16 @@ function remember<Value>(keys: readonly (keyof Unit)[], make: (unit: Unit) => Va
   const first: Made<Value> = { next: new Map() };
   return (unit) => {
     let made = first;
-    for (const key of keys) {
-      const next = made.next.get(unit[key]) ?? { next: new Map() };
-      made.next.set(unit[key], next);
-      made = next;
-    }
+    for (const key of keys) made = made.next.get(unit[key]) ?? branch(made, unit[key]);
     made.value ??= make(unit);
     return made.value;
   };
+}
+
+function branch<Value>(made: Made<Value>, key: unknown): Made<Value> {
+  const next: Made<Value> = { next: new Map() };
+  made.next.set(key, next);
+  return next;
 }
 
 function writeRecipe({ figure, scheme }: Unit, measured: Measured): Recipe {
@@ -160,8 +162,10 @@ function sizeJob(sized: SizedRecipe, unit: Unit, logged?: DoneByLog): Job {
   return { figure, scheme, count, batch, done, areaCm2, unfinished, lines, remaining, notPainted };
 }
 
-function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>, paints: Iterable<string>): Estimate['needs'] {
-  const needs = new Map([...paints].map((paint) => [paint, { wholeMl: 0, remainingMl: 0 }]));
+function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>, schemes: Sheets['schemes']): Estimate['needs'] {
+  const needs = new Map(
+    [...paintsInUse(unitsPerJob.keys(), schemes)].map((paint) => [paint, { wholeMl: 0, remainingMl: 0 }]),
+  );
   const add = (lines: readonly Line[], units: number, which: 'wholeMl' | 'remainingMl'): void => {
     for (const { paint, putOutMl } of lines) {
       const need = needs.get(paint);
@@ -176,8 +180,9 @@ function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>, paints: Iterable<string
 }
 
 /** Every paint of the schemes in use, in the order of the army and its schemes. */
-function paintsInUse({ army, schemes }: Sheets): Set<string> {
-  const inUse = new Set(army.map(({ scheme }) => scheme));
+function paintsInUse(jobs: Iterable<Job>, schemes: Sheets['schemes']): Set<string> {
+  const inUse = new Set<string>();
+  for (const { scheme } of jobs) inUse.add(scheme);
   const steps = [...inUse].flatMap((scheme) => schemes.get(scheme)?.steps ?? []);
   return new Set(steps.flatMap(({ paints }) => paints.map(({ paint }) => paint)));
 }

@@ -65,12 +65,11 @@ function* writeList(entries: readonly unknown[]): Generator<string, void, undefi
 function* writeShared<Own, Shared>(
   entries: readonly SharedEntries<Own, Shared>[],
 ): Generator<Piece, void, undefined> {
-  const known = new Map<readonly Shared[], readonly string[]>();
+  const textAround = openTexts<Shared>();
   let isFirst = true;
   for (const { own, shared } of entries) {
     if (shared.length === 0) continue;
-    const around = known.get(shared) ?? textAround(shared);
-    known.set(shared, around);
+    const around = textAround(shared);
     const head = JSON.stringify(own).slice(0, -1);
     yield isFirst ? `[${around.join(head).slice(1)}` : { own: head, around };
     isFirst = false;
@@ -78,8 +77,22 @@ function* writeShared<Own, Shared>(
   yield isFirst ? '[]' : '\n]';
 }
 
-/** Each entry stands after a comma and a line feed. */
-function textAround(shared: readonly unknown[]): readonly string[] {
-  const last = shared.length - 1;
-  return [',\n', ...shared.map((one, at) => `,${JSON.stringify(one).slice(1)}${at < last ? ',\n' : ''}`)];
+/** Texts around the own part, each made once; an entry stands after a comma and a line feed. */
+function openTexts<Shared>(): (shared: readonly Shared[]) => readonly string[] {
+  const lists = new Map<readonly Shared[], readonly string[]>();
+  const texts = new Map<Shared, string>();
+  const textOf = (one: Shared): string => {
+    const text = texts.get(one) ?? `,${JSON.stringify(one).slice(1)}`;
+    texts.set(one, text);
+    return text;
+  };
+  return (shared) => {
+    const last = shared.length - 1;
+    const around = lists.get(shared) ?? [
+      ',\n',
+      ...shared.map((one, at) => (at < last ? `${textOf(one)},\n` : textOf(one))),
+    ];
+    lists.set(shared, around);
+    return around;
+  };
 }

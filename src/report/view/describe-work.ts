@@ -1,9 +1,9 @@
 // Report view: units and their lines as plan.json tells them. In: units with job and cost. Out: entries, of which those
 // of units that share a job are one object.
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
-import type { JobCost, Plan, UnitCost } from '../../model/plan.js';
+import type { Amount, Plan, UnitCost } from '../../model/plan.js';
 import type { Range, Ranges } from '../../model/ranges.js';
-import type { Job } from '../../model/work.js';
+import type { Job, Line } from '../../model/work.js';
 import { describeReason } from './describe-colour.js';
 import { describeCostRange } from './describe-sure.js';
 import type { PlanDocument } from './plan-document.js';
@@ -56,8 +56,10 @@ function describeOnce(
   currency: string,
 ): (unit: UnitCost) => ReturnType<typeof describeJob> {
   const known = new Map<Job, ReturnType<typeof describeJob>>();
+  const describeLine = describeLineOnce(currency);
   return (unit) => {
-    const described = known.get(unit.job) ?? describeJob(unit, perFigure.get(unit.job), currency);
+    const described =
+      known.get(unit.job) ?? describeJob(unit, perFigure.get(unit.job), { currency, describeLine });
     known.set(unit.job, described);
     return described;
   };
@@ -74,10 +76,38 @@ function divideMinor(currency: string): (minor: number, count: number) => string
   };
 }
 
+type DescribeLine = (line: Line, scheme: string, amount: Amount) => SharedLine;
+
+/** Describes a line, or gives what an earlier job that shares it got. */
+function describeLineOnce(currency: string): DescribeLine {
+  const known = new Map<Line, SharedLine>();
+  return (line, scheme, amount) => {
+    const described = known.get(line) ?? {
+      scheme,
+      ...describeOwn(line),
+      useCost: toMajor(amount.exactMinor, currency, useDigits),
+      atLeast: amount.atLeast,
+      mark: line.mark,
+      biggestDoubt: line.biggestDoubt,
+    };
+    known.set(line, described);
+    return described;
+  };
+}
+
+interface Describing {
+  readonly currency: string;
+  readonly describeLine: DescribeLine;
+}
+
 /** Units of one job have one figure and count, so the price of their figures is the job's too. */
-function describeJob({ job, use, figuresPriceMinor }: UnitCost, range: Range | undefined, currency: string) {
+function describeJob(
+  { job, use, figuresPriceMinor }: UnitCost,
+  range: Range | undefined,
+  { currency, describeLine }: Describing,
+) {
   const { figure, scheme, count, batch, done, unfinished, notPainted } = job;
-  const cost = costWriter(currency);
+  const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
   const likely = use.perFigure.exactMinor.toNumber();
   const { low, high } = range ?? { low: likely, high: likely };
   const each = describeCostRange({ low, high }, currency);
@@ -98,38 +128,29 @@ function describeJob({ job, use, figuresPriceMinor }: UnitCost, range: Range | u
     figuresPrice: figuresPriceMinor === undefined ? null : toMajor(figuresPriceMinor, currency),
     notPainted,
   };
-  return { units: [shared], lines: describeLines(job, use, cost) };
+  const unpriced = { exactMinor: exactMinor(0), atLeast: true };
+  const lines = job.remaining.map((line, at) =>
+    describeLine(line, job.scheme, use.remainingLines[at] ?? unpriced),
+  );
+  return { units: [shared], lines };
 }
 
-const costWriter = (currency: string) => (amount: ExactMinor) => toMajor(amount, currency, useDigits);
-
-function describeLines(job: Job, use: JobCost, cost: ReturnType<typeof costWriter>): SharedLine[] {
-  return job.remaining
-    .map((line, at) => ({
-      line,
-      amount: use.remainingLines[at] ?? { exactMinor: exactMinor(0), atLeast: true },
-    }))
-    .map(({ line, amount }) => ({
-      scheme: job.scheme,
-      step: line.step,
-      figures: line.figures,
-      zone: line.zone,
-      layer: line.layer,
-      method: line.method,
-      paint: line.paint,
-      areaCm2: roundNumber(line.areaCm2),
-      areaShare: roundNumber(line.areaShare),
-      coats: line.coats,
-      ...(line.coatsBecause !== undefined && { coatsBecause: describeReason(line.coatsBecause) }),
-      thin: line.thin,
-      mixShare: roundNumber(line.mixShare),
-      sittings: line.sittings,
-      onFigureMl: roundNumber(line.onFigureMl),
-      leftoverMl: roundNumber(line.leftoverMl),
-      putOutMl: roundNumber(line.putOutMl),
-      useCost: cost(amount.exactMinor),
-      atLeast: amount.atLeast,
-      mark: line.mark,
-      biggestDoubt: line.biggestDoubt,
-    }));
-}
+/** All of a line but its scheme, its cost and what it is doubted for. */
+const describeOwn = (line: Line) => ({
+  step: line.step,
+  figures: line.figures,
+  zone: line.zone,
+  layer: line.layer,
+  method: line.method,
+  paint: line.paint,
+  areaCm2: roundNumber(line.areaCm2),
+  areaShare: roundNumber(line.areaShare),
+  coats: line.coats,
+  ...(line.coatsBecause !== undefined && { coatsBecause: describeReason(line.coatsBecause) }),
+  thin: line.thin,
+  mixShare: roundNumber(line.mixShare),
+  sittings: line.sittings,
+  onFigureMl: roundNumber(line.onFigureMl),
+  leftoverMl: roundNumber(line.leftoverMl),
+  putOutMl: roundNumber(line.putOutMl),
+});

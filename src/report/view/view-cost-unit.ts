@@ -26,22 +26,19 @@ export function listCostParts(jobs: Iterable<Job>, extrasWhole: Amount): CostPar
 /** What a row needs beside the unit itself. */
 export interface CostUnitInputs {
   readonly id: string;
-  readonly parts: readonly CostPart[];
   /** What the dearest figure shown may cost at most (P90), minor units: the full width of a bar. */
   readonly dearest: number;
   /** Cost of use of one figure, minor units. */
   readonly range: Range | undefined;
   readonly words: NumberWords;
-  readonly trust: TrustWords;
+  readonly viewFigure: ReturnType<typeof viewFigureOnce>;
 }
 
-/** Cost of use of one figure; the split is by largest remainder, so it adds up to the cent. */
+/** One unit: its name, and what its figure costs. */
 export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
-  const { words, parts, trust } = inputs;
+  const { words, viewFigure } = inputs;
   const range = openRange(inputs.range);
-  const split = splitPerFigure(unit, parts);
-  const perFigure = words.amount(unit.use.perFigure);
-  const texts = split.map(({ minor, atLeast, used }) => (used ? words.priced(minor, atLeast) : ''));
+  const { split, texts, perFigure, trust } = viewFigure(unit);
   return {
     unit: unit.unit.unit,
     figures: words.count(unit.unit.count),
@@ -51,6 +48,38 @@ export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
     range: range === undefined ? '' : wordCostRange(range, words),
     split: texts,
     bar: drawnBar(split, texts, { ...inputs, title: `${nameOf(unit.unit.unit)}: ${perFigure} a figure` }),
+    trust,
+  };
+}
+
+interface FigureInputs {
+  readonly parts: readonly CostPart[];
+  readonly words: NumberWords;
+  readonly trust: TrustWords;
+}
+
+/** Cost of use of one figure, worded once for all units whose lines cost the same. */
+export function viewFigureOnce(inputs: FigureInputs): (unit: UnitCost) => FigureView {
+  const known = new Map<UnitCost['use']['lines'], FigureView>();
+  return (unit) => {
+    const figure = known.get(unit.use.lines) ?? viewFigure(unit, inputs);
+    known.set(unit.use.lines, figure);
+    return figure;
+  };
+}
+
+interface FigureView extends Pick<CostUnit, 'perFigure' | 'trust'> {
+  readonly split: readonly SplitPart[];
+  readonly texts: readonly string[];
+}
+
+/** The split is by largest remainder, so it adds up to the cent. */
+function viewFigure(unit: UnitCost, { parts, words, trust }: FigureInputs): FigureView {
+  const split = splitPerFigure(unit, parts);
+  return {
+    split,
+    texts: split.map(({ minor, atLeast, used }) => (used ? words.priced(minor, atLeast) : '')),
+    perFigure: words.amount(unit.use.perFigure),
     trust: trust.of(doubtCost(unit)),
   };
 }

@@ -2,7 +2,7 @@
 // layers, and each unit's sums.
 import type { CostsView } from './cost-view.js';
 import { perFigure, wordArmy, wordUnits } from './sum-units.js';
-import { listCostParts, viewCostUnit } from './view-cost-unit.js';
+import { listCostParts, viewCostUnit, viewFigureOnce } from './view-cost-unit.js';
 import type { ViewInputs } from './view-inputs.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
@@ -18,6 +18,7 @@ export function viewCosts(inputs: ViewInputs): CostsView {
   const shown = costs.units.slice(0, unitRows);
   const rows = wordUnits(plan, words, unitRows);
   const parts = listCostParts(sums.jobs.keys(), costs.extrasWhole);
+  const viewFigure = viewFigureOnce({ parts, words, trust });
   const { perFigure: ranges } = plan.ranges;
   const dearest = Math.max(
     0,
@@ -29,7 +30,7 @@ export function viewCosts(inputs: ViewInputs): CostsView {
     parts,
     units: shown.map((unit, index) =>
       viewCostUnit(unit, {
-        ...{ id: `unit-${index + 1}`, parts, dearest, words, trust },
+        ...{ id: `unit-${index + 1}`, dearest, words, viewFigure },
         range: ranges.get(unit.job),
       }),
     ),
