@@ -30,7 +30,7 @@ describe('packPieces', () => {
     const pieces = Array.from({ length: 1000 }, (_, at) => ({ own: `Weir Guard ${at % 50}`, around }));
     const whole = pieces.map(textOf).join('');
     let place = 0;
-    let before = { chunk: new Uint8Array(), text: '' };
+    let before: { readonly chunk: Uint8Array; readonly text: string } = { chunk: new Uint8Array(), text: '' };
     for (const chunk of packPieces(pieces)) {
       expect(Buffer.from(before.chunk).toString()).toBe(before.text);
       before = { chunk, text: Buffer.from(chunk).toString() };

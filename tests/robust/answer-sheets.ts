@@ -1,7 +1,9 @@
 // Robust: the whole program in this process. In: a path to sheets. Out: a plan with all its files, or problems; anything else
 // fails.
 import { expect } from 'vitest';
+import { packPieces } from '../../src/cli/pack-pieces.js';
 import { renderFiles } from '../../src/cli/render-files.js';
+import type { OutputFile } from '../../src/cli/write-files.js';
 import { planArmy, registry } from '../../src/plan-army.js';
 import { wordProblem } from '../../src/problems/word-problem.js';
 import { planSchema } from '../../src/report/view/plan-document.js';
@@ -32,7 +34,8 @@ export async function answerSheets(path: string): Promise<Answer> {
   return bytes;
 }
 
-function toBytes(content: string | Uint8Array | Iterable<string>): Buffer {
+function toBytes(content: OutputFile['content']): Buffer {
   if (typeof content === 'string') return Buffer.from(content);
-  return content instanceof Uint8Array ? Buffer.from(content) : Buffer.from([...content].join(''));
+  if (content instanceof Uint8Array) return Buffer.from(content);
+  return Buffer.concat(Array.from(packPieces(content), (chunk) => Buffer.from(chunk)));
 }

@@ -1,6 +1,7 @@
 // Sample: the folder and the workbook are the same army. A difference means that `npm run sample-workbook` is due.
 import { expect, it } from 'vitest';
 import { planArmy } from '../../src/plan-army.js';
+import { writePlanJson } from '../../src/report/export/write-plan-json.js';
 import { describePlan } from '../../src/report/view/describe-plan.js';
 import { readSample, today } from './read-sample.js';
 
@@ -19,7 +20,7 @@ it('plans the same from both, to the last digit', async () => {
   const [folder, workbook] = await Promise.all(
     (['folder', 'workbook'] as const).map(async (kind) => {
       const { sheets, problems } = await readSample(kind);
-      return JSON.stringify(describePlan(await planArmy(sheets, today), problems));
+      return [...writePlanJson(describePlan(await planArmy(sheets, today), problems))].join('');
     }),
   );
   expect(folder).toContain('"Toll Riders"');

@@ -1,7 +1,7 @@
 // Export: plan.json. In: the description of a plan. Out: its text in pieces, so that a million lines never stand in one
 // string. Each entry of a list has a line of its own.
 import type { PlanDescription } from '../view/describe-plan.js';
-import type { SharedEntries } from '../view/describe-work.js';
+import type { EntryList } from '../view/describe-work.js';
 
 /** The text `own` between all texts of `around`, which many pieces share: held by reference, so that it can be made once. */
 export interface FilledPiece {
@@ -62,9 +62,7 @@ function* writeList(entries: readonly unknown[]): Generator<string, void, undefi
  * Entries that share most of their text: what is shared is written once and joined by what is each one's own. Both are
  * objects with at least one key, so `{"a":1}` and `{"b":2}` make `{"a":1,"b":2}`.
  */
-function* writeShared<Own, Shared>(
-  entries: readonly SharedEntries<Own, Shared>[],
-): Generator<Piece, void, undefined> {
+function* writeShared<Own, Shared>(entries: EntryList<Own, Shared>): Generator<Piece, void, undefined> {
   const textAround = openTexts<Shared>();
   let isFirst = true;
   for (const { own, shared } of entries) {

@@ -9,10 +9,10 @@ import { describeCostRange, describeSure } from './describe-sure.js';
 import { describeTime, type TimeDescription } from './describe-time.js';
 import {
   describeWork,
+  type EntryList,
   type OwnOfLines,
   type OwnOfUnit,
   type SharedByUnits,
-  type SharedEntries,
   type SharedLine,
 } from './describe-work.js';
 import type { PlanDocument } from './plan-document.js';
@@ -20,8 +20,8 @@ import { roundNumber, useDigits } from './round-number.js';
 
 /** plan.json before its units and lines are spelled out one by one. */
 export type PlanDescription = Omit<PlanDocument, 'units' | 'lines' | 'time'> & {
-  readonly units: readonly SharedEntries<OwnOfUnit, SharedByUnits>[];
-  readonly lines: readonly SharedEntries<OwnOfLines, SharedLine>[];
+  readonly units: EntryList<OwnOfUnit, SharedByUnits>;
+  readonly lines: EntryList<OwnOfLines, SharedLine>;
   readonly time: TimeDescription;
 };
 

@@ -1,6 +1,6 @@
 // Report view: time as plan.json tells it. In: the plan's time. Out: minutes with two digits; what units share is one object.
 import type { EveningPiece, JobTime, TimePlan } from '../../model/time.js';
-import type { SharedEntries } from './describe-work.js';
+import { type EntryList, listEntries } from './describe-work.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundTo } from './round-number.js';
 
@@ -12,7 +12,7 @@ type SharedTime = Omit<DocumentUnit, keyof OwnTime>;
 
 /** `time` before its units are spelled out one by one. */
 export type TimeDescription = Omit<DocumentTime, 'units'> & {
-  readonly units: readonly SharedEntries<OwnTime, SharedTime>[];
+  readonly units: EntryList<OwnTime, SharedTime>;
 };
 
 const inMinutes = (minutes: number): number => roundTo(2, minutes);
@@ -20,11 +20,7 @@ const inMinutes = (minutes: number): number => roundTo(2, minutes);
 /** Units that share a job share an entry, and what is long of it stands once in `jobs`. */
 export function describeTime({ units, spelledOut, brushRange, ...time }: TimePlan): TimeDescription {
   const jobs = new Map<JobTime, readonly SharedTime[]>();
-  const sharedOf = (job: JobTime): readonly SharedTime[] => {
-    const shared = jobs.get(job) ?? [describeShared(job, jobs.size)];
-    jobs.set(job, shared);
-    return shared;
-  };
+  for (const { time } of units) if (!jobs.has(time)) jobs.set(time, [describeShared(time, jobs.size)]);
   return {
     brushMin: inMinutes(time.brushMin),
     brushMinLow: inMinutes(brushRange.low),
@@ -35,9 +31,9 @@ export function describeTime({ units, spelledOut, brushRange, ...time }: TimePla
     eveningMin: time.eveningMin,
     evenings: time.evenings,
     eveningsReckoned: time.eveningsReckoned,
-    units: units.map((one) => ({
-      own: { unit: one.unit.unit, doneOnEvening: one.doneOnEvening ?? null },
-      shared: sharedOf(one.time),
+    units: listEntries(units, ({ unit, doneOnEvening, time: job }) => ({
+      own: { unit: unit.unit, doneOnEvening: doneOnEvening ?? null },
+      shared: jobs.get(job) ?? [],
     })),
     jobs: [...jobs.keys()].map(describeJobTime),
     plan: spelledOut.map(({ minutes, pieces }) => ({

@@ -25,28 +25,37 @@ export interface SharedEntries<Own, Shared> {
   readonly shared: readonly Shared[];
 }
 
+/** Entries made whenever they are asked for, so that those of 100,000 units never stand in memory together. */
+export type EntryList<Own, Shared> = Iterable<SharedEntries<Own, Shared>>;
+
 /** Entries of every unit and of every line still to be done, in the order of the units. */
 export function describeWork({ costs: { units }, ranges }: Plan, currency: string) {
   const describe = describeOnce(ranges.perFigure, currency);
-  const work = units.map((unit) => ({ unit, job: describe(unit) }));
   const perFigure = divideMinor(currency);
+  const ofUnit = (unit: UnitCost): SharedEntries<OwnOfUnit, SharedByUnits> => ({
+    own: {
+      unit: unit.unit.unit,
+      cash: toMajor(unit.cashMinor, currency),
+      cashPerFigure: perFigure(unit.cashMinor, unit.unit.count),
+    },
+    shared: describe(unit).units,
+  });
+  const ofLines = (unit: UnitCost): SharedEntries<OwnOfLines, SharedLine> => ({
+    own: { unit: unit.unit.unit },
+    shared: describe(unit).lines,
+  });
+  return { units: listEntries(units, ofUnit), lines: listEntries(units, ofLines) };
+}
+
+/** The entry of each of `list`, anew each time the entries are gone through. */
+export function listEntries<From, Own, Shared>(
+  list: readonly From[],
+  describe: (one: From) => SharedEntries<Own, Shared>,
+): EntryList<Own, Shared> {
   return {
-    units: work.map(
-      ({ unit: { unit, cashMinor }, job }): SharedEntries<OwnOfUnit, SharedByUnits> => ({
-        own: {
-          unit: unit.unit,
-          cash: toMajor(cashMinor, currency),
-          cashPerFigure: perFigure(cashMinor, unit.count),
-        },
-        shared: job.units,
-      }),
-    ),
-    lines: work.map(
-      ({ unit: { unit }, job }): SharedEntries<OwnOfLines, SharedLine> => ({
-        own: { unit: unit.unit },
-        shared: job.lines,
-      }),
-    ),
+    *[Symbol.iterator]() {
+      for (const one of list) yield describe(one);
+    },
   };
 }
 
@@ -67,11 +76,11 @@ function describeOnce(
 
 /** Whole minor units over a whole count, as a decimal of six digits rounded half up. */
 function divideMinor(currency: string): (minor: number, count: number) => string {
-  const known = new Map<string, string>();
+  const known = new Map<number, Map<number, string>>();
   return (minor, count) => {
-    const key = `${minor}/${count}`;
-    const text = known.get(key) ?? toMajor(exactMinor(minor).div(count), currency, useDigits);
-    known.set(key, text);
+    const ofCount = known.get(count) ?? new Map<number, string>();
+    const text = ofCount.get(minor) ?? toMajor(exactMinor(minor).div(count), currency, useDigits);
+    known.set(count, ofCount.set(minor, text));
     return text;
   };
 }

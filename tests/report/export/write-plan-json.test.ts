@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { writePlanJson } from '../../../src/report/export/write-plan-json.js';
 import type { PlanDescription } from '../../../src/report/view/describe-plan.js';
+import type { EntryList } from '../../../src/report/view/describe-work.js';
 import { exampleDescription, textOf } from './plan-example.js';
 
 /** Spells every entry out one by one, the slow way. */
 function spellOut({ units, lines, time, ...rest }: PlanDescription): unknown {
   const entries = (list: typeof units | typeof lines | typeof time.units) =>
-    list.flatMap(({ own, shared }) => shared.map((one) => ({ ...own, ...one })));
+    [...(list as EntryList<object, object>)].flatMap(({ own, shared }) =>
+      shared.map((one) => ({ ...own, ...one })),
+    );
   return {
     ...rest,
     units: entries(units),
@@ -34,7 +37,7 @@ describe('writePlanJson', () => {
   it('writes empty lists', () => {
     const text = textOf({ ...exampleDescription, units: [], lines: [], problems: [] });
     expect(JSON.parse(text)).toMatchObject({ units: [], lines: [], problems: [] });
-    const done = exampleDescription.lines.filter(({ shared }) => shared.length === 0);
+    const done = [...exampleDescription.lines].filter(({ shared }) => shared.length === 0);
     expect(done).toHaveLength(1);
     expect(JSON.parse(textOf({ ...exampleDescription, lines: done }))).toMatchObject({ lines: [] });
   });

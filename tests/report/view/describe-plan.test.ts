@@ -6,6 +6,7 @@ import { examplePlan, warning } from '../export/plan-example.js';
 describe('describePlan', () => {
   const small = describePlan(smallPlan, []);
   const [first, second, ram] = small.units;
+  const lines = [...small.lines];
 
   it('gives money as decimals of major units: cash in cents, use in six digits', () => {
     expect(small.costs).toMatchObject({
@@ -154,15 +155,15 @@ describe('describePlan', () => {
 
   it('shares entries between units that share a job', () => {
     expect(first?.shared).toBe(second?.shared);
-    expect(small.lines[0]?.shared).toBe(small.lines[1]?.shared);
-    expect(small.lines.map(({ own }) => own.unit)).toEqual(['First watch', 'Second watch', 'The ram']);
+    expect(lines[0]?.shared).toBe(lines[1]?.shared);
+    expect(lines.map(({ own }) => own.unit)).toEqual(['First watch', 'Second watch', 'The ram']);
   });
 
   it('lists remaining work only, each line with its own cost', () => {
-    expect(small.lines[2]?.shared.map(({ step, useCost, atLeast }) => ({ step, useCost, atLeast }))).toEqual([
+    expect(lines[2]?.shared.map(({ step, useCost, atLeast }) => ({ step, useCost, atLeast }))).toEqual([
       { step: 2, useCost: '0.000000', atLeast: true },
     ]);
-    expect(small.lines[0]?.shared.map(({ useCost }) => useCost)).toEqual([
+    expect(lines[0]?.shared.map(({ useCost }) => useCost)).toEqual([
       '1.200000',
       '1.210000',
       '1.525000',
@@ -189,13 +190,13 @@ describe('describePlan', () => {
 
   it('adds up: lines to paints and costs, units to the order', () => {
     const plan = describePlan(examplePlan, [warning]);
-    const lines = plan.lines.flatMap(({ shared }) => shared);
+    const work = [...plan.lines].flatMap(({ shared }) => shared);
     for (const { paint, needMl, useCost } of plan.paints) {
-      const mine = lines.filter((line) => line.paint === paint);
+      const mine = work.filter((line) => line.paint === paint);
       expect(mine.reduce((sum, line) => sum + line.putOutMl, 0)).toBeCloseTo(needMl.likely, 4);
       expect(mine.reduce((sum, line) => sum + Number(line.useCost), 0)).toBeCloseTo(Number(useCost), 4);
     }
-    const cents = plan.units.reduce((sum, { own }) => sum + Math.round(Number(own.cash) * 100), 0);
+    const cents = [...plan.units].reduce((sum, { own }) => sum + Math.round(Number(own.cash) * 100), 0);
     expect(cents).toBe(Math.round(Number(plan.order.total) * 100));
     expect(cents).toBeGreaterThan(0);
     expect(plan.problems).toEqual([warning]);
@@ -222,6 +223,7 @@ describe('describePlan', () => {
       },
       [],
     );
-    expect(empty).toMatchObject({ army: { figures: 0, units: 0 }, units: [], lines: [], restock: null });
+    expect(empty).toMatchObject({ army: { figures: 0, units: 0 }, restock: null });
+    expect([[...empty.units], [...empty.lines]]).toEqual([[], []]);
   });
 });

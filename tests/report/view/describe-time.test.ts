@@ -30,7 +30,8 @@ describe('time in plan.json', () => {
     const [unit] = smallTime.units;
     if (unit === undefined) throw new Error('no unit');
     const endless = { ...unit, time: { ...unit.time, smallestBatchWithoutWaiting: none } };
-    expect(describeTime({ ...smallTime, units: [endless] }).units[0]?.shared[0]).toMatchObject({
+    const [entry] = describeTime({ ...smallTime, units: [endless] }).units;
+    expect(entry?.shared[0]).toMatchObject({
       smallestBatchWithoutWaiting: null,
     });
   });
