@@ -8,6 +8,7 @@ import { benchColours } from './bench-colour.mjs';
 import { benchFrontier } from './bench-frontier.mjs';
 import { benchLargeOrders, benchProofs, benchSampleOrder } from './bench-order.mjs';
 import { benchDraws, benchGrowth, benchSampleRanges } from './bench-ranges.mjs';
+import { benchWorkbook } from './bench-workbook.mjs';
 import { makeArmy } from './make-army.mjs';
 import { medianMs, peakMb } from './measure-runs.mjs';
 
@@ -132,6 +133,35 @@ function benchRanges() {
   );
 }
 
+async function benchReading(rows) {
+  const { ms, oursMb, theirsMb } = await benchWorkbook({ folder, sample, rows });
+  const whole = ms.ours / ms.theirs;
+  const reading = (ms.ours - ms.oursImport) / (ms.theirs - ms.theirsImport);
+  const shown = (all, imports) => `${all.toFixed(0)} (${imports.toFixed(0)})`;
+  return table(
+    [
+      'workbook rows',
+      'ours ms (import)',
+      'exceljs ms (import)',
+      'ours / exceljs',
+      'the same without imports',
+      'ours peak MB',
+      'exceljs peak MB',
+    ],
+    [
+      [
+        rows.toLocaleString('en'),
+        shown(ms.ours, ms.oursImport),
+        shown(ms.theirs, ms.theirsImport),
+        times(whole),
+        `< 1.2 x: ${against(reading, 1.2)}`,
+        oursMb.toFixed(0),
+        theirsMb.toFixed(0),
+      ],
+    ],
+  );
+}
+
 function benchArmy(rows) {
   const sheets = join(folder, `army-${rows}`);
   const [planOut, floorOut] = [`${sheets}-plan`, `${sheets}-floor`];
@@ -180,6 +210,7 @@ try {
   console.log(`${benchCommands()}\n`);
   console.log(`${await benchOrders()}\n`);
   console.log(`${benchRanges()}\n`);
+  console.log(`${await benchReading(Math.max(...sizes))}\n`);
   console.log(tableOfArmies(sizes.map(benchArmy)));
 } finally {
   rmSync(folder, { recursive: true, force: true });
