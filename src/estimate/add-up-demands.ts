@@ -14,35 +14,41 @@ export function demandMl(
 /** Needs of the first so many figures, by paint. */
 export type NeedsAt = (figures: number) => ReadonlyMap<string, number>;
 
+/** Units between two sums that are kept: sums before each of 200,000 units would take 40 MB and more. */
+const stride = 64;
+
 /**
  * Needs of the first n figures, units filled one after the other; past the last figure, of all of them.
- * Sums of whole units are kept, so each call looks at one unit only.
+ * Sums of whole units are kept, so each call looks at a few units only.
  */
 export function addUpDemands(demands: readonly UnitDemand[]): NeedsAt {
   const maps = new Set(demands.map(({ perFigureMl }) => perFigureMl));
   const paints = [...new Set([...maps].flatMap((map) => [...map.keys()]))];
-  const before = new Float64Array((demands.length + 1) * paints.length);
-  const firstOf = new Float64Array(demands.length + 1);
   const wholeOf = rememberWhole(paints);
+  const firstOf = new Float64Array(demands.length + 1);
+  const kept: Float64Array[] = [];
+  const sums = new Float64Array(paints.length);
   demands.forEach((demand, index) => {
+    if (index % stride === 0) kept.push(sums.slice());
     firstOf[index + 1] = (firstOf[index] ?? 0) + demand.figures;
-    const whole = wholeOf(demand);
-    const start = index * paints.length;
-    for (let place = 0; place < paints.length; place++) {
-      before[start + paints.length + place] = (before[start + place] ?? 0) + (whole[place] ?? 0);
-    }
+    addTo(sums, wholeOf(demand));
   });
   return (figures) => {
     const index = findUnit(firstOf, figures);
     const demand = demands[index];
-    const cut = demand === undefined ? 0 : figures - (firstOf[index] ?? 0);
+    if (demand === undefined) return new Map(paints.map((paint, place) => [paint, sums[place] ?? 0]));
+    const near = Math.floor(index / stride);
+    const before = (kept[near] ?? sums).slice();
+    for (const whole of demands.slice(near * stride, index)) addTo(before, wholeOf(whole));
+    const cut = figures - (firstOf[index] ?? 0);
     return new Map(
-      paints.map((paint, place) => {
-        const whole = before[index * paints.length + place] ?? 0;
-        return [paint, demand === undefined ? whole : whole + demandMl(demand, paint, cut)];
-      }),
+      paints.map((paint, place) => [paint, (before[place] ?? 0) + demandMl(demand, paint, cut)]),
     );
   };
+}
+
+function addTo(sums: Float64Array, more: Float64Array): void {
+  for (let place = 0; place < sums.length; place += 1) sums[place] = (sums[place] ?? 0) + (more[place] ?? 0);
 }
 
 /** Needs of a whole unit in the order of the paints, worked out once for units that share their demand. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import { addUpDemands } from '../../src/estimate/add-up-demands.js';
+import { addUpDemands, demandMl } from '../../src/estimate/add-up-demands.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import { listDemands, listDemandsAnew } from '../../src/estimate/list-demands.js';
 import type { Unit } from '../../src/model/sheets.js';
@@ -53,6 +53,24 @@ describe('needs of the first n figures', () => {
       }),
       { numRuns: 200 },
     );
+  });
+
+  it('over hundreds of units are the sums of each before, and the cut one', () => {
+    const army = Array.from({ length: 200 }, (_, at) =>
+      makeUnit({ unit: `unit ${at}`, row: at + 2, count: 1 + (at % 7), done: at % 2 }),
+    );
+    const demands = listDemands(needsOf(army), registry);
+    const needsAt = addUpDemands(demands);
+    let [figures, slate, oat] = [0, 0, 0];
+    for (const demand of demands) {
+      const cut = needsAt(figures + 1);
+      expect(cut.get('Slate') ?? 0).toBeCloseTo(slate + demandMl(demand, 'Slate', 1), 9);
+      expect(cut.get('Oat') ?? 0).toBeCloseTo(oat + demandMl(demand, 'Oat', 1), 9);
+      figures += demand.figures;
+      slate += demandMl(demand, 'Slate', demand.figures);
+      oat += demandMl(demand, 'Oat', demand.figures);
+    }
+    expect(needsAt(figures).get('Slate') ?? 0).toBeCloseTo(slate, 9);
   });
 
   it('past the last figure are those of all; none for none', () => {
