@@ -6,8 +6,11 @@ import type { CheckedSwaps } from './check-swaps.js';
 import type { NameBook } from './keep-names.js';
 import { holdsAt } from './open-swaps.js';
 
+type Pair = Pick<Unit, 'scheme' | 'figure'>;
+
 interface Use {
-  readonly units: readonly Unit[];
+  /** Schemes with the figures painted in them, each pair once. */
+  readonly pairs: readonly Pair[];
   readonly schemes: CheckedSchemes;
 }
 
@@ -16,11 +19,11 @@ interface Use {
  * once. What is swapped need not be there.
  */
 export function checkPaintsHad(
-  { units, schemes: { sheet, book }, swaps }: Use & { readonly swaps: CheckedSwaps },
+  { pairs, schemes: { sheet, book }, swaps }: Use & { readonly swaps: CheckedSwaps },
   paints: NameBook,
   had: ReadonlySet<string>,
 ): void {
-  const inUse = new Set(units.map(({ scheme }) => scheme));
+  const inUse = new Set(pairs.map(({ scheme }) => scheme));
   const told = new Set<string>();
   for (const row of sheet.rows) {
     const scheme = row.scheme === undefined ? undefined : book?.find(row.scheme);
@@ -57,10 +60,10 @@ interface Painted extends Use {
 }
 
 /** Zones of a scheme of which a figure painted in it has no part; told once for each scheme, zone and figure. */
-export function checkZonesOnFigures({ units, schemes, figures, zones }: Painted): void {
+export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted): void {
   const rows = new Map(schemes.sheet.rows.map((row) => [row.row, row]));
   const shares = zoneLookup(zones);
-  for (const { scheme, figure } of pairsInUse(units)) {
+  for (const { scheme, figure } of pairs) {
     const body = figures.get(figure);
     if (body === undefined) continue;
     const own: ReadonlySet<string> = new Set(partsOfFigure(body));
@@ -76,7 +79,8 @@ export function checkZonesOnFigures({ units, schemes, figures, zones }: Painted)
   }
 }
 
-function pairsInUse(units: readonly Unit[]): Iterable<Unit> {
+/** The first unit of each figure in each scheme, schemes in the order of the army. */
+export function pairsInUse(units: readonly Unit[]): Pair[] {
   const pairs = new Map<string, Map<string, Unit>>();
   for (const unit of units) {
     const figures = pairs.get(unit.scheme);
