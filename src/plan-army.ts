@@ -71,34 +71,26 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
-  const promising = keepPromise({
+  const { order, promised } = await keepPromise({
     ...{ drawn, fresh, likely: findShort(counted), surePercent: settings.surePercent },
     canBuy: isOnOffer(market),
     priceNeeds: (needs) => priceNeeds(needs, market, buying),
     order: (needs) => chooseOrder(needs, market, buying),
   });
-  // While the solver searches, what needs no order.
-  const time = planTime(estimate, assumptions);
-  const { order, promised } = await promising;
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl: promised.toBuyMl });
   const isRestocking = settings.restock === 'shelf';
   const restock = isRestocking ? await orderRestock({ stock, army: order }, market, buying) : undefined;
+  const costs = costArmy(sheets, { estimate, stock, order, restock });
+  const ranges = sumUpArmy({ drawn, estimate, buyPerMl: openPrices(order, market), ...pricesOfUse(costs) });
 
   const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
   const marginOf = promiseRatios(promised.toBuyMl, stock);
-  const asking = Promise.all([
-    askOtherSizes(table, marginOf, options.budgetMinor),
-    askColours(table, marginOf),
-  ]);
-  const costs = costArmy(sheets, { estimate, stock, order, restock });
-  const ranges = sumUpArmy({ drawn, estimate, buyPerMl: openPrices(order, market), ...pricesOfUse(costs) });
-  const [sizes, otherColours] = await asking;
   return {
     ...{ settings, paints, estimate, stock, order, restock, costs, ranges, promised, learned },
-    ...sizes,
-    ...otherColours,
+    ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
+    ...(await askColours(table, marginOf)),
     swaps: listSwaps(given, colours),
-    time,
+    time: planTime(estimate, assumptions),
     date: settings.date ?? today,
     figureCount: countFigures(sheets),
     cautions: findCautions(estimate, sheets),

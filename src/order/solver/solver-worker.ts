@@ -14,26 +14,8 @@ export type SolveReply =
   | { readonly solution: Solution }
   | { readonly failure: string };
 
-/** Whole numbers and a fraction: what it takes to solve it is compiled once it has been solved. */
-const first: IntegerProgram = {
-  columns: [2, 3, 5].map((cost) => ({ cost, lower: 0, upper: 4, integer: true })),
-  rows: [
-    {
-      lower: 7.5,
-      upper: Number.POSITIVE_INFINITY,
-      terms: [
-        [0, 2],
-        [1, 3],
-        [2, 4],
-      ],
-    },
-  ],
-};
-
-// Loading, and compiling as it solves, take longer than most programs: begun before the first one comes.
-const isReady = loadSolver().then(() => solveProgram(first, { nodes: 10, seconds: 1 }));
-// A solver that can't be loaded says so to whoever asks it.
-isReady.catch(() => undefined);
+// Loading takes longer than most programs: begun before the first one comes.
+void loadSolver();
 
 const send = (reply: SolveReply): void => parentPort?.postMessage(reply);
 
