@@ -4,7 +4,14 @@
 'use strict';
 const { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } = require('node:fs');
 const { join } = require('node:path');
+const { cachedDataVersionTag } = require('node:v8');
 const { Script, constants } = require('node:vm');
+
+/** V8's version and all its flags as one number. V8 refuses what was kept under another one. */
+const mark = cachedDataVersionTag();
+
+/** Not so while the solver is being made, in its thread: the flags are those of the whole process. */
+const isMarked = () => cachedDataVersionTag() === mark;
 
 const parameters = 'exports, require, module, __filename, __dirname';
 
@@ -20,12 +27,14 @@ function compile(name, { folder, fresh }) {
   } catch {
     // The first run for this purpose.
   }
+  const wasMarked = isMarked();
   const script = new Script(`(function (${parameters}) { ${source}\n})`, {
     filename,
     cachedData,
     importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
   });
-  if (cachedData === undefined || script.cachedDataRejected) fresh.push({ script, path });
+  const isSpoiled = script.cachedDataRejected && wasMarked && isMarked();
+  if (cachedData === undefined || isSpoiled) fresh.push({ script, path });
   return script.runInThisContext();
 }
 
@@ -62,7 +71,7 @@ module.exports = function startProgram(first, purpose) {
     return module.exports;
   };
   process.once('exit', (code) => {
-    if (code === 0 && store.fresh.length > 0) keep(store);
+    if (code === 0 && store.fresh.length > 0 && isMarked()) keep(store);
   });
   return load(`./${first}`);
 };

@@ -1,5 +1,5 @@
 // The installed package by itself: its commands, its library and types, and what it carries of others.
-import { cpSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { execPath } from 'node:process';
 import { fileURLToPath } from 'node:url';
@@ -104,6 +104,19 @@ describe('compiled code', () => {
     const [version = ''] = readdirSync(compiled);
     expect(readdirSync(join(compiled, version))).toEqual(['check']);
     expect(check()).toEqual(first);
+  });
+
+  it('serves plans too, though the solver works under flags of its own', () => {
+    const plan = () => run('halfpot', ['plan', 'army', '--out', 'out', '--date', today]);
+    const written = () =>
+      readdirSync(compiled, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile() && entry.parentPath.endsWith('plan'))
+        .map(({ parentPath, name }) => [name, statSync(join(parentPath, name)).mtimeMs]);
+    const first = plan();
+    const kept = written();
+    expect(kept.length).toBeGreaterThan(10);
+    expect(plan()).toEqual(first);
+    expect(written()).toEqual(kept);
   });
 
   it('is not believed where it is spoiled', () => {

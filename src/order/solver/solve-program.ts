@@ -1,5 +1,5 @@
 // Solver: an integer program through HiGHS. In: columns, rows, limits. Out: values, and whether they are proved best.
-import { setFlagsFromString } from 'node:v8';
+import { cachedDataVersionTag, setFlagsFromString } from 'node:v8';
 import type { Highs, Model, ModelData } from 'highs';
 import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './integer-program.js';
 
@@ -7,17 +7,39 @@ let loading: Promise<Highs> | undefined;
 
 /**
  * V8 recompiles hot WebAssembly in the background, which for searches of less than some seconds costs more than it
- * gives: with this budget (its default is 1800000) it waits until a search is long. It changes no result.
+ * gives: with this budget it waits until a search is long. It changes no result.
  */
-const patientCompiler = '--wasm-tiering-budget=300000000';
+const patientBudget = 300_000_000;
+
+/** V8's own: in Node 20, and in 22 and 24. */
+const ownBudgets = [1_800_000, 13_000_000];
 
 /** Loads the solver once, when it is first needed. */
-export async function loadSolver(): Promise<Highs> {
-  if (loading === undefined) setFlagsFromString(patientCompiler);
-  // The package's types describe its CommonJS form; the module that Node imports is the loader itself.
-  loading ??= import('highs').then((solver) => (solver.default as unknown as () => Promise<Highs>)());
+export function loadSolver(): Promise<Highs> {
+  loading ??= openSolver();
   return loading;
 }
+
+/**
+ * The budget is read while the solver is made. Afterwards V8's own is put back, by the mark of all flags together: the
+ * flags are those of the whole process, and code that was compiled under others is of no use to the next run.
+ */
+async function openSolver(): Promise<Highs> {
+  const solver = await import('highs');
+  const flags = cachedDataVersionTag();
+  setBudget(patientBudget);
+  try {
+    // The package's types describe its CommonJS form; the module that Node imports is the loader itself.
+    return await (solver.default as unknown as () => Promise<Highs>)();
+  } finally {
+    ownBudgets.some((budget) => {
+      setBudget(budget);
+      return cachedDataVersionTag() === flags;
+    });
+  }
+}
+
+const setBudget = (budget: number): void => setFlagsFromString(`--wasm-tiering-budget=${budget}`);
 
 /**
  * Solves in this thread. The gap settings are zero, since the solver's own would call a plan within a ten
