@@ -65,7 +65,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const { estimate, coats } = estimateWork(sheets, { colours, assumptions });
 
   const counted = takeStock(sheets, estimate.needs, assumptions);
-  const drawing = { ...drawingFor(estimate.needs.size), ...(options.draws && { draws: options.draws }) };
+  const drawing = drawingFor(estimate.needs.size, options.draws);
   const drawn = drawArmy({ estimate, stock: counted, beliefs }, drawing);
   const fresh = drawLack({ estimate, stock: counted, beliefs }, { ...drawing, seed: drawing.seed + 1 });
 

@@ -1,6 +1,7 @@
 // The stages together: what only the whole plan can show.
 import { describe, expect, it } from 'vitest';
 import type { Sheets } from '../src/model/sheets.js';
+import { solveProgram } from '../src/order/solver/solve-program.js';
 import { planArmy } from '../src/plan-army.js';
 import { certainSettings } from './make-certain.js';
 import {
@@ -13,6 +14,7 @@ import {
   makeUnit,
   offerPot,
 } from './make-sheets.js';
+import { readSample } from './sample/read-sample.js';
 
 const today = '2026-11-02';
 
@@ -67,5 +69,24 @@ describe('the staircase', () => {
     expect(stairs.mostFigures).toBe(540);
     expect(stairs.steps.findLast(({ figures }) => figures <= 270)?.cashMinor).toBe(order.totalMinor);
     expect(stairs.steps[0]).toMatchObject({ figures: 0, cashMinor: 0, because: [] });
+  });
+});
+
+describe('a plan whose every search takes long', () => {
+  // The order, once more where a surer promise is cheaper, and the shelf's: 10 s each. Stairs 5, frontier 6, reasons 5, others 1 each.
+  it('takes no more than five times what the order may take, and has an answer to every question', async () => {
+    const { sheets: sample } = await readSample('folder');
+    let spent = 0;
+    const plan = await planArmy(sample, today, {
+      seconds: 10,
+      solve: async (program, limits) => {
+        spent += limits.seconds;
+        return { ...(await solveProgram(program, limits)), seconds: limits.seconds };
+      },
+    });
+    expect(spent).toBeLessThan(50);
+    expect(plan.order.status).toBe("can't be met");
+    expect(plan.frontier.points).toHaveLength(11);
+    expect(new Set(plan.stairs.steps.map(({ proved }) => proved))).toEqual(new Set([true, false]));
   });
 });

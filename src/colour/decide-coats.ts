@@ -1,6 +1,7 @@
 // Colour: coats where the sheet leaves them blank. In: schemes, measured figures, colours. Out: coats, each with its why.
 import { likely } from '../assumptions/look-up.js';
 import type { CoatChoice, CoatChoices } from '../model/colour.js';
+import { pairUnits } from '../model/pair-units.js';
 import type { Scheme, Sheets, Step } from '../model/sheets.js';
 import type { FigureArea } from '../model/work.js';
 import { partsOfZone } from '../model/zones.js';
@@ -22,12 +23,9 @@ export interface Sight extends Omit<Palette, 'paints'> {
 export function decideCoats(sheets: Sheets, { areas, ...sight }: Sight): CoatChoices {
   const desk = makeDesk(sheets, sight);
   const choices = new Map<Step, Map<string, CoatChoice>>();
-  const seen = new Set<string>();
-  for (const { figure, scheme } of sheets.army) {
+  for (const { figure, scheme } of pairUnits(sheets.army)) {
     const [area, found] = [areas.get(figure), sheets.schemes.get(scheme)];
-    const key = `${figure}\n${scheme}`;
-    if (area === undefined || found === undefined || seen.has(key)) continue;
-    seen.add(key);
+    if (area === undefined || found === undefined) continue;
     for (const [step, choice] of decideScheme(found, { figure, area, zones: sheets.zones, desk })) {
       choices.set(step, (choices.get(step) ?? new Map<string, CoatChoice>()).set(figure, choice));
     }

@@ -71,15 +71,18 @@ function costUnits(
   costs: ReadonlyMap<Job, JobCost>,
 ): UnitCost[] {
   const cash = shareCash(estimate, order);
-  const units: UnitCost[] = [];
-  for (const { unit, job } of estimate.units) {
+  return estimate.units.map(({ unit, job }, index) => {
     const each = figures.get(unit.figure)?.priceMinor;
     const figuresPriceMinor = each === undefined ? undefined : each * unit.count;
-    const use = costs.get(job);
-    if (use !== undefined)
-      units.push({ unit, job, use, cashMinor: cash[units.length] ?? 0, figuresPriceMinor });
-  }
-  return units;
+    return { unit, job, use: costOf(job, costs), cashMinor: cash[index] ?? 0, figuresPriceMinor };
+  });
+}
+
+/** Every job of an estimate has been costed; a unit that is not would go missing from the sums. */
+function costOf(job: Job, costs: ReadonlyMap<Job, JobCost>): JobCost {
+  const cost = costs.get(job);
+  if (cost === undefined) throw new Error(`no cost of ${job.figure} in ${job.scheme}`);
+  return cost;
 }
 
 /** Sum over all units; an amount that jobs share is multiplied once. */
@@ -90,8 +93,8 @@ function sumUnits(
 ): Amount {
   const times = new Map<Amount, number>();
   for (const [job, units] of unitsPerJob) {
-    const use = costs.get(job);
-    if (use !== undefined) times.set(amountOf(use), (times.get(amountOf(use)) ?? 0) + units);
+    const amount = amountOf(costOf(job, costs));
+    times.set(amount, (times.get(amount) ?? 0) + units);
   }
   return addAmounts([...times].map(([amount, units]) => timesAmount(amount, units)));
 }

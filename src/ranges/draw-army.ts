@@ -15,11 +15,13 @@ const usualDrawing: Drawing = { draws: 10_000, seed: 1 };
 /** Numbers drawn of needs at the most, so that memory stays bounded: 300 paints have all ten thousand draws. */
 const mostDrawn = 3_000_000;
 
-/** Where an army needs very many paints, fewer draws, whose chances are less sure and say so. */
-export function drawingFor(paints: number): Drawing {
-  const draws = Math.min(usualDrawing.draws, Math.floor(mostDrawn / Math.max(1, paints)));
-  return { ...usualDrawing, draws: Math.max(1, draws) };
+/** Ten thousand draws, fewer for very many paints: chances are then less sure, and say so. Or as many as are asked for. */
+export function drawingFor(paints: number, draws = drawsFor(paints)): Drawing {
+  return { ...usualDrawing, draws };
 }
+
+const drawsFor = (paints: number): number =>
+  Math.max(1, Math.min(usualDrawing.draws, Math.floor(mostDrawn / Math.max(1, paints))));
 
 export interface DrawInputs {
   readonly estimate: Estimate;

@@ -3,6 +3,7 @@ import { registry } from '../../src/assumptions/registry.js';
 import { cheapestCounts } from '../../src/order/choose-counts.js';
 import { climbStairs } from '../../src/order/climb-stairs.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
+import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { measureSupply, splitNeeds } from '../../src/order/split-needs.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
 import { drawMarket } from './draw-market.mjs';
@@ -46,6 +47,33 @@ describe('the staircase, by hand', () => {
       steps: [],
       mostFigures: 0,
     });
+  });
+});
+
+describe('a staircase that takes long', () => {
+  const drawn = { ...drawMarket(7, { paints: 12, offers: 24, shops: 3 }), assumptions: registry };
+  const toBuyAt = (figures: number) =>
+    drawn.needs.map(({ paint, ml }) => ({ paint, ml: (ml * figures) / 40 }));
+
+  it('searches no longer than half of what the order may take; steps after that are not proved, and no cheaper', async () => {
+    let searches = 0;
+    const slow = prepareBuying({
+      seconds: 10,
+      solve: async (program, limits) => {
+        searches += 1;
+        return { ...(await solveProgram(program, limits)), seconds: 1 };
+      },
+    });
+    const least = await climbStairs({ toBuyAt, figures: 60, market: drawn, buying });
+    const { steps } = await climbStairs({ toBuyAt, figures: 60, market: drawn, buying: slow });
+    expect(least.steps.length).toBeGreaterThan(8);
+    expect(searches).toBe(5);
+    // The first step buys nothing, which needs no search.
+    expect(steps.findIndex(({ proved }) => !proved)).toBe(6);
+    for (const { figures, cashMinor } of steps) {
+      const best = least.steps.filter((step) => step.figures <= figures).at(-1);
+      expect(cashMinor).toBeGreaterThanOrEqual(best?.cashMinor ?? 0);
+    }
   });
 });
 

@@ -4,18 +4,27 @@ import { likely } from '../../src/assumptions/look-up.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import type { Sheets } from '../../src/model/sheets.js';
-import { type DrawnArmy, drawArmy } from '../../src/ranges/draw-army.js';
+import {
+  type DrawInputs,
+  type DrawnArmy,
+  drawArmy,
+  drawingFor,
+  drawLack,
+} from '../../src/ranges/draw-army.js';
 import { rangeOf } from '../../src/ranges/sum-up-draws.js';
 import { takeStock } from '../../src/stock/take-stock.js';
 import { makePot, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 import { anySheets } from './draw-sheets.js';
 import { correlationOf, deviationOf, meanOf } from './measure-columns.js';
 
-function draw(sheets: Sheets, drawing = { draws: 2000, seed: 1 }): DrawnArmy {
+const usual = { draws: 2000, seed: 1 };
+
+function inputsOf(sheets: Sheets): DrawInputs {
   const estimate = estimateArmy(sheets, registry);
   const stock = takeStock(sheets, estimate.needs, registry);
-  return drawArmy({ estimate, stock, beliefs: { assumptions: registry, joint: undefined } }, drawing);
+  return { estimate, stock, beliefs: { assumptions: registry, joint: undefined } };
 }
+const draw = (sheets: Sheets, drawing = usual): DrawnArmy => drawArmy(inputsOf(sheets), drawing);
 const paintOf = ({ paints }: DrawnArmy, paint: string) => {
   const found = paints.find((one) => one.paint === paint);
   if (found === undefined) throw new Error(`${paint} is not drawn`);
@@ -99,6 +108,43 @@ describe('needs', () => {
       (drawn) => paintOf(drawn, 'Slate').needMl,
     );
     expect(three?.map((ml) => ml / 3).every((ml, at) => Math.abs(ml - (one?.[at] ?? 0)) < 1e-12)).toBe(true);
+  });
+});
+
+describe('draws', () => {
+  // 3,000,000 numbers at the most: 300 x 10,000; 3,000,000 / 301 = 9,966.8; 3,000,000 / 3,000 = 1,000.
+  it.each([
+    [0, 10_000],
+    [19, 10_000],
+    [300, 10_000],
+    [301, 9966],
+    [3000, 1000],
+    [4_000_000, 1],
+  ])('of %i paints are %i', (paints, draws) => {
+    expect(drawingFor(paints)).toEqual({ draws, seed: 1 });
+  });
+
+  it('are as many as are asked for', () => {
+    expect(drawingFor(3000, 20_000).draws).toBe(20_000);
+  });
+});
+
+describe('what is lacking', () => {
+  it('in other draws is what the whole army would lack there, and nothing else of it is kept', () => {
+    const sheets = makeSheets({
+      steps: [makeStep({ step: 1 }), makeStep({ step: 2, paint: 'Rust', zone: 'tunic' })],
+      pots: [makePot({ paint: 'Slate', left: { how: 'in ml', ml: 4 } })],
+    });
+    const other = { ...usual, seed: 2 };
+    const lack = drawLack(inputsOf(sheets), other);
+    const kept = draw(sheets, other).paints.map(({ paint, lackMl, container }) => ({
+      paint,
+      lackMl,
+      container,
+    }));
+    expect(lack.paints).toEqual(kept);
+    expect(lack.paints).toHaveLength(2);
+    expect(lack.paints[0]?.lackMl).not.toEqual(draw(sheets).paints[0]?.lackMl);
   });
 });
 

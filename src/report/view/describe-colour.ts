@@ -6,7 +6,14 @@ import type { Plan } from '../../model/plan.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber, roundTo, useDigits } from './round-number.js';
 
-type ColourKeys = 'undercoats' | 'primers' | 'swaps' | 'instead' | 'frontier' | 'fewestPots';
+type ColourKeys =
+  | 'undercoats'
+  | 'primers'
+  | 'swaps'
+  | 'instead'
+  | 'frontier'
+  | 'frontierNotDrawn'
+  | 'fewestPots';
 
 /** Of a plan without colours the lists are empty, but for primers and the frontier's cash. */
 export function describeColour(plan: Plan): Pick<PlanDocument, ColourKeys> {
@@ -36,6 +43,7 @@ export function describeColour(plan: Plan): Pick<PlanDocument, ColourKeys> {
       })),
     ),
     frontier: frontier.points.map((point) => describePoint(point, currency)),
+    frontierNotDrawn: frontier.notDrawn,
     fewestPots: {
       ...describePoint(frontier.fewestPots, currency),
       abovePots: frontier.fewestPots.abovePots,

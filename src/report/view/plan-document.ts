@@ -211,7 +211,13 @@ export const planSchema = z
       frontierPoint,
       'Cash against the largest colour difference allowed, by rising difference.',
     ),
-    fewestPots: fewestPots.describe('The choice that buys the fewest pots within the largest difference.'),
+    frontierNotDrawn: list(
+      number('CIEDE2000.'),
+      'Larger differences that were left out, since they bring in too many paints to search among.',
+    ),
+    fewestPots: fewestPots.describe(
+      'The choice that buys the fewest pots within the largest difference drawn.',
+    ),
     time: time.describe(
       'How long it takes one painter. Minutes are likely values, from memory unless yours.',
     ),

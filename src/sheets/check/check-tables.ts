@@ -1,5 +1,6 @@
 // Checks, all of them: tables in; typed rows that refer to each other by name out, with every problem found on the way.
 import type { Assumptions } from '../../model/assumption.js';
+import { pairUnits } from '../../model/pair-units.js';
 import type { Problem } from '../../model/problem.js';
 import type { IsoDate, Sheets } from '../../model/sheets.js';
 import { neededSheets, type SheetName, sheetNames } from '../../model/words.js';
@@ -17,7 +18,7 @@ import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
 import { checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
-import { checkPaintsHad, checkZonesOnFigures, pairsInUse } from './check-use.js';
+import { checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, makeFindings, useDefault } from './collect-findings.js';
 import { gatherShelf } from './gather-shelf.js';
@@ -170,7 +171,7 @@ interface Used {
 
 /** A figure or zone that could not be read whole would only give follow-up warnings. */
 function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had }: Used): void {
-  const use = { pairs: pairsInUse(army.units), schemes };
+  const use = { pairs: pairUnits(army.units), schemes };
   const isSpoilt = (...sheets: readonly SheetName[]): boolean =>
     findings.problems.some(
       ({ severity, sheet }) => severity === 'error' && sheet !== undefined && sheets.includes(sheet),

@@ -1,12 +1,11 @@
 // Checks: what the army's schemes ask for, against what there is. In: checked sheets. Out: warnings at the schemes' rows.
-import type { Figure, OwnZone, Unit } from '../../model/sheets.js';
+import type { Pair } from '../../model/pair-units.js';
+import type { Figure, OwnZone } from '../../model/sheets.js';
 import { type PartShare, partsOfFigure, readyMadeZones } from '../../model/zones.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import type { CheckedSwaps } from './check-swaps.js';
 import type { NameBook } from './keep-names.js';
 import { holdsAt } from './open-swaps.js';
-
-type Pair = Pick<Unit, 'scheme' | 'figure'>;
 
 interface Use {
   /** Schemes with the figures painted in them, each pair once. */
@@ -77,17 +76,6 @@ export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted)
         schemes.sheet.blame('zone-not-on-figure', at, 'zone', { found: zone, expected: figure });
     }
   }
-}
-
-/** The first unit of each figure in each scheme, schemes in the order of the army. */
-export function pairsInUse(units: readonly Unit[]): Pair[] {
-  const pairs = new Map<string, Map<string, Unit>>();
-  for (const unit of units) {
-    const figures = pairs.get(unit.scheme);
-    if (figures === undefined) pairs.set(unit.scheme, new Map([[unit.figure, unit]]));
-    else if (!figures.has(unit.figure)) figures.set(unit.figure, unit);
-  }
-  return [...pairs.values()].flatMap((figures) => [...figures.values()]);
 }
 
 /**

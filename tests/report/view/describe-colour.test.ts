@@ -61,6 +61,7 @@ describe('colours in plan.json', () => {
       ...['0: 7.40', '1: 7.40', '2: 0.00', '3: 0.00', '4: 0.00', '5: 0.00', '6: 0.00'],
       ...['7: 7.00', '8: 7.00', '9: 7.00', '10: 7.00'],
     ]);
+    expect(document.frontierNotDrawn).toEqual([]);
     expect(document.frontier[0]).toMatchObject({
       status: "can't be met",
       swaps: [],

@@ -182,6 +182,15 @@ describe('cash against colour', () => {
     expect(flat?.chart).toBeUndefined();
     expect(flat?.lead).toContain('No other paint within 10');
   });
+
+  it('says what is left out among very many paints, and claims nothing of it', () => {
+    const notDrawn = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
+    const points = smallFrontier.points.slice(0, 1);
+    const cut = viewOf({ frontier: { ...smallFrontier, points, notDrawn } })?.frontier;
+    expect(cut?.lead).toBe('Each paint as your schemes name it: €7.40.');
+    expect(cut?.notes.at(-1)).toMatch(/^Differences of 1 and more are left out/);
+    expect(frontier?.notes.join()).not.toContain('left out');
+  });
 });
 
 describe('ticks', () => {
