@@ -1,7 +1,7 @@
 // Order: the whole order as one integer program. In: needs, offers, shops. Out: columns and rows, and what they mean.
 import type { OrderNeed } from '../model/order.js';
 import type { Shop } from '../model/sheets.js';
-import { findHolders, type Holders, type Ware } from './list-wares.js';
+import { findHolders, type Holders, placesByShop, type Ware } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
 
 /** A shop's columns: 1 where it is bought from; 1 where its postage is waived. */
@@ -43,9 +43,10 @@ export function buildProgram({ needs, wares, held, shops }: Demand): OrderProgra
   });
   const rows: Row[] = needs.map((need) => coverRow(need, holders));
   const shopColumns = new Map<string, ShopColumns>();
-  for (const shop of new Set(wares.map(({ offer }) => offer.shop))) {
+  for (const [shop, places] of placesByShop(wares)) {
     const terms = shops.get(shop) ?? { shop, postageMinor: 0 };
-    shopColumns.set(shop, addShop(terms, wares, columns, rows));
+    const goods = places.map((column): [number, number] => [column, columns[column]?.cost ?? 0]);
+    shopColumns.set(shop, addShop(terms, goods, columns, rows));
   }
   return { program: { columns, rows }, wares, holders, shops: shopColumns };
 }
@@ -65,11 +66,13 @@ function coverRow({ paint, ml: need }: OrderNeed, holders: Holders): Row {
   );
 }
 
-function addShop(shop: Shop, wares: readonly Ware[], columns: Column[], rows: Row[]): ShopColumns {
-  const { postageMinor, freeFromMinor, leastOrderMinor = 0 } = shop;
-  const goods = wares.flatMap(({ offer }, column): [number, number][] =>
-    offer.shop === shop.shop ? [[column, offer.priceMinor]] : [],
-  );
+/** `goods`: the columns of what the shop sells, each with its price. */
+function addShop(
+  { postageMinor, freeFromMinor, leastOrderMinor = 0 }: Shop,
+  goods: Row['terms'],
+  columns: Column[],
+  rows: Row[],
+): ShopColumns {
   const used = columns.push(whole(postageMinor, 1)) - 1;
   for (const [column] of goods) {
     rows.push(
@@ -99,12 +102,14 @@ export function columnsOf(
   terms: Demand['shops'],
 ): number[] {
   const values = program.columns.map((_, column) => counts[column] ?? 0);
+  const places = placesByShop(wares);
   for (const [shop, { used, free }] of shops) {
-    const goods = wares.map(({ offer }, index) =>
-      offer.shop === shop ? (counts[index] ?? 0) * offer.priceMinor : 0,
+    const bought = (places.get(shop) ?? []).filter((place) => (counts[place] ?? 0) > 0);
+    const isUsed = bought.length > 0;
+    const sum = bought.reduce(
+      (total, place) => total + (counts[place] ?? 0) * (wares[place]?.offer.priceMinor ?? 0),
+      0,
     );
-    const isUsed = wares.some(({ offer }, index) => offer.shop === shop && (counts[index] ?? 0) > 0);
-    const sum = goods.reduce((total, cost) => total + cost, 0);
     if (used !== undefined) values[used] = isUsed ? 1 : 0;
     if (free !== undefined) values[free] = isUsed && sum >= (terms.get(shop)?.freeFromMinor ?? 0) ? 1 : 0;
   }

@@ -109,6 +109,17 @@ function dropSpareFillers(wares: readonly Ware[], shops: Market['shops'], held: 
   return wares.filter((ware) => !spare.has(ware));
 }
 
+/** The places of each shop's wares in the list, shops as they first come. */
+export function placesByShop(wares: readonly Ware[]): Map<string, number[]> {
+  const places = new Map<string, number[]>();
+  for (const [place, { offer }] of wares.entries()) {
+    const known = places.get(offer.shop);
+    if (known === undefined) places.set(offer.shop, [place]);
+    else known.push(place);
+  }
+  return places;
+}
+
 /** Which wares hold a paint: the ware's place in the list, and usable ml in one of it. */
 export type Holders = ReadonlyMap<string, readonly { readonly column: number; readonly ml: number }[]>;
 

@@ -2,6 +2,7 @@
 // Out: that way or a cheaper one.
 import { sameMl } from '../../model/volume.js';
 import { choosePots, type Pack } from '../choose-pots.js';
+import { placesByShop } from '../list-wares.js';
 import { costOfCounts } from '../write-order.js';
 import { type Effort, moveNeeds } from './move-needs.js';
 import { askedOf, checkServed, type Served, type ServingProgram } from './serving-program.js';
@@ -26,6 +27,9 @@ export function improveServing(program: ServingProgram, start: Served): Served {
   let best = start;
   const effort: Effort = { looks: mostLooks };
   const visit = (open: Shops, paints: readonly string[]): Tried | undefined => {
+    if (effort.looks <= 0) return undefined;
+    // Each ware's price is asked for once, whatever moves.
+    effort.looks -= program.order.wares.length;
     const tried = tryShops(program, open, { paints, effort });
     const sound = tried && checkServed(program, tried.paints, tried.counts);
     if (sound !== undefined && sound.totalMinor < best.totalMinor) best = sound;
@@ -33,7 +37,7 @@ export function improveServing(program: ServingProgram, start: Served): Served {
   };
   let open: Shops = new Set(program.order.shops.keys());
   let reached = visit(open, start.paints);
-  while (reached !== undefined && open.size > 1 && effort.looks > 0) {
+  while (reached !== undefined && open.size > 1) {
     const { paints, totalMinor } = reached;
     const fewer = [...open]
       .map((left) => new Set([...open].filter((shop) => shop !== left)))
@@ -114,21 +118,21 @@ function openPots({ order, haveMl }: ServingProgram, open: Shops): Pots {
 /** Fills up with the cheapest ware of a shop where that reaches a least order, or saves more postage than it costs. */
 function fillUp({ order, columns, market }: ServingProgram, bought: readonly number[]): number[] {
   const counts = [...bought];
-  for (const [shop, terms] of market.shops) {
-    const wares = [...order.wares.entries()].filter(([, { offer }]) => offer.shop === shop);
-    const goods = wares.reduce((sum, [at, { offer }]) => sum + offer.priceMinor * (counts[at] ?? 0), 0);
-    if (goods === 0) continue;
+  const priceOf = (at: number): number => order.wares[at]?.offer.priceMinor ?? 0;
+  for (const [shop, places] of placesByShop(order.wares)) {
+    const goods = places.reduce((sum, at) => sum + priceOf(at) * (counts[at] ?? 0), 0);
+    const terms = market.shops.get(shop);
+    if (goods === 0 || terms === undefined) continue;
     const { leastOrderMinor = 0, freeFromMinor = Number.POSITIVE_INFINITY, postageMinor } = terms;
     const isNearFree = freeFromMinor - goods < postageMinor;
     let missing = Math.max(leastOrderMinor, isNearFree ? freeFromMinor : 0) - goods;
-    const cheapest = wares
-      .filter(([, { offer }]) => offer.priceMinor > 0)
-      .sort(([, a], [, b]) => a.offer.priceMinor - b.offer.priceMinor);
-    for (const [at, { offer }] of cheapest) {
+    if (missing <= 0) continue;
+    const cheapest = places.filter((at) => priceOf(at) > 0).sort((a, b) => priceOf(a) - priceOf(b));
+    for (const at of cheapest) {
       const most = (columns[at]?.upper ?? 0) - (counts[at] ?? 0);
-      const more = Math.max(0, Math.min(most, Math.ceil(missing / offer.priceMinor)));
+      const more = Math.max(0, Math.min(most, Math.ceil(missing / priceOf(at))));
       counts[at] = (counts[at] ?? 0) + more;
-      missing -= more * offer.priceMinor;
+      missing -= more * priceOf(at);
     }
   }
   return counts;
