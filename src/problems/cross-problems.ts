@@ -33,6 +33,11 @@ export const crossProblems = {
     says: '"{found}" is not a step of its scheme',
     hint: 'Write one of its steps: {expected}.',
   },
+  'too-many-paints': {
+    severity: 'error',
+    says: 'this is paint number {found} that the army is painted with, and {expected} can be planned at once',
+    hint: 'Take some units out of the army sheet and plan them in sheets of their own.',
+  },
   'scheme-needed': {
     severity: 'error',
     says: 'there are several schemes, and this unit names none',

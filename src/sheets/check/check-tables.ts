@@ -18,7 +18,7 @@ import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
 import { checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
-import { checkPaintsHad, checkZonesOnFigures } from './check-use.js';
+import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, makeFindings, useDefault } from './collect-findings.js';
 import { gatherShelf } from './gather-shelf.js';
@@ -179,5 +179,6 @@ function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had 
   const spoilt = isSpoilt('figures', 'zones');
   if (!isSpoilt('schemes', 'zones')) questionHighlights(schemes, zones);
   if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
+  if (paints !== undefined) checkPaintCount(use, paints);
   if (paints !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);
 }

@@ -36,6 +36,24 @@ export function checkPaintsHad(
   tellInsteadNotHad(swaps, new Set([...had, ...told]));
 }
 
+/** A plan of so many takes half a minute and a gigabyte; no club owns as many. */
+const mostPaints = 5000;
+
+/** The row with the first paint too many of the schemes in use. */
+export function checkPaintCount({ pairs, schemes: { sheet, book } }: Use, paints: NameBook): void {
+  const inUse = new Set(pairs.map(({ scheme }) => scheme));
+  const met = new Set<string>();
+  for (const row of sheet.rows) {
+    const scheme = row.scheme === undefined ? undefined : book?.find(row.scheme);
+    const paint = row.paint === undefined ? undefined : paints.find(row.paint);
+    if (paint === undefined || scheme === undefined || !inUse.has(scheme)) continue;
+    met.add(paint);
+    if (met.size <= mostPaints) continue;
+    sheet.blame('too-many-paints', row, 'paint', { found: String(met.size), expected: String(mostPaints) });
+    return;
+  }
+}
+
 /** A paint that a further row swaps in its turn need not be there either. */
 function tellInsteadNotHad({ sheet, entries }: CheckedSwaps, known: Set<string>): void {
   const swapped = new Set(entries.map(({ paint }) => paint));
