@@ -1,7 +1,7 @@
 // Export: the rows of a sheet, as the workbook library models them for its writer. In: a SheetView. Out: models of rows and
 // cells. The library's own cells come to the same, but each is an object that can be asked and changed, and making
 // thousands of them took a sixth of a workbook's time.
-import type { CellErrorValue, Style } from 'exceljs';
+import type { Alignment, CellErrorValue, Style } from 'exceljs';
 import { letters } from '../view/estimate-workbook/sheet-table.js';
 import type { Cell, Formula, SheetColumn, SheetView } from '../view/estimate-workbook/workbook-view.js';
 import { fitCellText } from './fit-cell-text.js';
@@ -13,6 +13,8 @@ interface RowModel {
   /** The first and the last column that holds something. */
   readonly min: number;
   readonly max: number;
+  /** In points; left out: as a spreadsheet has it. */
+  readonly height?: number;
   readonly style: CellStyle;
   readonly cells: readonly CellModel[];
 }
@@ -52,9 +54,14 @@ interface ColumnLook {
 export function modelRows({ columns, rows }: SheetView): ModelledRows {
   const names = columns.map((_, place) => letters(place));
   const headers = columns.map(({ header }) => header);
-  const looks = columns.map(findLook);
+  const numeric = columns.map((_, place) => holdsNumbers(rows, place));
+  const looks = columns.map((column, place) => findLook(column, isNextTo(numeric, place)));
+  const headerLooks = columns.map((_, place) => findHeaderLook(numeric, place));
   const models = [
-    modelRow(headers, { number: 1, names, looks: columns.map(() => headerLook), style: headerRow }),
+    {
+      ...modelRow(headers, { number: 1, names, looks: headerLooks, style: headerRow }),
+      height: heightOf(columns),
+    },
     ...rows.map((cells, at) => modelRow(cells, { number: at + 2, names, looks, style: plainRow })),
   ].filter(({ cells }) => cells.length > 0);
   return { dimensions: spanOf(models, names), rows: models };
@@ -109,14 +116,71 @@ function spanOf(rows: readonly RowModel[], names: readonly string[]): string {
 // Styles are shared objects: the library works out each once, and anew where it sees another object.
 
 const headerRow: CellStyle = { font: boldFont };
-const headerCell: CellStyle = { font: boldFont };
-const headerLook: ColumnLook = { text: headerCell, number: headerCell, formula: headerCell };
 const plainRow: CellStyle = {};
+
+/** Headers are broken into lines where their columns are narrow, and stand over the numbers or texts below. */
+const headerLooks = {
+  text: headerLook({}),
+  number: headerLook({ horizontal: 'right' }),
+  indented: headerLook({ horizontal: 'left', indent: 1 }),
+};
+
+function headerLook(alignment: Partial<Alignment>): ColumnLook {
+  const style: CellStyle = {
+    font: boldFont,
+    alignment: { wrapText: true, vertical: 'bottom', ...alignment },
+  };
+  return { text: style, number: style, formula: style };
+}
+
+function findHeaderLook(numeric: readonly boolean[], place: number): ColumnLook {
+  if (numeric[place] === true) return headerLooks.number;
+  return isNextTo(numeric, place) ? headerLooks.indented : headerLooks.text;
+}
 
 /** A number to be changed is blue, what is worked out black, as modellers of sums have it. */
 const changeable: CellStyle = { font: { color: { argb: 'FF1F4E9E' }, name: 'Calibri', size: 11 } };
 
-function findLook({ digits, isFixed }: SheetColumn): ColumnLook {
+const plainText: CellStyle = {};
+const indentedText: CellStyle = { alignment: { horizontal: 'left', indent: 1 } };
+
+function findLook({ digits, isFixed }: SheetColumn, isIndented: boolean): ColumnLook {
   const format: CellStyle = digits === undefined ? {} : { numFmt: (0).toFixed(digits) };
-  return { text: {}, number: isFixed ? format : { ...changeable, ...format }, formula: format };
+  return {
+    text: isIndented ? indentedText : plainText,
+    number: isFixed ? format : { ...changeable, ...format },
+    formula: format,
+  };
+}
+
+/** Judged by the first cell that is not blank. */
+function holdsNumbers(rows: SheetView['rows'], place: number): boolean {
+  const first = rows.find((cells) => cells[place] !== undefined && cells[place] !== '')?.[place];
+  return typeof (typeof first === 'object' ? first.result : first) === 'number';
+}
+
+/** Numbers stand at the right of a column: text that begins where they end would touch them. */
+const isNextTo = (numeric: readonly boolean[], place: number): boolean =>
+  place > 0 && numeric[place - 1] === true && numeric[place] !== true;
+
+const pointsOfLine = 15;
+
+/** As many lines as the longest header takes in its column, by a bold letter's width and whole words. */
+function heightOf(columns: readonly SheetColumn[]): number {
+  return (
+    pointsOfLine * Math.max(1, ...columns.map(({ header, width }) => countLines(header, width / boldWidth)))
+  );
+}
+
+/** A bold letter is wider than the digit in which widths are counted. */
+const boldWidth = 1.1;
+
+function countLines(text: string, width: number): number {
+  let [lines, used] = [1, 0];
+  for (const { length } of text.split(' ')) {
+    const isNew = used > 0 && used + 1 + length > width;
+    lines += isNew ? 1 : 0;
+    used = used === 0 || isNew ? length : used + 1 + length;
+  }
+  return lines;
 }

@@ -21,8 +21,12 @@ export async function openWorkbook(date: string): Promise<Workbook> {
   return workbook;
 }
 
-/** An empty sheet: row 1 stays in sight, and is repeated on paper, where the sheet is as wide as one page. */
-export function addSheet(workbook: Workbook, name: string): Worksheet {
+/** So many characters beside each other can still be read on one page. */
+const widestPage = 200;
+
+/** An empty sheet: row 1 stays in sight, and is repeated on paper, where a sheet so wide takes as many pages as it must. */
+export function addSheet(workbook: Workbook, name: string, width = 0): Worksheet {
+  const pages = Math.max(1, Math.ceil(width / widestPage));
   return workbook.addWorksheet(name, {
     // The library leaves columns of this width to the default, which it does not write by itself.
     properties: { defaultColWidth: 9 },
@@ -31,9 +35,10 @@ export function addSheet(workbook: Workbook, name: string): Worksheet {
       paperSize: 9,
       orientation: 'landscape',
       fitToPage: true,
-      fitToWidth: 1,
+      fitToWidth: pages,
       fitToHeight: 0,
       printTitlesRow: '1:1',
+      ...(pages > 1 ? { printTitlesColumn: 'A:B' } : {}),
     },
     headerFooter: { oddFooter: '&L&A&RPage &P of &N' },
   });

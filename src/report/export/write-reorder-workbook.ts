@@ -7,23 +7,30 @@ import { listReorderRows, type SheetRow } from './list-reorder-rows.js';
 import { addSheet, boldFont, openWorkbook, packWorkbook } from './open-workbook.js';
 
 const columns = [
-  { key: 'for', header: 'For', least: 7 },
-  { key: 'shop', header: 'Shop', least: 12 },
-  { key: 'offer', header: 'Offer', least: 16 },
-  { key: 'paint', header: 'Paint', least: 14 },
-  { key: 'sizeMl', header: 'Size ml', least: 8 },
-  { key: 'container', header: 'Container', least: 10 },
-  { key: 'pots', header: 'Pots', least: 6 },
-  { key: 'offers', header: 'Offers', least: 7 },
-  { key: 'price', header: 'Price', least: 13 },
-  { key: 'cost', header: 'Cost', least: 14 },
-  { key: 'code', header: 'Code', least: 15 },
-  { key: 'coversMl', header: 'Covers ml', least: 10 },
-  { key: 'overMl', header: 'Left over ml', least: 13 },
-  { key: 'note', header: 'Note', least: 10 },
+  { key: 'for', header: 'For', least: 7, look: 'text' },
+  { key: 'shop', header: 'Shop', least: 12, look: 'text' },
+  { key: 'offer', header: 'Offer', least: 16, look: 'text' },
+  { key: 'paint', header: 'Paint', least: 14, look: 'text' },
+  { key: 'sizeMl', header: 'Size ml', least: 8, look: 'number' },
+  { key: 'container', header: 'Container', least: 10, look: 'indented' },
+  { key: 'pots', header: 'Pots', least: 6, look: 'number' },
+  { key: 'offers', header: 'Offers', least: 7, look: 'number' },
+  { key: 'price', header: 'Price', least: 13, look: 'number' },
+  { key: 'cost', header: 'Cost', least: 14, look: 'number' },
+  { key: 'code', header: 'Code', least: 15, look: 'indented' },
+  { key: 'coversMl', header: 'Covers ml', least: 10, look: 'number' },
+  { key: 'overMl', header: 'Left over ml', least: 13, look: 'number' },
+  { key: 'note', header: 'Note', least: 10, look: 'indented' },
 ] as const;
 
 const widest = 48;
+
+/** Numbers stand at the right; a text beside one keeps off it. */
+const alignments = {
+  number: { horizontal: 'right' },
+  indented: { horizontal: 'left', indent: 1 },
+  text: { horizontal: 'left' },
+} as const;
 
 /**
  * The whole workbook; the same view gives the same bytes. Text that looks like a formula is stored as text, which no
@@ -39,9 +46,10 @@ export async function writeReorderWorkbook(view: ReorderView): Promise<Uint8Arra
 
 function addList(workbook: Workbook, rows: readonly SheetRow[]): Worksheet {
   const sheet = addSheet(workbook, 'reorder');
-  sheet.columns = columns.map(({ key, header, least }) => ({
+  sheet.columns = columns.map(({ key, header, least, look }) => ({
     key,
     header,
+    style: { alignment: alignments[look] },
     width: Math.min(widest, Math.max(least, ...rows.map((row) => textLength(row[key]) + 2))),
   }));
   sheet.getRow(1).font = boldFont;

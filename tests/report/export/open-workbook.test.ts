@@ -12,6 +12,16 @@ async function makeWorkbook() {
   return workbook;
 }
 
+describe('addSheet', () => {
+  it('puts a sheet on one page, and a wide one on several, each with what its rows are about', async () => {
+    const workbook = await openWorkbook('2026-03-14');
+    const paper = (width: number) => addSheet(workbook, `${width} wide`, width).pageSetup;
+    expect(paper(200)).toMatchObject({ fitToWidth: 1, fitToHeight: 0, printTitlesRow: '1:1' });
+    expect(addSheet(workbook, 'narrow').pageSetup).not.toHaveProperty('printTitlesColumn');
+    expect(paper(201)).toMatchObject({ fitToWidth: 2, fitToHeight: 0, printTitlesColumn: 'A:B' });
+  });
+});
+
 describe('packWorkbook', () => {
   it('packs the files that the library itself writes', async () => {
     const theirs = await listParts(

@@ -126,6 +126,16 @@ describe('writeReorderWorkbook', () => {
     expect(sheet.pageSetup).toMatchObject({ orientation: 'landscape', fitToWidth: 1, printTitlesRow: '1:1' });
   });
 
+  it('puts headers over their numbers, and keeps texts off the numbers beside them', async () => {
+    const sheet = await readBack(withText('A paint'));
+    for (const row of [1, 2]) {
+      expect(sheet.getCell(`E${row}`).alignment).toEqual({ horizontal: 'right' });
+      expect(sheet.getCell(`F${row}`).alignment).toEqual({ horizontal: 'left', indent: 1 });
+      expect(sheet.getCell(`J${row}`).alignment).toEqual({ horizontal: 'right' });
+      expect(sheet.getCell(`K${row}`).alignment).toEqual({ horizontal: 'left', indent: 1 });
+    }
+  });
+
   it.each(dangerous)('keeps %j as text that is not calculated', async (text) => {
     const sheet = await readBack(withText(text));
     for (const address of ['B2', 'C2', 'D2', 'N5']) {

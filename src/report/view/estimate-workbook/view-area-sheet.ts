@@ -29,7 +29,7 @@ const partColumns: Readonly<Record<string, ColumnOf>> = Object.fromEntries(
 const columns = {
   figure: ['figure', 22],
   eyeMm: ['eye mm', 8],
-  skin: ['bare skin cm2', 13, 3],
+  skin: ['bare skin cm2', 12, 3],
   dress: ['dress', 10],
   dressFactor: ['dress factor', 11],
   build: ['build', 14],
@@ -39,16 +39,16 @@ const columns = {
   longMm: ['box long mm', 11],
   wideMm: ['box wide mm', 11],
   highMm: ['box high mm', 11],
-  estimated: ['body and kit, or hull, cm2', 23, 3],
+  estimated: ['body and kit, or hull, cm2', 12, 3],
   ownCm2: ['your own cm2', 12],
-  scale: ['parts times', 10],
+  scale: ['parts times', 10, 4],
   base: ['base', 10],
   baseLongMm: ['base long mm', 12],
   baseWideMm: ['base wide mm', 12],
   baseHighMm: ['base high mm', 12],
   perBase: ['figures a base', 13],
   whole: ['whole cm2', 10, 3],
-  withBase: ['with base cm2', 13, 3],
+  withBase: ['with base cm2', 12, 3],
   ...partColumns,
 } as const satisfies Record<string, ColumnOf>;
 

@@ -7,8 +7,8 @@ import { over, type Term } from './write-formula.js';
 const columns = {
   item: ['item', 26],
   price: ['price', 10, 2],
-  serves: ['serves figures', 14],
-  each: ['cost a figure', 13, 5],
+  serves: ['serves figures', 9],
+  each: ['cost a figure', 12, 5],
 } as const satisfies Record<string, ColumnOf>;
 
 /** One row an item, the sum below; without extras only the sum, which is 0. */

@@ -8,9 +8,9 @@ const columns = {
   figure: ['figure', 22],
   scheme: ['scheme', 16],
   lastStep: ['last step', 9],
-  costPerFigure: ['cost a figure', 13, 4],
-  costPerSitting: ['cost of a sitting of each step', 27, 4],
-  unpriced: ['lines unpriced', 14],
+  costPerFigure: ['cost a figure', 12, 4],
+  costPerSitting: ['cost of a sitting of each step', 12, 4],
+  unpriced: ['lines unpriced', 10, 3],
 } as const satisfies Record<string, ColumnOf>;
 
 export type RecipeTable = SheetTable<keyof typeof columns>;

@@ -8,9 +8,9 @@ import { either, isZero, minus, num, over, type Term } from './write-formula.js'
 
 const columns = {
   what: ['total', 38],
-  now: ['now', 14, 4],
-  planned: ['as planned', 14, 4],
-  change: ['change', 14, 4],
+  now: ['now', 14, 2],
+  planned: ['as planned', 14, 2],
+  change: ['change', 14, 2],
   unit: ['in', 8],
 } as const satisfies Record<string, ColumnOf>;
 
@@ -41,7 +41,7 @@ export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
     settings.currency,
   ];
   const missingMl = stock.reduce((sum, { needMl, haveMl }) => sum + Math.max(0, needMl - haveMl), 0);
-  const figures = add('figures', costs.sum('figures'), [figureCount, '']);
+  const figures = add('figures', costs.sum('figures'), [figureCount, 'figures']);
   add(
     'paint put out, whole scheme',
     paints.sum('wholeMl'),
