@@ -37,7 +37,7 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   const chosen = flags.date === undefined ? undefined : checkDate(flags.date);
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const sure = flags.sure === undefined ? undefined : readSure(flags.sure);
-  // A thread of its own answers Ctrl-C at once; begun now, it is ready when the sheets are read.
+  // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
     const { sheets, problems } = await readOrShow(path, chosen ?? today());

@@ -1,6 +1,7 @@
 // Order: how the search for an order is limited. In: options. Out: the solver, its limits, who is told.
 import type { Buying } from './choose-counts.js';
 import type { OnProgress, Solve } from './solver/integer-program.js';
+import { searchFirst } from './solver/search-first.js';
 import { solveProgram } from './solver/solve-program.js';
 
 const defaultSeconds = 10;
@@ -10,19 +11,19 @@ const nodesPerSecond = 100;
 
 /** How an order is searched for; each has its default. */
 export interface Search {
-  /** Solves in this thread unless given another, such as one in a worker. */
+  /** Solves what is not small, in this thread unless given another, such as one in a worker. */
   readonly solve?: Solve | undefined;
   /** How long a search may take. Default 10. */
   readonly seconds?: number | undefined;
   readonly onProgress?: OnProgress | undefined;
 }
 
-/** A search of `seconds` (10) that ends at a number of nodes first, in this thread unless another solver is given. */
+/** A search of `seconds` (10) that ends at a number of nodes first; small programs are searched to the end at once. */
 export function prepareBuying({
   solve = solveProgram,
   seconds = defaultSeconds,
   onProgress,
 }: Search): Buying {
   const limits = { nodes: Math.ceil(seconds * nodesPerSecond), seconds };
-  return { solve, limits, ...(onProgress === undefined ? {} : { onProgress }) };
+  return { solve: searchFirst(solve), limits, ...(onProgress === undefined ? {} : { onProgress }) };
 }

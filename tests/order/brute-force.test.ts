@@ -2,13 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import type { Order } from '../../src/model/order.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
+import type { Buying } from '../../src/order/choose-counts.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
+import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
-import { drawFrom } from './draw-market.mjs';
+import { drawFrom, drawMarket } from './draw-market.mjs';
 import { tryEveryOrder } from './try-every-order.js';
 
 const buying = prepareBuying({});
+/** The solver for every program, however small. */
+const bySolver: Buying = { ...buying, solve: solveProgram };
 
 interface Case {
   readonly needs: ReadonlyMap<string, number>;
@@ -46,11 +50,11 @@ function drawCase(seed: number): Case {
   return { needs, offers, shops: new Map(shops.map((shop) => [shop.shop, shop])) };
 }
 
-const orderFor = ({ needs, offers, shops }: Case): Promise<Order> =>
+const orderFor = ({ needs, offers, shops }: Case, by = buying): Promise<Order> =>
   chooseOrder(
     [...needs].map(([paint, ml]) => ({ paint, ml })),
     { offers, shops, assumptions: registry },
-    buying,
+    by,
   );
 
 const potsOf = (order: Order): number =>
@@ -59,16 +63,16 @@ const potsOf = (order: Order): number =>
 describe('against trying every order', () => {
   // Three batches, so that a slow machine shows where it is.
   it.each([
-    [1, 800],
-    [801, 1600],
-    [1601, 2400],
-  ])(
-    'cases %i to %i cost the same, in as few shops and pots',
-    async (from, to) => {
+    ['by our own search', 1, 1200, buying],
+    ['by our own search', 1201, 2400, buying],
+    ['by the solver', 1, 800, bySolver],
+  ] as const)(
+    '%s, cases %i to %i cost the same, in as few shops and pots',
+    async (_, from, to, by) => {
       let met = 0;
       for (let seed = from; seed <= to; seed++) {
         const one = drawCase(seed);
-        const order = await orderFor(one);
+        const order = await orderFor(one, by);
         const best = tryEveryOrder(one.needs, one.offers, one.shops, 6);
         if (order.status === "can't be met") {
           expect(best, `seed ${seed}`).toBeUndefined();
@@ -82,6 +86,26 @@ describe('against trying every order', () => {
       expect(met).toBeGreaterThan(100);
     },
     240_000,
+  );
+});
+
+describe('against the solver', () => {
+  // Of a size between those that can be tried in full and those that our own search hands on.
+  it.each(Array.from({ length: 12 }, (_, index) => index + 1))(
+    '20 paints, 32 offers, 3 shops, seed %i: the same cash, shops and pots',
+    async (seed) => {
+      const { needs, ...shelves } = drawMarket(seed, { paints: 20, offers: 32, shops: 3, sets: 0.2 });
+      const market = { ...shelves, assumptions: registry };
+      const [ours, theirs] = [
+        await chooseOrder(needs, market, buying),
+        await chooseOrder(needs, market, bySolver),
+      ];
+      expect(ours.status).toBe(theirs.status);
+      expect(ours.totalMinor).toBe(theirs.totalMinor);
+      expect(ours.bills).toEqual(theirs.bills);
+      expect(ours.lines).toEqual(theirs.lines);
+    },
+    60_000,
   );
 });
 

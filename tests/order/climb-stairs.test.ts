@@ -3,6 +3,7 @@ import { registry } from '../../src/assumptions/registry.js';
 import { cheapestCounts } from '../../src/order/choose-counts.js';
 import { climbStairs } from '../../src/order/climb-stairs.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
+import type { Solve } from '../../src/order/solver/integer-program.js';
 import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { measureSupply, splitNeeds } from '../../src/order/split-needs.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
@@ -57,13 +58,11 @@ describe('a staircase that takes long', () => {
 
   it('searches no longer than half of what the order may take; steps after that are not proved, and no cheaper', async () => {
     let searches = 0;
-    const slow = prepareBuying({
-      seconds: 10,
-      solve: async (program, limits) => {
-        searches += 1;
-        return { ...(await solveProgram(program, limits)), seconds: 1 };
-      },
-    });
+    const solve: Solve = async (program, limits) => {
+      searches += 1;
+      return { ...(await solveProgram(program, limits)), seconds: 1 };
+    };
+    const slow = { solve, limits: { nodes: 1000, seconds: 10 } };
     const least = await climbStairs({ toBuyAt, figures: 60, market: drawn, buying });
     const { steps } = await climbStairs({ toBuyAt, figures: 60, market: drawn, buying: slow });
     expect(least.steps.length).toBeGreaterThan(8);

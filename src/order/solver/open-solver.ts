@@ -9,22 +9,29 @@ export interface SolverThread {
   readonly close: () => Promise<void>;
 }
 
-/** A solver thread, started now so that it is ready when the first program comes; it keeps no process alive. */
+/** A solver thread, started when the first program comes; it keeps no process alive. */
 export function openSolver(): SolverThread {
-  const worker = new Worker(new URL('./solver-worker.js', import.meta.url));
-  worker.unref();
+  let worker: Worker | undefined;
   let last: Promise<unknown> = Promise.resolve();
   const solve: Solve = (program, limits, onProgress) => {
-    const turn = last.then(() => ask(worker, { program, limits }, onProgress));
+    worker ??= startWorker();
+    const asked = worker;
+    const turn = last.then(() => ask(asked, { program, limits }, onProgress));
     last = turn.catch(() => undefined);
     return turn;
   };
   return {
     solve,
     close: async () => {
-      await worker.terminate();
+      await worker?.terminate();
     },
   };
+}
+
+function startWorker(): Worker {
+  const worker = new Worker(new URL('./solver-worker.js', import.meta.url));
+  worker.unref();
+  return worker;
 }
 
 interface Asked {

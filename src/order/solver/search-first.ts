@@ -1,0 +1,44 @@
+// Solver: small programs are searched at once, in this thread; larger ones by a solver. In: a solver. Out: one that does both.
+import type { IntegerProgram, Solution, Solve } from './integer-program.js';
+import { searchTree } from './search-tree.js';
+
+/** Coefficients that a search touches in a second, about; so its seconds are the same on every machine. */
+const workPerSecond = 1e8;
+
+/** Longer than this, and a solver with all its arts is sooner done. */
+const mostSeconds = 0.05;
+
+/** A program is solved once, in about so many exchanges for each row, before any branch. */
+const exchangesOfRow = 3;
+
+/**
+ * Solves what is small by itself, which spares it the way to the solver and back and is sooner done; what that does not
+ * prove in a twentieth of a second, and what is not small, goes on to `solve`, from the best that was found.
+ */
+export function searchFirst(solve: Solve): Solve {
+  return async (program, limits, onProgress) => {
+    const mostWork = Math.min(mostSeconds, limits.seconds) * workPerSecond;
+    if (!isSmall(program, mostWork)) return solve(program, limits, onProgress);
+    const searched = searchTree(program, mostWork);
+    const seconds = searched.work / workPerSecond;
+    if (searched.state === 'impossible') return { state: 'impossible', seconds };
+    if (searched.state === 'proved')
+      return { state: 'proved', values: searched.values, bound: searched.cost, seconds };
+    const start = searched.state === 'not proved' ? searched.values : undefined;
+    const left = { ...limits, seconds: Math.max(0, limits.seconds - seconds) };
+    return addSeconds(await solve(startFrom(program, start), left, onProgress), seconds);
+  };
+}
+
+function isSmall({ columns, rows }: IntegerProgram, mostWork: number): boolean {
+  const isBounded = columns.every(({ lower, upper }) => Number.isFinite(lower) && Number.isFinite(upper));
+  return isBounded && exchangesOfRow * rows.length ** 2 * columns.length <= mostWork;
+}
+
+const startFrom = (program: IntegerProgram, start: readonly number[] | undefined): IntegerProgram =>
+  start === undefined ? program : { ...program, start };
+
+const addSeconds = (solution: Solution, seconds: number): Solution => ({
+  ...solution,
+  seconds: solution.seconds + seconds,
+});

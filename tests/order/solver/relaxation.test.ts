@@ -1,0 +1,85 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Column, Row } from '../../../src/order/solver/integer-program.js';
+import { Relaxation } from '../../../src/order/solver/relaxation.js';
+import { solveProgram } from '../../../src/order/solver/solve-program.js';
+import { drawProgram } from './draw-program.js';
+
+const part = (cost: number, upper: number, lower = 0): Column => ({ cost, lower, upper, integer: false });
+const row = (lower: number, upper: number, coefficients: readonly number[]): Row => ({
+  lower,
+  upper,
+  terms: coefficients.map((coefficient, column) => [column, coefficient] as const),
+});
+const atMost = (upper: number, coefficients: readonly number[]): Row =>
+  row(Number.NEGATIVE_INFINITY, upper, coefficients);
+const atLeast = (lower: number, coefficients: readonly number[]): Row =>
+  row(lower, Number.POSITIVE_INFINITY, coefficients);
+
+function valuesOf(relaxation: Relaxation, count: number): number[] {
+  const values = new Float64Array(count);
+  relaxation.readValues(values);
+  return [...values];
+}
+
+describe('published linear programs', () => {
+  it('the first one of Chvátal, Linear Programming (1983), chapter 2: 13 at (2, 0, 1) (from memory)', () => {
+    const rows = [atMost(5, [2, 3, 1]), atMost(11, [4, 1, 2]), atMost(8, [3, 4, 2])];
+    const relaxation = new Relaxation([part(-5, 100), part(-4, 100), part(-3, 100)], rows);
+    expect(relaxation.relax(0)).toBe('solved');
+    expect(valuesOf(relaxation, 3)).toEqual([2, 0, 1].map((value) => expect.closeTo(value, 9)));
+    expect(relaxation.leastCost()).toBeCloseTo(-13, 9);
+  });
+
+  it("Stigler's kind of diet, two foods: the corner of both rows", () => {
+    // 2 x + y >= 8, x + 3 y >= 9, cost 3 x + 4 y: at x = 3, y = 2 both hold just so, 17; (0, 8) costs 32, (9, 0) 27.
+    const relaxation = new Relaxation([part(3, 50), part(4, 50)], [atLeast(8, [2, 1]), atLeast(9, [1, 3])]);
+    expect(relaxation.relax(1000)).toBe('solved');
+    expect(valuesOf(relaxation, 2)).toEqual([expect.closeTo(3, 9), expect.closeTo(2, 9)]);
+    expect(relaxation.leastCost()).toBeCloseTo(17, 9);
+  });
+});
+
+describe('a relaxation', () => {
+  const rows = [atLeast(10, [1, 1])];
+  const bounds = (...numbers: number[]): Float64Array => Float64Array.from(numbers);
+
+  it('goes on from where it was when bounds are moved, and back', () => {
+    const relaxation = new Relaxation([part(1, 8), part(2, 8)], rows);
+    relaxation.relax(1000);
+    expect(relaxation.leastCost()).toBeCloseTo(8 + 2 * 2, 9);
+    relaxation.bound(bounds(0, 0), bounds(3, 8));
+    expect(relaxation.relax(1000)).toBe('solved');
+    expect(relaxation.leastCost()).toBeCloseTo(3 + 7 * 2, 9);
+    relaxation.bound(bounds(0, 0), bounds(8, 8));
+    expect(relaxation.relax(1000)).toBe('solved');
+    expect(relaxation.leastCost()).toBeCloseTo(8 + 2 * 2, 9);
+  });
+
+  it('is over where nothing costs as little as the cutoff, and where nothing fits', () => {
+    const relaxation = new Relaxation([part(1, 8), part(2, 8)], rows);
+    expect(relaxation.relax(11.9)).toBe('over');
+    expect(relaxation.relax(12.1)).toBe('solved');
+    relaxation.bound(bounds(0, 0), bounds(4, 5));
+    expect(relaxation.relax(Number.MAX_SAFE_INTEGER)).toBe('over');
+  });
+
+  it('never bounds from too high, and agrees with HiGHS', async () => {
+    await fc.assert(
+      fc.asyncProperty(drawProgram({ isWhole: false, mostColumns: 7 }), async ({ columns, rows }) => {
+        const loose = columns.map((column) => ({ ...column, integer: false }));
+        const theirs = await solveProgram({ columns: loose, rows }, { nodes: 1, seconds: 10 });
+        const ours = new Relaxation(loose, rows);
+        const relaxed = ours.relax(1e6);
+        expect([theirs.state, relaxed]).toEqual(
+          theirs.state === 'impossible' ? ['impossible', 'over'] : ['proved', 'solved'],
+        );
+        if (relaxed === 'over') return;
+        const cost = 'bound' in theirs ? theirs.bound : Number.NaN;
+        expect(ours.leastCost()).toBeLessThanOrEqual(cost + 1e-6);
+        expect(ours.leastCost()).toBeCloseTo(cost, 4);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

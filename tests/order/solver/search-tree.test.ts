@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Column, IntegerProgram, Row } from '../../../src/order/solver/integer-program.js';
+import { searchTree } from '../../../src/order/solver/search-tree.js';
+import { solveProgram } from '../../../src/order/solver/solve-program.js';
+import { drawProgram } from './draw-program.js';
+
+const enough = 1e8;
+const whole = (cost: number, upper: number): Column => ({ cost, lower: 0, upper, integer: true });
+const atMost = (upper: number, coefficients: readonly number[]): Row => ({
+  lower: Number.NEGATIVE_INFINITY,
+  upper,
+  terms: coefficients.map((coefficient, column) => [column, coefficient] as const),
+});
+const atLeast = (lower: number, coefficients: readonly number[]): Row => ({
+  ...atMost(Number.POSITIVE_INFINITY, coefficients),
+  lower,
+});
+
+describe('published instances', () => {
+  it('knapsack P01 (Burkardt, KNAPSACK_01): capacity 165, best profit 309', () => {
+    const weights = [23, 31, 29, 44, 53, 38, 63, 85, 89, 82];
+    const profits = [92, 57, 49, 68, 60, 43, 67, 84, 87, 72];
+    const program = { columns: profits.map((profit) => whole(-profit, 1)), rows: [atMost(165, weights)] };
+    expect(searchTree(program, enough)).toMatchObject({
+      state: 'proved',
+      cost: -309,
+      values: [1, 1, 1, 1, 0, 1, 0, 0, 0, 0],
+    });
+  });
+
+  it('a set cover on which taking the largest set first fails: 2 sets, not 3', () => {
+    // Sets over 1..14 at one price: A {1,8}, B {2,3,9,10}, C {4..7,11..14}, R1 {1..7}, R2 {8..14}.
+    const sets = [
+      [1, 8],
+      [2, 3, 9, 10],
+      [4, 5, 6, 7, 11, 12, 13, 14],
+      [1, 2, 3, 4, 5, 6, 7],
+      [8, 9, 10, 11, 12, 13, 14],
+    ];
+    const rows = Array.from({ length: 14 }, (_, index) =>
+      atLeast(
+        1,
+        sets.map((set) => (set.includes(index + 1) ? 1 : 0)),
+      ),
+    );
+    expect(searchTree({ columns: sets.map(() => whole(1, 1)), rows }, enough)).toMatchObject({
+      state: 'proved',
+      values: [0, 0, 0, 1, 1],
+    });
+  });
+});
+
+describe('a search', () => {
+  const program: IntegerProgram = { columns: [whole(290, 9), whole(495, 9)], rows: [atLeast(50, [12, 24])] };
+
+  it('keeps a start that nothing undercuts, and finds what does', () => {
+    // 50 ml of pots of 12 (290) and 24 (495): 24 + 24 + 12 is 1280; five of 12 cost 1450, three of 24 cost 1485.
+    const best = { state: 'proved', cost: 1280, values: [1, 2] };
+    expect(searchTree(program, enough)).toMatchObject(best);
+    expect(searchTree({ ...program, start: [5, 0] }, enough)).toMatchObject(best);
+    expect(searchTree({ ...program, start: [1, 2] }, enough)).toMatchObject(best);
+    const alike = { columns: [whole(100, 3), whole(100, 3)], rows: [atLeast(1, [1, 1])], start: [0, 1] };
+    expect(searchTree(alike, enough)).toMatchObject({ state: 'proved', values: [0, 1] });
+  });
+
+  it('says when nothing fits', () => {
+    expect(searchTree({ columns: [whole(1, 1)], rows: [atMost(-1, [1])] }, enough).state).toBe('impossible');
+    // Whole numbers alone: 2 x = 3 has a fraction for an answer.
+    const halves = { columns: [whole(1, 5)], rows: [{ ...atLeast(3, [2]), upper: 3 }] };
+    expect(searchTree(halves, enough).state).toBe('impossible');
+  });
+
+  it('ends with its work, with the best so far and without proof', () => {
+    expect(searchTree(program, 0)).toMatchObject({ state: 'none found' });
+    expect(searchTree({ ...program, start: [5, 0] }, 0)).toMatchObject({
+      state: 'not proved',
+      values: [5, 0],
+      cost: 1450,
+    });
+  });
+
+  it('takes the same work each time', () => {
+    const { work } = searchTree(program, enough);
+    expect(work).toBeGreaterThan(0);
+    expect(searchTree(program, enough).work).toBe(work);
+  });
+});
+
+describe('without a start', () => {
+  it('finds the only solution, whatever it costs', () => {
+    const only = { columns: [{ cost: 2, lower: 0, upper: 0, integer: true }], rows: [] };
+    expect(searchTree(only, enough)).toMatchObject({ state: 'proved', values: [0] });
+  });
+});
+
+describe('against HiGHS', () => {
+  it.each([
+    ['whole columns at whole costs', true],
+    ['columns of which some are whole, at any cost', false],
+  ])(
+    '%s cost the same, or neither fits',
+    async (_, isWhole) => {
+      let [met, unmet] = [0, 0];
+      await fc.assert(
+        fc.asyncProperty(drawProgram({ isWhole, mostColumns: 9 }), async (program) => {
+          const ours = searchTree(program, enough);
+          const theirs = await solveProgram(program, { nodes: 10_000, seconds: 10 });
+          expect(ours.state).toBe(theirs.state);
+          if (ours.state !== 'proved' || theirs.state !== 'proved') return void unmet++;
+          met++;
+          expect(ours.cost).toBeCloseTo(theirs.bound, 4);
+          for (const { lower, upper, terms } of program.rows) {
+            const sum = terms.reduce((all, [column, one]) => all + one * (ours.values[column] ?? 0), 0);
+            expect(sum).toBeGreaterThanOrEqual(lower - 1e-6);
+            expect(sum).toBeLessThanOrEqual(upper + 1e-6);
+          }
+        }),
+        { numRuns: 1000 },
+      );
+      expect(met).toBeGreaterThan(200);
+      expect(unmet).toBeGreaterThan(50);
+    },
+    60_000,
+  );
+});
