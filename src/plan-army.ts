@@ -9,7 +9,7 @@ import { listCandidates } from './colour/list-candidates.js';
 import { listSwaps } from './colour/list-swaps.js';
 import { type Colours, openColours } from './colour/open-colours.js';
 import { suggestUndercoats } from './colour/suggest-undercoats.js';
-import { costArmy } from './cost/cost-army.js';
+import { costArmy, costWhole } from './cost/cost-army.js';
 import { pricesOfUse } from './cost/prices-of-use.js';
 import { addUpDemands, demandMl } from './estimate/add-up-demands.js';
 import { cutArmy } from './estimate/cut-army.js';
@@ -148,7 +148,7 @@ async function askColours(table: Table, marginOf: MarginOf) {
   const undercoats = suggestUndercoats(sheets, {
     ...palette,
     choices: coats,
-    units: estimate.units,
+    jobs: estimate.jobs,
     minutesOf,
   });
   const primers = await comparePrimers(sheets, (changed) => tryPrimer(changed, table));
@@ -170,9 +170,9 @@ async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
   const { estimate } = estimateWork(changed, table);
   const stock = takeStock(changed, estimate.needs, assumptions);
   const order = await priceNeeds(findShort(stock), market, buying);
-  const { useWhole } = costArmy(changed, { estimate, stock, order, restock: undefined });
+  const useCost = costWhole(changed, { estimate, stock, order });
   const minutes = sumBrushMinutes(estimate, assumptions);
-  return { coats: sumCoats(estimate), ml: sumMl(estimate), useCost: useWhole, minutes };
+  return { coats: sumCoats(estimate), ml: sumMl(estimate), useCost, minutes };
 }
 
 const countFigures = ({ army }: Sheets): number => army.reduce((total, { count }) => total + count, 0);

@@ -1,6 +1,5 @@
 // Colour: an undercoat worth its coat. In: chosen coats, the work left, colours. Out: undercoats that save more than they cost.
 import type { CoatChoice, UndercoatAdvice } from '../model/colour.js';
-import { countUnits } from '../model/count-units.js';
 import type { Sheets, Step } from '../model/sheets.js';
 import type { Job, Line } from '../model/work.js';
 import { mixCoat } from './cover-beneath.js';
@@ -23,7 +22,7 @@ export function suggestUndercoats(sheets: Sheets, weighing: Weighing): Undercoat
   const bench: Bench = { ...weighing, paints: sheets.paints, shelf: shelfOf(sheets, weighing) };
   const advice = new Map<string, UndercoatAdvice>();
   const stacks = new Map<CoatChoice, Stacked[]>();
-  for (const [job, units] of countUnits(weighing.units)) {
+  for (const [job, units] of weighing.jobs) {
     for (const step of sheets.schemes.get(job.scheme)?.steps ?? []) {
       const choice = bench.choices.get(step)?.get(job.figure);
       if (choice === undefined) continue;

@@ -10,7 +10,7 @@ import { layUndercoat, withCoats } from './resize-line.js';
 /** What undercoats are weighed with besides the sheets. */
 export interface Weighing extends Omit<Palette, 'paints'> {
   readonly choices: CoatChoices;
-  readonly units: Estimate['units'];
+  readonly jobs: Estimate['jobs'];
   /** Minutes of all coats of a line on all its figures, each line of a mix its share. It must grow with the coats. */
   readonly minutesOf: (line: Line) => number;
 }

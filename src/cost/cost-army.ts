@@ -1,6 +1,5 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
 
-import { countUnits } from '../model/count-units.js';
 import { exactMinor } from '../model/money.js';
 import type { Order } from '../model/order.js';
 import type { Amount, Costs, JobCost, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
@@ -11,10 +10,15 @@ import { costParts } from './cost-parts.js';
 import { type PaintPrice, pricePaint } from './price-paints.js';
 import { shareCash } from './share-cash.js';
 
-/** What the cost stage works from. */
-export interface Priced {
+/** What cost of use is reckoned from. */
+export interface Used {
   readonly estimate: Estimate;
   readonly stock: readonly PaintStock[];
+  readonly order: Pick<Order, 'lines'>;
+}
+
+/** What the cost stage works from. */
+export interface Priced extends Used {
   readonly order: Pick<Order, 'lines' | 'bills' | 'totalMinor'>;
   readonly restock: Pick<Order, 'totalMinor'> | undefined;
 }
@@ -22,21 +26,17 @@ export interface Priced {
 /** Cost of use (paint put out and extras), cash to spend, the figures' own price. An empty army costs nothing. */
 export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Priced): Costs {
   const { estimate, order, restock } = priced;
-  const prices = priceAll(priced);
-  const extras = extrasPerFigure(sheets.extras);
-  const jobCosts = costJobs(estimate.jobs, prices, extras);
+  const { prices, jobCosts, sumOf } = costUse(sheets, priced);
   const units = costUnits(sheets, priced, jobCosts);
-  const unitsPerJob = countUnits(units);
-  const figures = [...unitsPerJob].reduce((sum, [{ count }, times]) => sum + count * times, 0);
-  const sumOf = (amountOf: (use: JobCost) => Amount): Amount => sumUnits(unitsPerJob, jobCosts, amountOf);
+  const figures = [...estimate.jobs].reduce((sum, [{ count }, times]) => sum + count * times, 0);
   return {
     paints: costPaints(estimate, prices),
-    zones: costParts(unitsPerJob, prices, ({ zone }) => zone),
-    layers: costParts(unitsPerJob, prices, ({ layer }) => layer),
+    zones: costParts(estimate.jobs, prices, ({ zone }) => zone),
+    layers: costParts(estimate.jobs, prices, ({ layer }) => layer),
     units,
     useWhole: sumOf(({ whole }) => whole),
     useRemaining: sumOf(({ remaining }) => remaining),
-    extrasWhole: { exactMinor: extras.times(figures), atLeast: false },
+    extrasWhole: { exactMinor: extrasPerFigure(sheets.extras).times(figures), atLeast: false },
     cashMinor: order.totalMinor,
     restockCashMinor: restock?.totalMinor ?? 0,
     figuresPrice: priceFigures(units),
@@ -44,8 +44,21 @@ export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Pri
   };
 }
 
+/** Cost of use of the whole scheme on all figures, alone: what armies are compared by. */
+export const costWhole = (sheets: Pick<Sheets, 'extras'>, used: Used): Amount =>
+  costUse(sheets, used).sumOf(({ whole }) => whole);
+
+/** Cost of use of every job, and sums of it over all units. */
+function costUse(sheets: Pick<Sheets, 'extras'>, used: Used) {
+  const prices = priceAll(used);
+  const { jobs } = used.estimate;
+  const jobCosts = costJobs(jobs.keys(), prices, extrasPerFigure(sheets.extras));
+  const sumOf = (amountOf: (use: JobCost) => Amount): Amount => sumUnits(jobs, jobCosts, amountOf);
+  return { prices, jobCosts, sumOf };
+}
+
 /** What a ml of each paint costs, from what is still needed of it. */
-function priceAll({ estimate, stock, order }: Priced): Map<string, PaintPrice> {
+function priceAll({ estimate, stock, order }: Used): Map<string, PaintPrice> {
   const stockOf = new Map(stock.map((one) => [one.paint, one]));
   return new Map(
     [...estimate.needs].map(([paint, { remainingMl }]) => [
@@ -87,12 +100,12 @@ function costOf(job: Job, costs: ReadonlyMap<Job, JobCost>): JobCost {
 
 /** Sum over all units; an amount that jobs share is multiplied once. */
 function sumUnits(
-  unitsPerJob: ReadonlyMap<Job, number>,
+  jobs: Estimate['jobs'],
   costs: ReadonlyMap<Job, JobCost>,
   amountOf: (use: JobCost) => Amount,
 ): Amount {
   const times = new Map<Amount, number>();
-  for (const [job, units] of unitsPerJob) {
+  for (const [job, units] of jobs) {
     const amount = amountOf(costOf(job, costs));
     times.set(amount, (times.get(amount) ?? 0) + units);
   }

@@ -39,14 +39,14 @@ type SchemeCost = Pick<JobCost, 'lines' | 'extrasPerFigure' | 'whole' | 'perFigu
  * that jobs share are priced once.
  */
 export function costJobs(
-  jobs: readonly Job[],
+  jobs: Iterable<Job>,
   prices: ReadonlyMap<string, PaintPrice>,
   extras: ExactMinor,
 ): Map<Job, JobCost> {
   const costOf = remember((line: Line) => costOfPaint(line.putOutMl, prices.get(line.paint)));
   const schemes = new Map<readonly Line[], SchemeCost>();
   return new Map(
-    jobs.map((job) => {
+    [...jobs].map((job) => {
       const scheme = schemes.get(job.lines) ?? costScheme(job, job.lines.map(costOf), extras);
       schemes.set(job.lines, scheme);
       const remainingLines = job.remaining.map(costOf);

@@ -1,6 +1,6 @@
 // Cost: the cost of use by zone and by layer. In: jobs with their units, prices per ml. Out: exact amounts by name.
 import type { Amount } from '../model/plan.js';
-import type { Job, Line } from '../model/work.js';
+import type { Estimate, Line } from '../model/work.js';
 import { addAmounts, costOfPaint } from './cost-jobs.js';
 import type { PaintPrice } from './price-paints.js';
 
@@ -9,13 +9,13 @@ import type { PaintPrice } from './price-paints.js';
  * the order in which they are first met, and add up to the paint of the whole. No work left gives no parts.
  */
 export function costParts(
-  unitsPerJob: ReadonlyMap<Job, number>,
+  jobs: Estimate['jobs'],
   prices: ReadonlyMap<string, PaintPrice>,
   partOf: (line: Line) => string,
 ): Map<string, Amount> {
   // Millilitres first: then each paint of a part is one exact product, however many lines lie behind it.
   const mlOf = new Map<string, Map<string, number>>();
-  for (const [job, units] of unitsPerJob) {
+  for (const [job, units] of jobs) {
     for (const line of job.remaining) {
       const paints = mlOf.get(partOf(line)) ?? new Map<string, number>();
       mlOf.set(partOf(line), paints);

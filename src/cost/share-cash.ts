@@ -12,10 +12,10 @@ export function shareCash(
   order: Pick<Order, 'lines' | 'bills' | 'totalMinor'>,
 ): number[] {
   const costOf = paintCosts(order);
-  const goods = new Map(jobs.map((job) => [job, goodsOf(job, needs, costOf)]));
+  const goods = new Map([...jobs.keys()].map((job) => [job, goodsOf(job, needs, costOf)]));
   // Goods that cost nothing still travel: then the postage goes by the need.
   const isFree = [...goods.values()].every((cost) => cost === 0);
-  const weights = isFree ? new Map(jobs.map((job) => [job, needOf(job)])) : goods;
+  const weights = isFree ? new Map([...jobs.keys()].map((job) => [job, needOf(job)])) : goods;
   return splitWhole(
     order.totalMinor,
     units.map(({ job }) => weights.get(job) ?? 0),

@@ -2,7 +2,6 @@
 import { assume, logSpread } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { CoatChoices } from '../model/colour.js';
-import { countUnits } from '../model/count-units.js';
 import type { Sheets, Unit } from '../model/sheets.js';
 import type { Estimate, FigureArea, Job, Line } from '../model/work.js';
 import type { Part } from '../model/zones.js';
@@ -27,8 +26,14 @@ export function estimateArmy(
     progress: trackProgress(sheets.log, sheets.army),
   });
   const units = sheets.army.map((unit) => ({ unit, job: jobOf(unit) }));
-  const unitsPerJob = countUnits(units);
-  return { figures, jobs: [...unitsPerJob.keys()], units, needs: sumNeeds(unitsPerJob, sheets.schemes) };
+  const jobs = countJobs(units);
+  return { figures, jobs, units, needs: sumNeeds(jobs, sheets.schemes) };
+}
+
+function countJobs(units: Estimate['units']): Map<Job, number> {
+  const counts = new Map<Job, number>();
+  for (const { job } of units) counts.set(job, (counts.get(job) ?? 0) + 1);
+  return counts;
 }
 
 /** What is worked out before the estimate: areas of the figures, coats that colours ask for. */
@@ -162,9 +167,9 @@ function sizeJob(sized: SizedRecipe, unit: Unit, logged?: DoneByLog): Job {
   return { figure, scheme, count, batch, done, areaCm2, unfinished, lines, remaining, notPainted };
 }
 
-function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>, schemes: Sheets['schemes']): Estimate['needs'] {
+function sumNeeds(jobs: Estimate['jobs'], schemes: Sheets['schemes']): Estimate['needs'] {
   const needs = new Map(
-    [...paintsInUse(unitsPerJob.keys(), schemes)].map((paint) => [paint, { wholeMl: 0, remainingMl: 0 }]),
+    [...paintsInUse(jobs.keys(), schemes)].map((paint) => [paint, { wholeMl: 0, remainingMl: 0 }]),
   );
   const add = (lines: readonly Line[], units: number, which: 'wholeMl' | 'remainingMl'): void => {
     for (const { paint, putOutMl } of lines) {
@@ -172,7 +177,7 @@ function sumNeeds(unitsPerJob: ReadonlyMap<Job, number>, schemes: Sheets['scheme
       if (need !== undefined) need[which] += putOutMl * units;
     }
   };
-  for (const [job, units] of unitsPerJob) {
+  for (const [job, units] of jobs) {
     add(job.lines, units, 'wholeMl');
     add(job.remaining, units, 'remainingMl');
   }

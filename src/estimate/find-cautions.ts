@@ -8,7 +8,7 @@ const solventWords = /thinner|solvent|spirit|turpentine|acetone|alcohol|lacquer|
 
 /** Cautions for the work still to be done. Brushes come with nearly every plan; an empty plan has none. */
 export function findCautions(estimate: Estimate, { extras }: Pick<Sheets, 'extras'>): Caution[] {
-  const lines = estimate.jobs.flatMap(({ remaining }) => remaining);
+  const lines = [...estimate.jobs.keys()].flatMap(({ remaining }) => remaining);
   if (lines.length === 0) return [];
   const methods = new Set(lines.map(({ method }) => method));
   const names = [...extras.map(({ item }) => item), ...new Set(lines.map(({ paint }) => paint))];

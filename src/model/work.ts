@@ -79,7 +79,8 @@ export interface FigureArea extends Trust {
 /** Estimate stage: how much paint the work puts out. */
 export interface Estimate {
   readonly figures: ReadonlyMap<string, FigureArea>;
-  readonly jobs: readonly Job[];
+  /** Each job with how many units share it, in the order in which jobs are met. */
+  readonly jobs: ReadonlyMap<Job, number>;
   /** In the army sheet's order. */
   readonly units: readonly { readonly unit: Unit; readonly job: Job }[];
   /** Per paint, army wide. Every paint of a scheme in use has an entry, 0 where no figure has its zone. */

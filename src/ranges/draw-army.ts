@@ -1,6 +1,5 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
-import { countUnits } from '../model/count-units.js';
 import type { PaintStock } from '../model/plan.js';
 import type { Container } from '../model/words.js';
 import type { Estimate, Surface } from '../model/work.js';
@@ -125,19 +124,18 @@ function containerOf({ pots }: PaintStock, { films }: Terms): Container {
 /** Every line of the whole scheme, whose cost is drawn too. */
 function termsOfAll({ jobs }: Estimate): Terms {
   const sum = sumTerms();
-  for (const job of jobs) for (const line of job.lines) sum.add(line, job.figure, 1);
+  for (const job of jobs.keys()) for (const line of job.lines) sum.add(line, job.figure, 1);
   return sum.terms;
 }
 
 /** The remaining work by paint. */
-function termsByPaint({ jobs, units }: Estimate): Map<string, TermSum> {
-  const unitsOf = countUnits(units);
+function termsByPaint({ jobs }: Estimate): Map<string, TermSum> {
   const sums = new Map<string, TermSum>();
-  for (const job of jobs) {
+  for (const [job, units] of jobs) {
     for (const line of job.remaining) {
       const sum = sums.get(line.paint) ?? sumTerms();
       sums.set(line.paint, sum);
-      sum.add(line, job.figure, unitsOf.get(job) ?? 0);
+      sum.add(line, job.figure, units);
     }
   }
   return sums;

@@ -1,7 +1,6 @@
 // Ranges: what causes the doubt, and what would settle most of it. In: drawn army, what its lack is worth. Out: factors and
 // remedies by the share of the spread that each causes.
 
-import { countUnits } from '../model/count-units.js';
 import type { Doubt, Remedy } from '../model/ranges.js';
 import type { Method } from '../model/words.js';
 import type { Estimate } from '../model/work.js';
@@ -95,7 +94,7 @@ function rankRemedies(causes: Causes, result: Spread): Remedy[] {
       share,
     }),
   );
-  const measure = [...new Set(estimate.jobs.map(({ figure }) => figure))].map(
+  const measure = [...new Set([...estimate.jobs.keys()].map(({ figure }) => figure))].map(
     (figure): Remedy => ({
       how: 'measure',
       what: figure,
@@ -135,12 +134,11 @@ function areaOf(figure: string, causes: Causes): Float64Array {
 
 /** Methods of the remaining work, each with the paint of which it puts out most. */
 function methodsOf(estimate: Estimate): { readonly method: Method; readonly paint: string }[] {
-  const units = countUnits(estimate.units);
   const ml = new Map<Method, Map<string, number>>();
-  for (const job of estimate.jobs) {
+  for (const [job, units] of estimate.jobs) {
     for (const { method, paint, putOutMl } of job.remaining) {
       const paints = ml.get(method) ?? new Map<string, number>();
-      ml.set(method, paints.set(paint, (paints.get(paint) ?? 0) + putOutMl * (units.get(job) ?? 0)));
+      ml.set(method, paints.set(paint, (paints.get(paint) ?? 0) + putOutMl * units));
     }
   }
   return [...ml].map(([method, paints]) => ({

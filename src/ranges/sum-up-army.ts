@@ -1,5 +1,4 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
-import { countUnits } from '../model/count-units.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate, Job } from '../model/work.js';
@@ -81,14 +80,12 @@ function valueLack({ drawn, buyPerMl, usePerMl }: SumUpInputs): Float64Array {
 
 /** The army's paint with each ml counted at its price. */
 function costTerms(
-  { jobs, units }: Estimate,
+  { jobs }: Estimate,
   which: 'lines' | 'remaining',
   usePerMl: (paint: string) => number,
 ): Terms {
-  const unitsOf = countUnits(units);
   const sum = sumTerms();
-  for (const job of jobs) {
-    const times = unitsOf.get(job) ?? 0;
+  for (const [job, times] of jobs) {
     for (const line of job[which]) sum.add(line, job.figure, times * usePerMl(line.paint));
   }
   return sum.terms;
@@ -101,7 +98,7 @@ function costTerms(
 function rangeFigures({ drawn, estimate, usePerMl, extras }: SumUpInputs): Map<Job, Range> {
   const known = new Map<string, Range>();
   const ranges = new Map<Job, Range>();
-  for (const job of estimate.jobs) {
+  for (const job of estimate.jobs.keys()) {
     const key = `${job.figure}\n${job.scheme}\n${job.batch}`;
     const likely = job.lines.reduce((sum, { paint, putOutMl }) => sum + putOutMl * usePerMl(paint), 0);
     const range = known.get(key) ?? rangeOfJob(job, likely, { drawn, usePerMl });

@@ -1,7 +1,6 @@
 // Time: how long the army takes, the whole stage. In: the estimate, assumptions. Out: minutes, batches, evenings.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import { countUnits } from '../model/count-units.js';
 import type { JobTime, MinuteRange, TimePlan } from '../model/time.js';
 import type { Estimate, Job } from '../model/work.js';
 import { type FilledEvenings, fillEvenings } from './fill-evenings.js';
@@ -14,13 +13,12 @@ import { type TimedJob, timeJobs } from './time-job.js';
  * row. Worked out once for each job, however many units share it. An army without work takes no time and no evening.
  */
 export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): TimePlan {
-  const timed = timeJobs(jobs, assumptions);
-  const unitsPerJob = countUnits(units);
+  const timed = timeJobs(jobs.keys(), assumptions);
   const total = (of: (time: JobTime) => number): number =>
-    [...timed].reduce((sum, [job, { time }]) => sum + of(time) * (unitsPerJob.get(job) ?? 0), 0);
+    [...timed].reduce((sum, [job, { time }]) => sum + of(time) * (jobs.get(job) ?? 0), 0);
   const eveningMin = likely(assumptions, 'evening min');
   const filled = fillEvenings(listWork(units, timed), eveningMin);
-  const brushRange = rangeArmy(unitsPerJob, assumptions);
+  const brushRange = rangeArmy(jobs, assumptions);
   return {
     brushMin: total(({ brushMin }) => brushMin),
     brushRange,
@@ -46,8 +44,8 @@ function listWork(units: Estimate['units'], timed: ReadonlyMap<Job, TimedJob>): 
     .filter(({ alike }) => alike.length > 0);
 }
 
-function rangeArmy(unitsPerJob: ReadonlyMap<Job, number>, assumptions: Assumptions): MinuteRange {
-  const counted = [...unitsPerJob].map(([{ remaining }, units]) => ({
+function rangeArmy(jobs: Estimate['jobs'], assumptions: Assumptions): MinuteRange {
+  const counted = [...jobs].map(([{ remaining }, units]) => ({
     lines: remaining,
     times: ({ figures }: { readonly figures: number }) => figures * units,
   }));

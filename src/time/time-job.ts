@@ -35,10 +35,10 @@ export interface TimedJob {
  * Times jobs. What a job still takes, and what one of its figures takes in all: a finished job has no passes and takes
  * nothing, its minutes per figure stay.
  */
-export function timeJobs(jobs: readonly Job[], assumptions: Assumptions): ReadonlyMap<Job, TimedJob> {
+export function timeJobs(jobs: Iterable<Job>, assumptions: Assumptions): ReadonlyMap<Job, TimedJob> {
   const recipeOf = rememberRecipes(assumptions);
   const longMin = likely(assumptions, 'long drying');
-  return new Map(jobs.map((job) => [job, timeJob(job, recipeOf(job), longMin)]));
+  return new Map([...jobs].map((job) => [job, timeJob(job, recipeOf(job), longMin)]));
 }
 
 /** The log may have taken a job's figures apart; else only their number tells it from others of its recipe. */

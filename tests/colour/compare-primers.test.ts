@@ -32,7 +32,9 @@ async function tryWith(sheets: Sheets): Promise<(changed: Sheets) => Promise<Pri
     const plain = changed.schemes.get('plain');
     const chosen = plain?.steps.map(coatsOf) ?? [];
     const schemes = new Map([['plain', { scheme: 'plain', steps: chosen }]]);
-    const lines = estimateArmy({ ...changed, schemes }, registry).jobs.flatMap((job) => job.lines);
+    const lines = [...estimateArmy({ ...changed, schemes }, registry).jobs.keys()].flatMap(
+      (job) => job.lines,
+    );
     const ml = lines.reduce((sum, { putOutMl }) => sum + putOutMl, 0);
     return {
       coats: lines.reduce((sum, { coats }) => sum + coats, 0),

@@ -22,8 +22,8 @@ async function suggest(sheets: Sheets, minutesOf = minutesOnFigures) {
   };
   const steps = sheets.schemes.get('plain')?.steps.map(chosen) ?? [];
   const asked = { ...sheets, schemes: new Map([['plain', { scheme: 'plain', steps }]]) };
-  const { units } = estimateArmy(asked, registry);
-  return suggestUndercoats(sheets, { ...sight, choices, units, minutesOf });
+  const { jobs } = estimateArmy(asked, registry);
+  return suggestUndercoats(sheets, { ...sight, choices, jobs, minutesOf });
 }
 
 const gorse = makePaint({ paint: 'Gorse', hex: '#e8bc40', opacity: 'strong' });

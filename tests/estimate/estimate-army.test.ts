@@ -5,12 +5,14 @@ import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import { findCautions } from '../../src/estimate/find-cautions.js';
 import { resolveZone } from '../../src/estimate/resolve-zone.js';
 import type { Sheets, Step } from '../../src/model/sheets.js';
-import type { Line } from '../../src/model/work.js';
+import type { Estimate, Line } from '../../src/model/work.js';
 import { makeFigure, makePaint, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 
 const round25 = { shape: 'round', acrossMm: 25 } as const;
 const armed = makeFigure({ kit: [{ item: 'weapon', count: 1 }], base: round25 });
-const linesOf = (sheets: Sheets): readonly Line[] => estimateArmy(sheets, registry).jobs[0]?.lines ?? [];
+const firstOf = (jobs: Estimate['jobs']) => [...jobs.keys()][0];
+const linesOf = (sheets: Sheets): readonly Line[] =>
+  firstOf(estimateArmy(sheets, registry).jobs)?.lines ?? [];
 const onlyLine = (step: Step, sheets: Partial<Sheets> = {}): Line => {
   const [line] = linesOf(makeSheets({ steps: [step], ...(sheets as object) }));
   if (line === undefined) throw new Error('no line');
@@ -113,7 +115,7 @@ describe('zones', () => {
   it('parts that only primer, wash and varnish reach are not painted', () => {
     const steps = [makeStep({ step: 1, zone: 'all', layer: 'primer' }), makeStep({ step: 2, zone: 'tunic' })];
     const { jobs } = estimateArmy(makeSheets({ figures: [armed], steps }), registry);
-    expect(jobs[0]?.notPainted).toEqual([
+    expect(firstOf(jobs)?.notPainted).toEqual([
       'head',
       'neck',
       'forearms',
@@ -157,9 +159,9 @@ describe('an army', () => {
     const steps = [makeStep({ step: 1 }), makeStep({ step: 2, paint: 'Oat' })];
     const { needs, jobs } = estimateArmy(makeSheets({ steps, army: [makeUnit({ done: 1 })] }), registry);
     expect(needs.get('Slate')).toMatchObject({ remainingMl: 0, wholeMl: expect.closeTo(1.914, 3) });
-    expect(jobs[0]).toMatchObject({ unfinished: true });
-    expect(jobs[0]?.lines.map(({ step }) => step)).toEqual([1, 2]);
-    expect(jobs[0]?.remaining).toEqual([jobs[0]?.lines[1]]);
+    expect(firstOf(jobs)).toMatchObject({ unfinished: true });
+    expect(firstOf(jobs)?.lines.map(({ step }) => step)).toEqual([1, 2]);
+    expect(firstOf(jobs)?.remaining).toEqual([firstOf(jobs)?.lines[1]]);
   });
 
   // Twelve of 25 figures logged, batches of ten: 13 left in 2 sittings, 13 x 9.3201 x 2 x 50 x 0.0001 / 0.5 + 2 x 0.05.
@@ -175,7 +177,9 @@ describe('an army', () => {
     ];
     const army = [makeUnit({ unit: 'watch', count: 25 })];
     const { jobs, needs } = estimateArmy({ ...makeSheets({ steps, army }), log }, registry);
-    expect(jobs[0]?.remaining.map(({ paint, figures, sittings }) => [paint, figures, sittings])).toEqual([
+    expect(
+      firstOf(jobs)?.remaining.map(({ paint, figures, sittings }) => [paint, figures, sittings]),
+    ).toEqual([
       ['Slate', 13, 2],
       ['Oat', 25, 3],
     ]);
@@ -191,7 +195,7 @@ describe('an army', () => {
       { ...makeSheets({ steps: [makeStep({ step: 1 })], army }), log },
       registry,
     );
-    expect([jobs[0]?.unfinished, jobs[0]?.remaining, needs.get('Slate')?.remainingMl]).toEqual([
+    expect([firstOf(jobs)?.unfinished, firstOf(jobs)?.remaining, needs.get('Slate')?.remainingMl]).toEqual([
       false,
       [],
       0,
@@ -204,9 +208,9 @@ describe('an army', () => {
       makeSheets({ steps: [makeStep({ step: 1 })], army }),
       registry,
     );
-    expect(jobs).toHaveLength(2);
+    expect([...jobs.values()]).toEqual([2, 1]);
     expect(units[0]?.job).toBe(units[1]?.job);
-    const [ten, five] = jobs.map((job) => job.lines[0]?.putOutMl ?? 0);
+    const [ten, five] = [...jobs.keys()].map((job) => job.lines[0]?.putOutMl ?? 0);
     expect(needs.get('Slate')?.wholeMl).toBeCloseTo(2 * (ten ?? 0) + (five ?? 0), 10);
   });
 

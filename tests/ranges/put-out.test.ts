@@ -51,7 +51,7 @@ describe('the formula of the draws', () => {
         const estimate = estimateArmy(sheets, registry);
         const putOut = engineAt(estimate, valuesAt(1, 0));
         const exactly = engineAt(estimate, {});
-        for (const job of estimate.jobs) {
+        for (const job of estimate.jobs.keys()) {
           for (const line of [...job.lines, ...job.remaining]) {
             const sum = sumTerms();
             sum.add(line, job.figure, 1);
@@ -71,8 +71,9 @@ describe('the formula of the draws', () => {
         const estimate = estimateArmy(measured, registry);
         const putOut = engineAt(estimate, values);
         const there = estimateArmy(measured, holdExact(registry, values));
-        estimate.jobs.forEach((job, at) => {
-          const [sum, expected] = [sumTerms(), there.jobs[at]?.lines ?? []];
+        const thereJobs = [...there.jobs.keys()];
+        [...estimate.jobs.keys()].forEach((job, at) => {
+          const [sum, expected] = [sumTerms(), thereJobs[at]?.lines ?? []];
           for (const line of job.lines) sum.add(line, job.figure, 1);
           const whole = expected.reduce((total, { putOutMl }) => total + putOutMl, 0);
           expect((putOut(sum.terms)[0] ?? 0) - whole).toBeLessThan(1e-10 * Math.max(1, whole));
@@ -89,7 +90,7 @@ describe('the formula of the draws', () => {
         const putOut = engineAt(estimate, valuesAt(seed, 1));
         const all = sumTerms();
         let whole = 0;
-        for (const job of estimate.jobs) {
+        for (const job of estimate.jobs.keys()) {
           for (const line of job.lines) {
             const one = sumTerms();
             one.add(line, job.figure, 3);
@@ -111,7 +112,7 @@ describe('the formula of the draws', () => {
     });
     const estimate = estimateArmy(sheets, registry);
     const sum = sumTerms();
-    for (const line of estimate.jobs[0]?.lines ?? []) sum.add(line, 'guard', 1);
+    for (const line of [...estimate.jobs.keys()][0]?.lines ?? []) sum.add(line, 'guard', 1);
     const ml = (transfer: number) =>
       engineAt(estimate, { 'airbrush transfer': transfer, 'airbrush leftover': 0.5 })(sum.terms)[0];
     // 500 cm2 under 25 µm: 1.25 ml on the figure, and half a ml in the cup.

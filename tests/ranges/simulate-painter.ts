@@ -81,7 +81,8 @@ export function keepLog(seed: number, truth: Assumptions, weighed: Weighed): Tru
   const chance = drawNormals('weighings', { draws: 3 * rows, seed });
   const batch: Unit = makeUnit({ count: figures, batch: figures });
   const work = workWith(paints);
-  const lines = estimateArmy({ ...work, army: [batch] }, truth).jobs[0]?.lines ?? [];
+  const [job] = estimateArmy({ ...work, army: [batch] }, truth).jobs.keys();
+  const lines = job?.lines ?? [];
   const batches = likely(registry, 'difference between batches') / 100;
   return Array.from({ length: rows }, (_, at) => {
     const [ofBatch = 0, ofBefore = 0, ofAfter = 0] = chance.subarray(3 * at);

@@ -40,7 +40,7 @@ describe('ranges', () => {
     expect(ranges.useWhole.low).toBeLessThan(whole);
     expect(ranges.useWhole.high).toBeGreaterThan(whole);
     expect(ranges.useRemaining).toEqual(ranges.useWhole);
-    const [job] = estimate.jobs;
+    const [job] = estimate.jobs.keys();
     const each = job && ranges.perFigure.get(job);
     expect(each?.low).toBeCloseTo(ranges.useWhole.low / 10, 9);
     expect(each?.high).toBeCloseTo(ranges.useWhole.high / 10, 9);
@@ -80,7 +80,7 @@ describe('ranges', () => {
   it('of a job that is like another but for its count go with its own likely cost', () => {
     const two = { ...army, army: [makeUnit({ count: 10 }), makeUnit({ unit: 'few', row: 3, count: 3 })] };
     const { estimate: cut, ranges: both } = sumUp(two);
-    const [ten, three] = cut.jobs.map((job) => {
+    const [ten, three] = [...cut.jobs.keys()].map((job) => {
       const likely = job.lines.reduce((sum, { putOutMl }) => sum + (20 * putOutMl) / job.count, 0);
       return (both.perFigure.get(job)?.high ?? 0) / likely;
     });

@@ -41,7 +41,10 @@ export const smallPlan: Plan = {
   paints: new Map(smallPaints.map((one) => [one.paint, one])),
   estimate: {
     figures: new Map([area('Reed warden', 15), area('Pole ram', 80)]),
-    jobs: [wardens, ram],
+    jobs: new Map([
+      [wardens, 2],
+      [ram, 1],
+    ]),
     units: smallUnits.map(({ unit, job }) => ({ unit, job })),
     needs: new Map([
       ['Kettle grey', { wholeMl: 69, remainingMl: 60 }],

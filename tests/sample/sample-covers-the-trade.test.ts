@@ -25,7 +25,7 @@ describe('the sample army', () => {
 
   it('is sprayed, washed, drybrushed, edged, varnished and based', () => {
     const has = (layer: string, method?: string) =>
-      plan.estimate.jobs.some(({ lines }) =>
+      [...plan.estimate.jobs.keys()].some(({ lines }) =>
         lines.some((line) => line.layer === layer && (method === undefined || line.method === method)),
       );
     expect(has('primer', 'spray can')).toBe(true);
@@ -68,7 +68,7 @@ describe('the sample army', () => {
   });
 
   it('leaves no part of a figure unpainted', () => {
-    expect(plan.estimate.jobs.flatMap(({ notPainted }) => notPainted)).toEqual([]);
+    expect([...plan.estimate.jobs.keys()].flatMap(({ notPainted }) => notPainted)).toEqual([]);
   });
 
   // GS1 General Specifications, prefixes 02 and 20 to 29: numbers for use within a company, never a product on sale.

@@ -9,7 +9,7 @@ import { roundNumbers } from './make-time.js';
 
 const tenCm2 = makeFigure({ areaCm2: 10 });
 const linesOf = (...steps: Step[]) =>
-  estimateArmy(makeSheets({ figures: [tenCm2], steps }), registry).jobs[0]?.lines ?? [];
+  [...estimateArmy(makeSheets({ figures: [tenCm2], steps }), registry).jobs.keys()][0]?.lines ?? [];
 const mix = [
   { paint: 'Slate', share: 0.7 },
   { paint: 'Oat', share: 0.3 },

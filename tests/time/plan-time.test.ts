@@ -85,7 +85,7 @@ describe('what is done', () => {
     const estimate = estimateArmy(sheets, roundNumbers);
     const plan = planTime(estimate, roundNumbers);
     // As many setups as sittings that the estimate puts paint out for: two of the can, three of the brush.
-    expect(estimate.jobs[0]?.remaining.map(({ sittings }) => sittings)).toEqual([2, 3]);
+    expect([...estimate.jobs.keys()][0]?.remaining.map(({ sittings }) => sittings)).toEqual([2, 3]);
     expect(plan.setupMin).toBe(2 * 5 + 3 * 1);
     expect(plan.brushMin).toBeCloseTo(19 * 0.2 + 25 * 2, 9);
     expect(plan.units[0]?.time.batches.map(({ batches, figures }) => [batches, figures])).toEqual([

@@ -6,9 +6,11 @@ import type { Line } from '../../src/model/work.js';
 import { rangeMinutes } from '../../src/time/range-minutes.js';
 import { makeFigure, makeSheets, makeStep } from '../make-sheets.js';
 
-const linesOf = (figure: Figure): readonly Line[] =>
-  estimateArmy(makeSheets({ figures: [figure], steps: [makeStep({ step: 1, coats: 1 })] }), registry).jobs[0]
-    ?.lines ?? [];
+function linesOf(figure: Figure): readonly Line[] {
+  const sheets = makeSheets({ figures: [figure], steps: [makeStep({ step: 1, coats: 1 })] });
+  const [job] = estimateArmy(sheets, registry).jobs.keys();
+  return job?.lines ?? [];
+}
 const once = () => 1;
 
 describe('how far brush minutes may be off', () => {

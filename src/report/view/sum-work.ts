@@ -36,8 +36,7 @@ export const noDoubts = (): Doubts => ({ marks: new Set(), weights: new Map() })
 
 /** Sums all jobs; an army without units gives zeros and empty maps. */
 export function sumWork(plan: Plan): WorkSums {
-  const jobs = new Map<Job, number>();
-  for (const { job } of plan.estimate.units) jobs.set(job, (jobs.get(job) ?? 0) + 1);
+  const { jobs } = plan.estimate;
   const zones = new Map<string, Map<string, number>>();
   const paints = new Map<string, PaintWork>();
   const doubts = noDoubts();

@@ -40,7 +40,7 @@ function weighDraws(log: readonly LogRow[], shares: readonly number[]): number[]
   const drawing = { draws: 200_000, seed: 77 };
   const estimate = estimateArmy(work, registry);
   const sum = sumTerms();
-  for (const line of estimate.jobs[0]?.lines ?? []) sum.add(line, 'guard', 1);
+  for (const line of [...estimate.jobs.keys()][0]?.lines ?? []) sum.add(line, 'guard', 1);
   const factors = drawFactors(
     factorsOf(sum.terms, new Map()),
     { assumptions: registry, joint: undefined },

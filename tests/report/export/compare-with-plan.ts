@@ -41,7 +41,7 @@ function compareAreas(book: Recalculated, { estimate }: Plan, expectNear: Expect
     for (const part of parts) expectNear(row[part] ?? undefined, area?.parts.get(part), `${figure} ${part}`);
   }
   const zones = new Map(book.rows('zones').map(({ figure, zone, ...row }) => [`${figure} ${zone}`, row]));
-  for (const { figure, lines } of estimate.jobs) {
+  for (const { figure, lines } of estimate.jobs.keys()) {
     for (const { zone, areaCm2 } of lines)
       expectNear(zones.get(`${figure} ${zone}`)?.['area cm2'], areaCm2, `${figure} ${zone}`);
   }

@@ -19,16 +19,21 @@ const named = new Set([
 ]);
 const lists = new Set(['unpriced', 'because', 'zones']);
 
-/** Every name gets `text` behind it; names stay different from one another, and alike where they were alike. */
+/**
+ * Every name gets `text` behind it; names stay different from one another, and alike where they were alike. What is one
+ * object in two places, such as the job of two units, stays one.
+ */
 export function renameAll(plan: Plan, text: string): Plan {
   const names = new Set<string>();
   collect(plan, '', names);
-  return change(plan, '', { text, names }) as Plan;
+  return change(plan, '', { text, names, made: new Map() }) as Plan;
 }
 
 interface Renaming {
   readonly text: string;
   readonly names: ReadonlySet<string>;
+  /** Changed objects by what they were. */
+  readonly made: Map<object, unknown>;
 }
 
 const isName = (key: string): boolean => named.has(key) || lists.has(key);
@@ -49,15 +54,20 @@ function change(value: unknown, key: string, renaming: Renaming): unknown {
   if (Array.isArray(value)) return value.map((one) => change(one, key, renaming));
   if (value instanceof Map) {
     const entries = [...value].map(
-      ([name, one]) => [rename(name, renaming), change(one, '', renaming)] as const,
+      ([name, one]) => [changeKey(name, renaming), change(one, '', renaming)] as const,
     );
     return new Map(entries);
   }
   if (!isPlain(value)) return value;
-  return Object.fromEntries(
-    Object.entries(value).map(([field, one]) => [field, change(one, field, renaming)]),
-  );
+  const made = renaming.made.get(value) ?? {};
+  if (renaming.made.has(value)) return made;
+  renaming.made.set(value, made);
+  for (const [field, one] of Object.entries(value)) Reflect.set(made, field, change(one, field, renaming));
+  return made;
 }
+
+const changeKey = (key: unknown, renaming: Renaming): unknown =>
+  typeof key === 'string' ? rename(key, renaming) : change(key, '', renaming);
 
 const rename = (name: unknown, { names, text }: Renaming): unknown =>
   typeof name === 'string' && names.has(name.replace(/^reading of /, '')) ? name + text : name;

@@ -218,7 +218,7 @@ describe('describePlan', () => {
         ...smallPlan,
         figureCount: 0,
         restock: undefined,
-        estimate: { ...smallPlan.estimate, units: [], jobs: [] },
+        estimate: { ...smallPlan.estimate, units: [], jobs: new Map() },
         costs: { ...smallPlan.costs, units: [] },
       },
       [],

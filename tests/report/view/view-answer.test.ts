@@ -141,7 +141,7 @@ describe('other plans', () => {
     const zero = { exactMinor: exactMinor(0), atLeast: false };
     const [lasting, cost] = answerOf({
       figureCount: 0,
-      estimate: { figures: new Map(), jobs: [], units: [], needs: new Map() },
+      estimate: { figures: new Map(), jobs: new Map(), units: [], needs: new Map() },
       stock: [],
       costs: { ...smallPlan.costs, units: [], useWhole: zero, useRemaining: zero, unpriced: [] },
     });

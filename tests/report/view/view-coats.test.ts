@@ -84,10 +84,11 @@ describe('why so many coats', () => {
         beneath: [one(`ground ${at}`)],
       },
     }));
-    const estimate = (lines: typeof wardens.lines) => ({
-      ...smallPlan.estimate,
-      units: smallPlan.estimate.units.slice(0, 1).map(({ unit }) => ({ unit, job: { ...wardens, lines } })),
-    });
+    const estimate = (lines: typeof wardens.lines) => {
+      const job = { ...wardens, lines };
+      const units = smallPlan.estimate.units.slice(0, 1).map(({ unit }) => ({ unit, job }));
+      return { ...smallPlan.estimate, units, jobs: new Map([[job, 1]]) };
+    };
     expect(viewOf({ estimate: estimate(twice.lines) })?.first.map(({ where }) => where)).toEqual([
       'Marsh: 2 tunic, 2 cloak, 2 boots, 2 hat and 2 more',
     ]);
@@ -107,7 +108,7 @@ describe('why so many coats', () => {
   });
 
   it('is no section for an army of nobody', () => {
-    const estimate = { ...smallPlan.estimate, units: [], jobs: [] };
+    const estimate = { ...smallPlan.estimate, units: [], jobs: new Map() };
     expect(viewOf({ estimate, undercoats: [], primers: { primers: [], best: undefined } })).toBeUndefined();
     expect(ram.lines.every(({ coatsBecause }) => coatsBecause === undefined)).toBe(true);
   });

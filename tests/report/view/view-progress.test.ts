@@ -9,7 +9,9 @@ import { smallPlan } from '../a-small-plan.js';
 const progressOf = (changes: Partial<Plan>) => viewPlan({ ...smallPlan, ...changes }, []).progress;
 const withJobs = (...jobs: readonly Job[]) => {
   const units = jobs.map((job, at) => ({ unit: { ...smallUnits[0].unit, unit: `unit ${at + 1}` }, job }));
-  return progressOf({ estimate: { ...smallPlan.estimate, jobs, units } });
+  return progressOf({
+    estimate: { ...smallPlan.estimate, jobs: new Map(jobs.map((job) => [job, 1])), units },
+  });
 };
 
 describe('the small army', () => {

@@ -39,10 +39,9 @@ describe('zones and layers', () => {
 
   it('have nothing to show where all is done', () => {
     const done = { ...ram, remaining: [] };
-    const view = viewPlan(
-      { ...smallPlan, estimate: { ...smallPlan.estimate, units: [{ unit: smallUnits[2].unit, job: done }] } },
-      [],
-    );
+    const units = [{ unit: smallUnits[2].unit, job: done }];
+    const estimate = { ...smallPlan.estimate, units, jobs: new Map([[done, 1]]) };
+    const view = viewPlan({ ...smallPlan, estimate }, []);
     expect([view.use.zones, view.use.total]).toEqual([[], '0.0']);
     expect(view.use.lead).toContain('nothing of it is still to be done');
   });

@@ -6,7 +6,7 @@ import { pairSteps } from '../../../../src/report/view/estimate-workbook/pair-st
 import { makeSheets, makeStep } from '../../../make-sheets.js';
 
 const linesOf = (steps: readonly Step[]) =>
-  estimateArmy(makeSheets({ steps }), registry).jobs[0]?.lines ?? [];
+  [...estimateArmy(makeSheets({ steps }), registry).jobs.keys()][0]?.lines ?? [];
 
 const third = { paint: 'A', share: 1 / 3 };
 
