@@ -3,13 +3,16 @@ import type { IntegerProgram, Solution, Solve } from './integer-program.js';
 import { searchTree } from './search-tree.js';
 
 /** Coefficients that a search touches in a second, about; so its seconds are the same on every machine. */
-const workPerSecond = 1e8;
+const workPerSecond = 2e8;
 
 /** Longer than this, and a solver with all its arts is sooner done. */
 const mostSeconds = 0.05;
 
-/** A program is solved once, in about so many exchanges for each row, before any branch. */
-const exchangesOfRow = 3;
+/**
+ * Rows squared times columns, as the work of a relaxation grows: some 40 paints. Beyond that a search of our own seldom
+ * ends in its time.
+ */
+const largest = 1e6;
 
 /**
  * Solves what is small by itself, which spares it the way to the solver and back and is sooner done; what that does not
@@ -17,9 +20,8 @@ const exchangesOfRow = 3;
  */
 export function searchFirst(solve: Solve): Solve {
   return async (program, limits, onProgress) => {
-    const mostWork = Math.min(mostSeconds, limits.seconds) * workPerSecond;
-    if (!isSmall(program, mostWork)) return solve(program, limits, onProgress);
-    const searched = searchTree(program, mostWork);
+    if (!isSmall(program)) return solve(program, limits, onProgress);
+    const searched = searchTree(program, Math.min(mostSeconds, limits.seconds) * workPerSecond);
     const seconds = searched.work / workPerSecond;
     if (searched.state === 'impossible') return { state: 'impossible', seconds };
     if (searched.state === 'proved')
@@ -30,9 +32,9 @@ export function searchFirst(solve: Solve): Solve {
   };
 }
 
-function isSmall({ columns, rows }: IntegerProgram, mostWork: number): boolean {
+function isSmall({ columns, rows }: IntegerProgram): boolean {
   const isBounded = columns.every(({ lower, upper }) => Number.isFinite(lower) && Number.isFinite(upper));
-  return isBounded && exchangesOfRow * rows.length ** 2 * columns.length <= mostWork;
+  return isBounded && rows.length ** 2 * columns.length <= largest;
 }
 
 const startFrom = (program: IntegerProgram, start: readonly number[] | undefined): IntegerProgram =>
