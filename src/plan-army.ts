@@ -167,7 +167,7 @@ async function askColours(table: Table, marginOf: MarginOf) {
 /** The whole army with another primer, as far as primers are compared. */
 async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
   const { assumptions } = table;
-  const { estimate } = estimateWork(changed, table);
+  const estimate = changed === table.sheets ? table.estimate : estimateWork(changed, table).estimate;
   const stock = takeStock(changed, estimate.needs, assumptions);
   const order = await priceNeeds(findShort(stock), market, buying);
   const useCost = costWhole(changed, { estimate, stock, order });

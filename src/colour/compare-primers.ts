@@ -52,7 +52,7 @@ function stepsInUse({ army, schemes }: Pick<Sheets, 'army' | 'schemes'>): Step[]
 /**
  * Schemes with one primer in every primer step. A can is sprayed; what comes in a pot goes through the airbrush where the
  * scheme has one, else on the brush. Coats stay; thinning goes with the paint it was meant for. Steps that hold this
- * primer alone, and all other steps, stay the very same objects.
+ * primer alone, and all other steps, stay the very same objects, and so do sheets that hold no other primer.
  */
 export function withPrimer(sheets: Sheets, paint: string): Sheets {
   const containers = containersOf(sheets, paint);
@@ -60,10 +60,13 @@ export function withPrimer(sheets: Sheets, paint: string): Sheets {
     const isAlready = step.paints.length === 1 && step.paints[0]?.paint === paint;
     return isPrimerStep(step) && !isAlready ? primeWith(step, paint, containers) : step;
   };
-  const schemes = [...sheets.schemes].map(
-    ([name, scheme]) => [name, { ...scheme, steps: scheme.steps.map(change) }] as const,
-  );
-  return { ...sheets, schemes: new Map(schemes) };
+  const schemes = [...sheets.schemes].map(([name, scheme]) => {
+    const steps = scheme.steps.map(change);
+    const isAlike = steps.every((step, at) => step === scheme.steps[at]);
+    return [name, isAlike ? scheme : { ...scheme, steps }] as const;
+  });
+  const isAlike = schemes.every(([name, scheme]) => scheme === sheets.schemes.get(name));
+  return isAlike ? sheets : { ...sheets, schemes: new Map(schemes) };
 }
 
 function primeWith({ thin: _, ...step }: Step, paint: string, containers: ReadonlySet<Container>): Step {

@@ -26,9 +26,11 @@ export interface Priced extends Used {
 /** Cost of use (paint put out and extras), cash to spend, the figures' own price. An empty army costs nothing. */
 export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Priced): Costs {
   const { estimate, order, restock } = priced;
-  const { prices, jobCosts, sumOf } = costUse(sheets, priced);
+  const prices = priceAll(priced);
+  const extras = extrasPerFigure(sheets.extras);
+  const jobCosts = costJobs(estimate.jobs.keys(), prices, extras);
   const units = costUnits(sheets, priced, jobCosts);
-  const figures = [...estimate.jobs].reduce((sum, [{ count }, times]) => sum + count * times, 0);
+  const sumOf = (amountOf: (use: JobCost) => Amount): Amount => sumUnits(estimate.jobs, jobCosts, amountOf);
   return {
     paints: costPaints(estimate, prices),
     zones: costParts(estimate.jobs, prices, ({ zone }) => zone),
@@ -36,7 +38,7 @@ export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Pri
     units,
     useWhole: sumOf(({ whole }) => whole),
     useRemaining: sumOf(({ remaining }) => remaining),
-    extrasWhole: { exactMinor: extrasPerFigure(sheets.extras).times(figures), atLeast: false },
+    extrasWhole: { exactMinor: extras.times(countFigures(estimate.jobs)), atLeast: false },
     cashMinor: order.totalMinor,
     restockCashMinor: restock?.totalMinor ?? 0,
     figuresPrice: priceFigures(units),
@@ -44,18 +46,21 @@ export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Pri
   };
 }
 
-/** Cost of use of the whole scheme on all figures, alone: what armies are compared by. */
-export const costWhole = (sheets: Pick<Sheets, 'extras'>, used: Used): Amount =>
-  costUse(sheets, used).sumOf(({ whole }) => whole);
-
-/** Cost of use of every job, and sums of it over all units. */
-function costUse(sheets: Pick<Sheets, 'extras'>, used: Used) {
-  const prices = priceAll(used);
-  const { jobs } = used.estimate;
-  const jobCosts = costJobs(jobs.keys(), prices, extrasPerFigure(sheets.extras));
-  const sumOf = (amountOf: (use: JobCost) => Amount): Amount => sumUnits(jobs, jobCosts, amountOf);
-  return { prices, jobCosts, sumOf };
+/**
+ * Cost of use of the whole scheme on all figures, alone: what armies are compared by. Millilitres are added up before they
+ * are priced, so it may differ from that of `costArmy` by rounding far below a minor unit.
+ */
+export function costWhole({ extras }: Pick<Sheets, 'extras'>, used: Used): Amount {
+  const { jobs, needs } = used.estimate;
+  const paints = [...priceAll(used)].map(([paint, price]) =>
+    costOfPaint(needs.get(paint)?.wholeMl ?? 0, price),
+  );
+  const extrasWhole = extrasPerFigure(extras).times(countFigures(jobs));
+  return addAmounts([...paints, { exactMinor: extrasWhole, atLeast: false }]);
 }
+
+const countFigures = (jobs: Estimate['jobs']): number =>
+  [...jobs].reduce((sum, [{ count }, units]) => sum + count * units, 0);
 
 /** What a ml of each paint costs, from what is still needed of it. */
 function priceAll({ estimate, stock, order }: Used): Map<string, PaintPrice> {

@@ -46,7 +46,7 @@ function makeWork(units, steps) {
 function groupLines({ jobs, figures }) {
   const groups = new Map();
   const leftovers = new Map();
-  for (const { figure, remaining } of jobs) {
+  for (const { figure, remaining } of jobs.keys()) {
     for (const { paint, method, surface, onFigureMl, leftoverMl } of remaining) {
       const target = method === 'spray can' ? figure : '';
       for (const { factors, share } of surface) {

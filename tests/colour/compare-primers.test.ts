@@ -118,6 +118,13 @@ describe('another primer', () => {
     expect(withPrimer(sheets, 'Chalk').schemes.get('plain')?.steps[1]).toBe(steps[1]);
   });
 
+  it('leaves sheets that hold no other as they are', () => {
+    const sheets = makeSheets({ paints: shelf, steps, pots });
+    const inUse = steps[0]?.paints[0]?.paint ?? '';
+    expect(withPrimer(sheets, inUse)).toBe(sheets);
+    expect(withPrimer(sheets, 'Soot black')).not.toBe(sheets);
+  });
+
   it('goes through the airbrush where the scheme has one, without the thinning of the old', () => {
     const [, ...others] = steps;
     const brushed = makeStep({

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { costWhole } from '../../src/cost/cost-army.js';
 import type { Amount, Plan } from '../../src/model/plan.js';
 import type { Sheets } from '../../src/model/sheets.js';
 import { planArmy } from '../../src/plan-army.js';
@@ -14,6 +15,7 @@ import {
   makeUnit,
   offerPot,
 } from '../make-sheets.js';
+import { readSample } from '../sample/read-sample.js';
 
 const plan = (parts: Parameters<typeof makeSheets>[0]): Promise<Plan> =>
   planArmy(makeSheets(parts), '2026-11-02');
@@ -224,6 +226,18 @@ describe('cost of use by zone and layer', () => {
     expect(costs.layers.get('base coat')?.atLeast).toBe(false);
     for (const parts of [costs.zones, costs.layers]) {
       expect(sum(parts)).toBeCloseTo(minor(costs.useRemaining) - minor(costs.extrasWhole), 9);
+    }
+  });
+});
+
+describe('cost of use of the whole scheme alone', () => {
+  it('is that of the whole reckoning, unpriced paint and extras included', async () => {
+    for (const { sheets } of [await readSample('folder'), { sheets: makeSheets({ steps: [oneCoat] }) }]) {
+      const one = await planArmy(sheets, '2026-11-02');
+      const alone = costWhole(sheets, one);
+      expect(minor(alone)).toBeCloseTo(minor(one.costs.useWhole), 9);
+      expect(alone.atLeast).toBe(one.costs.useWhole.atLeast);
+      expect(alone.atLeast).toBe(true);
     }
   });
 });
