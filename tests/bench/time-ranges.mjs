@@ -1,5 +1,5 @@
 // Bench: the sample's ranges in this fresh process, each part once and cold, as a plan runs them. Out: ms as JSON: both
-// drawings, the promise without the solver's time, what the draws say, and all of it.
+// drawings, the promise without its searches for orders, what the draws say, and all of it.
 
 import { decideCoats } from '../../.halfpot/modules/colour/decide-coats.js';
 import { openColours } from '../../.halfpot/modules/colour/open-colours.js';
@@ -25,14 +25,14 @@ const beliefs = { assumptions: registry, joint: undefined };
 const market = { offers: sheets.offers, shops: sheets.shops, assumptions: registry };
 const buying = prepareBuying({});
 const perMl = { usePerMl: () => 20, buyPerMl: () => 20, extras: { perFigure: 0, whole: 0, remaining: 0 } };
-// The solver is loaded and warm before the clock starts.
+// The search for orders is warm before the clock starts.
 await priceNeeds(findShort(stock), market, buying);
 
-let solverMs = 0;
+let searchMs = 0;
 const timed = (search) => async (needs) => {
   const asked = performance.now();
   const found = await search(needs, market, buying);
-  solverMs += performance.now() - asked;
+  searchMs += performance.now() - asked;
   return found;
 };
 
@@ -49,5 +49,5 @@ const kept = performance.now();
 chancesShort(drawn);
 sumUpArmy({ drawn, estimate, ...perMl });
 const ended = performance.now();
-const [promise, all] = [kept - drew - solverMs, ended - started - solverMs];
+const [promise, all] = [kept - drew - searchMs, ended - started - searchMs];
 console.log(JSON.stringify({ draw: drew - started, promise, sum: ended - kept, all }));
