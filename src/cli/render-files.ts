@@ -44,7 +44,7 @@ export async function renderFiles({ plan, view, sheets, problems }: Planned): Pr
 
 /**
  * Loads the heavy libraries, but only when the planning first waits for the solver: whatever comes before that keeps the
- * solver waiting. One that can't be loaded says so when it is used.
+ * solver waiting. A plan that never waits loads them when they are used, and one that can't be loaded says so then.
  */
 export function loadWriters(): void {
   setImmediate(() => {

@@ -66,7 +66,7 @@ async function planAndWrite(
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
   if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
-  // The main thread has nothing to do while the solver searches: it loads what the files will need.
+  // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
   const progress = showProgress(sheets.settings);
   const options = { ...search, budgetMinor, onProgress: progress.onProgress };
