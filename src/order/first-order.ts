@@ -22,51 +22,89 @@ export function findFirstOrder(
   { wares, holders, held }: Shelves,
   market: Market,
 ): readonly number[] {
-  const atLeastHeld = (count: number, index: number): number => Math.max(count, held[index] ?? 0);
-  const shops = [...new Set(wares.map(({ offer }) => offer.shop))];
-  const ways = [undefined, ...shops]
-    .map((shop) => byPaint(needs, { wares, holders }, shop)?.map(atLeastHeld))
-    .filter((counts) => counts !== undefined)
-    .filter((counts) => reachesLeastOrders(wares, counts, market))
-    .map((counts) => ({ counts, costMinor: costOfCounts(wares, counts, market) }));
-  return (
-    ways.sort((a, b) => a.costMinor - b.costMinor)[0]?.counts ??
-    wares.map(({ most }) => most).map(atLeastHeld)
-  );
+  const pots = needs.map(({ paint, ml }) => potsFor(ml, holders.get(paint) ?? [], wares));
+  const shops = new Set(wares.map(({ offer }) => offer.shop));
+  const least = new Map(held.flatMap((count, column) => (count > 0 ? [[column, count] as const] : [])));
+  const best = [undefined, ...shops]
+    .flatMap((shop) => buyEach(pots, shop) ?? [])
+    .map((counts) => priceWay(raise(counts, least), wares, market))
+    .filter(({ reachesLeast }) => reachesLeast)
+    .sort((a, b) => a.costMinor - b.costMinor)[0];
+  const countOf = (column: number, most: number): number =>
+    best === undefined ? Math.max(most, held[column] ?? 0) : (best.counts.get(column) ?? 0);
+  return wares.map(({ most }, column) => countOf(column, most));
 }
 
-/** The cheapest whole pots for each paint by itself, from one shop or all; undefined where they do not cover it. */
-function byPaint(
-  needs: readonly OrderNeed[],
-  { wares, holders }: Omit<Shelves, 'held'>,
-  shop?: string,
-): number[] | undefined {
-  const counts = wares.map(() => 0);
-  for (const { paint, ml } of needs) {
-    const packs = (holders.get(paint) ?? []).flatMap((holder) => packsOf(holder, wares[holder.column], shop));
-    const chosen = choosePots(ml, packs);
-    if (chosen === undefined) return undefined;
-    packs.forEach(({ column }, place) => {
-      counts[column] = chosen[place] ?? 0;
-    });
-  }
-  return counts;
+/** How many of each ware, by its place in the list; of those left out, none. */
+type Counts = ReadonlyMap<number, number>;
+
+/** The pots that hold one needed paint alone, in all shops and in each. */
+interface PotsOfNeed {
+  readonly ml: number;
+  readonly all: readonly PlacedPack[];
+  readonly byShop: ReadonlyMap<string, readonly PlacedPack[]>;
 }
 
 interface PlacedPack extends Pack {
   readonly column: number;
 }
 
-/** The holder as a pack; none for a set of several paints, or one of another shop. */
-function packsOf(
-  { column, ml }: { column: number; ml: number },
-  ware: Ware | undefined,
-  shop: string | undefined,
-): PlacedPack[] {
-  if (ware === undefined || ware.mlOf.size > 1) return [];
-  const { offer, pots, limit } = ware;
-  if (shop !== undefined && offer.shop !== shop) return [];
-  return [{ column, ml, priceMinor: offer.priceMinor, pots, limit }];
+function potsFor(
+  needMl: number,
+  holders: readonly { readonly column: number; readonly ml: number }[],
+  wares: readonly Ware[],
+): PotsOfNeed {
+  const all: PlacedPack[] = [];
+  const byShop = new Map<string, PlacedPack[]>();
+  for (const { column, ml } of holders) {
+    const ware = wares[column];
+    if (ware === undefined || ware.mlOf.size > 1) continue;
+    const { offer, pots, limit } = ware;
+    const pack = { column, ml, priceMinor: offer.priceMinor, pots, limit };
+    all.push(pack);
+    const ofShop = byShop.get(offer.shop) ?? [];
+    byShop.set(offer.shop, ofShop);
+    ofShop.push(pack);
+  }
+  return { ml: needMl, all, byShop };
+}
+
+/** The cheapest whole pots for each paint by itself, from one shop or all; undefined where they do not cover it. */
+function buyEach(needs: readonly PotsOfNeed[], shop: string | undefined): Counts | undefined {
+  const counts = new Map<number, number>();
+  for (const { ml, all, byShop } of needs) {
+    const packs = shop === undefined ? all : (byShop.get(shop) ?? []);
+    const chosen = choosePots(ml, packs);
+    if (chosen === undefined) return undefined;
+    for (const [place, { column }] of packs.entries()) {
+      const count = chosen[place] ?? 0;
+      if (count > 0) counts.set(column, count);
+    }
+  }
+  return counts;
+}
+
+function raise(counts: Counts, least: Counts): Counts {
+  const raised = new Map(counts);
+  for (const [column, count] of least) raised.set(column, Math.max(count, raised.get(column) ?? 0));
+  return raised;
+}
+
+function priceWay(counts: Counts, wares: readonly Ware[], market: Market) {
+  const bought: Ware[] = [];
+  const each: number[] = [];
+  // In the order of the wares, as an order is billed.
+  for (const [column, count] of [...counts].sort(([a], [b]) => a - b)) {
+    const ware = wares[column];
+    if (ware === undefined) continue;
+    bought.push(ware);
+    each.push(count);
+  }
+  return {
+    counts,
+    costMinor: costOfCounts(bought, each, market),
+    reachesLeast: reachesLeastOrders(bought, each, market),
+  };
 }
 
 /** True where every shop that is bought from gets its least order. */

@@ -39,8 +39,15 @@ export function medianMs(programs, rounds) {
   return Object.fromEntries(Object.entries(times).map(([name, all]) => [name, median(all)]));
 }
 
-/** The most memory that a program held, in megabytes, from a run of its own. */
-export function peakMb(args) {
-  const { stderr } = run(['--import', peakPrinter, ...args]);
-  return Number(/^peak (\d+)$/m.exec(stderr)?.[1]) / 1024;
+/**
+ * One run of a program: its time, and the most memory that it held.
+ * @param {readonly string[]} args arguments for node
+ * @returns {{ ms: number, peakMb: number }}
+ */
+export function measureOnce(args) {
+  const { ms, stderr } = run(['--import', peakPrinter, ...args]);
+  return { ms, peakMb: Number(/^peak (\d+)$/m.exec(stderr)?.[1]) / 1024 };
 }
+
+/** The most memory that a program held, in megabytes, from a run of its own. */
+export const peakMb = (args) => measureOnce(args).peakMb;

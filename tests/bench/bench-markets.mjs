@@ -1,0 +1,80 @@
+// Bench: plans in large markets, whole programs, one run each. As a program: `npm run bench:markets`; sizes as paints x
+// offers x shops may follow. Out: a table of seconds and peak memory.
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { argv } from 'node:process';
+import { fileURLToPath } from 'node:url';
+import { drawFrom, drawMarket } from '../order/draw-market.mjs';
+import { measureOnce } from './measure-runs.mjs';
+
+const main = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
+const usualSizes = [
+  '300x900x5',
+  '1000x3000x5',
+  '3000x9000x10',
+  '5000x15000x10',
+  '24x12000x100',
+  '24x60000x300',
+];
+const sizes = argv.length > 2 ? argv.slice(2) : usualSizes;
+const folder = mkdtempSync(join(tmpdir(), 'halfpot-markets-'));
+
+/** Sheets of a market, and of an army in which each paint is one step: 20 figures, 900 steps to a scheme. */
+function writeSheets(into, size) {
+  const [paints, offers, shops] = size.split('x').map(Number);
+  const market = drawMarket(paints, { paints, offers, shops });
+  const { whole } = drawFrom(paints + 1);
+  const names = Array.from({ length: paints }, (_, at) => `paint ${at}`);
+  const hex = () => whole(0, 0xffffff).toString(16).padStart(6, '0');
+  const schemes = Array.from({ length: Math.ceil(paints / 900) }, (_, at) =>
+    names.slice(900 * at, 900 * (at + 1)),
+  );
+  const price = (minor) => (minor / 100).toFixed(2);
+  const sheets = {
+    settings: ['name,value', 'currency,EUR', 'locale,en'],
+    paints: ['paint,kind,hex,opacity', ...names.map((name) => `${name},colour,#${hex()},fair`)],
+    pots: [
+      'paint,size ml,left',
+      ...names.slice(0, Math.ceil(paints / 3)).map((name) => `${name},17,${whole(5, 95)}%`),
+    ],
+    figures: ['figure,eye mm', 'spearman,28'],
+    schemes: [
+      'scheme,step,zone,layer,paint',
+      ...schemes.flatMap((held, at) =>
+        held.map((name, step) => `scheme ${at},${step + 1},whole,base coat,${name}`),
+      ),
+    ],
+    army: ['unit,figure,scheme,count', ...schemes.map((_, at) => `unit ${at},spearman,scheme ${at},20`)],
+    shops: [
+      'shop,postage,free from,least order',
+      ...[...market.shops.values()].map(({ shop, postageMinor, freeFromMinor, leastOrderMinor = 0 }) =>
+        [shop, price(postageMinor), price(freeFromMinor), price(leastOrderMinor)].join(','),
+      ),
+    ],
+    offers: [
+      'shop,offer,price,paint,size ml',
+      ...market.offers.flatMap(({ shop, offer, priceMinor, pots }) =>
+        pots.map(({ paint, sizeMl }, at) =>
+          [shop, offer, at === 0 ? price(priceMinor) : '', paint, sizeMl].join(','),
+        ),
+      ),
+    ],
+  };
+  mkdirSync(into);
+  for (const [name, rows] of Object.entries(sheets))
+    writeFileSync(join(into, `${name}.csv`), `${rows.join('\n')}\n`);
+}
+
+try {
+  console.log('| paints x offers x shops | plan s | peak MB |\n| --- | --- | --- |');
+  for (const size of sizes) {
+    const sheets = join(folder, size);
+    writeSheets(sheets, size);
+    const args = [main, 'plan', sheets, '--out', join(folder, `${size}-plan`)];
+    const { ms, peakMb } = measureOnce(args);
+    console.log(`| ${size.replaceAll('x', ' x ')} | ${(ms / 1000).toFixed(1)} | ${peakMb.toFixed(0)} |`);
+  }
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
