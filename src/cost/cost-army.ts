@@ -1,7 +1,7 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
 
 import { exactMinor } from '../model/money.js';
-import type { Order } from '../model/order.js';
+import type { Order, OrderedPot } from '../model/order.js';
 import type { Amount, Costs, JobCost, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import type { Estimate, Job } from '../model/work.js';
@@ -65,12 +65,24 @@ const countFigures = (jobs: Estimate['jobs']): number =>
 /** What a ml of each paint costs, from what is still needed of it. */
 function priceAll({ estimate, stock, order }: Used): Map<string, PaintPrice> {
   const stockOf = new Map(stock.map((one) => [one.paint, one]));
+  const orderedOf = groupPots(order);
   return new Map(
     [...estimate.needs].map(([paint, { remainingMl }]) => [
       paint,
-      pricePaint(remainingMl, stockOf.get(paint), order),
+      pricePaint(remainingMl, stockOf.get(paint), orderedOf.get(paint) ?? []),
     ]),
   );
+}
+
+/** The order's pots by paint, in the order of its lines. */
+function groupPots({ lines }: Used['order']): Map<string, OrderedPot[]> {
+  const groups = new Map<string, OrderedPot[]>();
+  for (const pot of lines.flatMap(({ pots }) => pots)) {
+    const group = groups.get(pot.paint) ?? [];
+    groups.set(pot.paint, group);
+    group.push(pot);
+  }
+  return groups;
 }
 
 function costPaints({ needs }: Estimate, prices: ReadonlyMap<string, PaintPrice>): Map<string, PaintCost> {

@@ -1,6 +1,6 @@
 // Cost: what a ml of each paint costs. In: stock, the order, what the work needs. Out: average price per usable ml.
 import { type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
-import type { Order } from '../model/order.js';
+import type { OrderedPot } from '../model/order.js';
 import type { PaintStock } from '../model/plan.js';
 
 /** A supply of one paint in the order in which it is used up. */
@@ -18,16 +18,16 @@ export interface PaintPrice {
 }
 
 /**
- * What the need of a paint costs per ml: pots opened first, then the oldest, then the order's pots. A paint that
+ * What the need of a paint costs per ml: pots opened first, then the oldest, then those `ordered`. A paint that
  * nothing needs any more takes the price of the first supply that has one. Paint that neither a pot nor the order
  * gives has no price.
  */
 export function pricePaint(
   needMl: number,
   stock: PaintStock | undefined,
-  order: Pick<Order, 'lines'>,
+  ordered: readonly OrderedPot[],
 ): PaintPrice {
-  const supplies = [...shelfSupplies(stock), ...orderSupplies(stock?.paint ?? '', order)];
+  const supplies = [...shelfSupplies(stock), ...ordered.map(supplyOf)];
   if (needMl === 0) return priceOf(supplies.find(({ perMl }) => perMl !== undefined)?.perMl, 1);
   const priced = useUp(needMl, supplies).filter(({ perMl }) => perMl !== undefined);
   const pricedMl = priced.reduce((total, { ml }) => total + ml, 0);
@@ -60,12 +60,7 @@ function shelfSupplies(stock: PaintStock | undefined): Supply[] {
   }));
 }
 
-function orderSupplies(paint: string, { lines }: Pick<Order, 'lines'>): Supply[] {
-  return lines
-    .flatMap(({ pots }) => pots)
-    .filter((pot) => pot.paint === paint)
-    .map(({ count, usableMl, costMinor }) => ({
-      ml: count * usableMl,
-      perMl: exactMinor(costMinor).div(usableMl * count),
-    }));
-}
+const supplyOf = ({ count, usableMl, costMinor }: OrderedPot): Supply => ({
+  ml: count * usableMl,
+  perMl: exactMinor(costMinor).div(usableMl * count),
+});

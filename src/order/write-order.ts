@@ -2,7 +2,7 @@
 import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/order.js';
 import { billShops } from './bill-shops.js';
 import { type Market, usableMlOf, type Ware } from './list-wares.js';
-import { priceSet } from './price-set.js';
+import { findSinglePrices, priceSet, type SinglePrices } from './price-set.js';
 
 /** Goods and postage of counts of wares, in whole minor units; no wares, nothing. */
 export function costOfCounts(wares: readonly Ware[], counts: readonly number[], { shops }: Market): number {
@@ -32,21 +32,28 @@ export function writeOrder(
   market: Market,
 ): Pick<Order, 'lines' | 'bills' | 'totalMinor' | 'postageMinor' | 'aboveBestMinor'> {
   const restOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
-  const lines = wares.flatMap((ware, index) => lineOf(ware, counts[index] ?? 0, market, restOf));
+  const writing = { assumptions: market.assumptions, singles: findSinglePrices(market.offers), restOf };
+  const lines = wares.flatMap((ware, index) => lineOf(ware, counts[index] ?? 0, writing));
   const bills = billShops(lines, market.shops);
   const postageMinor = bills.reduce((total, bill) => total + bill.postageMinor, 0);
   return { lines, bills, totalMinor, postageMinor, aboveBestMinor };
 }
 
+interface Writing extends Pick<Market, 'assumptions'> {
+  readonly singles: SinglePrices;
+  /** What the lines so far leave of each need. */
+  readonly restOf: Map<string, number>;
+}
+
 /** The line for so many of a ware; none for none. Takes what it covers off the rest of each need. */
-function lineOf(ware: Ware, count: number, market: Market, restOf: Map<string, number>): OrderLine[] {
+function lineOf(ware: Ware, count: number, { assumptions, singles, restOf }: Writing): OrderLine[] {
   if (count === 0) return [];
   const { offer } = ware;
   const costMinor = offer.priceMinor * count;
-  const shares = priceSet(offer.pots, costMinor, market.offers);
+  const shares = priceSet(offer.pots, costMinor, singles);
   const pots = offer.pots.map((pot, index): OrderedPot => {
     const { paint, sizeMl, container, code } = pot;
-    const usableMl = usableMlOf(pot, market.assumptions);
+    const usableMl = usableMlOf(pot, assumptions);
     const gotMl = usableMl * pot.count * count;
     const rest = restOf.get(paint) ?? 0;
     const coversMl = Math.min(rest, gotMl);

@@ -22,7 +22,7 @@ interface Holding {
 /** How often nothing runs out once an order has come; without one, with today's pots. */
 export function chanceMet(drawn: DrawnLack, { lines }: Bought): Chance {
   const { draws } = drawn.drawing;
-  const bought = holdingsOf(drawn, lines);
+  const bought = openHoldings(drawn)(lines);
   const fails = new Uint8Array(draws);
   drawn.paints.forEach(({ lackMl }, place) => {
     markShort(fails, lackMl, { holding: bought.get(place) ?? nothing, sign: 1 });
@@ -30,9 +30,17 @@ export function chanceMet(drawn: DrawnLack, { lines }: Bought): Chance {
   return chanceOf(draws - countMarks(fails), draws);
 }
 
-/** What lines bring of each needed paint, by the drawn usable share of each container. */
-export function holdingsOf(drawn: DrawnLack, lines: readonly Line[]): Map<number, Holding> {
+/** What lines bring of each needed paint, by its place and by the drawn usable share of each container. */
+export function openHoldings(drawn: DrawnLack): (lines: readonly Line[]) => Map<number, Holding> {
   const places = new Map(drawn.paints.map(({ paint }, place) => [paint, place]));
+  return (lines) => holdingsOf(lines, places, drawn);
+}
+
+function holdingsOf(
+  lines: readonly Line[],
+  places: ReadonlyMap<string, number>,
+  drawn: DrawnLack,
+): Map<number, Holding> {
   const holdings = new Map<number, Holding>();
   for (const { paint, container, usableMl, count } of lines.flatMap(({ pots }) => pots)) {
     const place = places.get(paint);
@@ -103,7 +111,7 @@ export function fillShelf(drawn: DrawnLack, { lines }: Bought): FilledShelf {
     for (let draw = 0; draw < lack.length; draw++) lack[draw] = (lack[draw] as number) + sign * sureMl;
     if (drawnMl !== undefined) addTimes(lack, sign, drawnMl);
   };
-  for (const holding of holdingsOf(drawn, lines).values()) change(holding, -1);
+  for (const holding of openHoldings(drawn)(lines).values()) change(holding, -1);
   for (const lack of lacks) countMisses(misses, lack, 1);
   return {
     failing() {

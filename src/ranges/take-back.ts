@@ -2,7 +2,7 @@
 import type { Order } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import type { DrawnLack } from './draw-army.js';
-import { type Bought, cutLine, fillShelf, holdingsOf } from './fill-shelf.js';
+import { type Bought, cutLine, fillShelf, openHoldings } from './fill-shelf.js';
 import type { ToBuy } from './promise-needs.js';
 
 /**
@@ -28,12 +28,13 @@ export function takeBack(
 /** The order's lines without the pots that can go while no more than `mayFail` draws run out. */
 function sparePots(drawn: DrawnLack, order: Bought, mayFail: number): Order['lines'] {
   const shelf = fillShelf(drawn, order);
+  const holdingsOf = openHoldings(drawn);
   let room = mayFail - shelf.failing();
   if (room < 0) return order.lines;
   return [...order.lines]
     .sort((a, b) => b.priceMinor - a.priceMinor)
     .map((line) => {
-      const holdings = (count: number) => [...holdingsOf(drawn, [cutLine(line, count)]).values()];
+      const holdings = (count: number) => [...holdingsOf([cutLine(line, count)]).values()];
       const spare = mostWithin(line.count, (count) => shelf.failingWithout(holdings(count)) <= room);
       if (spare > 0) {
         room -= shelf.failingWithout(holdings(spare));
