@@ -22,6 +22,8 @@ export interface StairRow {
   readonly cash: string;
   readonly rise: string;
   readonly paints: readonly { readonly paint: string; readonly hex: string }[];
+  /** Paints beyond those: `and 3 more`; '' for none. */
+  readonly others: string;
   readonly proved: string;
 }
 

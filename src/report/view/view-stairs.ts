@@ -64,6 +64,9 @@ function wordNext({ plan, armyMinor, rises }: NextInputs, words: NumberWords): S
   };
 }
 
+/** A step of a large army may come of hundreds of paints; plan.json has them all. */
+const mostNames = 12;
+
 function viewRow(
   { figures, cashMinor, riseMinor, because, proved }: Rise,
   no: number,
@@ -74,7 +77,8 @@ function viewRow(
     figures: words.count(figures),
     cash: words.money(cashMinor),
     rise: words.money(riseMinor),
-    paints: because.map((paint) => ({ paint, hex: hexOf(plan, paint) })),
+    paints: because.slice(0, mostNames).map((paint) => ({ paint, hex: hexOf(plan, paint) })),
+    others: because.length > mostNames ? `and ${words.count(because.length - mostNames)} more` : '',
     proved: proved ? 'proved' : 'not proved',
   };
 }

@@ -18,6 +18,15 @@ const withSteps = (steps: readonly Stair[], more: Partial<Stairs> = {}) =>
   stairsOf({ stairs: { ...smallStairs, steps, ...more } });
 const start = step(0, 0, []);
 
+it('names a dozen paints of a step, and how many more there are', () => {
+  const paints = Array.from({ length: 15 }, (_, at) => `paint ${at}`);
+  const [row] = withSteps([start, step(3, 740, paints)])?.rows ?? [];
+  expect(row?.paints.map(({ paint }) => paint)).toEqual(paints.slice(0, 12));
+  expect(row?.others).toBe('and 3 more');
+  const [dozen] = withSteps([start, step(3, 740, paints.slice(0, 12))])?.rows ?? [];
+  expect([dozen?.paints.length, dozen?.others]).toEqual([12, '']);
+});
+
 describe('the small staircase', () => {
   const view = stairsOf({});
 
@@ -29,6 +38,7 @@ describe('the small staircase', () => {
         cash: '€7.40',
         rise: '€7.40',
         paints: [{ paint: 'Nettle coat', hex: '#5d7a3a' }],
+        others: '',
         proved: 'proved',
       },
       {
@@ -37,6 +47,7 @@ describe('the small staircase', () => {
         cash: '€12.90',
         rise: '€5.50',
         paints: [{ paint: 'Pond wash', hex: '#3f4a3c' }],
+        others: '',
         proved: 'proved',
       },
       {
@@ -45,6 +56,7 @@ describe('the small staircase', () => {
         cash: '€16.40',
         rise: '€3.50',
         paints: [{ paint: 'Nettle coat', hex: '#5d7a3a' }],
+        others: '',
         proved: 'proved',
       },
     ]);
