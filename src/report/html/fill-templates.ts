@@ -20,6 +20,7 @@ export async function fillTemplates(view: ReportView, drawings: Drawings): Promi
   }
   bars.registerHelper('slug', (text: string) => text.replaceAll(' ', '-'));
   bars.registerHelper('openIfShort', (rows: readonly unknown[]) => openIf(rows.length <= fewRows));
+  bars.registerHelper('isLong', (rows: readonly unknown[]) => rows.length > manyRows);
   bars.registerHelper('openIfUrgent', (state: string) => openIf(state !== 'enough' && state !== 'low'));
   bars.registerHelper('countRows', (rows: readonly unknown[]) => rows.length);
   const own = Object.entries(sheet).map(([name, text]: [string, string]) => [name, asMarkup(text)]);
@@ -28,5 +29,8 @@ export async function fillTemplates(view: ReportView, drawings: Drawings): Promi
 
 /** A longer list is folded at first. */
 const fewRows = 12;
+
+/** A table that is read as a whole is folded only past this. */
+const manyRows = 60;
 
 const openIf = (isOpen: boolean): string => (isOpen ? ' open' : '');
