@@ -1,6 +1,9 @@
 // Solver: a small program with its whole numbers let loose. In: columns and rows, bounds of the columns. Out: the least cost
 // between those bounds, the values, and a bound that holds whatever was rounded on the way.
+import { DenseTable } from './dense-table.js';
 import type { Column, Row } from './integer-program.js';
+import { SafeBound } from './safe-bound.js';
+import { type SparseRow, scaleRow } from './sparse-rows.js';
 
 /** How far a value may lie outside its bounds, rows scaled so that their largest coefficient is about 1. */
 const tolerance = 1e-7;
@@ -26,9 +29,7 @@ export type Relaxed = 'solved' | 'over' | 'lost';
  * from memory. All columns have finite bounds, so that a start is always at hand.
  */
 export class Relaxation {
-  /** Coefficients touched so far: the measure of time that is the same on every machine. */
-  work = 0;
-
+  readonly #bound: SafeBound;
   readonly #costs: Float64Array;
   readonly #rows: readonly SparseRow[];
   readonly #width: number;
@@ -36,8 +37,7 @@ export class Relaxation {
   /** Bounds of all unknowns, columns first. */
   readonly #low: Float64Array;
   readonly #high: Float64Array;
-  /** Lines of #width coefficients. */
-  readonly #table: Float64Array;
+  readonly #table: DenseTable;
   /** What one more of each unknown aside costs. */
   readonly #price: Float64Array;
   readonly #aside: Int32Array;
@@ -46,10 +46,6 @@ export class Relaxation {
   readonly #isHigh: Uint8Array;
   readonly #base: Int32Array;
   readonly #value: Float64Array;
-  /** Scratch of bounds: what is left of each column's cost. */
-  readonly #left: Float64Array;
-  /** Scratch of exchanges: places of a line that are not 0. */
-  readonly #filled: Int32Array;
 
   constructor(columns: readonly Column[], rows: readonly Row[]) {
     const [width, height] = [columns.length, rows.length];
@@ -59,34 +55,33 @@ export class Relaxation {
     this.#height = height;
     this.#low = Float64Array.from([...columns, ...this.#rows], ({ lower }) => lower);
     this.#high = Float64Array.from([...columns, ...this.#rows], ({ upper }) => upper);
-    this.#table = new Float64Array(width * height);
+    this.#table = new DenseTable(width, height);
     this.#price = new Float64Array(width);
     this.#aside = new Int32Array(width);
     this.#at = new Float64Array(width);
     this.#isHigh = new Uint8Array(width);
     this.#base = new Int32Array(height);
     this.#value = new Float64Array(height);
-    this.#left = new Float64Array(width);
-    this.#filled = new Int32Array(width);
+    this.#bound = new SafeBound(this.#costs, this.#rows, { low: this.#low, high: this.#high });
     this.reset();
+  }
+
+  /** Coefficients touched so far: the measure of time that is the same on every machine. */
+  get work(): number {
+    return this.#table.work + this.#bound.work;
   }
 
   /** Begins anew, with every column aside: what rounding has gathered in the table is gone. */
   reset(): void {
-    this.#table.fill(0);
-    for (const [line, { places, coefficients }] of this.#rows.entries()) {
-      for (const [term, place] of places.entries())
-        this.#table[line * this.#width + place] = coefficients[term] ?? 0;
-      this.#base[line] = this.#width + line;
-    }
+    this.#table.fill(this.#rows);
     this.#price.set(this.#costs);
     for (let place = 0; place < this.#width; place++) this.#aside[place] = place;
-    this.work += this.#table.length;
+    for (let line = 0; line < this.#height; line++) this.#base[line] = this.#width + line;
     this.#place();
   }
 
   /** Other bounds for the columns, from now on. */
-  bound(lower: Float64Array, upper: Float64Array): void {
+  setBounds(lower: Float64Array, upper: Float64Array): void {
     this.#low.set(lower);
     this.#high.set(upper);
     this.#place();
@@ -117,71 +112,41 @@ export class Relaxation {
     }
   }
 
-  /**
-   * What everything between the bounds costs at the least. The table only proposes how much weight each row has; the
-   * bound is worked out from the rows themselves and holds for any weights, so rounding can make it worse but not wrong.
-   *
-   * Source: weak duality; as a safe bound Neumaier & Shcherbina 2004 (Safe bounds in linear and mixed-integer programming).
-   */
+  /** What everything between the bounds costs at the least, safe from rounding: the weights are the prices of the rows aside. */
   leastCost(): number {
-    return this.#weigh(-1, 0);
+    this.#bound.begin();
+    this.#weighAside();
+    return this.#bound.end();
   }
 
-  // The table may prove that nothing fits: the line of an unknown that stays out of its bounds whatever those aside do. With
-  // enough weight on that line the bound passes any cutoff.
+  /**
+   * Whether nothing fits: an unknown stays out of its bounds whatever those aside do. Its line is a sum of rows, and with
+   * enough weight on it the bound passes any cutoff.
+   */
   #isEmpty(line: number, cutoff: number): boolean {
-    const out = this.#outOf(line);
     const missing = Math.max(1, cutoff - this.leastCost() + 1);
-    return this.#weigh(line, (2 * missing) / out) > cutoff;
+    const weight = (2 * missing) / this.#outOf(line);
+    this.#bound.begin();
+    this.#weighAside(line, weight);
+    const out = this.#base[line] ?? 0;
+    if (out >= this.#width) this.#bound.weigh(out - this.#width, weight);
+    return this.#bound.end() > cutoff;
   }
 
-  /** The bound by the prices of the rows aside, and so much weight on the line of an unknown that is out of its bounds. */
-  #weigh(line: number, weight: number): number {
-    this.#left.set(this.#costs);
-    const out = line < 0 ? 0 : (this.#base[line] ?? 0);
-    let bound = out < this.#width ? 0 : this.#weighRow(out - this.#width, weight);
+  /** The prices of the rows aside; less what a line of some weight takes of them. */
+  #weighAside(line = 0, weight = 0): void {
     for (let place = 0; place < this.#width; place++) {
       const unknown = this.#aside[place] ?? 0;
       if (unknown < this.#width) continue;
-      const taken = line < 0 ? 0 : weight * (this.#table[line * this.#width + place] ?? 0);
-      bound += this.#weighRow(unknown - this.#width, (this.#price[place] ?? 0) - taken);
+      const taken = weight === 0 ? 0 : weight * this.#table.coefficient(line, place);
+      this.#bound.weigh(unknown - this.#width, (this.#price[place] ?? 0) - taken);
     }
-    return bound + this.#weighColumns();
-  }
-
-  /** What is left of each column's cost, at the bound where it is least. */
-  #weighColumns(): number {
-    let sum = 0;
-    for (let place = 0; place < this.#width; place++) {
-      const left = this.#left[place] ?? 0;
-      sum += left * ((left > 0 ? this.#low : this.#high)[place] ?? 0);
-    }
-    this.work += this.#width;
-    return sum;
-  }
-
-  #weighRow(row: number, weight: number): number {
-    const end = (weight > 0 ? this.#low : this.#high)[this.#width + row] ?? 0;
-    if (weight === 0 || !Number.isFinite(end)) return 0;
-    const { places, coefficients } = this.#rows[row] ?? emptyRow;
-    for (let term = 0; term < places.length; term++) {
-      const place = places[term] ?? 0;
-      this.#left[place] = (this.#left[place] ?? 0) - weight * (coefficients[term] ?? 0);
-    }
-    this.work += places.length;
-    return weight * end;
   }
 
   /** Puts those aside at the bound that their price asks for, and works out the others. */
   #place(): void {
     for (let place = 0; place < this.#width; place++) this.#placeAside(place);
-    for (let line = 0, start = 0; line < this.#height; line++, start += this.#width) {
-      let sum = 0;
-      for (let place = 0; place < this.#width; place++)
-        sum += (this.#table[start + place] ?? 0) * (this.#at[place] ?? 0);
-      this.#value[line] = sum;
-    }
-    this.work += this.#table.length;
+    this.#table.multiply(this.#at, this.#value);
   }
 
   #placeAside(place: number): void {
@@ -223,7 +188,7 @@ export class Relaxation {
     const sign = Math.sign(this.#outOf(line));
     let [found, cheapest, largest] = [-1, Number.POSITIVE_INFINITY, 0];
     for (let place = 0; place < this.#width; place++) {
-      const gain = sign * (this.#table[line * this.#width + place] ?? 0);
+      const gain = sign * this.#table.coefficient(line, place);
       if (this.#isHigh[place] === 1 ? gain > -leastPivot : gain < leastPivot) continue;
       if (this.#isFixed(this.#aside[place] ?? 0)) continue;
       const size = Math.abs(gain);
@@ -242,82 +207,13 @@ export class Relaxation {
   #exchange(line: number, place: number): void {
     const out = this.#outOf(line);
     const leaving = this.#base[line] ?? 0;
-    const step = out / (this.#table[line * this.#width + place] ?? 1);
-    for (let other = 0, at = place; other < this.#height; other++, at += this.#width)
-      this.#value[other] = (this.#value[other] ?? 0) + step * (this.#table[at] ?? 0);
+    const step = out / this.#table.coefficient(line, place);
+    this.#table.addStep(place, step, this.#value);
     this.#value[line] = (this.#at[place] ?? 0) + step;
     this.#base[line] = this.#aside[place] ?? 0;
     this.#aside[place] = leaving;
     this.#isHigh[place] = out > 0 ? 0 : 1;
     this.#at[place] = (out > 0 ? this.#low : this.#high)[leaving] ?? 0;
-    this.#rewrite(line, place);
+    this.#table.exchange(line, place, this.#price);
   }
-
-  /** Writes the unknown that came into the base by the one that left, in every line and in the prices. */
-  #rewrite(line: number, place: number): void {
-    const [table, width, filled] = [this.#table, this.#width, this.#filled];
-    const start = line * width;
-    const pivot = table[start + place] ?? 1;
-    let count = 0;
-    for (let other = 0; other < width; other++) {
-      const coefficient = table[start + other] ?? 0;
-      if (coefficient === 0 || other === place) continue;
-      table[start + other] = -coefficient / pivot;
-      filled[count++] = other;
-    }
-    table[start + place] = 1 / pivot;
-    for (let into = 0; into < this.#height * width; into += width) {
-      if (into !== start) addLine(table, into, start, { place, filled, count });
-    }
-    const price = this.#price[place] ?? 0;
-    this.#price[place] = price / pivot;
-    for (let at = 0; at < count; at++) {
-      const other = filled[at] ?? 0;
-      this.#price[other] = (this.#price[other] ?? 0) + price * (table[start + other] ?? 0);
-    }
-    this.work += this.#height * count;
-  }
-}
-
-interface Filled {
-  readonly place: number;
-  readonly filled: Int32Array;
-  readonly count: number;
-}
-
-/** In one line, the unknown at a place replaced by another line. */
-function addLine(table: Float64Array, into: number, from: number, { place, filled, count }: Filled): void {
-  const factor = table[into + place] ?? 0;
-  if (factor === 0) return;
-  for (let at = 0; at < count; at++) {
-    const other = filled[at] ?? 0;
-    table[into + other] = (table[into + other] ?? 0) + factor * (table[from + other] ?? 0);
-  }
-  table[into + place] = factor * (table[from + place] ?? 0);
-}
-
-interface SparseRow {
-  readonly lower: number;
-  readonly upper: number;
-  readonly places: Int32Array;
-  readonly coefficients: Float64Array;
-}
-
-const emptyRow: SparseRow = {
-  lower: 0,
-  upper: 0,
-  places: new Int32Array(),
-  coefficients: new Float64Array(),
-};
-
-/** Scaled by a power of two, which rounds nothing. */
-function scaleRow({ lower, upper, terms }: Row): SparseRow {
-  const largest = terms.reduce((most, [, coefficient]) => Math.max(most, Math.abs(coefficient)), 0);
-  const scale = largest === 0 ? 1 : 2 ** -Math.round(Math.log2(largest));
-  return {
-    lower: lower * scale,
-    upper: upper * scale,
-    places: Int32Array.from(terms, ([column]) => column),
-    coefficients: Float64Array.from(terms, ([, coefficient]) => coefficient * scale),
-  };
 }

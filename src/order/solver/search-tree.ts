@@ -57,23 +57,27 @@ interface Searching {
  */
 export function searchTree(program: IntegerProgram, mostWork: number): Searched {
   const searching = openSearch(program);
-  const { relaxation, best } = searching;
-  const { columns } = program;
-  const branches: Branch[] = [
-    {
-      lower: Float64Array.from(columns, ({ lower }) => lower),
-      upper: Float64Array.from(columns, ({ upper }) => upper),
-      leastCost: Number.NEGATIVE_INFINITY,
-    },
-  ];
+  const isAll = searchAll(searching, mostWork);
+  const { best, relaxation } = searching;
+  const { work } = relaxation;
+  if (best.values === undefined) return { state: isAll ? 'impossible' : 'none found', work };
+  return { state: isAll ? 'proved' : 'not proved', values: best.values, cost: best.cost, work };
+}
+
+/** False where the work was done before the last branch, or a branch was lost. */
+function searchAll(searching: Searching, mostWork: number): boolean {
+  const { columns, relaxation } = searching;
+  const lower = Float64Array.from(columns, (column) => column.lower);
+  const upper = Float64Array.from(columns, (column) => column.upper);
+  const branches: Branch[] = [{ lower, upper, leastCost: Number.NEGATIVE_INFINITY }];
   for (let branch = branches.pop(); branch !== undefined; branch = branches.pop()) {
     if (branch.leastCost > cutoffOf(searching)) continue;
-    if (relaxation.work > mostWork) return endOf(best, { work: relaxation.work, isAll: false });
+    if (relaxation.work > mostWork) return false;
     const parts = searchBranch(branch, searching);
-    if (parts === 'lost') return endOf(best, { work: relaxation.work, isAll: false });
+    if (parts === 'lost') return false;
     branches.push(...parts);
   }
-  return endOf(best, { work: relaxation.work, isAll: true });
+  return true;
 }
 
 function openSearch(program: IntegerProgram): Searching {
@@ -130,7 +134,7 @@ function searchBranch(branch: Branch, searching: Searching): readonly Branch[] |
 /** Relaxes once more from the beginning where rounding has gathered. */
 function relaxBranch({ lower, upper }: Branch, searching: Searching): ReturnType<Relaxation['relax']> {
   const { relaxation } = searching;
-  relaxation.bound(lower, upper);
+  relaxation.setBounds(lower, upper);
   const relaxed = relaxation.relax(cutoffOf(searching));
   if (relaxed !== 'lost') return relaxed;
   relaxation.reset();
@@ -171,7 +175,7 @@ function withRest(values: Float64Array, { columns, relaxation }: Searching): num
     Float64Array.from(columns, (column, place) =>
       column.integer ? Math.round(values[place] ?? 0) : column[of],
     );
-  relaxation.bound(bounds('lower'), bounds('upper'));
+  relaxation.setBounds(bounds('lower'), bounds('upper'));
   if (relaxation.relax(Number.MAX_VALUE) !== 'solved') return undefined;
   relaxation.readValues(values);
   return Array.from(values, round);
@@ -184,8 +188,3 @@ function isWithin({ lower, upper, terms }: Row, values: readonly number[]): bool
 
 const costOf = (values: readonly number[], columns: readonly Column[]): number =>
   columns.reduce((sum, { cost }, place) => sum + cost * (values[place] ?? 0), 0);
-
-function endOf({ values, cost }: Best, { work, isAll }: { work: number; isAll: boolean }): Searched {
-  if (values === undefined) return { state: isAll ? 'impossible' : 'none found', work };
-  return { state: isAll ? 'proved' : 'not proved', values, cost, work };
-}

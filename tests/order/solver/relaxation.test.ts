@@ -1,21 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Column, Row } from '../../../src/order/solver/integer-program.js';
+import type { Column } from '../../../src/order/solver/integer-program.js';
 import { Relaxation } from '../../../src/order/solver/relaxation.js';
 import { solveProgram } from '../../../src/order/solver/solve-program.js';
 import { drawProgram } from './draw-program.js';
+import { atLeast, atMost } from './published-programs.js';
 
 const part = (cost: number, upper: number, lower = 0): Column => ({ cost, lower, upper, integer: false });
-const row = (lower: number, upper: number, coefficients: readonly number[]): Row => ({
-  lower,
-  upper,
-  terms: coefficients.map((coefficient, column) => [column, coefficient] as const),
-});
-const atMost = (upper: number, coefficients: readonly number[]): Row =>
-  row(Number.NEGATIVE_INFINITY, upper, coefficients);
-const atLeast = (lower: number, coefficients: readonly number[]): Row =>
-  row(lower, Number.POSITIVE_INFINITY, coefficients);
-
 function valuesOf(relaxation: Relaxation, count: number): number[] {
   const values = new Float64Array(count);
   relaxation.readValues(values);
@@ -30,8 +21,10 @@ describe('published linear programs', () => {
     expect(valuesOf(relaxation, 3)).toEqual([2, 0, 1].map((value) => expect.closeTo(value, 9)));
     expect(relaxation.leastCost()).toBeCloseTo(-13, 9);
   });
+});
 
-  it("Stigler's kind of diet, two foods: the corner of both rows", () => {
+describe('by hand', () => {
+  it('two foods, two needs: the corner where both hold just so', () => {
     // 2 x + y >= 8, x + 3 y >= 9, cost 3 x + 4 y: at x = 3, y = 2 both hold just so, 17; (0, 8) costs 32, (9, 0) 27.
     const relaxation = new Relaxation([part(3, 50), part(4, 50)], [atLeast(8, [2, 1]), atLeast(9, [1, 3])]);
     expect(relaxation.relax(1000)).toBe('solved');
@@ -48,10 +41,10 @@ describe('a relaxation', () => {
     const relaxation = new Relaxation([part(1, 8), part(2, 8)], rows);
     relaxation.relax(1000);
     expect(relaxation.leastCost()).toBeCloseTo(8 + 2 * 2, 9);
-    relaxation.bound(bounds(0, 0), bounds(3, 8));
+    relaxation.setBounds(bounds(0, 0), bounds(3, 8));
     expect(relaxation.relax(1000)).toBe('solved');
     expect(relaxation.leastCost()).toBeCloseTo(3 + 7 * 2, 9);
-    relaxation.bound(bounds(0, 0), bounds(8, 8));
+    relaxation.setBounds(bounds(0, 0), bounds(8, 8));
     expect(relaxation.relax(1000)).toBe('solved');
     expect(relaxation.leastCost()).toBeCloseTo(8 + 2 * 2, 9);
   });
@@ -60,7 +53,7 @@ describe('a relaxation', () => {
     const relaxation = new Relaxation([part(1, 8), part(2, 8)], rows);
     expect(relaxation.relax(11.9)).toBe('over');
     expect(relaxation.relax(12.1)).toBe('solved');
-    relaxation.bound(bounds(0, 0), bounds(4, 5));
+    relaxation.setBounds(bounds(0, 0), bounds(4, 5));
     expect(relaxation.relax(Number.MAX_SAFE_INTEGER)).toBe('over');
   });
 

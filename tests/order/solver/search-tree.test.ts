@@ -1,54 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Column, IntegerProgram, Row } from '../../../src/order/solver/integer-program.js';
+import type { IntegerProgram } from '../../../src/order/solver/integer-program.js';
 import { searchTree } from '../../../src/order/solver/search-tree.js';
 import { solveProgram } from '../../../src/order/solver/solve-program.js';
 import { drawProgram } from './draw-program.js';
+import { atLeast, atMost, published, whole } from './published-programs.js';
 
 const enough = 1e8;
-const whole = (cost: number, upper: number): Column => ({ cost, lower: 0, upper, integer: true });
-const atMost = (upper: number, coefficients: readonly number[]): Row => ({
-  lower: Number.NEGATIVE_INFINITY,
-  upper,
-  terms: coefficients.map((coefficient, column) => [column, coefficient] as const),
-});
-const atLeast = (lower: number, coefficients: readonly number[]): Row => ({
-  ...atMost(Number.POSITIVE_INFINITY, coefficients),
-  lower,
-});
-
-describe('published instances', () => {
-  it('knapsack P01 (Burkardt, KNAPSACK_01): capacity 165, best profit 309', () => {
-    const weights = [23, 31, 29, 44, 53, 38, 63, 85, 89, 82];
-    const profits = [92, 57, 49, 68, 60, 43, 67, 84, 87, 72];
-    const program = { columns: profits.map((profit) => whole(-profit, 1)), rows: [atMost(165, weights)] };
-    expect(searchTree(program, enough)).toMatchObject({
-      state: 'proved',
-      cost: -309,
-      values: [1, 1, 1, 1, 0, 1, 0, 0, 0, 0],
-    });
-  });
-
-  it('a set cover on which taking the largest set first fails: 2 sets, not 3', () => {
-    // Sets over 1..14 at one price: A {1,8}, B {2,3,9,10}, C {4..7,11..14}, R1 {1..7}, R2 {8..14}.
-    const sets = [
-      [1, 8],
-      [2, 3, 9, 10],
-      [4, 5, 6, 7, 11, 12, 13, 14],
-      [1, 2, 3, 4, 5, 6, 7],
-      [8, 9, 10, 11, 12, 13, 14],
-    ];
-    const rows = Array.from({ length: 14 }, (_, index) =>
-      atLeast(
-        1,
-        sets.map((set) => (set.includes(index + 1) ? 1 : 0)),
-      ),
-    );
-    expect(searchTree({ columns: sets.map(() => whole(1, 1)), rows }, enough)).toMatchObject({
-      state: 'proved',
-      values: [0, 0, 0, 1, 1],
-    });
-  });
+it.each(published)('published: $name', ({ program, values, cost }) => {
+  expect(searchTree(program, enough)).toMatchObject({ state: 'proved', values, cost });
 });
 
 describe('a search', () => {

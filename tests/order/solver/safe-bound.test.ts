@@ -1,0 +1,80 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { IntegerProgram } from '../../../src/order/solver/integer-program.js';
+import { SafeBound } from '../../../src/order/solver/safe-bound.js';
+import { scaleRow } from '../../../src/order/solver/sparse-rows.js';
+import { drawProgram } from './draw-program.js';
+import { atLeast, whole } from './published-programs.js';
+
+/** The bound by some weights of the rows, as scaled. */
+function boundOf(
+  { columns, rows }: Pick<IntegerProgram, 'columns' | 'rows'>,
+  weights: readonly number[],
+): number {
+  const sparse = rows.map(scaleRow);
+  const unknowns = [...columns, ...sparse];
+  const bounds = {
+    low: Float64Array.from(unknowns, ({ lower }) => lower),
+    high: Float64Array.from(unknowns, ({ upper }) => upper),
+  };
+  const bound = new SafeBound(
+    Float64Array.from(columns, ({ cost }) => cost),
+    sparse,
+    bounds,
+  );
+  bound.begin();
+  for (const row of rows.keys()) bound.weigh(row, weights[row] ?? 0);
+  return bound.end();
+}
+
+describe('the safe bound', () => {
+  it('by hand: 290 x + 495 y for 12 x + 24 y >= 50, up to nine of each', () => {
+    // 495 / 24 = 20.625 for a ml (of the row as scaled, more by as much) leaves 290 - 247.5 = 42.5 of x and
+    // nothing of y, and 50 ml are worth 1031.25. Without any weight nothing needs to be bought at all.
+    const program = { columns: [whole(290, 9), whole(495, 9)], rows: [atLeast(50, [12, 24])] };
+    const scale = (scaleRow(program.rows[0] ?? atLeast(0, [])).coefficients[1] ?? 0) / 24;
+    expect(boundOf(program, [20.625 / scale])).toBeCloseTo(1031.25, 9);
+    expect(boundOf(program, [0])).toBe(0);
+    // Twice the weight is worth less than nothing: 50 x 41.25 less nine times what 12 and 24 ml then exceed their price by.
+    expect(boundOf(program, [41.25 / scale])).toBeCloseTo(
+      50 * 41.25 - 9 * (12 * 41.25 - 290) - 9 * (24 * 41.25 - 495),
+      9,
+    );
+  });
+
+  it('is never above the cost of anything that fits, whatever the weights', () => {
+    const weights = fc.array(fc.double({ min: -1e4, max: 1e4, noNaN: true }), { minLength: 8, maxLength: 8 });
+    const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 7, maxLength: 7 });
+    fc.assert(
+      fc.property(
+        drawProgram({ isWhole: false, mostColumns: 7 }),
+        weights,
+        shares,
+        (program, weighed, share) => {
+          const values = program.columns.map(
+            ({ lower, upper }, at) => lower + (share[at] ?? 0) * (upper - lower),
+          );
+          const sums = program.rows.map(({ terms }) =>
+            terms.reduce((sum, [column, one]) => sum + one * (values[column] ?? 0), 0),
+          );
+          // Rows are drawn anew around the values, so that these fit: each keeps the side on which it was bounded.
+          const rows = program.rows.map((row, at) => ({
+            ...row,
+            lower: Math.min(row.lower, sums[at] ?? 0),
+            upper: Math.max(row.upper, sums[at] ?? 0),
+          }));
+          const cost = program.columns.reduce((sum, column, at) => sum + column.cost * (values[at] ?? 0), 0);
+          const bound = boundOf({ ...program, rows }, weighed);
+          expect(bound).toBeLessThanOrEqual(cost + 1e-6);
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('leans on no bound that is not there', () => {
+    const program = { columns: [whole(290, 9)], rows: [atLeast(50, [12])] };
+    // A row without an upper bound can't be worth anything downwards.
+    expect(boundOf(program, [-5])).toBe(boundOf(program, [0]));
+  });
+});
