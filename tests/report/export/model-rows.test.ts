@@ -62,44 +62,5 @@ describe('the modelled rows', () => {
   });
 });
 
-describe('the looks', () => {
-  const view: SheetView = {
-    name: 'one',
-    columns: [
-      { header: 'pots', width: 12 },
-      { header: 'price of an unpainted figure', width: 13 },
-      { header: 'in', width: 12 },
-      { header: 'where', width: 12 },
-    ],
-    rows: [
-      [1, { formula: 'A2*2', result: 2 }, 'EUR', 'shelf'],
-      ['', 4, 'EUR', 'order'],
-    ],
-  };
-  const looksOf = (row: number): object[] =>
-    cellsOf(modelRows(view).rows[row] ?? {}).map(({ style }) => Reflect.get(style, 'alignment') ?? {});
-
-  it('put headers over what stands below them', () => {
-    expect(looksOf(0)).toMatchObject([
-      { horizontal: 'right', wrapText: true },
-      { horizontal: 'right', wrapText: true },
-      { horizontal: 'left', indent: 1 },
-      { wrapText: true },
-    ]);
-  });
-
-  it('keep a text off the number before it', () => {
-    expect(looksOf(1)).toEqual([{}, {}, { horizontal: 'left', indent: 1 }, {}]);
-    expect(looksOf(2)).toEqual([{}, { horizontal: 'left', indent: 1 }, {}]);
-  });
-
-  it('give headers as many lines as the longest takes', () => {
-    // In bold, some eleven letters to a line: "price of an", "unpainted" and "figure".
-    expect(modelRows(view).rows[0]).toMatchObject({ height: 3 * 15 });
-    const short = view.columns.map((column) => ({ ...column, header: 'one' }));
-    expect(modelRows({ ...view, columns: short }).rows[0]).toMatchObject({ height: 15 });
-  });
-});
-
 const rowsOf = (model: exceljs.WorksheetModel): readonly object[] => Reflect.get(model, 'rows');
 const cellsOf = (row: object): readonly { readonly style: object }[] => Reflect.get(row, 'cells');
