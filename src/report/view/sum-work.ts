@@ -2,7 +2,7 @@
 // Out: ml by zone and layer, by paint, and the doubts. Units that share a job are counted, not walked.
 import { type Mark, weakestMark } from '../../model/assumption.js';
 import type { Plan } from '../../model/plan.js';
-import type { Job, Line, Trust } from '../../model/work.js';
+import type { Line, Trust } from '../../model/work.js';
 
 export interface PaintWork {
   wholeMl: number;
@@ -15,8 +15,6 @@ export interface PaintWork {
 
 /** Sums of the whole army. Volumes ml; `Remaining` is the work still to be done. */
 export interface WorkSums {
-  /** Units of each job. */
-  readonly jobs: ReadonlyMap<Job, number>;
   readonly wholeMl: number;
   readonly remainingMl: number;
   /** Zone, then layer, to remaining ml, in the order in which they are first met. */
@@ -36,12 +34,11 @@ export const noDoubts = (): Doubts => ({ marks: new Set(), weights: new Map() })
 
 /** Sums all jobs; an army without units gives zeros and empty maps. */
 export function sumWork(plan: Plan): WorkSums {
-  const { jobs } = plan.estimate;
   const zones = new Map<string, Map<string, number>>();
   const paints = new Map<string, PaintWork>();
   const doubts = noDoubts();
   const sums = { wholeMl: 0, remainingMl: 0 };
-  for (const [job, units] of jobs) {
+  for (const [job, units] of plan.estimate.jobs) {
     for (const line of job.lines) {
       const ml = line.putOutMl * units;
       sums.wholeMl += ml;
@@ -54,7 +51,7 @@ export function sumWork(plan: Plan): WorkSums {
       addToZone(zones, line, line.putOutMl * units);
     }
   }
-  return { jobs, zones, paints, doubts, ...sums };
+  return { zones, paints, doubts, ...sums };
 }
 
 function workOf(paints: Map<string, PaintWork>, { paint }: Line): PaintWork {

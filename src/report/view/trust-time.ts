@@ -10,7 +10,7 @@ import type { ViewInputs } from './view-inputs.js';
  * The weakest mark of what the work left rests on. The doubt is the method's pace or handling that most of it goes with:
  * pace weighs by the painted area, handling by the coats, each with how far it may lie off.
  */
-export function trustTime({ plan, sums, trust }: ViewInputs): TrustView {
+export function trustTime({ plan, trust }: ViewInputs): TrustView {
   const known = new Map(plan.assumptions.map((one) => [one.name, one]));
   const likelyOf = (name: string): number => known.get(name)?.likely ?? 0;
   const doubts = noDoubts();
@@ -19,7 +19,7 @@ export function trustTime({ plan, sums, trust }: ViewInputs): TrustView {
     if (one === undefined || one.likely === 0) return;
     noteDoubt(doubts, { mark: one.mark, biggestDoubt: name }, (minutes * (one.high - one.low)) / one.likely);
   };
-  for (const [method, ofLayers] of sumCoats(sums.jobs)) {
+  for (const [method, ofLayers] of sumCoats(plan.estimate.jobs)) {
     for (const [layer, { coats, paintedCm2 }] of ofLayers) {
       const painting = paintedCm2 * likelyOf(`${method} pace`) * likelyOf(`${layer} care`);
       note(`${method} pace`, painting);

@@ -18,9 +18,9 @@ const [shownRows, mostRows] = [8, 60];
 
 /** Undefined for an army that lays no covering coat. */
 export function viewCoats(inputs: ViewInputs): CoatsView | undefined {
-  const { plan, sums, words } = inputs;
-  const reasons = sumCoatsBecause(sums.jobs.keys());
-  const unknown = listUnknown(plan, sums.jobs.keys());
+  const { plan, words } = inputs;
+  const reasons = sumCoatsBecause(plan.estimate.jobs.keys());
+  const unknown = listUnknown(plan);
   const primers = viewPrimers(inputs);
   if (reasons.length === 0 && unknown.length === 0 && primers === undefined) return undefined;
   const differences = differenceWords(plan, words);
@@ -100,9 +100,9 @@ function trustCoats(reasons: readonly ReasonedCoats[], { plan, trust }: ViewInpu
 }
 
 /** Paints without which a coat over them, or of them, keeps its layer's number. */
-function listUnknown({ paints }: Plan, jobs: Iterable<{ readonly lines: readonly Line[] }>): string[] {
+function listUnknown({ paints, estimate }: Plan): string[] {
   const unknown = new Set<string>();
-  for (const { lines } of jobs) {
+  for (const { lines } of estimate.jobs.keys()) {
     if (lines.every((line) => !isCovering(line) || line.coatsBecause !== undefined)) continue;
     for (const line of lines) if (lacksColour(line, paints)) unknown.add(line.paint);
   }

@@ -13,11 +13,11 @@ const unitRows = 1000;
 
 /** Money of the plan; units in the army sheet's order. */
 export function viewCosts(inputs: ViewInputs): CostsView {
-  const { plan, sums, words, trust } = inputs;
+  const { plan, words, trust } = inputs;
   const { costs } = plan;
   const shown = costs.units.slice(0, unitRows);
   const rows = wordUnits(plan, words, unitRows);
-  const parts = listCostParts(sums.jobs.keys(), costs.extrasWhole);
+  const parts = listCostParts(plan.estimate.jobs.keys(), costs.extrasWhole);
   const viewFigure = viewFigureOnce({ parts, words, trust });
   const { perFigure: ranges } = plan.ranges;
   const dearest = Math.max(

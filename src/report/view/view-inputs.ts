@@ -35,7 +35,7 @@ export function viewInputs(plan: Plan): ViewInputs {
       trust.of(doubtSupply(plan, sums), ...needed.map(({ mark }) => mark)),
       plan.ranges.doubts[0],
     ),
-    costTrust: trust.of(doubtCosts(plan, sums)),
+    costTrust: trust.of(doubtCosts(plan)),
   };
 }
 
@@ -51,9 +51,9 @@ function doubtSupply({ stock }: Plan, { paints, doubts }: WorkSums): Doubts {
 }
 
 /** Doubts of all units' costs; a job that several units share is walked once. */
-function doubtCosts({ costs }: Plan, { jobs }: WorkSums): Doubts {
+function doubtCosts({ costs, estimate }: Plan): Doubts {
   const doubts = noDoubts();
   const seen = new Map(costs.units.map(({ job, use }) => [job, use]));
-  for (const [job, use] of seen) doubtCost({ job, use }, doubts, jobs.get(job) ?? 0);
+  for (const [job, use] of seen) doubtCost({ job, use }, doubts, estimate.jobs.get(job) ?? 0);
   return doubts;
 }

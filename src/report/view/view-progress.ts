@@ -11,8 +11,8 @@ const unitRows = 1000;
 
 /** Undefined where nothing is done yet. */
 export function viewProgress({ plan, sums, words }: ViewInputs): ProgressView | undefined {
-  const { units } = plan.estimate;
-  if (![...sums.jobs.keys()].some(isBegun)) return undefined;
+  const { units, jobs } = plan.estimate;
+  if (![...jobs.keys()].some(isBegun)) return undefined;
   const viewOf = viewOnce(words);
   const rows = units.slice(0, unitRows).map(({ unit, job }) => ({ unit: unit.unit, ...viewOf(job) }));
   return {

@@ -1,7 +1,7 @@
 // Report view: where the paint goes. In: the plan, its sums. Out: ml by zone and layer, by paint (on the figure, lost,
 // left over), and parts that stay unpainted.
 import { splitWhole } from '../../model/money.js';
-import type { Amount } from '../../model/plan.js';
+import type { Amount, Plan } from '../../model/plan.js';
 import type { Range } from '../../model/ranges.js';
 import { layers } from '../../model/words.js';
 import type { UsePaint, UseView, UseZone } from './report-view.js';
@@ -36,7 +36,7 @@ export function viewUse({ plan, sums, words, trust }: ViewInputs): UseView {
       cost: work.remainingMl > 0 ? paintCost.of(paint) : '',
       trust: trust.of(work.doubts),
     })),
-    notPainted: wordUnpainted(sums),
+    notPainted: wordUnpainted(plan),
   };
 }
 
@@ -132,9 +132,9 @@ function viewPaint(
 }
 
 /** One sentence for each figure and scheme that leaves parts bare. */
-function wordUnpainted({ jobs }: WorkSums): string[] {
+function wordUnpainted({ estimate }: Plan): string[] {
   const says = new Set<string>();
-  for (const { figure, scheme, notPainted } of jobs.keys()) {
+  for (const { figure, scheme, notPainted } of estimate.jobs.keys()) {
     if (notPainted.length > 0) says.add(`${nameOf(figure)} in ${nameOf(scheme)}: ${listOf(notPainted, 12)}`);
   }
   return [...says];
