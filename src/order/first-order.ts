@@ -91,15 +91,8 @@ function raise(counts: Counts, least: Counts): Counts {
 }
 
 function priceWay(counts: Counts, wares: readonly Ware[], market: Market) {
-  const bought: Ware[] = [];
-  const each: number[] = [];
-  // In the order of the wares, as an order is billed.
-  for (const [column, count] of [...counts].sort(([a], [b]) => a - b)) {
-    const ware = wares[column];
-    if (ware === undefined) continue;
-    bought.push(ware);
-    each.push(count);
-  }
+  const bought = [...counts.keys()].flatMap((column) => wares[column] ?? []);
+  const each = [...counts.values()];
   return {
     counts,
     costMinor: costOfCounts(bought, each, market),

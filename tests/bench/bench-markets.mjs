@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { drawFrom, drawMarket } from '../order/draw-market.mjs';
+import { marketSheets } from '../order/market-sheets.mjs';
 import { measureOnce } from './measure-runs.mjs';
 
 const main = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
@@ -30,7 +31,6 @@ function writeSheets(into, size) {
   const schemes = Array.from({ length: Math.ceil(paints / 900) }, (_, at) =>
     names.slice(900 * at, 900 * (at + 1)),
   );
-  const price = (minor) => (minor / 100).toFixed(2);
   const sheets = {
     settings: ['name,value', 'currency,EUR', 'locale,en'],
     paints: ['paint,kind,hex,opacity', ...names.map((name) => `${name},colour,#${hex()},fair`)],
@@ -46,24 +46,11 @@ function writeSheets(into, size) {
       ),
     ],
     army: ['unit,figure,scheme,count', ...schemes.map((_, at) => `unit ${at},spearman,scheme ${at},20`)],
-    shops: [
-      'shop,postage,free from,least order',
-      ...[...market.shops.values()].map(({ shop, postageMinor, freeFromMinor, leastOrderMinor = 0 }) =>
-        [shop, price(postageMinor), price(freeFromMinor), price(leastOrderMinor)].join(','),
-      ),
-    ],
-    offers: [
-      'shop,offer,price,paint,size ml',
-      ...market.offers.flatMap(({ shop, offer, priceMinor, pots }) =>
-        pots.map(({ paint, sizeMl }, at) =>
-          [shop, offer, at === 0 ? price(priceMinor) : '', paint, sizeMl].join(','),
-        ),
-      ),
-    ],
   };
   mkdirSync(into);
   for (const [name, rows] of Object.entries(sheets))
     writeFileSync(join(into, `${name}.csv`), `${rows.join('\n')}\n`);
+  for (const [name, text] of Object.entries(marketSheets(market))) writeFileSync(join(into, name), text);
 }
 
 try {

@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { drawMarket } from '../order/draw-market.mjs';
+import { armySheets, marketSheets } from '../order/market-sheets.mjs';
 import { writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot, startHalfpot } from './run-halfpot.js';
 
@@ -66,34 +67,10 @@ describe('--seconds', () => {
 describe('a long search', () => {
   /** 300 paints, 440 offers, a quarter of them sets: some seconds from proof. */
   function hardSheets(): string {
-    const { needs, offers, shops } = drawMarket(1, { paints: 300, offers: 440, shops: 5, sets: 0.28 });
+    const market = drawMarket(1, { paints: 300, offers: 440, shops: 5, sets: 0.28 });
     const path = join(root, 'hard');
     mkdirSync(path, { recursive: true });
-    const money = (minor = 0): string => (minor / 100).toFixed(2);
-    writeSheets(path, {
-      'pots.csv': `paint,size ml,left\n${needs.map(({ paint }) => `${paint},17,empty`).join('\n')}\n`,
-      'figures.csv': `figure,eye mm,dress,area cm2\n${needs.map(({ paint, ml }) => `${paint},28,clothed,${(ml * 20).toFixed(1)}`).join('\n')}\n`,
-      'schemes.csv': `scheme,step,zone,layer,paint\n${needs.map(({ paint }) => `${paint},1,whole,base coat,${paint}`).join('\n')}\n`,
-      'army.csv': `unit,figure,scheme,count\n${needs.map(({ paint }) => `${paint},${paint},${paint},1`).join('\n')}\n`,
-      'offers.csv': `shop,offer,price,paint,size ml\n${offers
-        .flatMap(({ shop, offer, priceMinor, pots }) =>
-          pots.map(
-            ({ paint, sizeMl }, at) =>
-              `${shop},${offer},${at === 0 ? money(priceMinor) : ''},${paint},${sizeMl}`,
-          ),
-        )
-        .join('\n')}\n`,
-      'shops.csv': `shop,postage,free from,least order\n${[...shops.values()]
-        .map(({ shop, postageMinor, freeFromMinor, leastOrderMinor }) =>
-          [
-            shop,
-            money(postageMinor),
-            money(freeFromMinor),
-            leastOrderMinor === undefined ? '' : money(leastOrderMinor),
-          ].join(),
-        )
-        .join('\n')}\n`,
-    });
+    writeSheets(path, { ...armySheets(market), ...marketSheets(market) });
     return path;
   }
 

@@ -1,10 +1,24 @@
 // The installed package by itself: its commands, its library and types, and what it carries of others.
-import { cpSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { execPath } from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { planArmy, readSheets, renderReport, writePlanJson, writeReorderCsv } from '../../src/library.js';
+import type { Solve } from '../../src/order/solver/integer-program.js';
+import { solveProgram } from '../../src/order/solver/solve-program.js';
+import { drawMarket } from '../order/draw-market.mjs';
+import { armySheets, marketSheets } from '../order/market-sheets.mjs';
+import { writeSheets } from '../problems/problem-case.js';
 import { installPackage } from './install-package.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -54,6 +68,32 @@ describe('the installed package', () => {
     expect(read('out', 'report.html')).toBe(await renderReport(plan, problems));
     expect(read('out', 'plan.json')).toBe(writePlanJson(plan, problems));
     expect(read('out', 'reorder.csv')).toBe(writeReorderCsv(plan));
+  });
+});
+
+describe('a market too large for our own search', () => {
+  const market = drawMarket(3, { paints: 60, offers: 90, shops: 4 });
+
+  it('is ordered by the solver that the package brings, as by the one of the sources', async () => {
+    mkdirSync(at('market'));
+    writeSheets(at('market'), { ...armySheets(market), ...marketSheets(market) });
+    expect(run('halfpot', ['plan', 'market', '--out', 'market-plan', '--date', today])).toMatchObject({
+      code: 0,
+      err: '',
+    });
+    const { sheets } = await readSheets(at('market'), today);
+    if (sheets === undefined) throw new Error('the sheets of the market have errors');
+    let searches = 0;
+    const solve: Solve = (program, limits) => {
+      searches++;
+      return solveProgram(program, limits);
+    };
+    const { order } = await planArmy(sheets, today, { solve });
+    expect(searches).toBeGreaterThan(0);
+    expect(order.status).toBe('proved');
+    const planned = JSON.parse(read('market-plan', 'plan.json'));
+    expect(planned.order.status).toBe('proved');
+    expect(planned.order.total).toBe((order.totalMinor / 100).toFixed(2));
   });
 });
 
@@ -107,7 +147,8 @@ describe('compiled code', () => {
   });
 
   it('serves plans too, though the solver works under flags of its own', () => {
-    const plan = () => run('halfpot', ['plan', 'army', '--out', 'out', '--date', today]);
+    // The market of before: a plan that asks the solver.
+    const plan = () => run('halfpot', ['plan', 'market', '--out', 'market-plan', '--date', today]);
     const written = () =>
       readdirSync(compiled, { recursive: true, withFileTypes: true })
         .filter((entry) => entry.isFile() && entry.parentPath.endsWith('plan'))

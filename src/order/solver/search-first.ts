@@ -2,7 +2,10 @@
 import type { IntegerProgram, Solution, Solve } from './integer-program.js';
 import { searchTree } from './search-tree.js';
 
-/** Coefficients that a search touches in a second, about; so its seconds are the same on every machine. */
+/**
+ * Coefficients that a search touches in a second, about, so that its seconds are the same on every machine: measured on
+ * 2026-11-27 on two cores, 1e8 before the code is compiled to 2.5e8 after.
+ */
 const workPerSecond = 2e8;
 
 /** Longer than this, and a solver with all its arts is sooner done. */
@@ -10,7 +13,7 @@ const mostSeconds = 0.05;
 
 /**
  * Rows squared times columns, as the work of a relaxation grows: some 40 paints. Beyond that a search of our own seldom
- * ends in its time.
+ * ends in its time (drawn markets of 50 to 80 paints, the same day).
  */
 const largest = 1e6;
 
