@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import type { Order } from '../../src/model/order.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
-import type { Buying } from '../../src/order/choose-counts.js';
+import { type Buying, cheapestCounts } from '../../src/order/choose-counts.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
+import { searchFirst } from '../../src/order/solver/search-first.js';
 import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
 import { drawFrom, drawMarket } from './draw-market.mjs';
@@ -13,6 +14,13 @@ import { tryEveryOrder } from './try-every-order.js';
 const buying = prepareBuying({});
 /** The solver for every program, however small. */
 const bySolver: Buying = { ...buying, solve: solveProgram };
+/** Our own search for every program: what it hands on has no answer. */
+const bySearch: Buying = {
+  ...buying,
+  solve: searchFirst(async () => {
+    throw new Error('handed on');
+  }),
+};
 
 interface Case {
   readonly needs: ReadonlyMap<string, number>;
@@ -104,6 +112,21 @@ describe('against the solver', () => {
       expect(ours.totalMinor).toBe(theirs.totalMinor);
       expect(ours.bills).toEqual(theirs.bills);
       expect(ours.lines).toEqual(theirs.lines);
+    },
+    60_000,
+  );
+});
+
+describe('against the solver, where branches become programs of their own', () => {
+  it.each([1, 2, 3, 4, 5, 6])(
+    '24 paints, 72 offers, 4 shops, seed %i: the same cash',
+    async (seed) => {
+      const { needs, ...shelves } = drawMarket(seed, { paints: 24, offers: 72, shops: 4 });
+      const market = { ...shelves, assumptions: registry };
+      const ours = await cheapestCounts(needs, market, bySearch);
+      const theirs = await cheapestCounts(needs, market, bySolver);
+      expect([ours.aboveBestMinor, theirs.aboveBestMinor]).toEqual([0, 0]);
+      expect(ours.totalMinor).toBe(theirs.totalMinor);
     },
     60_000,
   );

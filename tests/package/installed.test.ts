@@ -72,7 +72,7 @@ describe('the installed package', () => {
 });
 
 describe('a market too large for our own search', () => {
-  const market = drawMarket(3, { paints: 60, offers: 90, shops: 4 });
+  const market = drawMarket(3, { paints: 240, offers: 280, shops: 2 });
 
   it('is ordered by the solver that the package brings, as by the one of the sources', async () => {
     mkdirSync(at('market'));

@@ -1,9 +1,11 @@
 // Solver: a small program with its whole numbers let loose. In: columns and rows, bounds of the columns. Out: the least cost
 // between those bounds, the values, and a bound that holds whatever was rounded on the way.
+import type { ColumnBounds } from './close-bounds.js';
 import { DenseTable } from './dense-table.js';
-import type { Column, Row } from './integer-program.js';
+import type { Column } from './integer-program.js';
 import { SafeBound } from './safe-bound.js';
-import { type SparseRow, scaleRow } from './sparse-rows.js';
+import type { SparseRow } from './sparse-rows.js';
+import type { Work } from './work.js';
 
 /** How far a value may lie outside its bounds, rows scaled so that their largest coefficient is about 1. */
 const tolerance = 1e-7;
@@ -33,7 +35,7 @@ export class Relaxation {
   readonly #costs: Float64Array;
   readonly #rows: readonly SparseRow[];
   readonly #width: number;
-  readonly #height: number;
+  #height: number;
   /** Bounds of all unknowns, columns first. */
   readonly #low: Float64Array;
   readonly #high: Float64Array;
@@ -44,40 +46,50 @@ export class Relaxation {
   /** Where each of them stands, and whether that is its upper bound. */
   readonly #at: Float64Array;
   readonly #isHigh: Uint8Array;
-  readonly #base: Int32Array;
-  readonly #value: Float64Array;
+  #base: Int32Array;
+  #value: Float64Array;
+  /** The rows that are in use. */
+  #used: Int32Array;
 
-  constructor(columns: readonly Column[], rows: readonly Row[]) {
+  constructor(columns: readonly Column[], rows: readonly SparseRow[], work: Work) {
     const [width, height] = [columns.length, rows.length];
     this.#costs = Float64Array.from(columns, ({ cost }) => cost);
-    this.#rows = rows.map(scaleRow);
+    this.#rows = rows;
     this.#width = width;
     this.#height = height;
     this.#low = Float64Array.from([...columns, ...this.#rows], ({ lower }) => lower);
     this.#high = Float64Array.from([...columns, ...this.#rows], ({ upper }) => upper);
-    this.#table = new DenseTable(width, height);
+    this.#table = new DenseTable(width, height, work);
     this.#price = new Float64Array(width);
     this.#aside = new Int32Array(width);
     this.#at = new Float64Array(width);
     this.#isHigh = new Uint8Array(width);
     this.#base = new Int32Array(height);
     this.#value = new Float64Array(height);
-    this.#bound = new SafeBound(this.#costs, this.#rows, { low: this.#low, high: this.#high });
+    this.#used = Int32Array.from(rows.keys());
+    this.#bound = new SafeBound(this.#costs, this.#rows, { low: this.#low, high: this.#high }, work);
     this.reset();
-  }
-
-  /** Coefficients touched so far: the measure of time that is the same on every machine. */
-  get work(): number {
-    return this.#table.work + this.#bound.work;
   }
 
   /** Begins anew, with every column aside: what rounding has gathered in the table is gone. */
   reset(): void {
-    this.#table.fill(this.#rows);
+    this.#table.fill(Array.from(this.#used, (row) => this.#rows[row] as SparseRow));
     this.#price.set(this.#costs);
     for (let place = 0; place < this.#width; place++) this.#aside[place] = place;
-    for (let line = 0; line < this.#height; line++) this.#base[line] = this.#width + line;
+    for (let line = 0; line < this.#height; line++) this.#base[line] = this.#width + (this.#used[line] ?? 0);
     this.#place();
+  }
+
+  /** Leaves out the rows from `first` on that do not bind where it stands: they only bring the bound nearer. */
+  dropLoose(first: number): void {
+    const isKept = (unknown: number): boolean => unknown < this.#width + first;
+    const lines = Array.from(this.#base.keys()).filter((line) => isKept(this.#base[line] ?? 0));
+    const dropped = new Set(this.#base.filter((unknown) => !isKept(unknown)));
+    this.#used = this.#used.filter((row) => !dropped.has(this.#width + row));
+    this.#table.keepLines(lines);
+    this.#base = Int32Array.from(lines, (line) => this.#base[line] ?? 0);
+    this.#value = Float64Array.from(lines, (line) => this.#value[line] ?? 0);
+    this.#height = lines.length;
   }
 
   /** Other bounds for the columns, from now on. */
@@ -89,7 +101,7 @@ export class Relaxation {
 
   /** Searches for the least cost, as long as that may be no more than the cutoff. */
   relax(cutoff: number): Relaxed {
-    for (let left = mostRounds * (this.#width + this.#height); left > 0; left--) {
+    for (let left = mostRounds * (this.#width + this.#height); left >= 0; left--) {
       const line = this.#farthestOut();
       if (line < 0) return 'solved';
       const place = this.#cheapestExchange(line);
@@ -117,6 +129,11 @@ export class Relaxation {
     this.#bound.begin();
     this.#weighAside();
     return this.#bound.end();
+  }
+
+  /** After a bound: moves those of whole columns to where nothing beyond them costs no more than the cutoff. */
+  tighten(areWhole: readonly boolean[], cutoff: number, bounds: ColumnBounds): void {
+    this.#bound.tighten(areWhole, cutoff, bounds);
   }
 
   /**
@@ -151,7 +168,9 @@ export class Relaxation {
 
   #placeAside(place: number): void {
     const unknown = this.#aside[place] ?? 0;
-    const [low, high, price] = [this.#low[unknown] ?? 0, this.#high[unknown] ?? 0, this.#price[place] ?? 0];
+    const low = this.#low[unknown] ?? 0;
+    const high = this.#high[unknown] ?? 0;
+    const price = this.#price[place] ?? 0;
     if (low === Number.NEGATIVE_INFINITY) this.#isHigh[place] = 1;
     else if (high === Number.POSITIVE_INFINITY) this.#isHigh[place] = 0;
     else if (price !== 0) this.#isHigh[place] = price < 0 ? 1 : 0;
@@ -167,7 +186,8 @@ export class Relaxation {
 
   /** How far a line's unknown lies under its lower bound (positive) or over its upper one (negative); else 0. */
   #outOf(line: number): number {
-    const [unknown, value] = [this.#base[line] ?? 0, this.#value[line] ?? 0];
+    const unknown = this.#base[line] ?? 0;
+    const value = this.#value[line] ?? 0;
     const under = (this.#low[unknown] ?? 0) - value;
     if (under > 0) return under;
     return Math.min(0, (this.#high[unknown] ?? 0) - value);

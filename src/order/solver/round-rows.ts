@@ -1,5 +1,6 @@
 // Solver: rows that whole numbers imply. In: columns and rows of a program. Out: more rows, which cut off fractions only.
-import type { Column, IntegerProgram, Row } from './integer-program.js';
+import { isCover } from './cover-rows.js';
+import type { IntegerProgram, Row } from './integer-program.js';
 
 /** Nearer than this to a whole number counts as whole: a row built on such a fraction would rest on rounding. */
 const leastFraction = 1e-6;
@@ -20,14 +21,6 @@ export function roundRows({ columns, rows }: Pick<IntegerProgram, 'columns' | 'r
     if (!isCover(row, columns)) return [];
     const divisors = new Set(row.terms.map(([, coefficient]) => coefficient));
     return [...divisors].flatMap((divisor) => roundRow(row, divisor));
-  });
-}
-
-function isCover({ lower, upper, terms }: Row, columns: readonly Column[]): boolean {
-  if (lower <= 0 || upper !== Number.POSITIVE_INFINITY) return false;
-  return terms.every(([column, coefficient]) => {
-    const { integer, lower: least } = columns[column] ?? { integer: false, lower: 0 };
-    return coefficient > 0 && integer && least >= 0;
   });
 }
 

@@ -1,6 +1,11 @@
 // Solver: what a program costs at the least, whatever was rounded on the way. In: costs, rows, bounds, a weight for each row.
 // Out: a bound that holds for any weights at all.
+import type { ColumnBounds } from './close-bounds.js';
 import type { SparseRow } from './sparse-rows.js';
+import type { Work } from './work.js';
+
+/** What rounding may have taken from a whole number. */
+const wholeWithin = 1e-6;
 
 /** Bounds of all unknowns: the columns first, then the sum of each row. */
 export interface Bounds {
@@ -17,18 +22,17 @@ export interface Bounds {
  * linear programming).
  */
 export class SafeBound {
-  /** Coefficients touched so far. */
-  work = 0;
-
   readonly #costs: Float64Array;
   readonly #rows: readonly SparseRow[];
   readonly #bounds: Bounds;
+  readonly #work: Work;
   /** What the weights leave of each column's cost. */
   readonly #left: Float64Array;
   #sum = 0;
 
   /** The bounds are those of the caller, who may move them between two sums. */
-  constructor(costs: Float64Array, rows: readonly SparseRow[], bounds: Bounds) {
+  constructor(costs: Float64Array, rows: readonly SparseRow[], bounds: Bounds, work: Work) {
+    this.#work = work;
     this.#costs = costs;
     this.#rows = rows;
     this.#bounds = bounds;
@@ -53,7 +57,7 @@ export class SafeBound {
       this.#left[place] = (this.#left[place] ?? 0) - weight * (coefficients[term] ?? 0);
     }
     this.#sum += weight * end;
-    this.work += places.length;
+    this.#work.touched += places.length;
   }
 
   /** The bound by all weights since the beginning. */
@@ -63,7 +67,23 @@ export class SafeBound {
       const left = this.#left[place] ?? 0;
       this.#sum += left * ((left > 0 ? low : high)[place] ?? 0);
     }
-    this.work += this.#left.length;
+    this.#work.touched += this.#left.length;
     return this.#sum;
+  }
+
+  /**
+   * Bounds of whole columns, moved to where nothing beyond them costs no more than the cutoff: what is left of a column's cost
+   * is what each one more of it adds to the bound just summed.
+   */
+  tighten(areWhole: readonly boolean[], cutoff: number, { lower, upper }: ColumnBounds): void {
+    const spare = Math.max(0, cutoff - this.#sum);
+    for (let place = 0; place < this.#left.length; place++) {
+      const left = this.#left[place] ?? 0;
+      if (left === 0 || !areWhole[place]) continue;
+      const [least, most] = [this.#bounds.low[place] ?? 0, this.#bounds.high[place] ?? 0];
+      if (left > 0)
+        upper[place] = Math.min(upper[place] ?? 0, Math.floor(least + spare / left + wholeWithin));
+      else lower[place] = Math.max(lower[place] ?? 0, Math.ceil(most + spare / left - wholeWithin));
+    }
   }
 }

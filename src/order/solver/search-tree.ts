@@ -1,14 +1,14 @@
 // Solver: small programs searched to the end. In: columns, rows, how much work. Out: the best values, and whether they are
 // proved; all in this thread, and the same on every machine.
+import type { ColumnBounds } from './close-bounds.js';
+import { rowsWithin } from './cover-rows.js';
 import type { Column, IntegerProgram, Row } from './integer-program.js';
-import { Relaxation } from './relaxation.js';
-import { roundRows } from './round-rows.js';
+import { closeBranch, isMuchSmaller, openPart, type Part, relaxBranch, shrinkPart } from './search-part.js';
+import { shrinkProgram } from './shrink-program.js';
+import type { Work } from './work.js';
 
 /** Nearer than this to a whole number is whole. */
 const wholeWithin = 1e-9;
-
-/** Rows are kept to within this, as volumes are that count as the same. */
-const rowsWithin = 1e-6;
 
 /** Costs nearer than this are the same, where they are not whole. */
 const costsWithin = 1e-6;
@@ -23,75 +23,47 @@ export type Searched = { readonly work: number } & (
   | { readonly state: 'impossible' }
 );
 
-/** Part of the search: bounds of the columns, and what nothing within them undercuts. */
-interface Branch {
-  readonly lower: Float64Array;
-  readonly upper: Float64Array;
+/** Bounds between which to search, and what nothing there undercuts. */
+interface Branch extends ColumnBounds {
   readonly leastCost: number;
 }
 
-/** The best so far; a start counts. */
-interface Best {
-  values: readonly number[] | undefined;
-  cost: number;
-}
-
-/** What a search needs at hand. */
-interface Searching {
+/** What the whole search has at hand. */
+interface Search {
   readonly columns: readonly Column[];
-  /** As given, without those that rounding added. */
   readonly rows: readonly Row[];
-  readonly relaxation: Relaxation;
   /** All costs are whole multiples of this; 0 where they are not whole. */
   readonly step: number;
-  readonly best: Best;
+  /** The best so far; a start counts. */
+  readonly best: { values: readonly number[] | undefined; cost: number };
+  readonly work: Work;
+  readonly mostWork: number;
 }
 
 /**
  * Branch and bound: what lies between some bounds of the columns is left aside where its relaxation shows that nothing there
- * is cheaper than the best; else one column is split at its fraction, the nearer half searched first. Rows from rounding
- * bring the relaxation close enough that small orders take a few dozen branches. Columns need finite bounds. `not proved`:
- * the work was done, or rounding left something in doubt.
+ * is cheaper than the best; else one column is split at its fraction. The nearer half is searched next, as long as it may hold
+ * anything; then what has the lowest bound of all that waits. A branch that leaves little open becomes a program of its own.
+ * Columns need finite bounds. `not proved`: the work was done, or rounding left something in doubt.
  *
  * Source: Land & Doig 1960 (An automatic method of solving discrete programming problems).
  */
 export function searchTree(program: IntegerProgram, mostWork: number): Searched {
-  const searching = openSearch(program);
-  const isAll = searchAll(searching, mostWork);
-  const { best, relaxation } = searching;
-  const { work } = relaxation;
-  if (best.values === undefined) return { state: isAll ? 'impossible' : 'none found', work };
-  return { state: isAll ? 'proved' : 'not proved', values: best.values, cost: best.cost, work };
+  const search = openSearch(program, mostWork);
+  const { best, work } = search;
+  const lower = Float64Array.from(program.columns, (column) => column.lower);
+  const upper = Float64Array.from(program.columns, (column) => column.upper);
+  const isAll = searchPart(openPart(shrinkProgram(program, { lower, upper }), work), search);
+  if (best.values === undefined) return { state: isAll ? 'impossible' : 'none found', work: work.touched };
+  return { state: isAll ? 'proved' : 'not proved', values: best.values, cost: best.cost, work: work.touched };
 }
 
-/** False where the work was done before the last branch, or a branch was lost. */
-function searchAll(searching: Searching, mostWork: number): boolean {
-  const { columns, relaxation } = searching;
-  const lower = Float64Array.from(columns, (column) => column.lower);
-  const upper = Float64Array.from(columns, (column) => column.upper);
-  const branches: Branch[] = [{ lower, upper, leastCost: Number.NEGATIVE_INFINITY }];
-  for (let branch = branches.pop(); branch !== undefined; branch = branches.pop()) {
-    if (branch.leastCost > cutoffOf(searching)) continue;
-    if (relaxation.work > mostWork) return false;
-    const parts = searchBranch(branch, searching);
-    if (parts === 'lost') return false;
-    branches.push(...parts);
-  }
-  return true;
-}
-
-function openSearch(program: IntegerProgram): Searching {
-  const { columns, rows, start } = program;
+function openSearch({ columns, rows, start }: IntegerProgram, mostWork: number): Search {
   const step = stepOf(columns);
   const most = columns.reduce((sum, { cost, lower, upper }) => sum + Math.max(cost * lower, cost * upper), 0);
-  return {
-    columns,
-    rows,
-    relaxation: new Relaxation(columns, [...rows, ...roundRows(program)]),
-    step,
-    // Without a start anything at all is better.
-    best: { values: start, cost: start === undefined ? most + step + 1 : costOf(start, columns) },
-  };
+  // Without a start anything at all is better.
+  const best = { values: start, cost: start === undefined ? most + step + 1 : costOf(start, columns) };
+  return { columns, rows, step, best, work: { touched: 0 }, mostWork };
 }
 
 /** The largest whole number of which all costs are multiples; 0 where a cost is not whole, or not of something whole. */
@@ -103,74 +75,113 @@ function stepOf(columns: readonly Column[]): number {
 
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
-/** What costs more than this is no better than the best. */
-function cutoffOf({ best, step }: Searching): number {
-  return step === 0 ? best.cost - costsWithin : best.cost - step * (1 - roundedOff);
+/** What costs more than this, in a part, is no better than the best. */
+function cutoffOf({ baseCost }: Part, { best, step }: Search): number {
+  return best.cost - baseCost - (step === 0 ? costsWithin : step * (1 - roundedOff));
+}
+
+/** False where the work was done before the last branch, or a branch was lost. */
+function searchPart(part: Part, search: Search): boolean {
+  const lower = new Float64Array(part.columns.length);
+  const upper = Float64Array.from(part.columns, (column) => column.upper);
+  const waiting: Branch[] = [];
+  let next: Branch | undefined = { lower, upper, leastCost: Number.NEGATIVE_INFINITY };
+  while (next !== undefined) {
+    const halves = searchBranch(next, part, search);
+    if (halves === 'lost') return false;
+    const [farther, nearer]: readonly Branch[] = halves;
+    if (farther !== undefined) queue(farther, waiting);
+    next = nearer ?? waiting.pop();
+  }
+  return true;
+}
+
+/** Kept by what they cost at the least, the cheapest last; of those that cost alike, the newest is searched first. */
+function queue(branch: Branch, waiting: Branch[]): void {
+  let [from, to] = [0, waiting.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((waiting[middle]?.leastCost ?? 0) < branch.leastCost) to = middle;
+    else from = middle + 1;
+  }
+  waiting.splice(from, 0, branch);
 }
 
 /** Nothing where a branch holds nothing better, or its best is found; else its two halves, the one to search first last. */
-function searchBranch(branch: Branch, searching: Searching): readonly Branch[] | 'lost' {
-  const { columns, relaxation } = searching;
-  const relaxed = relaxBranch(branch, searching);
+function searchBranch(branch: Branch, part: Part, search: Search): readonly Branch[] | 'lost' {
+  if (branch.leastCost > cutoffOf(part, search)) return [];
+  if (search.work.touched > search.mostWork) return 'lost';
+  const size = closeBranch(branch, part, search.work);
+  if (size === undefined) return [];
+  if (isMuchSmaller(size, part))
+    return searchPart(shrinkPart(part, branch, search.work), search) ? [] : 'lost';
+  const relaxed = relaxBranch(branch, part, cutoffOf(part, search));
   if (relaxed !== 'solved') return relaxed === 'over' ? [] : 'lost';
+  const isWholePart = branch.leastCost === Number.NEGATIVE_INFINITY;
+  if (isWholePart) part.relaxation.dropLoose(part.rows.length);
+  return splitBranch(branch, part, search);
+}
+
+/** A branch that has just been relaxed. */
+function splitBranch(branch: Branch, part: Part, search: Search): readonly Branch[] | 'lost' {
+  const { relaxation, areWhole } = part;
   const leastCost = relaxation.leastCost();
-  if (leastCost > cutoffOf(searching)) return [];
-  const values = new Float64Array(columns.length);
+  if (leastCost > cutoffOf(part, search)) return [];
+  const values = new Float64Array(areWhole.length);
   relaxation.readValues(values);
-  const split = chooseSplit(columns, values);
+  bringWithin(branch, values);
+  const split = chooseSplit(part, values);
   if (split === undefined) {
-    const isKept = keepValues(values, searching);
-    return isKept && leastCost > cutoffOf(searching) ? [] : 'lost';
+    const isKept = keepValues(values, part, search);
+    return isKept && leastCost > cutoffOf(part, search) ? [] : 'lost';
   }
   const value = values[split] ?? 0;
-  const [upper, lower] = [branch.upper.slice(), branch.lower.slice()];
-  upper[split] = Math.floor(value);
-  lower[split] = Math.floor(value) + 1;
-  const under = { lower: branch.lower, upper, leastCost };
-  const over = { lower, upper: branch.upper, leastCost };
+  const [lower, upper] = [branch.lower.slice(), branch.upper.slice()];
+  relaxation.tighten(areWhole, cutoffOf(part, search), { lower, upper });
+  const under = { lower, upper: upper.slice(), leastCost };
+  const over = { lower: lower.slice(), upper, leastCost };
+  under.upper[split] = Math.floor(value);
+  over.lower[split] = Math.floor(value) + 1;
   return value - Math.floor(value) > 0.5 ? [under, over] : [over, under];
 }
 
-/** Relaxes once more from the beginning where rounding has gathered. */
-function relaxBranch({ lower, upper }: Branch, searching: Searching): ReturnType<Relaxation['relax']> {
-  const { relaxation } = searching;
-  relaxation.setBounds(lower, upper);
-  const relaxed = relaxation.relax(cutoffOf(searching));
-  if (relaxed !== 'lost') return relaxed;
-  relaxation.reset();
-  return relaxation.relax(cutoffOf(searching));
+/** Values that rounding left a little out of their bounds would be split for ever. */
+function bringWithin({ lower, upper }: ColumnBounds, values: Float64Array): void {
+  for (let place = 0; place < values.length; place++)
+    values[place] = Math.min(Math.max(values[place] ?? 0, lower[place] ?? 0), upper[place] ?? 0);
 }
 
-/** The column with a fraction whose whole costs the most; undefined where all are whole that must be. */
-function chooseSplit(columns: readonly Column[], values: Float64Array): number | undefined {
-  let [found, most] = [-1, 0];
-  for (const [place, { cost, integer }] of columns.entries()) {
+/** The column whose fraction weighs the most; undefined where all are whole that must be. */
+function chooseSplit({ areWhole, weights }: Part, values: Float64Array): number | undefined {
+  let found: number | undefined;
+  let most = 0;
+  for (let place = 0; place < values.length; place++) {
     const value = values[place] ?? 0;
     const fraction = value - Math.floor(value);
     const apart = Math.min(fraction, 1 - fraction);
-    if (!integer || apart <= wholeWithin) continue;
-    const weight = apart * (1 + Math.abs(cost));
-    if (weight > most) [found, most] = [place, weight];
+    const weight = apart * (weights[place] ?? 0);
+    if (!areWhole[place] || apart <= wholeWithin || weight <= most) continue;
+    found = place;
+    most = weight;
   }
-  return found < 0 ? undefined : found;
+  return found;
 }
 
 /** Values that are whole become the best, once they are rounded; false where they do not keep to a row then. */
-function keepValues(values: Float64Array, searching: Searching): boolean {
-  const { columns, rows, best } = searching;
-  const kept = columns.every(({ integer }) => integer)
-    ? Array.from(values, (value) => Math.round(value) + 0)
-    : withRest(values, searching);
-  if (kept === undefined || !rows.every((row) => isWithin(row, kept))) return false;
+function keepValues(values: Float64Array, part: Part, { columns, rows, best }: Search): boolean {
+  const found = part.areWhole.every((isWhole) => isWhole) ? values : withRest(values, part);
+  if (found === undefined) return false;
+  const kept = Array.from(part.lift(found), (value, place) =>
+    columns[place]?.integer ? Math.round(value) + 0 : value,
+  );
+  if (!rows.every((row) => isWithin(row, kept))) return false;
   const cost = costOf(kept, columns);
   if (cost < best.cost || best.values === undefined) [best.values, best.cost] = [kept, cost];
   return true;
 }
 
 /** The whole columns rounded, and the others as cheap as these allow; undefined where these allow nothing. */
-function withRest(values: Float64Array, { columns, relaxation }: Searching): number[] | undefined {
-  const round = (value: number, place: number): number =>
-    columns[place]?.integer ? Math.round(value) : value;
+function withRest(values: Float64Array, { columns, relaxation }: Part): Float64Array | undefined {
   const bounds = (of: 'lower' | 'upper'): Float64Array =>
     Float64Array.from(columns, (column, place) =>
       column.integer ? Math.round(values[place] ?? 0) : column[of],
@@ -178,7 +189,7 @@ function withRest(values: Float64Array, { columns, relaxation }: Searching): num
   relaxation.setBounds(bounds('lower'), bounds('upper'));
   if (relaxation.relax(Number.MAX_VALUE) !== 'solved') return undefined;
   relaxation.readValues(values);
-  return Array.from(values, round);
+  return values;
 }
 
 function isWithin({ lower, upper, terms }: Row, values: readonly number[]): boolean {

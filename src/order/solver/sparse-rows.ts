@@ -11,12 +11,14 @@ export interface SparseRow {
 
 /** The largest coefficient brought to about 1, by a power of two, which rounds nothing. */
 export function scaleRow({ lower, upper, terms }: Row): SparseRow {
-  const largest = terms.reduce((most, [, coefficient]) => Math.max(most, Math.abs(coefficient)), 0);
+  let largest = 0;
+  for (const [, coefficient] of terms) largest = Math.max(largest, Math.abs(coefficient));
   const scale = largest === 0 ? 1 : 2 ** -Math.round(Math.log2(largest));
-  return {
-    lower: lower * scale,
-    upper: upper * scale,
-    places: Int32Array.from(terms, ([column]) => column),
-    coefficients: Float64Array.from(terms, ([, coefficient]) => coefficient * scale),
-  };
+  const places = new Int32Array(terms.length);
+  const coefficients = new Float64Array(terms.length);
+  for (const [at, [column, coefficient]] of terms.entries()) {
+    places[at] = column;
+    coefficients[at] = coefficient * scale;
+  }
+  return { lower: lower * scale, upper: upper * scale, places, coefficients };
 }

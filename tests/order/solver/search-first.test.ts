@@ -50,7 +50,7 @@ describe('searchFirst', () => {
 
   it('hands a large program on as it is', async () => {
     const { asked, solve } = watch();
-    const large = coverOf(150, 2);
+    const large = coverOf(400, 2);
     expect(await solve(large, limits)).toEqual({ state: 'none found', seconds: 2 });
     expect(asked).toEqual([{ program: large, limits }]);
   });

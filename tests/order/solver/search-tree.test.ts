@@ -47,6 +47,29 @@ describe('a search', () => {
   });
 });
 
+describe('sums that are off by rounding', () => {
+  it('a need a hair above so many pots is covered by them, and the search ends', () => {
+    // 2662 pots of 16.32 ml, and 2e-8 ml more than they hold.
+    const need = 2662 * 16.32 + 2e-8;
+    const program = {
+      columns: [whole(105, 5000), whole(105, 5000), whole(185, 5000), whole(260, 5000)],
+      rows: [atLeast(need, [16.32, 16.32]), atLeast(3092 * 11.52 + 1e-8, [0, 0, 11.52, 32.64])],
+    };
+    // The second need is 35 619.84 ml. 1091 pots of 32.64 hold 35 610.24, and 9.6 ml more take one of 11.52.
+    const cost = 2662 * 105 + 1091 * 260 + 185;
+    expect(searchTree(program, enough)).toMatchObject({ state: 'proved', cost });
+  });
+
+  it('what is bought already leaves nothing to buy, though it adds up to a little less', () => {
+    const held = (cost: number, lower: number, upper: number) => ({ cost, lower, upper, integer: true });
+    const program = {
+      columns: [held(260, 0, 9), held(295, 97, 102), held(1450, 2, 2)],
+      rows: [atLeast(97 * 16.32 + 2 * 32.64 + 3e-13, [11.52, 16.32, 32.64])],
+    };
+    expect(searchTree(program, enough)).toMatchObject({ state: 'proved', values: [0, 97, 2] });
+  });
+});
+
 describe('without a start', () => {
   it('finds the only solution, whatever it costs', () => {
     const only = { columns: [{ cost: 2, lower: 0, upper: 0, integer: true }], rows: [] };

@@ -1,0 +1,95 @@
+// Solver: what a search has at hand of one program. In: columns, rows. Out: its relaxation with rows that bring it near, and
+// what a branch of it leaves open.
+import { type ColumnBounds, closeBounds } from './close-bounds.js';
+import { isCover } from './cover-rows.js';
+import type { Column, Row } from './integer-program.js';
+import { priceRows } from './price-rows.js';
+import { Relaxation, type Relaxed } from './relaxation.js';
+import { roundRows } from './round-rows.js';
+import { type Shrunk, shrinkProgram } from './shrink-program.js';
+import { type SparseRow, scaleRow } from './sparse-rows.js';
+import type { Work } from './work.js';
+
+/** A program that is searched: the whole one, or what a branch of it leaves open. */
+export interface Part extends Shrunk {
+  /** Its rows, without those that are implied. */
+  readonly sparse: readonly SparseRow[];
+  readonly areWhole: readonly boolean[];
+  /** Of several fractions the heaviest is split first. */
+  readonly weights: Float64Array;
+  readonly relaxation: Relaxation;
+}
+
+/** Opening a part goes through its terms about so often. */
+const timesToOpen = 10;
+
+/** With fewer columns a program is as soon searched as made smaller. */
+const leastColumns = 50;
+
+export function openPart(shrunk: Shrunk, work: Work): Part {
+  const { columns, rows } = shrunk;
+  const sparse = rows.map(scaleRow);
+  const implied = [...roundRows(shrunk), ...priceRows(shrunk)].map(scaleRow);
+  work.touched += timesToOpen * countTerms(sparse);
+  return {
+    ...shrunk,
+    sparse,
+    areWhole: columns.map(({ integer }) => integer),
+    weights: weighColumns(columns, rows),
+    relaxation: new Relaxation(columns, [...sparse, ...implied], work),
+  };
+}
+
+const countTerms = (rows: readonly SparseRow[]): number =>
+  rows.reduce((sum, { places }) => sum + places.length, 0);
+
+/**
+ * By cost; but before all others the columns that cover nothing: they say whether a shop is bought from at all, and once that
+ * is settled, the rest nearly falls apart into one small program for each row.
+ */
+function weighColumns(columns: readonly Column[], rows: readonly Row[]): Float64Array {
+  const covering = new Set(
+    rows.flatMap((row) => (isCover(row, columns) ? row.terms.map(([column]) => column) : [])),
+  );
+  return Float64Array.from(
+    columns,
+    ({ cost }, column) => (1 + Math.abs(cost)) * (covering.has(column) ? 1 : 1e6),
+  );
+}
+
+/** Brings a branch's bounds nearer; gives the size of what is left of it, and undefined where nothing is. */
+export function closeBranch(
+  bounds: ColumnBounds,
+  { sparse, areWhole }: Part,
+  work: Work,
+): number | undefined {
+  const asking = closeBounds(sparse, areWhole, bounds);
+  work.touched += countTerms(sparse);
+  if (asking === undefined) return undefined;
+  let open = 0;
+  for (const [place, low] of bounds.lower.entries()) if (low < (bounds.upper[place] ?? 0)) open++;
+  return open * asking;
+}
+
+/** Whether what a branch leaves open, in columns times rows, is better off with a table of its own. */
+export function isMuchSmaller(size: number, { columns, rows }: Part): boolean {
+  return columns.length > leastColumns && size > 0 && 2 * size <= columns.length * rows.length;
+}
+
+/** What a branch leaves open of a part. */
+export function shrinkPart(part: Part, bounds: ColumnBounds, work: Work): Part {
+  const { baseCost, lift, ...shrunk } = shrinkProgram(part, bounds);
+  return openPart(
+    { ...shrunk, baseCost: part.baseCost + baseCost, lift: (values) => part.lift(lift(values)) },
+    work,
+  );
+}
+
+/** Relaxes a branch; once more from the beginning where rounding has gathered. */
+export function relaxBranch({ lower, upper }: ColumnBounds, { relaxation }: Part, cutoff: number): Relaxed {
+  relaxation.setBounds(lower, upper);
+  const relaxed = relaxation.relax(cutoff);
+  if (relaxed !== 'lost') return relaxed;
+  relaxation.reset();
+  return relaxation.relax(cutoff);
+}
