@@ -44,17 +44,28 @@ const countTerms = (rows: readonly SparseRow[]): number =>
   rows.reduce((sum, { places }) => sum + places.length, 0);
 
 /**
- * By cost; but before all others the columns that cover nothing: they say whether a shop is bought from at all, and once that
- * is settled, the rest nearly falls apart into one small program for each row.
+ * By cost; but first of all the columns that open several others, as a shop does that is bought from: once they are settled,
+ * the rest nearly falls apart into a small program for each row. Then those that cover nothing: who serves what, what is free.
  */
 function weighColumns(columns: readonly Column[], rows: readonly Row[]): Float64Array {
-  const covering = new Set(
-    rows.flatMap((row) => (isCover(row, columns) ? row.terms.map(([column]) => column) : [])),
-  );
-  return Float64Array.from(
-    columns,
-    ({ cost }, column) => (1 + Math.abs(cost)) * (covering.has(column) ? 1 : 1e6),
-  );
+  const opens = new Uint32Array(columns.length);
+  const covers = new Uint8Array(columns.length);
+  for (const row of rows) {
+    const key = keyOf(row);
+    if (key !== undefined) opens[key] = (opens[key] ?? 0) + 1;
+    if (isCover(row, columns)) for (const [column] of row.terms) covers[column] = 1;
+  }
+  return Float64Array.from(columns, ({ cost }, column) => {
+    const rank = (opens[column] ?? 0) > 1 ? 2 : 1 - (covers[column] ?? 0);
+    return (1 + Math.abs(cost)) * 1000 ** rank;
+  });
+}
+
+/** The only column that counts up in a row `sum of a x >= 0`: without it nothing of the row's others can be had. */
+function keyOf({ lower, upper, terms }: Row): number | undefined {
+  if (lower !== 0 || upper !== Number.POSITIVE_INFINITY) return undefined;
+  const up = terms.filter(([, coefficient]) => coefficient > 0);
+  return up.length === 1 && terms.length > 1 ? up[0]?.[0] : undefined;
 }
 
 /** Brings a branch's bounds nearer; gives the size of what is left of it, and undefined where nothing is. */
