@@ -33,6 +33,22 @@ it('folds the paints of a large army, every one of them still there', async () =
   expect(more.match(/<details/g)?.length).toBe(more.match(/<\/details>/g)?.length);
 });
 
+it('folds urgent pots past sixty, every one of them still there', async () => {
+  const view = viewPlan(smallPlan, []);
+  const group = view.pots.groups.find(({ state }) => state === 'short');
+  const [paint] = group?.paints ?? [];
+  if (group === undefined || paint === undefined) throw new Error('nothing is short');
+  const pageOf = (count: number): Promise<string> => {
+    const groups = [{ ...group, paints: Array.from({ length: count }, () => paint) }];
+    return renderReport({ ...view, pots: { ...view.pots, groups } });
+  };
+  const [sixty, more] = [await pageOf(60), await pageOf(61)];
+  expect(sixty).toContain('<details class="pot-group fold" open>');
+  expect(more).toMatch(/<details class="pot-group fold">[\s\S]*<span class="count">61<\/span>/);
+  const potsOf = (html: string): number => html.split('class="pot-name"').length - 1;
+  expect([potsOf(sixty), potsOf(more)]).toEqual([60, 61]);
+});
+
 describe('one self-contained file', () => {
   it('lets in its own style and its own script by their hashes, and nothing else', () => {
     const [[, style] = [], ...moreStyles] = [...page.matchAll(/<style>([\s\S]*?)<\/style>/g)];
