@@ -54,6 +54,14 @@ export function sumWork(plan: Plan): WorkSums {
   return { zones, paints, doubts, ...sums };
 }
 
+/** Whether work is still to be done with a paint. */
+export const isNeeded = ({ paints }: WorkSums, paint: string): boolean =>
+  (paints.get(paint)?.remainingMl ?? 0) > 0;
+
+/** For an army that needs no paint: whether all of its work is done, or there never was any. */
+export const wordNoNeed = ({ wholeMl }: WorkSums): string =>
+  wholeMl > 0 ? 'Everything is painted: no paint is needed any more.' : 'This army needs no paint.';
+
 function workOf(paints: Map<string, PaintWork>, { paint }: Line): PaintWork {
   const work = paints.get(paint) ?? {
     wholeMl: 0,

@@ -1,8 +1,9 @@
 // Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
 import { zeroMinor } from '../../model/money.js';
 import type { Order } from '../../model/order.js';
-import type { Amount, PaintStock } from '../../model/plan.js';
+import type { Amount, PaintStock, Plan } from '../../model/plan.js';
 import type { AnswerFigure, ReportView } from './report-view.js';
+import { isNeeded, wordNoNeed } from './sum-work.js';
 import { wordBudget } from './view-budget.js';
 import type { ViewInputs } from './view-inputs.js';
 import { wordLasting } from './word-lasting.js';
@@ -17,8 +18,9 @@ export function viewAnswer(inputs: ViewInputs): ReportView['answer'] {
 }
 
 function viewLasting({ plan, sums, words, supplyTrust: trust }: ViewInputs): AnswerFigure {
-  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint));
-  const { figure, says } = wordLasting(needed, plan.ranges, words);
+  const needed = plan.stock.filter(({ paint }) => isNeeded(sums, paint));
+  const { figure, says } =
+    needed.length === 0 ? { figure: 'Yes', says: wordNoNeed(sums) } : wordLasting(needed, plan.ranges, words);
   return {
     question: 'Will the pots last?',
     figure,
@@ -85,7 +87,7 @@ function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure
     question: 'What must I buy?',
     figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
     detail:
-      `${wordOrder(order, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
+      `${wordOrder(order, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(plan, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
     trust,
   };
 }
@@ -105,8 +107,8 @@ const wordAbove = ({ lines, aboveBestMinor }: Order, words: NumberWords): string
     ? ''
     : ` Not proved: at most ${words.money(aboveBestMinor)} above the best possible.`;
 
-function wordUnmet({ unmet }: Order, words: NumberWords): string {
-  if (unmet.length === 0) return '';
-  const named = unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`);
-  return ` No offer covers ${listOf(named)}.`;
+function wordUnmet({ order, promised }: Plan, words: NumberWords): string {
+  if (order.unmet.length === 0) return '';
+  const named = order.unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`);
+  return ` No offer covers ${listOf(named)}: so much is still lacking for ${words.sure(promised.surePercent)} sure.`;
 }

@@ -57,15 +57,18 @@ function wordFinished(budget: Budget, words: NumberWords): string {
 export function wordBudget(budget: Budget | undefined, words: NumberWords): string {
   if (budget === undefined) return '';
   const finished = wordFinished(budget, words);
-  return ` A budget of ${words.money(budget.budgetMinor)} finishes ${finished.replace(/^All/, 'all')}.`;
+  return ` A budget of ${words.money(budget.budgetMinor)} finishes ${finished.replace(/^All/, 'all')}${wordBut(budget.order)}.`;
 }
+
+const wordBut = ({ unmet }: Order): string =>
+  unmet.length === 0 ? '' : ', but for paint that no offer covers';
 
 function wordSpent({ budgetMinor, order }: Budget, words: NumberWords): string {
   const left = budgetMinor - order.totalMinor;
   const rest = left === 0 ? 'nothing is left over' : `${words.money(left)} is left over`;
   return order.lines.length === 0
-    ? 'From what stands on the shelf: nothing is bought.'
-    : `For ${words.money(order.totalMinor)} with postage; ${rest}.`;
+    ? `From what stands on the shelf${wordBut(order)}: nothing is bought.`
+    : `For ${words.money(order.totalMinor)} with postage${wordBut(order)}; ${rest}.`;
 }
 
 /** Units finished whole, with their figures; the first dozen by name. */

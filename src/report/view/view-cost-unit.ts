@@ -78,7 +78,9 @@ function viewFigure(unit: UnitCost, { parts, words, trust }: FigureInputs): Figu
   const split = splitPerFigure(unit, parts);
   return {
     split,
-    texts: split.map(({ minor, atLeast, used }) => (used ? words.priced(minor, atLeast) : '')),
+    texts: split.map(({ minor, exact, atLeast, used }) =>
+      used ? words.pricedPart(minor, atLeast, exact) : '',
+    ),
     perFigure: words.amount(unit.use.perFigure),
     trust: trust.of(doubtCost(unit)),
   };

@@ -39,12 +39,22 @@ function wordLead(levels: readonly FrontierLevel[], words: NumberWords): string 
   if (last.toDE00 === 0) return `${own}.`;
   if (levels.length === 1)
     return `${own}. No other paint within ${words.plain(last.toDE00)} that is owned or on offer would lower that.`;
-  const saved = first.cashMinor - last.cashMinor;
-  const gain = saved > 0 ? `${words.money(saved)} less` : 'as much';
   return (
-    `${own}. With another paint of the same kind wherever one is within ${words.plain(last.dE00)}: ${gain}. ` +
+    `${own}. With another paint of the same kind wherever one is within ${words.plain(last.dE00)}: ${wordGain(first, last, words)}. ` +
     'Each paint’s whole need is served by one paint, from the shelf or bought, and all is decided together.'
   );
+}
+
+/** More cash where other paints cover what the named ones leave open. */
+function wordGain(first: FrontierLevel, last: FrontierLevel, words: NumberWords): string {
+  const saved = first.cashMinor - last.cashMinor;
+  const covered = first.unmet.filter(({ paint }) => !last.unmet.some((one) => one.paint === paint));
+  const covers =
+    covered.length === 0
+      ? ''
+      : `, and it covers ${listOf(covered.map(({ paint }) => nameOf(paint)))}, which no offer does`;
+  if (saved === 0) return `as much${covers}`;
+  return `${words.money(Math.abs(saved))} ${saved > 0 ? 'less' : 'more'}${covers}`;
 }
 
 function viewLevel(level: FrontierLevel, no: string, pairing: Pairing): FrontierRow {
@@ -77,7 +87,7 @@ function viewChoice(choice: FrontierChoice, pairing: Pairing): Omit<FrontierRow,
     pots: words.count(choice.pots),
     swaps: swaps.map((swap) => viewPair(swap, pairing)),
     status: wordStatus(choice, words),
-    sheetRows: isChained ? [] : swaps.map(({ paint, by }) => swapRow(paint, by)),
+    sheetRows: isChained ? [] : swaps.map(({ paint, by }) => swapRow(paint, by, words)),
     noRows: isChained
       ? 'One paint is replaced and stands in for another here: give scheme or step in each row, or they follow one another.'
       : '',

@@ -1,7 +1,7 @@
 // Report view: what every section is worded from, and what the main results are doubted for.
 // In: a plan. Out: its sums, its words, its trust tags, made once.
 import type { Plan } from '../../model/plan.js';
-import { type Doubts, mergeDoubts, noDoubts, sumWork, type WorkSums } from './sum-work.js';
+import { type Doubts, isNeeded, mergeDoubts, noDoubts, sumWork, type WorkSums } from './sum-work.js';
 import type { TrustView } from './trust-view.js';
 import { doubtCost } from './view-cost-unit.js';
 import { type TrustWords, trustWords } from './view-trust.js';
@@ -24,7 +24,7 @@ export interface ViewInputs {
 export function viewInputs(plan: Plan): ViewInputs {
   const sums = sumWork(plan);
   const trust = trustWords(plan.assumptions);
-  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint));
+  const needed = plan.stock.filter(({ paint }) => isNeeded(sums, paint));
   return {
     plan,
     sums,

@@ -30,7 +30,7 @@ export function viewInstead({ plan, words }: ViewInputs): InsteadView | undefine
     paints: plan.instead.slice(0, paintRows).map((one) => viewPaint(one, pairing)),
     morePaints: wordMoreOf(plan.instead.length - paintRows, 'paint', words),
     none: missing > 0 && plan.instead.length === 0 ? noneNear : '',
-    header: swapHeader,
+    header: swapHeader(words),
     frontier: viewFrontier(pairing),
   };
 }
@@ -64,7 +64,7 @@ function viewPaint({ paint, toBuyMl, by }: Instead, pairing: Pairing): InsteadPa
   return {
     paint,
     hex: hexOf(plan, paint),
-    toBuy: `${words.ml(toBuyMl)} to buy, ${words.ml(neededMl)} needed in all`,
+    toBuy: `${words.ml(toBuyMl)} to buy: ${words.sure(plan.promised.surePercent)} sure takes ${words.ml(neededMl)} in all`,
     by: by.slice(0, substitutesEach).map((one) => viewSubstitute(one, { paint, neededMl }, pairing)),
     more: by.length > substitutesEach ? `and ${words.count(by.length - substitutesEach)} farther off` : '',
   };
@@ -77,7 +77,8 @@ interface Wanted {
 
 function viewSubstitute(one: Substitute, { paint, neededMl }: Wanted, pairing: Pairing): SubstituteRow {
   const { paint: by, sameByName, spareMl, dE00 } = one;
-  const spare = pairing.words.ml(spareMl);
+  const { words } = pairing;
+  const spare = words.ml(spareMl);
   return {
     ...viewPair({ paint, by, ...(dE00 !== undefined && { dE00 }) }, pairing),
     sameByName,
@@ -85,6 +86,6 @@ function viewSubstitute(one: Substitute, { paint, neededMl }: Wanted, pairing: P
       spareMl >= neededMl
         ? `${spare} left over: enough for all of it`
         : `${spare} left over: enough for some steps, not for all`,
-    row: swapRow(paint, by),
+    row: swapRow(paint, by, words),
   };
 }

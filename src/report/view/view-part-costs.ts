@@ -18,7 +18,10 @@ export function viewPartCosts(amounts: ReadonlyMap<string, Amount>, words: Numbe
     all.map(({ exactMinor }) => exactMinor.toNumber()),
   );
   const texts = new Map(
-    [...amounts].map(([name, { atLeast }], at) => [name, words.priced(parts[at] ?? 0, atLeast)]),
+    [...amounts].map(([name, { atLeast, exactMinor }], at) => [
+      name,
+      words.pricedPart(parts[at] ?? 0, atLeast, exactMinor.toNumber()),
+    ]),
   );
   return {
     of: (name) => texts.get(name) ?? '',

@@ -3,7 +3,7 @@
 import type { PaintStock, StockState } from '../../model/plan.js';
 import type { PaintRange, Range, Ranges } from '../../model/ranges.js';
 import type { Amounts, PotBar, PotGroup, PotRow, PotsView } from './report-view.js';
-import { noDoubts } from './sum-work.js';
+import { isNeeded, noDoubts, wordNoNeed } from './sum-work.js';
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
 import { nameOf } from './word-name.js';
@@ -41,10 +41,10 @@ const groups: readonly {
   },
 ];
 
-/** Every paint of the army, then the low ones that it does not use. */
+/** Every paint that the army still needs, then the low ones that it does not. */
 export function viewPots(inputs: ViewInputs): PotsView {
   const { plan, sums, words } = inputs;
-  const needed = plan.stock.filter(({ paint }) => sums.paints.has(paint)).sort(byChance(plan.ranges));
+  const needed = plan.stock.filter(({ paint }) => isNeeded(sums, paint)).sort(byChance(plan.ranges));
   const byState = groups.map(({ state, title, meaning }) => ({
     state,
     title,
@@ -52,17 +52,17 @@ export function viewPots(inputs: ViewInputs): PotsView {
     line: 'needed' as const,
     paints: needed.filter((one) => one.state === state).map((one) => viewPot(one, inputs)),
   }));
-  const low = plan.stock.filter(({ paint, runningLow }) => runningLow && !sums.paints.has(paint));
+  const low = plan.stock.filter(({ paint, runningLow }) => runningLow && !isNeeded(sums, paint));
   const lowGroup: PotGroup = {
     state: 'low',
-    title: 'Low, though this army does not use it',
+    title: 'Low, though this army does not need it',
     meaning: 'Less is left than the keep level; a line marks that level.',
     line: 'keep level',
     paints: low.map((one) => viewPot(one, inputs)),
   };
   return {
     ranges: `In brackets, and drawn across each bar: low to high, ${lowHighMeaning}.`,
-    lead: wordLead(needed, low.length, words),
+    lead: `${needed.length === 0 ? `${wordNoNeed(sums)} ` : ''}${wordLead(needed, low.length, words)}`,
     groups: [...byState, lowGroup].filter(({ paints }) => paints.length > 0),
   };
 }
@@ -81,20 +81,15 @@ const byChance =
 function wordLead(needed: readonly PaintStock[], unusedLow: number, words: NumberWords): string {
   const low = needed.filter(({ runningLow }) => runningLow).length;
   const after = `${countOf(words, low, 'owned paint')} will be running low after this army: less than its keep level will be left.`;
-  const already = `${countOf(words, unusedLow, 'paint')} that it does not use ${unusedLow === 1 ? 'is' : 'are'} low already.`;
+  const already = `${countOf(words, unusedLow, 'paint')} that it does not need ${unusedLow === 1 ? 'is' : 'are'} low already.`;
   const none = 'No owned pot falls below its keep level.';
-  return [
-    needed.length === 0 ? 'This army needs no paint.' : '',
-    low > 0 ? after : '',
-    unusedLow > 0 ? already : '',
-    low + unusedLow === 0 ? none : '',
-  ]
+  return [low > 0 ? after : '', unusedLow > 0 ? already : '', low + unusedLow === 0 ? none : '']
     .filter((sentence) => sentence !== '')
     .join(' ');
 }
 
 function viewPot(stock: PaintStock, { plan, sums, words, trust }: ViewInputs): PotRow {
-  const doubts = sums.paints.get(stock.paint)?.doubts;
+  const doubts = isNeeded(sums, stock.paint) ? sums.paints.get(stock.paint)?.doubts : undefined;
   const range = plan.ranges.paints.get(stock.paint);
   const amounts = wordAmounts(stock, range, { words, used: doubts !== undefined });
   const state = doubts === undefined ? 'low' : stock.state;
@@ -115,7 +110,7 @@ function viewPot(stock: PaintStock, { plan, sums, words, trust }: ViewInputs): P
 
 interface Wording {
   readonly words: NumberWords;
-  /** False for a paint that this army does not use. */
+  /** False for a paint that this army does not need. */
   readonly used: boolean;
 }
 

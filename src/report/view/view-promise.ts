@@ -5,51 +5,62 @@ import type { PromiseRow, PromiseView } from './promise-view.js';
 import type { ViewInputs } from './view-inputs.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
-import { isHeldBack, isMissed } from './word-promise.js';
+import { reaches, standingOf } from './word-promise.js';
 import { wordMore } from './word-proof.js';
 import { wordReached, wordTimes } from './word-sure.js';
 
-/** Undefined where nothing is needed any more. */
+/** Undefined where nothing is needed any more, or no sureness costs anything, or none can be bought. */
 export function viewPromise({ plan, words }: ViewInputs): PromiseView | undefined {
   const { promised, ranges } = plan;
-  if (ranges.paints.size === 0) return undefined;
+  const standing = standingOf(plan);
+  const isFree = promised.levels.every(({ cashMinor }) => cashMinor === 0);
+  if (ranges.paints.size === 0 || isFree || standing === 'not sold') return undefined;
+  const reached = standing === 'apart' ? promised.metOfOffered : promised.metOnFreshDraws;
   const levels = listLevels(plan, words);
   return {
     lead: wordLead(plan, words),
     note: `An army like this is yours with other values for all that nobody knows for sure: each assumption, each pot’s reading. ${words.count(ranges.draws)} of them were drawn to make the order, and as many fresh ones to check it.`,
-    reached: wordReached(promised.metOfOffered, words),
-    says: `of ${words.count(ranges.draws)} fresh armies like this are finished with ${plan.order.lines.length === 0 ? 'today’s pots' : 'your pots and this order'}${isHeldBack(plan) ? ', as far as the paints on offer go' : ''}. Asked for: ${words.percent(promised.surePercent / 100)}.`,
+    reached: wordReached(reached, words),
+    says: `of ${words.count(ranges.draws)} fresh armies like this are finished with ${plan.order.lines.length === 0 ? 'today’s pots' : 'your pots and this order'}${standing === 'apart' ? ', as far as the paints on offer go' : ''}. Asked for: ${words.sure(promised.surePercent)}.`,
     plainly: wordPlainly(plan, words),
     warnings: wordWarnings(plan, words),
-    caption:
-      'The least cash found for each promise, postage included. It is not proved that no other order keeps a promise for less.',
+    caption: `The least cash found for each promise, postage included. It is not proved that no other order keeps a promise for less.${isApart(promised) ? ' Paints that no shop offers are left out.' : ''}`,
     levels,
     showProved: promised.levels.some(({ proved }) => !proved),
   };
 }
 
-function wordLead({ promised, ranges }: Plan, words: NumberWords): string {
+/** Shares nearer to each other than this read alike. */
+const sameShare = 0.0005;
+
+const isApart = ({ metOfOffered, metOnFreshDraws }: Plan['promised']): boolean =>
+  metOfOffered.chance - metOnFreshDraws.chance > sameShare;
+
+function wordLead(plan: Plan, words: NumberWords): string {
+  const { promised, ranges } = plan;
+  const made = standingOf(plan) === 'missed' ? 'was to be made' : 'is made';
   const asked = words.count(promised.surePercent);
   const paints = ranges.paints.size;
   const each =
     paints === 1
       ? ''
-      : ` That is more than ${words.percent(promised.surePercent / 100)} for each paint by itself: with ${countOf(words, paints, 'paint')}, one of them would run out far more often. So it can cost much more than what is likely.`;
-  return `The order is made so that in ${asked} of ${words.count(100)} armies like this nothing at all runs out.${each}`;
+      : ` That is more than ${words.sure(promised.surePercent)} for each paint by itself: with ${countOf(words, paints, 'paint')}, one of them would run out far more often. So it can cost much more than what is likely.`;
+  return `The order ${made} so that in ${asked} of ${words.count(100)} armies like this nothing at all runs out.${each}`;
 }
 
 /** That a joint promise can cost much more than what is likely. */
-function wordPlainly({ promised, order }: Plan, words: NumberWords): string {
+function wordPlainly(plan: Plan, words: NumberWords): string {
+  const { promised, order } = plan;
   const { likely, surePercent } = promised;
-  const sure = words.percent(surePercent / 100);
+  const what = standingOf(plan) === 'missed' ? 'This order' : `To be ${words.sure(surePercent)} sure`;
   const rarely = `alone ${likely.met.chance < 0.5 ? 'would do only' : 'would do'} in ${wordTimes(likely.met, words)} armies like this`;
   const extraMinor = order.totalMinor - likely.cashMinor;
   const likelyCash =
     likely.cashMinor === 0
       ? `Nothing need be bought for the likely needs, which ${rarely}.`
       : `Just the likely needs would cost ${words.money(likely.cashMinor)}, which ${rarely}.`;
-  if (extraMinor === 0) return `${likelyCash} To be ${sure} sure costs no more than that.`;
-  return `${likelyCash} To be ${sure} sure costs ${wordMore(extraMinor, words)}.`;
+  if (extraMinor === 0) return `${likelyCash} ${what} costs no more than that.`;
+  return `${likelyCash} ${what} costs ${wordMore(extraMinor, words)}.`;
 }
 
 function wordWarnings(plan: Plan, words: NumberWords): string[] {
@@ -59,9 +70,21 @@ function wordWarnings(plan: Plan, words: NumberWords): string[] {
     12,
   );
   const lacking = named === '' ? 'paints that no shop offers' : `${named}, which the offers do not cover`;
-  const missed = `The offers do not reach ${words.percent(promised.surePercent / 100)}: the most that they can hold is ordered.`;
   const back = `With every paint only ${wordReached(promised.metOnFreshDraws, words)} are finished: the army also hangs on ${lacking}.`;
-  return [...(isMissed(plan) ? [missed] : []), ...(isHeldBack(plan) ? [back] : [])];
+  const isHeldBack = isApart(promised) && standingOf(plan) !== 'kept';
+  return [...wordMissed(plan, words), ...(isHeldBack ? [back] : [])];
+}
+
+/** That the offers do not reach what was asked for, and what reaches the farthest. */
+function wordMissed(plan: Plan, words: NumberWords): string[] {
+  const { surePercent, metOfOffered, levels } = plan.promised;
+  if (standingOf(plan) !== 'missed') return [];
+  const missed = `No order from these offers is ${words.sure(surePercent)} sure.`;
+  const [surest] = [...levels].sort((a, b) => b.met.chance - a.met.chance);
+  if (surest === undefined || surest.met.chance <= metOfOffered.chance) return [missed];
+  return [
+    `${missed} The surest found reaches ${wordReached(surest.met, words)}, for ${words.money(surest.cashMinor)}.`,
+  ];
 }
 
 function listLevels({ promised, order }: Plan, words: NumberWords): PromiseRow[] {
@@ -81,7 +104,7 @@ function listLevels({ promised, order }: Plan, words: NumberWords): PromiseRow[]
     first,
     ...levels.map(
       (level): PromiseRow => ({
-        label: `${words.percent(level.surePercent / 100)} sure`,
+        label: `${words.sure(level.surePercent)} sure${reaches(level.met, level.surePercent) ? '' : ', not reached'}`,
         isOwn: level.surePercent === surePercent,
         cash: words.money(level.cashMinor),
         more: wordMore(level.cashMinor - likely.cashMinor, words),

@@ -18,7 +18,7 @@ const titles: Record<
   army: {
     title: 'For this army',
     says: ({ promised }, words) =>
-      `What it takes beyond your shelf to be ${words.percent(promised.surePercent / 100)} sure that nothing runs out.`,
+      `What it takes beyond your shelf to be ${words.sure(promised.surePercent)} sure that nothing runs out.`,
   },
   shelf: {
     title: 'For the shelf',

@@ -32,7 +32,7 @@ function wordLead({ estimate, promised }: Plan, words: NumberWords): string {
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
   const start = first === undefined ? '' : `, ${nameOf(first.unit.unit)} first`;
-  return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${words.percent(promised.surePercent / 100)} sure takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
+  return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${words.sure(promised.surePercent)} sure takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
 }
 
 interface NextInputs {
@@ -45,7 +45,7 @@ interface NextInputs {
 function wordNext({ plan, armyMinor, rises }: NextInputs, words: NumberWords): StairsView['next'] {
   const { stairs, figureCount, order } = plan;
   const after = rises.find(({ figures }) => figures > figureCount);
-  const reach = order.lines.length === 0 ? 'Your pots still reach' : 'Your pots and this order still reach';
+  const reach = wordReach(order);
   if (after === undefined) return { figure: 'nothing', says: `${reach}, even for twice the army.` };
   const extraMinor = Math.max(0, after.cashMinor - armyMinor);
   const because = listOf(after.because.map(nameOf));
@@ -62,6 +62,11 @@ function wordNext({ plan, armyMinor, rises }: NextInputs, words: NumberWords): S
     figure: 'nothing',
     says: `${reach}, up to figure ${last}. The next step is ${at}: ${words.money(extraMinor)}.`,
   };
+}
+
+function wordReach({ lines, unmet }: Plan['order']): string {
+  const what = lines.length === 0 ? 'Your pots' : 'Your pots and this order';
+  return `${what} still reach${unmet.length === 0 ? '' : ', but for paint that no offer covers'}`;
 }
 
 /** A step of a large army may come of hundreds of paints; plan.json has them all. */

@@ -10,9 +10,8 @@ interface Lasting {
   readonly says: string;
 }
 
-/** The chance for the whole army first; a paint of which there is no pot leaves none. */
+/** Of one paint needed or more. The chance for the whole army first; a paint of which there is no pot leaves none. */
 export function wordLasting(needed: readonly PaintStock[], ranges: Ranges, words: NumberWords): Lasting {
-  if (needed.length === 0) return { figure: 'Yes', says: 'This army needs no paint.' };
   const none = needed.filter(({ state }) => state === 'none owned');
   return {
     figure: none.length > 0 ? 'No' : wordVerdict(ranges.chanceAllLast, words),
@@ -25,7 +24,8 @@ function wordVerdict(chance: Chance, words: NumberWords): string {
   const sure = `${wordChance(chance, words)} sure`;
   if (chance.chance >= 0.9) return `Yes: ${sure}`;
   if (chance.chance >= 0.5) return `Likely: ${sure}`;
-  return chance.chance >= 0.1 ? `Hardly: ${sure}` : `No: only ${sure}`;
+  if (chance.chance >= 0.1) return `Hardly: ${sure}`;
+  return chance.chance < 0.005 ? `No: ${sure}` : `No: only ${sure}`;
 }
 
 function wordWhole(none: readonly PaintStock[], words: NumberWords): string {

@@ -8,10 +8,12 @@ import type { Numerals } from './report-view.js';
 export interface NumberWords {
   /** Whole minor units with the currency's own digits (ISO 4217, which Intl does not always follow). */
   money(minor: number): string;
-  /** Rounded half up; "at least" where something in it had no price, "unpriced" where nothing had one. */
+  /** Rounded half up, under half of the last digit `under €0.01`; "at least" where something in it had no price, "unpriced" where nothing had one. */
   amount(of: Amount): string;
   /** As `amount`, but with a rounded sum that is already known, e.g. a part of a split total. */
   priced(minor: number, atLeast: boolean): string;
+  /** As `priced`, of a part whose share of the whole's cents may be none though it costs something: `under €0.01`. */
+  pricedPart(minor: number, atLeast: boolean, exact: number): string;
   /** `12.3 ml`; digits as `mlDigits` of the same volume unless told. Under the last digit: `under 0.01 ml`. */
   ml(volumeMl: number, digits?: number): string;
   /** The same without the unit, for columns that name it. */
@@ -20,6 +22,8 @@ export interface NumberWords {
   count(of: number): string;
   /** A share of 1 as whole percent; a trace is `under 1%`, nearly all `over 99%`. */
   percent(share: number): string;
+  /** How sure a promise is asked for, in per cent as the painter wrote it: `80%`, `82.5%`. */
+  sure(percent: number): string;
   /** A share of 1 as percent with one digit after the point. */
   finePercent(share: number): string;
   /** Any number, with as many digits as it has, three after the point at most. */
@@ -39,6 +43,7 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
   const plainFormat = new Intl.NumberFormat(locale, { maximumFractionDigits: 3 });
   const percentFormat = new Intl.NumberFormat(locale, { style: 'percent' });
   const finePercentFormat = new Intl.NumberFormat(locale, { style: 'percent', minimumFractionDigits: 1 });
+  const sureFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 2 });
   const mlFormats = [0, 1, 2, 3].map((of) => fixedFormat(locale, of));
 
   const money = (minor: number): string => moneyFormat.format(toMajor(minor, currency) as `${number}`);
@@ -46,6 +51,8 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
     if (!atLeast) return money(minor);
     return minor === 0 ? 'unpriced' : `at least ${money(minor)}`;
   };
+  const pricedPart = (minor: number, atLeast: boolean, exact: number): string =>
+    minor === 0 && exact > 0 ? `under ${money(1)}` : priced(minor, atLeast);
   const bareMl = (volumeMl: number, of = mlDigits(volumeMl)): string => {
     const format = mlFormats[of] ?? plainFormat;
     const least = 10 ** -of;
@@ -54,11 +61,13 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
   return {
     money,
     priced,
-    amount: (of) => priced(roundMinor(of.exactMinor), of.atLeast),
+    pricedPart,
+    amount: ({ exactMinor, atLeast }) => pricedPart(roundMinor(exactMinor), atLeast, exactMinor.toNumber()),
     ml: (volumeMl, of) => `${bareMl(volumeMl, of)}${space}ml`,
     bareMl,
     count: (of) => plainFormat.format(of),
     percent: (share) => wordPercent(percentFormat, share),
+    sure: (percent) => sureFormat.format(percent / 100),
     finePercent: (share) => finePercentFormat.format(share),
     plain: (value) => plainFormat.format(value),
   };

@@ -1,31 +1,47 @@
 // Report view: what the order promises, in a few sentences. In: the plan. Out: text for the answer and the promise's section.
 import type { Plan } from '../../model/plan.js';
+import type { Chance } from '../../model/ranges.js';
 import type { NumberWords } from './word-numbers.js';
 import { wordReached, wordTimes } from './word-sure.js';
 
-/** Shares nearer to each other than this read alike. */
-const sameShare = 0.0005;
+/**
+ * How the promise stands on draws that the order has not seen. `kept`; `apart`: kept for the paints that shops offer, but
+ * not with the others that the army needs; `missed`: the offers do not reach it; `not sold`: nothing of what is missing is on offer.
+ */
+export type Standing = 'kept' | 'apart' | 'missed' | 'not sold';
 
-/** True where paints that no shop offers keep the whole army from what holds for all others. */
-export const isHeldBack = ({ promised: { metOfOffered, metOnFreshDraws } }: Plan): boolean =>
-  metOfOffered.chance - metOnFreshDraws.chance > sameShare;
+export function standingOf({ promised, order }: Pick<Plan, 'promised' | 'order'>): Standing {
+  const { surePercent, metOnFreshDraws, metOfOffered } = promised;
+  if (reaches(metOnFreshDraws, surePercent)) return 'kept';
+  if (order.lines.length === 0 && order.unmet.length > 0) return 'not sold';
+  return reaches(metOfOffered, surePercent) ? 'apart' : 'missed';
+}
 
-/** True where the offers do not reach the promise, even for the paints that are on offer. */
-export const isMissed = ({ promised: { surePercent, metOfOffered } }: Plan): boolean =>
-  metOfOffered.chance + 3 * metOfOffered.error < surePercent / 100;
+/** Whether a share of draws is what was asked for, as near as the draws can tell. */
+export const reaches = ({ chance, error }: Chance, surePercent: number): boolean =>
+  chance + 3 * error >= surePercent / 100;
 
-/** In the answer: what the cash is for, how well that held, and what less would do. '' for a plan without any need. */
+/** In the answer: what was asked for, how well the order keeps it, and what less would do. '' for a plan without any need. */
 export function wordPromise(plan: Plan, words: NumberWords): string {
   const { promised, ranges, order } = plan;
   if (ranges.paints.size === 0) return '';
-  const sure = words.percent(promised.surePercent / 100);
-  const asked = words.count(promised.surePercent);
-  const reached = wordReached(promised.metOfOffered, words);
-  const apart = isHeldBack(plan) ? ', leaving out paints that no shop offers' : '';
-  const promise = isMissed(plan)
-    ? ` Asked for was ${sure}: the offers reach only ${reached} on fresh draws${apart}.`
-    : ` Sure ${sure}: in ${asked} of ${words.count(100)} armies like this nothing runs out (on fresh draws ${reached})${apart}.`;
-  return order.lines.length === 0 ? promise : `${promise}${wordLikely(plan, words)}`;
+  const asked = ` Asked for was ${words.sure(promised.surePercent)} sure${wordStanding(plan, words)}.`;
+  return order.lines.length === 0 ? asked : `${asked}${wordLikely(plan, words)}`;
+}
+
+function wordStanding(plan: Plan, words: NumberWords): string {
+  const { metOnFreshDraws, metOfOffered } = plan.promised;
+  const whole = wordReached(metOnFreshDraws, words);
+  switch (standingOf(plan)) {
+    case 'kept':
+      return `: nothing runs out in ${whole} of armies like this`;
+    case 'apart':
+      return `: of the paints that shops offer nothing runs out in ${wordReached(metOfOffered, words)} of armies like this, of all paints in ${whole}`;
+    case 'missed':
+      return `, which the offers do not reach: with this order nothing runs out in ${whole} of armies like this`;
+    case 'not sold':
+      return `, which no offer helps to: with today’s pots nothing runs out in ${whole} of armies like this`;
+  }
 }
 
 /** What just the likely needs would cost, and how rarely that does. */

@@ -34,9 +34,12 @@ export function wordTimes({ chance }: Chance, words: NumberWords): string {
   return chance >= 0.995 ? `over ${words.count(99)} ${of}` : `${words.count(Math.round(chance * 100))} ${of}`;
 }
 
-/** `81.8% ± 0.4%`: the share of draws and its standard error. */
-export const wordReached = ({ chance, error }: Chance, words: NumberWords): string =>
-  `${words.finePercent(chance)} ± ${words.finePercent(Math.max(0.001, error))}`;
+/** `81.8% ± 0.4%`: the share of draws and its standard error. Of all draws `over 99.9%`, of none `under 0.1%`. */
+export function wordReached({ chance, error }: Chance, words: NumberWords): string {
+  if (chance >= 0.9995) return `over ${words.finePercent(0.999)}`;
+  if (chance < 0.0005) return `under ${words.finePercent(0.001)}`;
+  return `${words.finePercent(chance)} ± ${words.finePercent(Math.max(0.001, error))}`;
+}
 
 const reading = 'reading of ';
 

@@ -36,9 +36,9 @@ describe('the small plan', () => {
   it('asks for one pot', () => {
     expect(cash).toBe(
       'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. ' +
-        'Sure 80%: in 80 of 100 armies like this nothing runs out (on fresh draws 82.1% ± 0.4%), leaving out paints that ' +
-        'no shop offers. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
-        'No offer covers Rust hush (4.1 ml). Another €6.40 would fill low pots up to their level.',
+        'Asked for was 80% sure: of the paints that shops offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
+        'of all paints in 23.8% ± 0.4%. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
+        'No offer covers Rust hush (4.1 ml): so much is still lacking for 80% sure. Another €6.40 would fill low pots up to their level.',
     );
   });
 
@@ -76,7 +76,7 @@ describe('other plans', () => {
     [0.64, 'Likely: 64% sure'],
     [0.236, 'Hardly: 24% sure'],
     [0.04, 'No: only 4% sure'],
-    [0, 'No: only under 1% sure'],
+    [0, 'No: under 1% sure'],
   ])('lasts with a chance of %d: %s', (share, figure) => {
     const stock = only('Kettle grey', 'Chalk light');
     const ranges = { ...smallPlan.ranges, chanceAllLast: { chance: share, error: 0.003 } };
@@ -90,25 +90,35 @@ describe('other plans', () => {
     const { promised } = smallPlan;
     const missed = { ...promised, metOfOffered: { chance: 0.61, error: 0.005 } };
     expect(answerOf({ promised: missed })[2]).toContain(
-      'Asked for was 80%: the offers reach only 61.0% ± 0.5% on fresh draws, leaving out paints that no shop offers.',
+      'Asked for was 80% sure, which the offers do not reach: with this order nothing runs out in 23.8% ± 0.4% of armies like this. Just',
     );
-    const whole = { ...promised, metOnFreshDraws: promised.metOfOffered };
-    expect(answerOf({ promised: whole })[2]).toContain('(on fresh draws 82.1% ± 0.4%). Just');
+  });
+
+  it('says plainly what was kept', () => {
+    const whole = { ...smallPlan.promised, metOnFreshDraws: smallPlan.promised.metOfOffered };
+    const kept = 'sure: nothing runs out in 82.1% ± 0.4% of armies like this. Just';
+    expect(answerOf({ promised: whole })[2]).toContain(`Asked for was 80% ${kept}`);
+    expect(answerOf({ promised: { ...whole, surePercent: 82.5 } })[2]).toContain(
+      `Asked for was 82.5% ${kept}`,
+    );
   });
 
   it('says so where nothing needs buying', () => {
-    const [, , cash] = answerOf({ order: { ...nothingOrdered, unmet: [] }, restock: undefined });
+    // No shop offers anything, and the shelf is as sure as was asked for.
+    const promised = { ...smallPlan.promised, metOnFreshDraws: { chance: 0.992, error: 0.0009 } };
+    const order = { ...nothingOrdered, unmet: [] };
+    const [, , cash] = answerOf({ order, promised, restock: undefined });
     expect(cash).toBe(
-      'What must I buy? Nothing. What stands on the shelf is enough for this army. Sure 80%: in 80 of 100 armies like this ' +
-        'nothing runs out (on fresh draws 82.1% ± 0.4%), leaving out paints that no shop offers.',
+      'What must I buy? Nothing. What stands on the shelf is enough for this army. Asked for was 80% sure: ' +
+        'nothing runs out in 99.2% ± 0.1% of armies like this.',
     );
   });
 
   it('does not call an unmet need nothing', () => {
     const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
     expect(cash).toBe(
-      'What must I buy? Nothing on offer. Sure 80%: in 80 of 100 armies like this nothing runs out (on fresh draws ' +
-        '82.1% ± 0.4%), leaving out paints that no shop offers. No offer covers Rust hush (4.1 ml).',
+      'What must I buy? Nothing on offer. Asked for was 80% sure, which no offer helps to: with today’s pots nothing runs ' +
+        'out in 23.8% ± 0.4% of armies like this. No offer covers Rust hush (4.1 ml): so much is still lacking for 80% sure.',
     );
   });
 
@@ -135,6 +145,13 @@ describe('other plans', () => {
     expect(cost).toContain(
       'For all 21 figures at least €9.10 (€6.40 to €13.40). What is still to be used has no price yet. Without a price: ',
     );
+  });
+
+  it('asks for no paint where all is painted', () => {
+    const { estimate } = smallPlan;
+    const jobs = new Map([...estimate.jobs].map(([job, units]) => [{ ...job, remaining: [] }, units]));
+    const [lasting] = answerOf({ estimate: { ...estimate, jobs } });
+    expect(lasting).toBe('Will the pots last? Yes. Everything is painted: no paint is needed any more.');
   });
 
   it('survives an army of nobody', () => {

@@ -20,7 +20,7 @@ describe('eight euros', () => {
     expect(view).toMatchObject({
       title: 'What €8.00 finishes',
       figure: '17 of 21 figures',
-      says: 'For €7.40 with postage; €0.60 is left over.',
+      says: 'For €7.40 with postage, but for paint that no offer covers; €0.60 is left over.',
       whole: 'Finished whole: First watch (10) and The ram (1).',
     });
   });
@@ -46,7 +46,9 @@ describe('eight euros', () => {
   });
 
   it('stand in the answer', () => {
-    expect(viewOf({}).answer[2].detail).toMatch(/ A budget of €8\.00 finishes 17 of 21 figures\.$/);
+    expect(viewOf({}).answer[2].detail).toMatch(
+      / A budget of €8\.00 finishes 17 of 21 figures, but for paint that no offer covers\.$/,
+    );
   });
 });
 
@@ -56,10 +58,12 @@ describe('other budgets', () => {
     const view = viewOf({ budgetMinor: 740, units, nextSteps: [] });
     expect(view.budget).toMatchObject({
       figure: 'All 21 figures',
-      says: 'For €7.40 with postage; nothing is left over.',
+      says: 'For €7.40 with postage, but for paint that no offer covers; nothing is left over.',
       open: [],
     });
-    expect(view.answer[2].detail).toMatch(/ A budget of €7\.40 finishes all 21 figures\.$/);
+    expect(view.answer[2].detail).toMatch(
+      / A budget of €7\.40 finishes all 21 figures, but for paint that no offer covers\.$/,
+    );
   });
 
   it('buy nothing', () => {
@@ -109,7 +113,7 @@ describe('other budgets', () => {
     expect(viewPlan(examplePlan, []).budget).toMatchObject({
       title: 'What €5.00 finishes',
       figure: '13 of 33 figures',
-      says: 'From what stands on the shelf: nothing is bought.',
+      says: 'From what stands on the shelf, but for paint that no offer covers: nothing is bought.',
     });
   });
 });

@@ -5,7 +5,7 @@ import { viewInputs } from '../../../src/report/view/view-inputs.js';
 import { viewInstead } from '../../../src/report/view/view-instead.js';
 import { differenceWords } from '../../../src/report/view/word-difference.js';
 import { numberWords } from '../../../src/report/view/word-numbers.js';
-import { swapRow } from '../../../src/report/view/word-swap-row.js';
+import { swapHeader, swapRow } from '../../../src/report/view/word-swap-row.js';
 import { smallFrontier, smallInstead } from '../a-small-palette.js';
 import { smallPlan } from '../a-small-plan.js';
 
@@ -46,7 +46,15 @@ describe('rows for the swaps sheet', () => {
     ['Oat', 'Straw', ',,Oat,Straw'],
     ['Oat, old', 'Straw "pale"', ',,"Oat, old","Straw ""pale"""'],
     [' Oat', 'a\nb', ',," Oat",a b'],
-  ])('%j by %j', (paint, by, row) => expect(swapRow(paint, by)).toBe(row));
+  ])('%j by %j', (paint, by, row) => {
+    expect(swapRow(paint, by, numberWords(smallPlan.settings))).toBe(row);
+  });
+
+  it('is parted as sheets are where numbers have a decimal comma', () => {
+    const german = numberWords({ ...smallPlan.settings, locale: 'de-DE' });
+    expect(swapHeader(german)).toBe('scheme;step;paint;instead');
+    expect(swapRow('Oat, old', 'Straw', german)).toBe(';;"Oat, old";Straw');
+  });
 });
 
 describe('what is owned instead', () => {
@@ -59,7 +67,7 @@ describe('what is owned instead', () => {
       {
         paint: 'Nettle coat',
         hex: '#5d7a3a',
-        toBuy: '8.0 ml to buy, 12.1 ml needed in all',
+        toBuy: '8.0 ml to buy: 80% sure takes 12.1 ml in all',
         by: [
           {
             ...{ paint: 'Nettle coat', hex: '#5d7a3a', by: 'Nettle, old label', byHex: '', differs: '' },
@@ -181,6 +189,24 @@ describe('cash against colour', () => {
     const flat = viewOf({ frontier: { ...smallFrontier, points: level } })?.frontier;
     expect(flat?.chart).toBeUndefined();
     expect(flat?.lead).toContain('No other paint within 10');
+  });
+
+  it('says why other paints may cost more', () => {
+    const [own] = smallFrontier.points;
+    if (own === undefined) throw new Error('no points');
+    const open = {
+      ...own,
+      cashMinor: 700,
+      status: "can't be met" as const,
+      unmet: [{ paint: 'Rust hush', ml: 4 }],
+    };
+    const met = { ...own, cashMinor: 830, unmet: [] };
+    const leadOf = (last: typeof met): string | undefined => {
+      const points = smallFrontier.points.map((_, dE00) => ({ ...(dE00 === 0 ? open : last), dE00 }));
+      return viewOf({ frontier: { ...smallFrontier, points } })?.frontier?.lead;
+    };
+    expect(leadOf(met)).toContain('within 1: €1.30 more, and it covers Rust hush, which no offer does.');
+    expect(leadOf({ ...met, cashMinor: 700 })).toContain('as much, and it covers Rust hush');
   });
 
   it('says what is left out among very many paints, and claims nothing of it', () => {

@@ -28,7 +28,7 @@ describe('groups', () => {
   it('are introduced by what runs low', () => {
     expect(pots.lead).toBe(
       '2 owned paints will be running low after this army: less than its keep level will be left. ' +
-        '1 paint that it does not use is low already.',
+        '1 paint that it does not need is low already.',
     );
   });
 

@@ -53,7 +53,9 @@ describe('the small promise', () => {
     ]);
     const proved = smallPromised.levels.map((level) => ({ ...level, proved: true }));
     expect(promiseOf({ levels: proved })?.showProved).toBe(false);
-    expect(view?.caption).toContain('It is not proved that no other order keeps a promise for less.');
+    expect(view?.caption).toContain(
+      'It is not proved that no other order keeps a promise for less. Paints that no shop offers are left out.',
+    );
   });
 });
 
@@ -88,12 +90,31 @@ describe('other promises', () => {
 
   it('that the offers do not reach say so', () => {
     const low = { chance: 0.61, error: 0.005 };
-    expect(promiseOf({ metOfOffered: low, metOnFreshDraws: low })?.warnings).toEqual([
-      'The offers do not reach 80%: the most that they can hold is ordered.',
+    const missed = promiseOf({ metOfOffered: low, metOnFreshDraws: low });
+    expect(missed?.warnings).toEqual([
+      'No order from these offers is 80% sure. The surest found reaches 95.7% ± 0.2%, for €16.40.',
+    ]);
+    expect(missed?.lead).toContain('The order was to be made so that in 80 of 100');
+    expect(missed?.plainly).toContain('This order costs no more than that.');
+    // Every level got no farther than this order.
+    const levels = smallPromised.levels.map((level) => ({ ...level, met: low }));
+    const stuck = promiseOf({ metOfOffered: low, metOnFreshDraws: low, levels });
+    expect(stuck?.warnings).toEqual(['No order from these offers is 80% sure.']);
+    expect(stuck?.levels.map(({ label }) => label)).toEqual([
+      ...['the likely needs alone', '50% sure', '80% sure, not reached', '90% sure, not reached'],
+      '95% sure, not reached',
     ]);
     // Within the error of the draws it was reached.
     const near = { chance: 0.795, error: 0.004 };
     expect(promiseOf({ metOfOffered: near, metOnFreshDraws: near })?.warnings).toEqual([]);
+  });
+
+  it('that cost nothing at any level, or that no offer helps to, are left out', () => {
+    const free = smallPromised.levels.map((level) => ({ ...level, cashMinor: 0 }));
+    expect(promiseOf({ levels: free })).toBeUndefined();
+    const order = { ...smallPlan.order, lines: [], bills: [], totalMinor: 0 };
+    expect(order.unmet.length).toBeGreaterThan(0);
+    expect(promiseOf({}, { order })).toBeUndefined();
   });
 
   it('of nothing are left out', () => {

@@ -70,7 +70,7 @@ describe('the small staircase', () => {
   it('says that one more figure costs nothing, and how far the order reaches', () => {
     expect(view?.next).toEqual({
       figure: 'nothing',
-      says: 'Your pots and this order still reach, up to figure 29. The next step is figure 30 (Pond wash): €5.50.',
+      says: 'Your pots and this order still reach, but for paint that no offer covers, up to figure 29. The next step is figure 30 (Pond wash): €5.50.',
     });
   });
 
@@ -120,7 +120,7 @@ describe('one more figure', () => {
   it('costs nothing for twice the army', () => {
     expect(withSteps([start, step(7, 740, ['Nettle coat'])])?.next).toEqual({
       figure: 'nothing',
-      says: 'Your pots and this order still reach, even for twice the army.',
+      says: 'Your pots and this order still reach, but for paint that no offer covers, even for twice the army.',
     });
   });
 
@@ -128,7 +128,9 @@ describe('one more figure', () => {
     const order = { ...smallPlan.order, lines: [], bills: [], totalMinor: 0, postageMinor: 0 };
     const stairs = { ...smallStairs, steps: [start] };
     const view = stairsOf({ order, stairs });
-    expect(view?.next.says).toBe('Your pots still reach, even for twice the army.');
+    expect(view?.next.says).toBe(
+      'Your pots still reach, but for paint that no offer covers, even for twice the army.',
+    );
     expect(view?.chart).toBeUndefined();
   });
 

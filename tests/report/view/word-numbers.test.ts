@@ -40,6 +40,8 @@ describe('money', () => {
     ['100.5', true, 'at least €1.01'],
     ['0', true, 'unpriced'],
     ['0', false, '€0.00'],
+    ['0.3', false, 'under €0.01'],
+    ['0.3', true, 'under €0.01'],
   ])('%s minor units, something unpriced %s: %s', (exact, atLeast, text) => {
     const words = numberWords(settings('en-GB', 'EUR'));
     expect(words.amount({ exactMinor: exactMinor(exact), atLeast })).toBe(text);

@@ -33,8 +33,9 @@ describe('chances', () => {
 
   it('carry their standard error', () => {
     expect(wordReached({ chance: 0.8177, error: 0.00386 }, words)).toBe('81.8% ± 0.4%');
-    // Less than a tenth of a per cent is not said to be none.
-    expect(wordReached({ chance: 0, error: 0.0001 }, words)).toBe('0.0% ± 0.1%');
+    // No number of draws shows that something can't be, or can't fail.
+    expect(wordReached({ chance: 0, error: 0.0001 }, words)).toBe('under 0.1%');
+    expect(wordReached({ chance: 1, error: 0.0001 }, words)).toBe('over 99.9%');
     expect(plainSpaces(wordReached({ chance: 0.8177, error: 0.00386 }, german))).toBe('81,8 % ± 0,4 %');
   });
 });
