@@ -53,7 +53,8 @@ async function takeLock(lock: string, until: number): Promise<() => void> {
     throw error;
   }
   return () => {
-    removeLock(lock, temp);
+    // One that stood too long may have been broken, and be another run's by now.
+    if (readOwner(lock)?.token === token) removeLock(lock, temp);
     held.delete(token);
   };
 }

@@ -11,11 +11,12 @@ import type { LogRow, Scheme, Sheets, Step, Swap } from '../model/sheets.js';
 export function applySwaps(sheets: Sheets): Sheets {
   if (sheets.swaps.length === 0) return sheets;
   const schemes = new Map([...sheets.schemes].map(([name, one]) => [name, swapScheme(one, sheets.swaps)]));
-  return { ...sheets, schemes, log: sheets.log.map((row) => countForSwap(row, sheets)) };
+  const schemeOf = new Map(sheets.army.map(({ unit, scheme }) => [unit, scheme]));
+  const log = sheets.log.map((row) => countForSwap(row, schemeOf.get(row.unit ?? ''), sheets.swaps));
+  return { ...sheets, schemes, log };
 }
 
-function countForSwap(row: LogRow, { army, swaps }: Sheets): LogRow {
-  const scheme = army.find(({ unit }) => unit === row.unit)?.scheme;
+function countForSwap(row: LogRow, scheme: string | undefined, swaps: readonly Swap[]): LogRow {
   if (scheme === undefined) return row;
   const mine = swaps.filter((swap) => isAbout(swap.scheme, scheme) && isAbout(swap.step, row.step));
   const nowPaint = followSwaps(row.paint, mine);

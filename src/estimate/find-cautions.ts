@@ -4,7 +4,8 @@ import type { Sheets } from '../model/sheets.js';
 import type { Estimate } from '../model/work.js';
 
 /** Words by which painters name solvents among their extras and mediums; a hint, not a list of products. */
-const solventWords = /thinner|solvent|spirit|turpentine|acetone|alcohol|lacquer|enamel/i;
+const solventWords =
+  /thinner|solvent|spirit|turp|acetone|alcohol|ethanol|propanol|isopropyl|\bipa\b|naphtha|benzine?\b|xylene|toluene|brush cleaner|lacquer|enamel/i;
 
 /** Cautions for the work still to be done. Brushes come with nearly every plan; an empty plan has none. */
 export function findCautions(estimate: Estimate, { extras }: Pick<Sheets, 'extras'>): Caution[] {

@@ -6,7 +6,7 @@ import { buildProgram, columnsOf, type OrderProgram } from './build-program.js';
 import { findFirstOrder, reachesLeastOrders } from './first-order.js';
 import { type Held, heldMl, listWares, type Market } from './list-wares.js';
 import { settleTies } from './settle-ties.js';
-import type { Limits, OnProgress, Solution, Solve } from './solver/integer-program.js';
+import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './solver/integer-program.js';
 import { shareSeconds } from './solver/share-seconds.js';
 import { type Chosen, costOfCounts } from './write-order.js';
 
@@ -69,8 +69,31 @@ async function search(asked: readonly OrderNeed[], market: Market, buying: Buyin
   const order = buildProgram({ needs, wares, held, shops: market.shops });
   const first = findFirstOrder(needs, { ...order, held }, market);
   const program = { ...order.program, start: columnsOf(order, first, market.shops) };
-  const solution = await buying.solve(program, buying.limits, buying.onProgress);
+  const found = await buying.solve(program, buying.limits, buying.onProgress);
+  const missed = 'values' in found ? missedBy(found.values, needs, order) : [];
+  const solution = missed.length === 0 ? found : await solveNearer(program, missed, { found, needs, buying });
   return { chosen: choose(solution, { order, needs, market, first }), order };
+}
+
+interface Missing {
+  readonly found: Solution;
+  /** In the order of the program's first rows. */
+  readonly needs: readonly OrderNeed[];
+  readonly buying: Buying;
+}
+
+/** Once more, with so much more asked of what a solver overlooked that it can't again. What was found, where that fits nothing. */
+async function solveNearer(
+  program: IntegerProgram,
+  missed: readonly OrderNeed[],
+  { found, needs, buying }: Missing,
+): Promise<Solution> {
+  const rows = program.rows.map((row, at) => {
+    const need = needs[at];
+    return need !== undefined && missed.includes(need) ? { ...row, lower: row.lower + 10 * sameMl } : row;
+  });
+  const nearer = await buying.solve({ ...program, rows }, buying.limits, buying.onProgress);
+  return 'values' in nearer ? nearer : found;
 }
 
 interface Tried {
@@ -101,9 +124,17 @@ function choose(solution: Solution, { order, needs, market, first }: Tried): Cho
 }
 
 /** True where rounding to whole counts left every need covered. */
-function covers(counts: readonly number[], needs: readonly OrderNeed[], { holders }: OrderProgram): boolean {
-  return needs.every(
-    ({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) >= ml - sameMl,
+const covers = (counts: readonly number[], needs: readonly OrderNeed[], order: OrderProgram): boolean =>
+  missedBy(counts, needs, order).length === 0;
+
+/** Needs of which some counts hold less, by more than counts as the same. */
+function missedBy(
+  counts: readonly number[],
+  needs: readonly OrderNeed[],
+  { holders }: OrderProgram,
+): OrderNeed[] {
+  return needs.filter(
+    ({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) < ml - sameMl,
   );
 }
 

@@ -1,4 +1,5 @@
 // Order: the cheapest whole packs that cover one need. In: ml and packs with price and limit. Out: how many of each.
+import { sameMl } from '../model/volume.js';
 
 /** A pack of one paint: one pot, or several sold together. */
 export interface Pack {
@@ -16,9 +17,6 @@ interface Best {
   pots: number;
   counts: readonly number[];
 }
-
-/** Amounts closer than this are the same. */
-const sameMl = 1e-9;
 
 /** Costs are whole minor units, so a bound this little above the best is no higher. */
 const sameCost = 1e-6;

@@ -39,7 +39,8 @@ export async function fitBudget(fitting: Fitting): Promise<Fitted> {
   const { demands } = fitting;
   const levels = levelsOf(demands);
   const whole = await wholeLevels(levels, fitting);
-  const finished = demands.map((demand, index) => (index < firstIndex(levels, whole) ? demand.figures : 0));
+  const done = unitsBefore(levels, whole);
+  const finished = demands.map(({ figures }, index) => (index < done ? figures : 0));
   let proved = true;
   const tried = levels.slice(whole, whole + mostTries);
   for (const level of tried) {
@@ -49,7 +50,7 @@ export async function fitBudget(fitting: Fitting): Promise<Fitted> {
       finished[index] = fit.figures[place] ?? 0;
     });
   }
-  return { finished, proved, notTried: levels.slice(whole + mostTries).flat().length };
+  return { finished, proved, notTried: demands.length - unitsBefore(levels, whole + mostTries) };
 }
 
 /** Indexes of the demands of each priority, in order. */
@@ -62,17 +63,16 @@ function levelsOf(demands: readonly UnitDemand[]): number[][] {
   return levels;
 }
 
-const firstIndex = (levels: readonly number[][], level: number): number =>
-  levels.slice(0, level).flat().length;
+const unitsBefore = (levels: readonly number[][], level: number): number =>
+  levels.slice(0, level).reduce((sum, { length }) => sum + length, 0);
 
 /** How many priorities the budget finishes whole: halving, since more figures never cost less. */
 async function wholeLevels(levels: readonly number[][], fitting: Fitting): Promise<number> {
   let [from, to] = [0, levels.length];
   while (from < to) {
     const middle = Math.ceil((from + to) / 2);
-    const counts = fitting.demands.map(({ figures }, index) =>
-      index < firstIndex(levels, middle) ? figures : 0,
-    );
+    const done = unitsBefore(levels, middle);
+    const counts = fitting.demands.map(({ figures }, index) => (index < done ? figures : 0));
     if ((await cashFor(counts, fitting)) <= fitting.budgetMinor) from = middle;
     else to = middle - 1;
   }
@@ -140,10 +140,9 @@ async function fitLevel(
 /** What the program of a priority is written from: its units, and what is committed to those before it. */
 function levelOf(level: readonly number[], finished: readonly number[], fitting: Fitting): BudgetLevel {
   const { demands, haveMl, budgetMinor, market } = fitting;
-  const full = demands.map(({ figures }, index) =>
-    level.includes(index) ? figures : (finished[index] ?? 0),
-  );
-  const before = finished.map((count, index) => (level.includes(index) ? 0 : count));
+  const own = new Set(level);
+  const full = demands.map(({ figures }, index) => (own.has(index) ? figures : (finished[index] ?? 0)));
+  const before = finished.map((count, index) => (own.has(index) ? 0 : count));
   return {
     budgetMinor,
     haveMl,

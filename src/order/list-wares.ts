@@ -4,6 +4,7 @@ import { usableShare } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { OrderNeed } from '../model/order.js';
 import type { Offer, OfferPot, Shop } from '../model/sheets.js';
+import { sameMl } from '../model/volume.js';
 
 /** What can be bought, and where. */
 export interface Market {
@@ -71,7 +72,10 @@ function wareOf(offer: Offer, needOf: ReadonlyMap<string, number>, { shops, assu
     mlOf.set(pot.paint, (mlOf.get(pot.paint) ?? 0) + usableMlOf(pot, assumptions) * pot.count);
   }
   const limit = offer.available ?? Number.POSITIVE_INFINITY;
-  const useful = Math.max(...[...mlOf].map(([paint, ml]) => Math.ceil((needOf.get(paint) ?? 0) / ml - 1e-9)));
+  const useful = Math.max(
+    ...[...mlOf].map(([paint, ml]) => Math.ceil(((needOf.get(paint) ?? 0) - sameMl) / ml)),
+    0,
+  );
   return {
     offer,
     mlOf,

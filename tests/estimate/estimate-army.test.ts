@@ -257,6 +257,17 @@ describe('cautions', () => {
     ]);
     expect(cautionsOf({ layer: 'primer' }, [], 1)).toEqual([]);
   });
+
+  it.each(['Turps', 'isopropanol', 'IPA 99%', 'white spirit', 'Naphtha', 'Xylene', 'brush cleaner'])(
+    '%s is a solvent',
+    (item) => {
+      expect(cautionsOf({}, [{ item, priceMinor: 300, serves: 50 }])).toContain('solvent');
+    },
+  );
+
+  it('a word that only holds such a name is none', () => {
+    expect(cautionsOf({}, [{ item: 'capable hipage', priceMinor: 300, serves: 50 }])).toEqual(['brush']);
+  });
 });
 
 describe('one palette for one paint of a step', () => {

@@ -6,6 +6,7 @@ import { chooseOrder } from '../../src/order/choose-order.js';
 import type { Market } from '../../src/order/list-wares.js';
 import { orderRestock } from '../../src/order/order-restock.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
+import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
 
 const buying = prepareBuying({});
@@ -287,5 +288,34 @@ describe('restocking the shelf', () => {
     );
     expect(army.totalMinor).toBe(400);
     expect(order).toMatchObject({ totalMinor: 150, postageMinor: -100 });
+  });
+});
+
+describe('a need a hair above so many pots', () => {
+  // 2 x 11.52 ml hold 23.04; 1.5e-6 ml more is no rounding, and takes a third pot of b, or what holds it.
+  const pot = (paint: string, sizeMl: number) => ({ ...offerPot(paint), sizeMl });
+  const offers = [
+    makeOffer({ shop: 'Y', offer: 'a 17', priceMinor: 100, pots: [pot('a', 17)] }),
+    makeOffer({ shop: 'Y', offer: 'set', priceMinor: 300, pots: [pot('a', 12), pot('b', 12)] }),
+    makeOffer({ shop: 'X', offer: 'a 400', priceMinor: 300, pots: [pot('a', 400)], available: 2 }),
+  ];
+  const shops = [
+    makeShop({ shop: 'Y', postageMinor: 0, freeFromMinor: 60_000, leastOrderMinor: 50_000 }),
+    makeShop({ shop: 'X', postageMinor: 350, freeFromMinor: 300 }),
+  ];
+  const needs = [
+    { paint: 'a', ml: 1152 },
+    { paint: 'b', ml: 2 * 11.52 + 1.5e-6 },
+  ];
+
+  it.each([
+    ['our own search', buying],
+    ['the solver', { ...buying, solve: solveProgram }],
+  ])('is ordered by %s, and is no reason for a dear first order', async (_, by) => {
+    const order = await chooseOrder(needs, marketOf(offers, shops), by);
+    // Three sets hold 34.56 ml of b, and both large pots 768 of a; pots of 17 fill up Y's least order of 500.
+    expect(order).toMatchObject({ status: 'proved', aboveBestMinor: 0 });
+    const held = order.lines.find(({ offer }) => offer === 'set')?.count;
+    expect(held).toBeGreaterThanOrEqual(3);
   });
 });

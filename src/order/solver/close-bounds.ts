@@ -28,7 +28,9 @@ export function closeBounds(
     if (most < row.lower - tolerance || least > row.upper + tolerance) return undefined;
     if (row.lower <= least && row.upper >= most) continue;
     asking++;
-    if (!closeRow(row, areWhole, bounds, most - row.lower, row.upper - least)) return undefined;
+    // What only rounding took must not be divided by a small coefficient.
+    const [under, over] = [Math.max(0, most - row.lower), Math.max(0, row.upper - least)];
+    if (!closeRow(row, areWhole, bounds, under, over)) return undefined;
   }
   return asking;
 }

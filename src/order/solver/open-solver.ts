@@ -9,27 +9,43 @@ export interface SolverThread {
   readonly close: () => Promise<void>;
 }
 
-/** A solver thread, started when the first program comes; it keeps no process alive. */
+/**
+ * A solver thread, started when a program comes to it, and anew where it has ended; it keeps no process alive. One program
+ * at a time, in the order in which they come. Once closed, every question is refused.
+ */
 export function openSolver(): SolverThread {
   let worker: Worker | undefined;
+  let isClosed = false;
   let last: Promise<unknown> = Promise.resolve();
+  const openWorker = (): Worker => {
+    const started = startWorker();
+    started.once('exit', () => {
+      if (worker === started) worker = undefined;
+    });
+    worker = started;
+    return started;
+  };
   const solve: Solve = (program, limits, onProgress) => {
-    worker ??= startWorker();
-    const asked = worker;
-    const turn = last.then(() => ask(asked, { program, limits }, onProgress));
+    const turn = last.then(() => {
+      if (isClosed) throw new Error('the solver is closed');
+      return ask(worker ?? openWorker(), { program, limits }, onProgress);
+    });
     last = turn.catch(() => undefined);
     return turn;
   };
   return {
     solve,
     close: async () => {
+      isClosed = true;
       await worker?.terminate();
     },
   };
 }
 
+/** An error between two questions ends the thread and nothing else; one during a question is told to who asked. */
 function startWorker(): Worker {
   const worker = new Worker(new URL('./solver-worker.js', import.meta.url));
+  worker.on('error', () => undefined);
   worker.unref();
   return worker;
 }

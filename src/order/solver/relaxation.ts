@@ -7,8 +7,11 @@ import { SafeBound } from './safe-bound.js';
 import type { SparseRow } from './sparse-rows.js';
 import type { Work } from './work.js';
 
-/** How far a value may lie outside its bounds, rows scaled so that their largest coefficient is about 1. */
-const tolerance = 1e-7;
+/**
+ * How far a value may lie outside its bounds, rows scaled so that their largest coefficient is about 1: less than what
+ * rows may be missed by in the end, so that what keeps to a relaxation also keeps to the program.
+ */
+const tolerance = 1e-9;
 
 /** A smaller coefficient is rounding, and no exchange is made on it. */
 const leastPivot = 1e-9;

@@ -75,7 +75,7 @@ export function closeBranch(
   work: Work,
 ): number | undefined {
   const asking = closeBounds(sparse, areWhole, bounds);
-  work.touched += countTerms(sparse);
+  work.touched += countTerms(sparse) + areWhole.length;
   if (asking === undefined) return undefined;
   let open = 0;
   for (const [place, low] of bounds.lower.entries()) if (low < (bounds.upper[place] ?? 0)) open++;

@@ -1,7 +1,8 @@
 // Solver: small programs searched to the end. In: columns, rows, how much work. Out: the best values, and whether they are
 // proved; all in this thread, and the same on every machine.
+import { BranchQueue } from './branch-queue.js';
 import type { ColumnBounds } from './close-bounds.js';
-import { rowsWithin } from './cover-rows.js';
+import { loosenCovers, rowsWithin } from './cover-rows.js';
 import type { Column, IntegerProgram, Row } from './integer-program.js';
 import { closeBranch, isMuchSmaller, openPart, type Part, relaxBranch, shrinkPart } from './search-part.js';
 import { shrinkProgram } from './shrink-program.js';
@@ -23,7 +24,7 @@ export type Searched = { readonly work: number } & (
   | { readonly state: 'impossible' }
 );
 
-/** Bounds between which to search, and what nothing there undercuts. */
+/** Bounds between which to search, brought nearer in place, and what nothing there undercuts. */
 interface Branch extends ColumnBounds {
   readonly leastCost: number;
 }
@@ -53,12 +54,20 @@ export function searchTree(program: IntegerProgram, mostWork: number): Searched 
   const { best, work } = search;
   const lower = Float64Array.from(program.columns, (column) => column.lower);
   const upper = Float64Array.from(program.columns, (column) => column.upper);
-  const isAll = searchPart(openPart(shrinkProgram(program, { lower, upper }), work), search);
+  const rows = loosenCovers(program.rows, program.columns);
+  const whole = shrinkProgram({ columns: program.columns, rows }, { lower, upper });
+  const isAll = searchPart(openPart(whole, work), search);
   if (best.values === undefined) return { state: isAll ? 'impossible' : 'none found', work: work.touched };
   return { state: isAll ? 'proved' : 'not proved', values: best.values, cost: best.cost, work: work.touched };
 }
 
-function openSearch({ columns, rows, start }: IntegerProgram, mostWork: number): Search {
+/** A start counts where it keeps to bounds and rows. */
+function openSearch({ columns, rows, start: given }: IntegerProgram, mostWork: number): Search {
+  const isKept =
+    given !== undefined &&
+    columns.every(({ lower, upper }, at) => isWithin({ lower, upper, terms: [[at, 1]] }, given)) &&
+    rows.every((row) => isWithin(row, given));
+  const start = isKept ? given : undefined;
   const step = stepOf(columns);
   const most = columns.reduce((sum, { cost, lower, upper }) => sum + Math.max(cost * lower, cost * upper), 0);
   // Without a start anything at all is better.
@@ -80,37 +89,27 @@ function cutoffOf({ baseCost }: Part, { best, step }: Search): number {
   return best.cost - baseCost - (step === 0 ? costsWithin : step * (1 - roundedOff));
 }
 
-/** False where the work was done before the last branch, or a branch was lost. */
+/** False where the work was done before the last branch, or a branch was lost: then the others are searched all the same. */
 function searchPart(part: Part, search: Search): boolean {
   const lower = new Float64Array(part.columns.length);
   const upper = Float64Array.from(part.columns, (column) => column.upper);
-  const waiting: Branch[] = [];
+  const waiting = new BranchQueue<Branch>();
+  let isAll = true;
   let next: Branch | undefined = { lower, upper, leastCost: Number.NEGATIVE_INFINITY };
   while (next !== undefined) {
+    if (search.work.touched > search.mostWork) return false;
     const halves = searchBranch(next, part, search);
-    if (halves === 'lost') return false;
-    const [farther, nearer]: readonly Branch[] = halves;
-    if (farther !== undefined) queue(farther, waiting);
-    next = nearer ?? waiting.pop();
+    if (halves === 'lost') isAll = false;
+    const [farther, nearer]: readonly Branch[] = halves === 'lost' ? [] : halves;
+    if (farther !== undefined) waiting.add(farther);
+    next = nearer ?? waiting.take();
   }
-  return true;
-}
-
-/** Kept by what they cost at the least, the cheapest last; of those that cost alike, the newest is searched first. */
-function queue(branch: Branch, waiting: Branch[]): void {
-  let [from, to] = [0, waiting.length];
-  while (from < to) {
-    const middle = (from + to) >> 1;
-    if ((waiting[middle]?.leastCost ?? 0) < branch.leastCost) to = middle;
-    else from = middle + 1;
-  }
-  waiting.splice(from, 0, branch);
+  return isAll;
 }
 
 /** Nothing where a branch holds nothing better, or its best is found; else its two halves, the one to search first last. */
 function searchBranch(branch: Branch, part: Part, search: Search): readonly Branch[] | 'lost' {
   if (branch.leastCost > cutoffOf(part, search)) return [];
-  if (search.work.touched > search.mostWork) return 'lost';
   const size = closeBranch(branch, part, search.work);
   if (size === undefined) return [];
   if (isMuchSmaller(size, part))

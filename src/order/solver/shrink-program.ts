@@ -61,7 +61,7 @@ function shrinkRow({ lower, upper, terms }: Row, { lower: base, placeOf, kept }:
     open.push([place, coefficient]);
   }
   const row = { lower: lower - given, upper: upper - given, terms: open };
-  if (row.lower <= least + rowsWithin && row.upper >= most - rowsWithin) return [];
+  if (row.lower <= least + rowsWithin / 2 && row.upper >= most - rowsWithin / 2) return [];
   return [cutRow(row, kept)];
 }
 

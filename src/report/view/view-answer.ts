@@ -6,6 +6,7 @@ import type { AnswerFigure, ReportView } from './report-view.js';
 import { isNeeded, wordNoNeed } from './sum-work.js';
 import { wordBudget } from './view-budget.js';
 import type { ViewInputs } from './view-inputs.js';
+import { isPostageKnown } from './view-shopping.js';
 import { wordLasting } from './word-lasting.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
@@ -87,18 +88,20 @@ function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure
     question: 'What must I buy?',
     figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
     detail:
-      `${wordOrder(order, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(plan, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
+      `${wordOrder(plan, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(plan, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
     trust,
   };
 }
 
 const wordNothing = (order: Order): string => (order.unmet.length === 0 ? 'Nothing' : 'Nothing on offer');
 
-function wordOrder({ lines, bills, postageMinor, unmet }: Order, words: NumberWords): string {
+function wordOrder(plan: Plan, words: NumberWords): string {
+  const { lines, bills, postageMinor, unmet } = plan.order;
   if (lines.length === 0)
     return unmet.length === 0 ? 'What stands on the shelf is enough for this army.' : '';
   const pots = lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0);
-  const postage = postageMinor === 0 ? 'no postage' : `postage of ${words.money(postageMinor)} included`;
+  const none = isPostageKnown(plan) ? 'no postage' : 'postage not known';
+  const postage = postageMinor === 0 ? none : `postage of ${words.money(postageMinor)} included`;
   return `${countOf(words, pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}, ${postage}.`;
 }
 

@@ -18,7 +18,7 @@ const titles: Record<
   army: {
     title: 'For this army',
     says: ({ promised }, words) =>
-      `What it takes beyond your shelf to be ${words.sure(promised.surePercent)} sure that nothing runs out.`,
+      `What it takes beyond your shelf to be ${words.sure(promised.surePercent)} sure that nothing runs out. What is likely takes less, so some of it will likely be left.`,
   },
   shelf: {
     title: 'For the shelf',
@@ -74,10 +74,15 @@ function wordTogether({ shops }: ReorderGroup, plan: Plan): string {
     : '';
 }
 
+/** False where no shops sheet says what shops ask for sending. */
+export const isPostageKnown = ({ defaults }: Plan): boolean =>
+  !defaults.some(({ sheet, column }) => sheet === 'shops' && column === 'postage');
+
 function viewShop(shop: ReorderShop, whom: ReorderGroup['for'], inputs: LineInputs): ShoppingShop {
   const { plan, words } = inputs;
   const { postageMinor } = shop;
-  const none = whom === 'shelf' && armyPays(plan, shop.shop) ? 'none more' : 'free';
+  const free = isPostageKnown(plan) ? 'free' : 'not known';
+  const none = whom === 'shelf' && armyPays(plan, shop.shop) ? 'none more' : free;
   return {
     shop: shop.shop,
     lines: shop.lines.map((line) => viewLine(line, shop, inputs)),

@@ -70,6 +70,23 @@ describe('sums that are off by rounding', () => {
   });
 });
 
+describe('what it is given', () => {
+  it('is no start where it breaks a row or a bound', () => {
+    const none = { columns: [whole(1, 1)], rows: [atMost(-1, [1])], start: [1] };
+    expect(searchTree(none, enough).state).toBe('impossible');
+    const beyond = { columns: [whole(5, 3), whole(9, 3)], rows: [atLeast(3, [1, 1])], start: [4, 0] };
+    expect(searchTree(beyond, enough)).toMatchObject({ state: 'proved', values: [3, 0], cost: 15 });
+    const under = { ...beyond, start: [1, 1] };
+    expect(searchTree(under, enough)).toMatchObject({ state: 'proved', values: [3, 0] });
+  });
+
+  it('fits, though a small coefficient would make much of what rounding took', () => {
+    const row = atLeast(16.32e6 + 0.003 + 2e-9, [16.32, 0.001]);
+    const program = { columns: [whole(3, 1e6), whole(1, 3)], rows: [row] };
+    expect(searchTree(program, enough)).toMatchObject({ state: 'proved', values: [1e6, 3] });
+  });
+});
+
 describe('without a start', () => {
   it('finds the only solution, whatever it costs', () => {
     const only = { columns: [{ cost: 2, lower: 0, upper: 0, integer: true }], rows: [] };

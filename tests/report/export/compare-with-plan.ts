@@ -180,11 +180,13 @@ export function compareTotals(book: Recalculated, plan: Plan, expectNear: Expect
     figures: figureCount,
     'paint put out, whole scheme': needs.reduce((sum, { wholeMl }) => sum + wholeMl, 0),
     'paint put out, remaining': needs.reduce((sum, { remainingMl }) => sum + remainingMl, 0),
-    'cost of use, whole scheme': major(costs.useWhole),
-    'of it extras': major(costs.extrasWhole),
-    'cost of use, a figure': major(costs.useWhole) / (figureCount || 1),
-    'cost of use, remaining': major(costs.useRemaining),
-    'price of the unpainted figures': major(costs.figuresPrice),
+    [`cost of use, whole scheme${more(costs.useWhole)}`]: major(costs.useWhole),
+    [`of it extras${more(costs.extrasWhole)}`]: major(costs.extrasWhole),
+    [`cost of use, a figure${more(costs.useWhole)}`]: major(costs.useWhole) / (figureCount || 1),
+    [`cost of use, remaining${more(costs.useRemaining)}`]: major(costs.useRemaining),
+    [`price of the unpainted figures${more(costs.figuresPrice)}`]: major(costs.figuresPrice),
   };
   for (const [total, value] of Object.entries(wanted)) expectNear(now.get(total), value, total);
 }
+
+const more = ({ atLeast }: Amount): string => (atLeast ? ', at least' : '');

@@ -52,18 +52,35 @@ export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
     paints.sum('needMl'),
     ml(({ remainingMl }) => remainingMl),
   );
-  add('likely to buy', paints.sum('likelyMl'), [missingMl, 'ml']);
-  const whole = add('cost of use, whole scheme', costs.sum('whole'), money(planned.useWhole));
-  add('of it extras', costs.sum('extras'), money(planned.extrasWhole));
+  add('likely to be missing', paints.sum('likelyMl'), [missingMl, 'ml']);
+  const whole = add(
+    `cost of use, whole scheme${atLeast(planned.useWhole)}`,
+    costs.sum('whole'),
+    money(planned.useWhole),
+  );
+  add(`of it extras${atLeast(planned.extrasWhole)}`, costs.sum('extras'), money(planned.extrasWhole));
   const each = major(planned.useWhole.exactMinor.toNumber()) / (figureCount || 1);
   const count = table.here('now', figures);
   const average = either(isZero(count), num(0), over(table.here('now', whole), count));
-  add('cost of use, a figure', average, [each, settings.currency]);
-  add('cost of use, remaining', costs.sum('left'), money(planned.useRemaining));
-  add('price of the unpainted figures', costs.sum('figuresPrice'), money(planned.figuresPrice));
-  table.add({ what: 'cash for the order', planned: major(planned.cashMinor), unit: settings.currency });
+  add(`cost of use, a figure${atLeast(planned.useWhole)}`, average, [each, settings.currency]);
+  add(
+    `cost of use, remaining${atLeast(planned.useRemaining)}`,
+    costs.sum('left'),
+    money(planned.useRemaining),
+  );
+  add(
+    `price of the unpainted figures${atLeast(planned.figuresPrice)}`,
+    costs.sum('figuresPrice'),
+    money(planned.figuresPrice),
+  );
+  table.add({ what: orderOf(plan), planned: major(planned.cashMinor), unit: settings.currency });
   return table.view();
 }
+
+const orderOf = ({ promised }: Plan): string => `cash for the order, to be ${promised.surePercent}% sure`;
+
+/** Where something in a sum has no price. */
+const atLeast = (sum: Amount): string => (sum.atLeast ? ', at least' : '');
 
 /** Sums of one and the same in another order differ by a hair; the sheet shall open without a change. */
 const isAlike = (one: number, other: number): boolean =>
