@@ -5,6 +5,7 @@ import { expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
+import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { type DrawnMarket, drawMarket } from './draw-market.mjs';
 
 /** Usable ml of a pot that is no can, 0.96 of its label: every pot of these markets holds 17 ml. */
@@ -76,11 +77,19 @@ async function leastCash(market: DrawnMarket): Promise<number> {
   return Math.min(...costs);
 }
 
-it.each([1, 2, 3])(
-  '60 paints, 90 offers, 3 shops, seed %i: the same least cash',
-  async (seed) => {
+const buying = prepareBuying({});
+const bySolver = { ...buying, solve: solveProgram };
+
+it.each([
+  ['our own search first', 1, buying],
+  ['our own search first', 2, buying],
+  ['the solver alone', 2, bySolver],
+  ['the solver alone', 3, bySolver],
+] as const)(
+  '60 paints, 90 offers, 3 shops, by %s, seed %i: the same least cash',
+  async (_, seed, by) => {
     const market = drawMarket(seed, { paints: 60, offers: 90, shops: 3, sizesMl: [17] });
-    const order = await chooseOrder(market.needs, { ...market, assumptions: registry }, prepareBuying({}));
+    const order = await chooseOrder(market.needs, { ...market, assumptions: registry }, by);
     expect(order.status).toBe('proved');
     expect(order.totalMinor).toBe(await leastCash(market));
   },

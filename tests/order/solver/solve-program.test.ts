@@ -49,10 +49,9 @@ describe('what a solution is worth', () => {
     );
     const start = columns.map(() => 3);
     const solution = await solveProgram({ columns, rows, start }, { nodes: 0, seconds: 10 });
-    expect(['not proved', 'proved']).toContain(solution.state);
-    if (!('values' in solution)) throw new Error('no values');
+    if (solution.state !== 'not proved') throw new Error(`it is ${solution.state}`);
     const cost = solution.values.reduce((sum, value, index) => sum + value * (columns[index]?.cost ?? 0), 0);
-    if (solution.state === 'not proved') expect(solution.bound).toBeLessThan(cost);
+    expect(solution.bound).toBeLessThan(cost);
     expect(cost).toBeLessThanOrEqual(columns.reduce((sum, column) => sum + 3 * column.cost, 0));
   });
 });
