@@ -5,9 +5,9 @@ import { stderr, stdout } from 'node:process';
 import { registry } from '../plan-army.js';
 import { saysOf } from '../problems/catalogue.js';
 import { checkLogRow } from '../sheets/append/check-log-row.js';
-import { headerKey } from '../sheets/match-header.js';
 import { type FoundLog, findLog } from '../sheets/read/find-log.js';
 import { readTables } from '../sheets/read/read-tables.js';
+import { columnKey } from '../sheets/spell-headers.js';
 import { appendLines } from './append-lines.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes, UsageError } from './end-run.js';
@@ -98,9 +98,9 @@ function refuse(errors: readonly Problem[]): number {
 
 /** Of the row: by its flags, since no sheet shows it yet. */
 function showFlagProblems(problems: readonly Problem[]): void {
-  const flagOfKey = new Map([...flagOf].map(([header, flag]) => [headerKey(header), flag]));
+  const flagOfKey = new Map([...flagOf].map(([header, flag]) => [columnKey('log', header), flag]));
   for (const one of problems) {
-    const flag = flagOfKey.get(headerKey(one.column ?? ''));
+    const flag = flagOfKey.get(columnKey('log', one.column ?? ''));
     const place = flag === undefined ? one.file : `--${flag}`;
     stderr.write(`${one.severity}: ${showPlain(`${place}: ${saysOf(one)}. ${one.hint}`)}\n`);
   }

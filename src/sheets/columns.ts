@@ -11,9 +11,14 @@ import {
   type SheetName,
 } from '../model/words.js';
 
+/** What a header may say after its name. */
+export type Unit = 'ml' | 'mm' | 'g' | '%' | 'cm2' | 'g/ml';
+
 export interface Column {
   readonly header: string;
   readonly needed: boolean;
+  /** What its cells are in where its own header does not end in it: a unit, or money of the settings' currency. */
+  readonly isIn?: Unit | 'money';
   /** One line for a newcomer: what goes in, what a blank means. */
   readonly says: string;
   readonly choices?: readonly string[];
@@ -65,7 +70,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
       example: '60%',
     }),
     free('empty g', 'Weight of the empty pot in grams; needed where left is a weight.', { example: '14.5' }),
-    free('price', 'What the whole pot cost. Blank: unpriced.', { example: '3.50' }),
+    free('price', 'What the whole pot cost. Blank: unpriced.', { isIn: 'money', example: '3.50' }),
     free('opened', 'Day it was opened. Blank: not opened yet.', { example: '2026-01-31' }),
     free('counted', 'Day of the reading in left; log rows after it lower the pot. Blank: all log rows do.', {
       example: '2026-03-01',
@@ -82,7 +87,10 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     needed('offer', 'What the shop calls it. Rows with the same shop and offer are one set.', {
       example: 'brick red 17 ml',
     }),
-    needed('price', 'Price of the whole offer; in a set it stands on one row.', { example: '3.50' }),
+    needed('price', 'Price of the whole offer; in a set it stands on one row.', {
+      isIn: 'money',
+      example: '3.50',
+    }),
     needed('paint', 'Name of the paint in it.', { example: 'brick red' }),
     needed('size ml', 'Volume of one pot, in millilitres.', { example: '17' }),
     free('pots', 'How many such pots the offer holds. Blank: 1.', { example: '1' }),
@@ -92,11 +100,15 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
   ],
   shops: [
     needed('shop', 'Name as in the offers sheet.', { example: 'Corner Hobby' }),
-    free('postage', 'What one delivery costs. Blank: 0.', { example: '4.90' }),
+    free('postage', 'What one delivery costs. Blank: 0.', { isIn: 'money', example: '4.90' }),
     free('free from', 'Goods of this sum or more travel free. Blank: postage is always paid.', {
+      isIn: 'money',
       example: '50',
     }),
-    free('least order', 'The shop takes no order below this sum. Blank: any sum.', { example: '10' }),
+    free('least order', 'The shop takes no order below this sum. Blank: any sum.', {
+      isIn: 'money',
+      example: '10',
+    }),
   ],
   figures: [
     needed('figure', 'Name of the sculpt.', { example: 'spearman' }),
@@ -119,6 +131,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
       },
     ),
     free('base', 'round 25, square 20, 25x50 or oval 60x35, in millimetres. Blank: no base.', {
+      isIn: 'mm',
       example: 'round 25',
     }),
     free('base high mm', 'Height of the base. Blank: 3.', { example: '3' }),
@@ -129,7 +142,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     free('area cm2', 'Your own total of body and kit, or hull, in cm2. Blank: estimated.', {
       example: '9.5',
     }),
-    free('price', 'Price of one unpainted figure. Blank: unpriced.', { example: '1.80' }),
+    free('price', 'Price of one unpainted figure. Blank: unpriced.', { isIn: 'money', example: '1.80' }),
   ],
   zones: [
     needed('zone', 'A name of your own for a group of parts.', { example: 'coat' }),
@@ -171,7 +184,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
   ],
   extras: [
     needed('item', 'A brush, flock, sand, thinner ...', { example: 'static grass' }),
-    needed('price', 'What it costs.', { example: '6.50' }),
+    needed('price', 'What it costs.', { isIn: 'money', example: '6.50' }),
     needed('serves', 'How many figures one of it serves.', { example: '200' }),
   ],
   log: [

@@ -1,12 +1,17 @@
-// Sheets: headers compared as painters write them. In: a header or a name. Out: its key for comparing.
+// Sheets: names and headers compared as painters write them. In: a header or a name. Out: its key for comparing.
 
 /**
- * Two headers are the same when their keys are: case, spaces, underscores and hyphens do not count, and
- * `cm²` is `cm2`. `Size_ML` and `size ml` both give `sizeml`; a blank header gives ''.
+ * Two names are the same when their keys are: case, spaces, underscores and hyphens do not count, and `cm²` is `cm2`.
+ * `Base-Coat` and `base coat` both give `basecoat`; a blank name gives ''.
  */
-export function headerKey(header: string): string {
-  return header
+export function nameKey(name: string): string {
+  return name
     .normalize('NFKC')
     .toLowerCase()
     .replace(/[\s_-]+/g, '');
+}
+
+/** The key of a header, in which brackets do not count either: `Size (ML)` and `size_ml` both give `sizeml`. */
+export function headerKey(header: string): string {
+  return nameKey(header).replace(/[()[\]]+/g, '');
 }

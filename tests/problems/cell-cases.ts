@@ -30,6 +30,12 @@ const columnCases: readonly ProblemCase[] = [
     { pots: ['paint,size ml,prise,plaque', 'brick red,17,3.50,', 'earth wash,24,,'] },
     'pots.csv row 1, "prise" (C1): no column of this sheet is called so. Rename it "price" if that is meant; as it stands it is left alone as a note of your own.',
   ),
+  // A header may name its currency as a price may.
+  spoil(
+    'other-currency',
+    { pots: ['paint,size ml,Price (£)', 'brick red,17,3.50', 'earth wash,24,'] },
+    'pots.csv row 1, "Price (£)" (C1): "£" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+  ),
   ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"'].map((reading) =>
     spoil(
       'left-maybe-meant',

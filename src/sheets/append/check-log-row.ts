@@ -5,7 +5,7 @@ import type { LogRow } from '../../model/sheets.js';
 import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import { checkTables, type Known } from '../check/check-tables.js';
 import { columns } from '../columns.js';
-import { headerKey } from '../match-header.js';
+import { columnKey } from '../spell-headers.js';
 import type { Cell, ReadTables, Table } from '../table.js';
 import { guardFormula } from './guard-formula.js';
 
@@ -52,10 +52,10 @@ export function placeCells(
   { headers }: Pick<Table, 'headers'>,
   cells: ReadonlyMap<string, string>,
 ): string[] {
-  const byKey = new Map([...cells].map(([header, cell]) => [headerKey(header), cell]));
+  const byKey = new Map([...cells].map(([header, cell]) => [columnKey('log', header), cell]));
   const placed = new Set<string>();
   return headers.map((header) => {
-    const key = headerKey(header);
+    const key = columnKey('log', header);
     if (placed.has(key)) return '';
     placed.add(key);
     return byKey.get(key) ?? '';
@@ -63,9 +63,9 @@ export function placeCells(
 }
 
 function missingColumns({ file, headers }: Table, typed: ReadonlyMap<string, string>): Found[] {
-  const known = new Set(headers.map(headerKey));
+  const known = new Set(headers.map((header) => columnKey('log', header)));
   return [...typed.keys()]
-    .filter((header) => !known.has(headerKey(header)))
+    .filter((header) => !known.has(columnKey('log', header)))
     .map((header) => problem('missing-column', { file, sheet: 'log', column: header }));
 }
 

@@ -5,8 +5,10 @@ import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import { type Column, columns } from '../columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
+import { bareHeader, columnMeant, type HeaderCurrency } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { isSlip } from './find-nearest.js';
+import type { Money } from './read-cell/cell-kind.js';
 
 interface Found {
   /** By the key of a known header: where its column stands, counted from 0. */
@@ -14,22 +16,71 @@ interface Found {
   readonly problems: readonly Problem<ProblemCode>[];
 }
 
-/** The index of each known column. The first of two alike counts; the readers have named the second. */
-export function findColumns(table: Table): Found {
-  const indexes = new Map<string, number>();
-  const known = new Map(columns[table.sheet].map((column) => [headerKey(column.header), column]));
-  const strange: number[] = [];
-  for (const [index, header] of table.headers.entries()) {
-    const key = headerKey(header);
-    if (!known.has(key)) strange.push(index);
-    else if (!indexes.has(key)) indexes.set(key, index);
-  }
-  const absent = [...known].filter(([key]) => !indexes.has(key)).map(([, column]) => column);
+interface Placed {
+  readonly indexes: Map<string, number>;
+  /** Headers that name no column. */
+  readonly strange: number[];
+  readonly problems: Problem<ProblemCode>[];
+}
+
+/**
+ * The index of each known column. The first of two alike counts; the readers have named the second. `money` is what a
+ * currency in a header of prices has to be; without it any may stand there.
+ */
+export function findColumns(table: Table, money?: Money): Found {
+  const placed: Placed = { indexes: new Map(), strange: [], problems: [] };
+  const priced = placePlain(table, placed);
+  placePriced(table, priced, { placed, money });
+  const { indexes, strange, problems } = placed;
+  const absent = columns[table.sheet].filter(({ header }) => !indexes.has(headerKey(header)));
   const nearby = nearHeaders(table, strange, absent);
   return {
     indexes,
-    problems: [...missingColumns(table, absent, nearby), ...questioned(table, absent, nearby)],
+    problems: [...problems, ...missingColumns(table, absent, nearby), ...questioned(table, absent, nearby)],
   };
+}
+
+/** A header of prices that names a currency. */
+interface Priced extends HeaderCurrency {
+  readonly key: string;
+  readonly index: number;
+}
+
+/** Gives back the headers that name a currency. */
+function placePlain({ sheet, headers }: Table, { indexes, strange }: Placed): Priced[] {
+  const priced: Priced[] = [];
+  for (const [index, header] of headers.entries()) {
+    const meant = columnMeant(sheet, header);
+    if (meant === undefined) strange.push(index);
+    else if (meant.currency !== undefined) priced.push({ key: meant.key, index, ...meant.currency });
+    else if (!indexes.has(meant.key)) indexes.set(meant.key, index);
+  }
+  return priced;
+}
+
+/**
+ * A plain `price` comes first, then `price EUR` where prices are in euros. Only where neither is there is a foreign
+ * currency a problem: beside them it is a column of the painter's own.
+ */
+function placePriced(
+  table: Table,
+  priced: readonly Priced[],
+  { placed, money }: { readonly placed: Placed; readonly money: Money | undefined },
+): void {
+  const { indexes, strange, problems } = placed;
+  const isOwn = ({ sign }: Priced): boolean => money?.isOwn(sign.toLowerCase()) ?? true;
+  for (const one of [...priced.filter(isOwn), ...priced.filter((other) => !isOwn(other))]) {
+    const isOnly = !indexes.has(one.key) && (isOwn(one) || one.isSure);
+    if (isOnly) indexes.set(one.key, one.index);
+    else strange.push(one.index);
+    if (isOnly && !isOwn(one)) problems.push(otherCurrency(table, one, money?.currency ?? ''));
+  }
+  strange.sort((a, b) => a - b);
+}
+
+function otherCurrency(table: Table, { index, sign }: Priced, expected: string): Problem<ProblemCode> {
+  const place = { ...headerPlace(table, index), column: table.headers[index] ?? '' };
+  return problem('other-currency', place, { found: sign, expected });
 }
 
 /** For an absent column, the index of a header that may be meant for it. */
@@ -47,11 +98,9 @@ function nearHeaders(
   return nearby;
 }
 
-const unit = /[\s_-]*(?:ml|mm|g|cm2|%|g\/ml)$/i;
-
 /** One or two letters apart, by length; or the known header without its unit: `size` for `size ml`. */
 function isNear(written: string, known: string): boolean {
-  const [key, wanted, bare] = [written, known, known.replace(unit, '')].map(headerKey);
+  const [key, wanted, bare] = [written, known, bareHeader(known)].map(headerKey);
   if (key === undefined || wanted === undefined || key === '') return false;
   return key === bare || isSlip(key, wanted);
 }

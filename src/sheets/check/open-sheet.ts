@@ -67,7 +67,8 @@ export function openSheet<S extends Schema>(
   schema: S,
   { table, findings }: { readonly table: Table | undefined; readonly findings: Findings },
 ): OpenSheet<S> {
-  const found = table === undefined ? undefined : findColumns(table);
+  const money = Object.values(schema).find(({ kind }) => kind.money !== undefined)?.kind.money;
+  const found = table === undefined ? undefined : findColumns(table, money);
   findings.problems.push(...(found?.problems ?? []));
   const indexes = new Map(
     Object.entries(schema).map(([key, { header }]) => [key, found?.indexes.get(headerKey(header)) ?? -1]),

@@ -1,9 +1,8 @@
 // Checks: a pots sheet without a left column, in which another column may be meant for it. In: the sheet. Out: a warning
 // at the header of a column that reads like what is left, as every pot counts as full without one.
 import { problem } from '../../problems/catalogue.js';
-import { columns } from '../columns.js';
-import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
+import { columnMeant } from '../spell-headers.js';
 import type { Cell, Table } from '../table.js';
 import type { Findings } from './collect-findings.js';
 import { Mistake, readCell } from './read-cell/cell-kind.js';
@@ -15,8 +14,6 @@ const leastTelling = 10;
 /** Columns of the painter's own that are looked into; only a table gone wrong has more. */
 const mostAsked = 100;
 
-const known = new Set(columns.pots.map(({ header }) => headerKey(header)));
-
 /** Says nothing where a header near `left` is questioned already. The painter's other columns are not spoken of. */
 export function questionLeft(table: Table, findings: Findings): void {
   const isAsked = findings.problems.some(
@@ -25,7 +22,7 @@ export function questionLeft(table: Table, findings: Findings): void {
   if (isAsked) return;
   let asked = 0;
   for (const [index, header] of table.headers.entries()) {
-    if (header === '' || known.has(headerKey(header))) continue;
+    if (header === '' || columnMeant('pots', header) !== undefined) continue;
     asked += 1;
     if (asked > mostAsked) return;
     if (!readsAsLeft(table, index)) continue;

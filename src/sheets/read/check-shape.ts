@@ -2,7 +2,7 @@
 // meaning.
 import { neededSheets, type SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
-import { headerKey } from '../match-header.js';
+import { columnMeant } from '../spell-headers.js';
 import type { Cell } from '../table.js';
 import { headerText } from './find-header-row.js';
 import { type FoundProblem, type GridRow, type HeadedGrid, spreadsheetLimits, startOf } from './grid.js';
@@ -59,14 +59,18 @@ function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
     : [problem('rows-above-header', { file, sheet }, { found: listRows(numbers) })];
 }
 
-/** Only headers that the sheet knows: the painter's own columns may be called alike. */
-function duplicateHeaders({ sheet, file, header, headers, knownKeys }: HeadedGrid): FoundProblem[] {
+/**
+ * Only headers that the sheet knows: the painter's own columns may be called alike. A price in another currency may
+ * stand beside the one that counts.
+ */
+function duplicateHeaders({ sheet, file, header, headers }: HeadedGrid): FoundProblem[] {
   const first = new Map<string, number>();
   return headers.flatMap((column, index) => {
-    const key = headerKey(column);
-    const before = first.get(key);
-    if (before === undefined) first.set(key, index);
-    if (before === undefined || !knownKeys.has(key)) return [];
+    const meant = columnMeant(sheet, column);
+    if (meant === undefined || meant.currency !== undefined) return [];
+    const before = first.get(meant.key);
+    if (before === undefined) first.set(meant.key, index);
+    if (before === undefined) return [];
     const place = { file, sheet, row: header.row, column, cell: cellAddress(index + 1, header.row) };
     const found = cellAddress(before + 1, header.row);
     return [problem('duplicate-header', place, { found, expected: headers[before] ?? '' })];

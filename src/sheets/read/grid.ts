@@ -4,7 +4,6 @@ import type { Problem } from '../../model/problem.js';
 import type { SheetName } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { columns } from '../columns.js';
-import { headerKey } from '../match-header.js';
 import type { Cell } from '../table.js';
 
 export type FoundProblem = Problem<ProblemCode>;
@@ -37,17 +36,10 @@ export interface HeadedGrid extends Grid {
   /** Without the blank ones at the end. */
   readonly headers: readonly string[];
   readonly body: readonly GridRow[];
-  /** Keys of the headers that the sheet knows. */
-  readonly knownKeys: ReadonlySet<string>;
 }
 
 /** What Office Open XML spreadsheets hold at most (Microsoft, "Excel specifications and limits"). */
 export const spreadsheetLimits = { rows: 1_048_576, columns: 16_384, cellCharacters: 32_767 } as const;
-
-/** Keys of all headers that a sheet knows. */
-export function knownHeaderKeys(sheet: SheetName): ReadonlySet<string> {
-  return new Set(columns[sheet].map((column) => headerKey(column.header)));
-}
 
 /** The needed columns of a sheet in words: `paint, size ml`. */
 export function neededHeaders(sheet: SheetName): string {

@@ -2,10 +2,11 @@
 // sheet's shape.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { knownHeaderKeys } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { isNeededSheet, shapeProblems } from './check-shape.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
-import { type FoundProblem, type Grid, type GridRow, knownHeaderKeys, neededHeaders } from './grid.js';
+import { type FoundProblem, type Grid, type GridRow, neededHeaders } from './grid.js';
 import { splitMerges } from './split-merges.js';
 
 export interface MadeTable {
@@ -17,11 +18,10 @@ export interface MadeTable {
 /** Finds the header row and makes the table. Short rows stay short. */
 export function makeTable(grid: Grid): MadeTable {
   const { sheet, file } = grid;
-  const knownKeys = knownHeaderKeys(sheet);
-  const at = findHeaderRow(grid.rows, knownKeys);
+  const at = findHeaderRow(grid.rows, knownHeaderKeys(sheet));
   const header = grid.rows[at];
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
-  const headed = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1), knownKeys };
+  const headed = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
 
   const mergeProblems = splitMerges(headed);
   const table = { sheet, file, headerRow: header.row, headers: headed.headers, rows: headed.body };

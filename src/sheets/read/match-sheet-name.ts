@@ -2,13 +2,13 @@
 // a near one.
 import { distance } from 'fastest-levenshtein';
 import { type SheetName, sheetNames } from '../../model/words.js';
-import { headerKey } from '../match-header.js';
+import { nameKey } from '../match-header.js';
 
 /**
  * The sheet of that name; case, blanks, hyphens and underscores do not count. Undefined for any other name.
  */
 export function matchSheetName(name: string): SheetName | undefined {
-  const key = headerKey(name);
+  const key = nameKey(name);
   return sheetNames.find((sheet) => sheet === key);
 }
 
@@ -21,7 +21,7 @@ const LONGEST = 16;
  * is near.
  */
 export function nearSheetName(name: string): SheetName | undefined {
-  const key = headerKey(name);
+  const key = nameKey(name);
   if (key.length > LONGEST || matchSheetName(name) !== undefined) return undefined;
   const ranked = sheetNames
     .map((sheet) => ({ sheet, letters: isSwap(key, sheet) ? 1 : distance(key, sheet) }))

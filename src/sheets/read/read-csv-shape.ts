@@ -1,7 +1,8 @@
 // Readers: how a CSV file is written. In: its bytes. Out: what a row added to it has to look like.
+
+import { knownHeaderKeys } from '../spell-headers.js';
 import { type DecodedText, decodeText } from './decode-text.js';
 import { findDelimiter } from './find-delimiter.js';
-import { knownHeaderKeys } from './grid.js';
 import { makeTable } from './make-table.js';
 import type { CsvPlace } from './read-csv.js';
 import { readCsv } from './read-csv.js';

@@ -2,18 +2,12 @@
 // problems.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { knownHeaderKeys } from '../spell-headers.js';
 import { longCells } from './check-shape.js';
 import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import { type DecodedText, decodeText } from './decode-text.js';
 import { findDelimiter } from './find-delimiter.js';
-import {
-  type FoundProblem,
-  type Grid,
-  type GridRow,
-  knownHeaderKeys,
-  spreadsheetLimits,
-  startOf,
-} from './grid.js';
+import { type FoundProblem, type Grid, type GridRow, spreadsheetLimits, startOf } from './grid.js';
 import { sniffFile } from './sniff-file.js';
 import { type QuoteTrouble, splitRecords } from './split-records.js';
 import { WorkbookError } from './workbook-error.js';

@@ -3,9 +3,10 @@ import { join } from 'node:path';
 import type { Place } from '../../model/problem.js';
 import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
+import { knownHeaderKeys } from '../spell-headers.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
 import { findLog } from './find-log.js';
-import { type FoundProblem, type Grid, knownHeaderKeys } from './grid.js';
+import type { FoundProblem, Grid } from './grid.js';
 import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
 

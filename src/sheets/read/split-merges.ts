@@ -2,7 +2,7 @@
 // rows filled down. A merge hides blanks: only its first cell holds anything, and a blank price or share
 // means something.
 import { problem } from '../../problems/catalogue.js';
-import { headerKey } from '../match-header.js';
+import { columnMeant } from '../spell-headers.js';
 import type { Cell } from '../table.js';
 import { headerText } from './find-header-row.js';
 import type { FoundProblem, GridRow, HeadedGrid } from './grid.js';
@@ -24,8 +24,8 @@ interface Range {
  * and merges within the painter's own columns are left alone. Without merges there is nothing to report.
  */
 export function splitMerges(grid: HeadedGrid): FoundProblem[] {
-  const { header, headers, knownKeys, merges = [] } = grid;
-  const known = headers.flatMap((text, index) => (knownKeys.has(headerKey(text)) ? [index] : []));
+  const { sheet, header, headers, merges = [] } = grid;
+  const known = headers.flatMap((text, index) => (columnMeant(sheet, text) ? [index] : []));
   const ranges = merges.flatMap((name) => readRange(name) ?? []).sort((a, b) => a.top - b.top);
   const lastRow = new Map<number, number>();
   return ranges.flatMap((range) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findDelimiter } from '../../../src/sheets/read/find-delimiter.js';
-import { knownHeaderKeys } from '../../../src/sheets/read/grid.js';
+import { knownHeaderKeys } from '../../../src/sheets/spell-headers.js';
 
 const pots = knownHeaderKeys('pots');
 

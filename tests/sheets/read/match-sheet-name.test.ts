@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sheetNames } from '../../../src/model/words.js';
-import { headerKey } from '../../../src/sheets/match-header.js';
+import { headerKey, nameKey } from '../../../src/sheets/match-header.js';
 import { matchSheetName, nearSheetName } from '../../../src/sheets/read/match-sheet-name.js';
 import { pickSheetFiles } from '../../../src/sheets/read/pick-sheet-files.js';
 
@@ -12,10 +12,16 @@ describe('headerKey', () => {
     ['size\u00a0ml', 'sizeml'],
     ['area cm²', 'areacm2'],
     ['area %', 'area%'],
+    ['Area (%)', 'area%'],
+    ['size [ml]', 'sizeml'],
     ['__proto__', 'proto'],
     ['', ''],
   ])('makes %j to %j', (header, key) => {
     expect(headerKey(header)).toBe(key);
+  });
+
+  it('keeps the brackets of a name that is no header', () => {
+    expect(nameKey('Pots (2)')).toBe('pots(2)');
   });
 });
 

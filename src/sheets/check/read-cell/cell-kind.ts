@@ -21,6 +21,16 @@ export interface CellKind<T> {
   readonly read: (cell: Written) => T | Mistake;
   /** Set only where a date is welcome. */
   readonly readDate?: (date: CellDate) => T | Mistake;
+  /** Of prices: what a currency in the header has to be. */
+  readonly money?: Money;
+}
+
+/** The currency of the settings sheet. */
+export interface Money {
+  /** ISO 4217 */
+  readonly currency: string;
+  /** Whether a sign or code, in small letters, is one of it. */
+  readonly isOwn: (sign: string) => boolean;
 }
 
 /** Reads any cell but a blank one; errors, unreckoned formulas and unwanted dates are mistakes of their own. */

@@ -1,16 +1,16 @@
 // Checks: words out of a closed list. In: a cell, the list. Out: the word as the list spells it, or a mistake.
-import { headerKey } from '../../match-header.js';
+import { nameKey } from '../../match-header.js';
 import { findNearest, joinOr } from '../find-nearest.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 
 /** Finds a word of a list whatever its case, blanks and hyphens. */
 export function wordFinder<T extends string>(words: readonly T[]): (written: string) => T | undefined {
-  const byKey = new Map(words.map((word) => [headerKey(word), word]));
+  const byKey = new Map(words.map((word) => [nameKey(word), word]));
   const seen = new Map<string, T | undefined>();
   return (written) => {
     const known = seen.get(written);
     if (known !== undefined) return known;
-    const word = byKey.get(headerKey(written));
+    const word = byKey.get(nameKey(written));
     if (word !== undefined) seen.set(written, word);
     return word;
   };

@@ -24,7 +24,12 @@ export interface PriceTerms {
  */
 export function priceKind(terms: PriceTerms): CellKind<number> {
   const ownSigns = once(() => signsOf(terms));
-  return { noun: 'a price', read: (cell) => readPrice(cell, terms.currency, ownSigns) };
+  const { currency } = terms;
+  return {
+    noun: 'a price',
+    read: (cell) => readPrice(cell, currency, ownSigns),
+    ...(currency === undefined ? {} : { money: { currency, isOwn: (sign) => ownSigns().has(sign) } }),
+  };
 }
 
 function readPrice(
@@ -96,7 +101,8 @@ const everySign = once(
     ),
 );
 
-const isCurrencySign = (text: string): boolean => /^\p{Sc}$/u.test(text) || everySign().has(text);
+/** Whether any currency has that code or sign, in small letters. */
+export const isCurrencySign = (text: string): boolean => /^\p{Sc}$/u.test(text) || everySign().has(text);
 
 /** Intl is slow to start, and most sheets name no currency beside a price. */
 function once<T>(make: () => T): () => T {
