@@ -1,5 +1,6 @@
 // Command line: `halfpot plan`. In: a path to sheets, flags. Out: the report's files, the answer on the console.
 import { join } from 'node:path';
+import { stderr } from 'node:process';
 import { openSolver, type PlanOptions, planArmy } from '../plan-army.js';
 import { piecesOfPlanJson } from '../report/export/write-plan-json.js';
 import { describePlan } from '../report/view/describe-plan.js';
@@ -14,7 +15,11 @@ import { loadWriters, outputNames, renderFiles } from './render-files.js';
 import { showAnswer } from './show-answer.js';
 import type { Problem } from './show-problems.js';
 import { showProgress } from './show-progress.js';
+import { wordLeftAlone } from './word-left-alone.js';
 import { writeFiles } from './write-files.js';
+
+/** Of the painter's own columns so many are named, so that the line stays short; `halfpot check` names all. */
+const mostNamed = 6;
 
 type Search = Pick<PlanOptions, 'solve' | 'seconds'>;
 
@@ -40,7 +45,8 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems } = await readOrShow(path, chosen ?? today());
+    const { sheets, problems, leftAlone } = await readOrShow(path, chosen ?? today());
+    stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
     const flagged = setByFlags(sheets, { date: chosen, surePercent: sure });
     const search = { solve: solver.solve, seconds };

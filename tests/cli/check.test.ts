@@ -39,6 +39,24 @@ describe('halfpot check', () => {
     expect(`${out}${err}`.match(/^warning: /gm)).toHaveLength(1);
   });
 
+  it('lists the columns that it leaves alone, also beside errors', () => {
+    const own = changed('own', 'army.csv', (text) => text.replace(',notes', ',colour of the lamp'));
+    expect(runHalfpot(['check', own])).toMatchObject({
+      code: 0,
+      err: '',
+      out: expect.stringMatching(
+        /\nLeft alone, as columns of your own: army\.csv "colour of the lamp"\.\nNo problems\.\n$/,
+      ),
+    });
+    const army = readFileSync(join(own, 'army.csv'), 'utf8');
+    writeFileSync(join(own, 'army.csv'), army.replace(',count,', ',number,'));
+    expect(runHalfpot(['check', own])).toMatchObject({
+      code: 1,
+      out: '',
+      err: expect.stringMatching(/\n1 error\nLeft alone, .* army\.csv "number", "colour of the lamp"\.\n$/),
+    });
+  });
+
   it('tells a wrong currency once and blames no price for it', () => {
     const folder = changed('currency', 'settings.csv', (text) =>
       text.replace(/currency,\w+/, 'currency,euro'),

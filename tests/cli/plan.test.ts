@@ -92,6 +92,16 @@ describe('halfpot plan', () => {
     expect([before, new Date().toDateString()]).toContain(told);
   });
 
+  it('says in one line what it leaves alone, and prints plan.json alone all the same', () => {
+    const army = 'unit,figure,count,a,b,c,d,e,f,g\nfirst spears,spearman,20\n';
+    const { code, out, err } = runHalfpot(['plan', sheetsIn('own columns', { 'army.csv': army }), '--json']);
+    expect([code, err]).toEqual([
+      0,
+      'Left alone, as columns of your own: army.csv "a", "b", "c", "d", "e", "f"; and 1 more.\n',
+    ]);
+    expect(JSON.parse(out).problems).toEqual([]);
+  });
+
   it('shows warnings on the error stream and in the report, and still plans', () => {
     const sheets = sheetsIn('warned', {
       'offers.csv': 'shop,offer,price,paint,size ml\nQuay,one,3,brick red,17\n',

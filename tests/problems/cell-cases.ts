@@ -30,6 +30,18 @@ const columnCases: readonly ProblemCase[] = [
     { pots: ['paint,size ml,prise,plaque', 'brick red,17,3.50,', 'earth wash,24,,'] },
     'pots.csv row 1, "prise" (C1): no column of this sheet is called so. Rename it "price" if that is meant; as it stands it is left alone as a note of your own.',
   ),
+  spoil(
+    'missing-column',
+    { army: ['unit name,figure,count of all', 'first spears,spearman,20'] },
+    'army.csv, "unit": there is no such column. Add it to the header row, or rename "unit name" if that is meant.',
+    'army.csv, "count": there is no such column. Add it to the header row, or rename "count of all" if that is meant.',
+  ),
+  spoil(
+    'near-column',
+    { army: ['unit,figure,count,done step,prio', 'first spears,spearman,20,1,2'] },
+    'army.csv row 1, "done step" (D1): no column of this sheet is called so. Rename it "done" if that is meant; as it stands it is left alone as a note of your own.',
+    'army.csv row 1, "prio" (E1): no column of this sheet is called so. Rename it "priority" if that is meant; as it stands it is left alone as a note of your own.',
+  ),
   // A header may name its currency as a price may.
   spoil(
     'other-currency',

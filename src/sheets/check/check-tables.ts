@@ -20,7 +20,7 @@ import { checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
-import { type Findings, makeFindings, useDefault } from './collect-findings.js';
+import { type Findings, type LeftAlone, makeFindings, useDefault } from './collect-findings.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { namePaints } from './name-paints.js';
@@ -43,6 +43,8 @@ export interface CheckedSheets {
   readonly sheets: Sheets | undefined;
   /** In sheet and row order, those of the readers among them. */
   readonly problems: readonly Problem<ProblemCode>[];
+  /** The painter's own columns, which nothing is read from, in sheet order. */
+  readonly leftAlone: readonly LeftAlone[];
 }
 
 /** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
@@ -57,7 +59,8 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
   const rank = ({ sheet }: { readonly sheet: string }): number => sheetNames.indexOf(sheet as SheetName);
   const defaults = findings.defaults.toSorted((a, b) => rank(a) - rank(b));
-  return { sheets: isRight ? { ...rows, defaults } : undefined, problems };
+  const leftAlone = findings.leftAlone.toSorted((a, b) => rank(a) - rank(b));
+  return { sheets: isRight ? { ...rows, defaults } : undefined, problems, leftAlone };
 }
 
 /** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */

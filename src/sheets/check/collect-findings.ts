@@ -8,11 +8,20 @@ import { mostProblems } from '../../problems/order-problems.js';
 export interface Findings {
   readonly problems: Problem<ProblemCode>[];
   readonly defaults: DefaultUsed[];
+  readonly leftAlone: LeftAlone[];
+}
+
+/** Columns of one sheet that are the painter's own; those that say that they are notes are not among them. */
+export interface LeftAlone {
+  readonly file: string;
+  readonly sheet: SheetName;
+  /** As written, one or more. */
+  readonly headers: readonly string[];
 }
 
 /** Nothing found yet. */
 export function makeFindings(): Findings {
-  return { problems: [], defaults: [] };
+  return { problems: [], defaults: [], leftAlone: [] };
 }
 
 /** Beyond the most problems so many errors are kept still, so that none of a later sheet is missed for the warnings of an earlier one. */
@@ -35,4 +44,13 @@ export function useDefault(
   },
 ): void {
   if (used.rows > 0) findings.defaults.push(used);
+}
+
+/** Records columns that nothing is read from; of none there is nothing to say. */
+export function tellLeftAlone(
+  { leftAlone }: Findings,
+  { file, sheet }: Pick<LeftAlone, 'file' | 'sheet'>,
+  headers: readonly string[],
+): void {
+  if (headers.length > 0) leftAlone.push({ file, sheet, headers });
 }

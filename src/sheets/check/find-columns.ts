@@ -5,15 +5,17 @@ import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import { type Column, columns } from '../columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
-import { bareHeader, columnMeant, type HeaderCurrency } from '../spell-headers.js';
+import { columnMeant, type HeaderCurrency } from '../spell-headers.js';
 import type { Table } from '../table.js';
-import { isSlip } from './find-nearest.js';
+import { isNote, nearHeaders } from './near-headers.js';
 import type { Money } from './read-cell/cell-kind.js';
 
 interface Found {
   /** By the key of a known header: where its column stands, counted from 0. */
   readonly indexes: ReadonlyMap<string, number>;
   readonly problems: readonly Problem<ProblemCode>[];
+  /** Headers that name no column and do not say that they are notes, as written. */
+  readonly leftAlone: readonly string[];
 }
 
 interface Placed {
@@ -33,9 +35,11 @@ export function findColumns(table: Table, money?: Money): Found {
   placePriced(table, priced, { placed, money });
   const { indexes, strange, problems } = placed;
   const absent = columns[table.sheet].filter(({ header }) => !indexes.has(headerKey(header)));
-  const nearby = nearHeaders(table, strange, absent);
+  const nearby = nearHeaders(table.headers, strange, absent);
+  const unnamed = strange.map((index) => table.headers[index] ?? '');
   return {
     indexes,
+    leftAlone: unnamed.filter((header) => header.trim() !== '' && !isNote(header)),
     problems: [...problems, ...missingColumns(table, absent, nearby), ...questioned(table, absent, nearby)],
   };
 }
@@ -81,28 +85,6 @@ function placePriced(
 function otherCurrency(table: Table, { index, sign }: Priced, expected: string): Problem<ProblemCode> {
   const place = { ...headerPlace(table, index), column: table.headers[index] ?? '' };
   return problem('other-currency', place, { found: sign, expected });
-}
-
-/** For an absent column, the index of a header that may be meant for it. */
-function nearHeaders(
-  table: Table,
-  strange: readonly number[],
-  absent: readonly Column[],
-): Map<Column, number> {
-  const nearby = new Map<Column, number>();
-  for (const index of strange) {
-    const header = table.headers[index] ?? '';
-    const column = absent.find((one) => !nearby.has(one) && isNear(header, one.header));
-    if (column !== undefined) nearby.set(column, index);
-  }
-  return nearby;
-}
-
-/** One or two letters apart, by length; or the known header without its unit: `size` for `size ml`. */
-function isNear(written: string, known: string): boolean {
-  const [key, wanted, bare] = [written, known, bareHeader(known)].map(headerKey);
-  if (key === undefined || wanted === undefined || key === '') return false;
-  return key === bare || isSlip(key, wanted);
 }
 
 /** One problem for a needed column that is missing, however many rows there are. */

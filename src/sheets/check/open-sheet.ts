@@ -6,7 +6,7 @@ import { type Details, type ProblemCode, problem } from '../../problems/catalogu
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Cell, Table } from '../table.js';
-import { type Findings, tell } from './collect-findings.js';
+import { type Findings, tell, tellLeftAlone } from './collect-findings.js';
 import { findColumns } from './find-columns.js';
 import { type CellKind, cellText } from './read-cell/cell-kind.js';
 
@@ -70,6 +70,7 @@ export function openSheet<S extends Schema>(
   const money = Object.values(schema).find(({ kind }) => kind.money !== undefined)?.kind.money;
   const found = table === undefined ? undefined : findColumns(table, money);
   findings.problems.push(...(found?.problems ?? []));
+  if (table !== undefined) tellLeftAlone(findings, table, found?.leftAlone ?? []);
   const indexes = new Map(
     Object.entries(schema).map(([key, { header }]) => [key, found?.indexes.get(headerKey(header)) ?? -1]),
   );

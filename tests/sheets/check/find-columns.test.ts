@@ -65,6 +65,57 @@ describe('units and currencies in headers', () => {
   });
 
   it('do not make small letters a foreign currency', () => {
-    expect(told({ pots: pots('price all') })).toEqual([]);
+    expect(told({ pots: pots('price all') })).toEqual(['near-column price all']);
+  });
+});
+
+describe('headers of the painter’s own', () => {
+  const leftAlone = (sheets: SheetRows) =>
+    check(sheets).leftAlone.map(({ file, headers }) => `${file} ${headers.join(' | ')}`);
+  const army = (...headers: readonly string[]) => [
+    ['unit', 'figure', 'count', ...headers],
+    ['first spears', 'spearman', '20'],
+  ];
+
+  it('are listed by sheet, but for notes', () => {
+    const pots = [
+      ['paint', 'size ml', 'Shade', 'notes', '', ' my Notes'],
+      ['brick red', '17', 'dark'],
+      ['earth wash', '24', 'light'],
+    ];
+    expect(leftAlone({ army: army('done step', 'prio', 'Comments'), pots })).toEqual([
+      'pots.csv Shade',
+      'army.csv done step | prio',
+    ]);
+    expect(leftAlone({})).toEqual([]);
+    expect(leftAlone({ pots: pots.map((cells) => [...cells.slice(0, 2), 'price', 'price USD']) })).toEqual([
+      'pots.csv price USD',
+    ]);
+  });
+
+  it.each<[string, string]>([
+    ['prio', 'priority'],
+    ['done step', 'done'],
+    ['doneStep', 'done'],
+    ['Priority_of_mine', 'priority'],
+    ['batch (figures)', 'batch'],
+    ['sche', 'scheme'],
+  ])('are questioned where a column is part of their name or they of its: %s', (header, column) => {
+    const { problems } = check({ army: army(header) });
+    expect(problems.map(({ code, found, expected }) => [code, found, expected])).toEqual([
+      ['near-column', header, column],
+    ]);
+  });
+
+  it.each([['pri'], ['donestep'], ['my batch'], ['done notes'], ['schedule']])(
+    '%s is not questioned',
+    (header) => {
+      expect(told({ army: army(header) })).toEqual([]);
+    },
+  );
+
+  it('are questioned only for a column that is not there', () => {
+    expect(told({ army: army('done', 'done step') })).toEqual([]);
+    expect(told({ army: army('done step', 'dune') })).toEqual(['near-column dune']);
   });
 });
