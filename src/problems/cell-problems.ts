@@ -55,6 +55,16 @@ export const cellProblems = {
     says: 'without a box, a figure needs the height of its eyes',
     hint: 'Measure from the soles to the eyes and write millimetres, such as 28.',
   },
+  'eyes-high': {
+    severity: 'warning',
+    says: 'eyes at "{found}" mm are higher than those of most figures',
+    hint: 'If a decimal point or comma was lost, write {expected}; a bust or a large scale may be right as it is.',
+  },
+  'count-high': {
+    severity: 'warning',
+    says: '"{found}" figures are more than one unit usually has',
+    hint: 'Check the digits; if there are so many, leave it as it is.',
+  },
   'box-with-body': {
     severity: 'error',
     says: 'a box takes no {expected}',

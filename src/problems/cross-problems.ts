@@ -83,6 +83,11 @@ export const crossProblems = {
     says: '"{found}" already stands in {expected} of this offer',
     hint: 'It is taken once, for the whole set; pots sold one by one need offers of their own.',
   },
+  'price-out-of-line': {
+    severity: 'warning',
+    says: 'at "{found}" a millilitre costs {expected}',
+    hint: 'Check the decimal point of the price, the size and the number of pots; if all are right, leave them as they are.',
+  },
   'offer-two-limits': {
     severity: 'error',
     says: '"{found}" is a second limit for this offer, after {expected}',

@@ -196,6 +196,17 @@ const numberCases: readonly ProblemCase[] = [
     'pots.csv row 3, "size ml" (B3): "0" is zero, and a volume never is. Write the true value, or take the row out.',
   ),
   spoil(
+    'eyes-high',
+    { figures: ['figure,eye mm', 'spearman,280', 'archer,80', 'bust,"80,5"'] },
+    'figures.csv row 2, "eye mm" (B2): eyes at "280" mm are higher than those of most figures. If a decimal point or comma was lost, write 28; a bust or a large scale may be right as it is.',
+    'figures.csv row 4, "eye mm" (B4): eyes at "80,5" mm are higher than those of most figures. If a decimal point or comma was lost, write 8.05; a bust or a large scale may be right as it is.',
+  ),
+  spoil(
+    'count-high',
+    { army: ['unit,figure,count', 'first spears,spearman,5001', 'second spears,spearman,5000'] },
+    'army.csv row 2, "count" (C2): "5001" figures are more than one unit usually has. Check the digits; if there are so many, leave it as it is.',
+  ),
+  spoil(
     'too-much',
     { pots: pots('brick red,40000'), figures: ['figure,eye mm', 'spearman,3000'] },
     'pots.csv row 3, "size ml" (B3): "40000" is more than the largest can, 2000 ml. Check the digits and the unit.',

@@ -164,6 +164,29 @@ const offerCases: readonly ProblemCase[] = [
     { offers: offers('Quay,pair,5.90,brick red,17,', 'Quay,pair,5.9,earth wash,24,') },
     'offers.csv row 3, "price" (C3): "5.9" already stands in row 2 of this offer. It is taken once, for the whole set; pots sold one by one need offers of their own.',
   ),
+  // A millilitre is usually 20 cents in these droppers. Sets count by all their pots; pots and cans are kinds of their own.
+  spoil(
+    'price-out-of-line',
+    {
+      offers: [
+        'shop,offer,price,paint,size ml,pots,container',
+        'Quay,brick red,3.40,brick red,17,,dropper',
+        'Quay,brick red of old,340,brick red,17,,dropper',
+        'Quay,earth wash,3.40,earth wash,17,,dropper',
+        'Quay,both,,brick red,17,10,dropper',
+        'Quay,both,0.85,earth wash,17,10,dropper',
+        'Quay,at the edge,68.00,brick red,17,,dropper',
+        'Quay,mixed,900,brick red,17,,dropper',
+        'Quay,mixed,,earth wash,24,,pot',
+        'Quay,earth wash 24,900,earth wash,24,,pot',
+        'Mill,brick red,3.40,brick red,17,,dropper',
+        'Mill,earth wash,3.40,earth wash,17,,dropper',
+      ],
+      shops: ['shop,postage', 'Quay,3', 'Mill,3'],
+    },
+    'offers.csv row 3, "price" (C3): at "340" a millilitre costs 100 times what is usual among your offers in a dropper. Check the decimal point of the price, the size and the number of pots; if all are right, leave them as they are.',
+    'offers.csv row 6, "price" (C6): at "0.85" a millilitre costs 1/80 of what is usual among your offers in a dropper. Check the decimal point of the price, the size and the number of pots; if all are right, leave them as they are.',
+  ),
   spoil(
     'offer-two-limits',
     { offers: offers('Quay,pair,5.90,brick red,17,2', 'Quay,pair,,earth wash,24,3') },

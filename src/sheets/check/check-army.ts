@@ -66,12 +66,16 @@ export function checkArmy(given: Given): CheckedArmy {
   return { units, rowOf: sheet.has('unit') ? beside.rowOf : undefined };
 }
 
+/** Figures in one unit: more take a painter years. */
+const mostUsual = 5000;
+
 /** Undefined where a cell that it needs could not be read, or where the unit stands in a row above; both are told. */
 function unitOf(row: Row, place: number, beside: Beside): Unit | undefined {
   const figure = findFigure(row, beside);
   const scheme = findScheme(row, beside);
   if (scheme !== undefined) checkDone(row, scheme, beside);
   const { unit, count, batch, done } = row;
+  if (count !== undefined && count > mostUsual) beside.sheet.blame('count-high', row, 'count');
   const isNew = nameUnit(row, beside);
   if (!isNew || unit === undefined || figure === undefined || scheme === undefined) return undefined;
   if (count === undefined || batch === undefined || done === undefined) return undefined;

@@ -92,9 +92,19 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   if (row.boxMm !== undefined || isBad('boxMm')) return;
   const isAsked = sheet.has('eyeMm') || sheet.has('boxMm');
   if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
+  questionEyes(sheet, row);
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
   const wearsNothing = (row.kit ?? []).every((item) => /^none$/i.test(item));
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
+}
+
+/** In mm: larger figures are busts or stand on a shelf, and few paint an army of them. */
+const highestUsual = 80;
+
+/** A lost decimal point makes ten times as much: 28.0 becomes 280. */
+function questionEyes(sheet: FigureSheet, row: Row): void {
+  if (row.eyeMm === undefined || row.eyeMm <= highestUsual) return;
+  sheet.blame('eyes-high', row, 'eyeMm', { expected: String(Number((row.eyeMm / 10).toFixed(3))) });
 }
 
 function checkBase(sheet: FigureSheet, row: Row): void {

@@ -7,6 +7,7 @@ import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
 import { column, type RowOf } from './open-sheet.js';
 import { pickContainer } from './pick-container.js';
+import { type PricedOffer, questionPrices } from './question-prices.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind } from './read-cell/read-choice.js';
 import { codeKind, rightCheckDigit } from './read-cell/read-code.js';
@@ -59,7 +60,28 @@ export function checkOffers(sheet: OfferSheet, beside: Beside): readonly Offer[]
   used('available', unlimited.length, 'no limit');
   const unsaid = sheet.rows.filter((row) => row.container === undefined && !row.bad.includes('container'));
   used('container', unsaid.length, 'a can for a primer or varnish of 150 ml or more, else a pot');
-  return sets.flatMap((rows) => offerOf(rows, beside) ?? []);
+  const offers = sets.map((rows) => ({ rows, offer: offerOf(rows, beside) }));
+  questionPrices(offers.flatMap(({ rows, offer }) => pricedOffer(sheet, rows, offer) ?? []));
+  return offers.flatMap(({ offer }) => offer ?? []);
+}
+
+/** Undefined for a set of several kinds of container, and for one of which not all could be read. */
+function pricedOffer(
+  sheet: OfferSheet,
+  rows: readonly Row[],
+  offer: Offer | undefined,
+): PricedOffer | undefined {
+  const priced = rows.find(({ price }) => price !== undefined);
+  const [first, ...others] = offer?.pots ?? [];
+  if (offer === undefined || first === undefined || priced === undefined) return undefined;
+  const isAlike = others.every(({ container }) => container === first.container);
+  if (!isAlike || offer.priceMinor === 0 || offer.pots.length < rows.length) return undefined;
+  const ml = offer.pots.reduce((sum, { sizeMl, count }) => sum + sizeMl * count, 0);
+  return {
+    container: first.container,
+    minorPerMl: offer.priceMinor / ml,
+    tell: (expected) => sheet.blame('price-out-of-line', priced, 'price', { expected }),
+  };
 }
 
 function checkRow(sheet: OfferSheet, row: Row): void {
