@@ -87,6 +87,11 @@ export const fileProblems = {
     says: 'this sheet is empty and counts as not there',
     hint: 'Fill it in, or remove it.',
   },
+  'no-header-row': {
+    severity: 'error',
+    says: 'this sheet has no header row, as its first row reads like data: {found}',
+    hint: 'Put a row with the names of its columns above it, at least these: {expected}.',
+  },
   'header-only': {
     severity: 'error',
     says: 'there is nothing below the header row',

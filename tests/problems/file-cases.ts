@@ -246,6 +246,20 @@ const tables: readonly ProblemCase[] = [
     says: ['offers.csv: this sheet is empty and counts as not there. Fill it in, or remove it.'],
   },
   {
+    code: 'no-header-row',
+    make: folder({
+      'army.csv': 'first spears,spearman,20\nsecond spears,spearman,10\n',
+      'zones.csv': 'coat,"front trunk, back trunk"\n',
+      'settings.csv': 'locale,de\n',
+      'log.csv': 'date,paint,unit,step,figures,used ml\n2026-03-01,brick red,first spears,1,10,0.4\n',
+    }),
+    says: [
+      'zones.csv row 1: this sheet has no header row, as its first row reads like data: "coat", "front trunk, back tr ...". Put a row with the names of its columns above it, at least these: zone, parts.',
+      'army.csv row 1: this sheet has no header row, as its first row reads like data: "first spears", "spearman", "20". Put a row with the names of its columns above it, at least these: unit, figure, count.',
+      'settings.csv row 1: this sheet has no header row, as its first row reads like data: "locale", "de". Put a row with the names of its columns above it, at least these: name, value.',
+    ],
+  },
+  {
     code: 'header-only',
     make: folder({ 'army.csv': 'unit,figure,count\n' }),
     says: ['army.csv row 1: there is nothing below the header row. Write at least one row there.'],

@@ -65,8 +65,8 @@ export function checkFigures({ table, price, findings }: Given): CheckedFigures 
 }
 
 /** Every figure needs one of two columns: where both are missing, that is one problem and not one a row. */
-function tellNoSize({ table, findings, has }: FigureSheet): void {
-  if (table === undefined || has('eyeMm') || has('boxMm')) return;
+function tellNoSize({ table, findings, indexOf }: FigureSheet): void {
+  if (table === undefined || indexOf('eyeMm') !== -1 || indexOf('boxMm') !== -1) return;
   const place = { file: table.file, sheet: table.sheet, column: 'eye mm' };
   findings.problems.push(problem('missing-column', place));
 }

@@ -6,7 +6,8 @@ import { holdsAt, type SwapEntry } from './open-swaps.js';
 
 interface Given {
   readonly schemes: CheckedSchemes;
-  readonly swaps: readonly SwapEntry[];
+  /** Undefined where they could not be read: then any paint may be one of its step. */
+  readonly swaps: readonly SwapEntry[] | undefined;
 }
 
 const together = ['unit', 'step', 'figures'] as const;
@@ -45,6 +46,7 @@ function usesPaint({ sheet, row, paint, unit }: LogEntry, { schemes, swaps }: Gi
   const at = { scheme: unit?.scheme ?? '', step: row.step ?? 0 };
   const steps = schemes.schemes.get(at.scheme)?.steps.filter(({ step }) => step === row.step) ?? [];
   if (steps.length === 0 || paint === undefined) return false;
+  if (swaps === undefined) return true;
   const own = steps.flatMap((step) => step.paints.map((one) => one.paint));
   const instead = swaps.filter((swap) => holdsAt(swap, at)).map((swap) => swap.instead);
   if (instead.includes(paint)) return true;

@@ -17,8 +17,8 @@ interface Given {
   readonly paints: NameBook | undefined;
   readonly army: CheckedArmy;
   readonly schemes: CheckedSchemes;
-  /** A paint used instead is one of its step. */
-  readonly swaps: readonly SwapEntry[];
+  /** A paint used instead is one of its step. Undefined where they could not be read. */
+  readonly swaps: readonly SwapEntry[] | undefined;
   readonly shelf: Shelf;
   readonly day: IsoDate;
 }

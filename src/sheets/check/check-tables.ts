@@ -85,11 +85,13 @@ interface Run {
 /** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
 function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
-  const { settings, currency } = checkSettings(tables.get('settings'), known.assumptions, findings);
+  const ofSettings = checkSettings(tables.get('settings'), known.assumptions, findings);
+  const { settings } = ofSettings;
+  // Settings that could not be read may name any currency.
+  const currency = unread.has('settings') ? undefined : ofSettings.currency;
   const price = priceKind({ currency, locale: settings.locale });
   const day = settings.date ?? known.today;
-  const own = settings.overrides.find(({ name }) => name === shelfLevel)?.likely;
-  const shelfPercent = own ?? known.assumptions.get(shelfLevel)?.likely ?? 0;
+  const shelfPercent = shelfPercentOf(settings, known);
 
   const potRows = openPots(tables.get('pots'), price, findings);
   const paintRows = readRows('paints', paintsSchema, { table: tables.get('paints'), findings });
@@ -113,13 +115,15 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const schemes = checkSchemes({ table: tables.get('schemes'), paints: book, zones: zoneBook, findings });
   const army = checkArmy({ table: tables.get('army'), figures: figures.book, schemes, findings });
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
+  const swapsRead = unread.has('swaps') ? undefined : swaps;
   const extras = checkExtras({ table: tables.get('extras'), price, findings });
   const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
-  const log = checkLog(logRows, { paints: book, army, schemes, swaps: swaps.entries, shelf, day });
+  const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
   const had = hadBy(named.book, potRows, offerRows);
-  checkUse({ findings, army, schemes, swaps, figures, zones: zones.zones, paints: book, had });
+  checkUse({ findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book, had });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows };
-  if (book !== undefined) questionPaints({ book, schemes: schemes.sheet, swaps: swaps.entries, ...naming });
+  if (book !== undefined && swapsRead !== undefined)
+    questionPaints({ book, schemes: schemes.sheet, swaps: swaps.entries, ...naming });
   return {
     pots,
     paints,
@@ -137,6 +141,12 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
 }
 
 const shelfLevel = 'shelf level';
+
+/** Of the largest pot of a paint, what should stay on the shelf: the painter's own value, else that of the registry. */
+function shelfPercentOf({ overrides }: Sheets['settings'], { assumptions }: Known): number {
+  const own = overrides.find(({ name }) => name === shelfLevel)?.likely;
+  return own ?? assumptions.get(shelfLevel)?.likely ?? 0;
+}
 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */
 function recordUncounted(pots: Sheets['pots'], log: Sheets['log'], findings: Findings): void {
@@ -165,7 +175,8 @@ interface Used {
   readonly findings: Findings;
   readonly army: CheckedArmy;
   readonly schemes: CheckedSchemes;
-  readonly swaps: CheckedSwaps;
+  /** Undefined where they could not be read. */
+  readonly swaps: CheckedSwaps | undefined;
   readonly figures: CheckedFigures;
   readonly zones: Sheets['zones'];
   readonly paints: NameBook | undefined;
@@ -183,5 +194,5 @@ function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had 
   if (!isSpoilt('schemes', 'zones')) questionHighlights(schemes, zones);
   if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
   if (paints !== undefined) checkPaintCount(use, paints);
-  if (paints !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);
+  if (paints !== undefined && swaps !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);
 }

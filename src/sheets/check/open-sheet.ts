@@ -1,7 +1,7 @@
 // Checks: a table under its schema. In: a table, a cell reader for each column. Out: where each column stands, and a way
 // to tell a problem at a cell.
 import type { Place } from '../../model/problem.js';
-import type { SheetName } from '../../model/words.js';
+import { neededSheets, type SheetName } from '../../model/words.js';
 import { type Details, type ProblemCode, problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
@@ -53,7 +53,10 @@ export interface OpenSheet<S extends Schema> {
   readonly findings: Findings;
   /** Where the column of a key stands, from 0; -1 where it is missing. */
   readonly indexOf: (key: string) => number;
-  /** False where the sheet or the column is missing: then nothing can be said of what it does not hold. */
+  /**
+   * False where the sheet or the column is missing, or a needed sheet has no rows, which is told: then nothing can be said
+   * of what it does not hold.
+   */
   readonly has: (key: keyof S & string) => boolean;
   /** The cell as written. */
   readonly text: (row: RowBase, key: keyof S & string) => string;
@@ -85,6 +88,7 @@ export function openSheet<S extends Schema>(
   const blame: OpenSheet<S>['blame'] = (code, row, key, details) => {
     tell(findings, problem(code, place(row, key), { found: text(row, key), ...details }));
   };
-  const has = (key: string): boolean => indexOf(key) !== -1;
+  const isBlank = table?.rows.length === 0 && (neededSheets as readonly SheetName[]).includes(sheet);
+  const has = (key: string): boolean => !isBlank && indexOf(key) !== -1;
   return { sheet, schema, table, findings, indexOf, has, text, blame };
 }

@@ -6,21 +6,23 @@ import { knownHeaderKeys } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { isNeededSheet, shapeProblems } from './check-shape.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
-import { type FoundProblem, type Grid, type GridRow, neededHeaders } from './grid.js';
+import { type FoundProblem, type Grid, type GridRow, neededHeaders, startOf } from './grid.js';
+import { readsAsData } from './read-as-data.js';
 import { splitMerges } from './split-merges.js';
 
 export interface MadeTable {
-  /** Undefined for a sheet without any cell. */
+  /** Undefined for a sheet without any cell, and for one without its header row. */
   readonly table: Table | undefined;
   readonly problems: readonly FoundProblem[];
 }
 
-/** Finds the header row and makes the table. Short rows stay short. */
+/** Finds the header row and makes the table; without one there is no table to make. Short rows stay short. */
 export function makeTable(grid: Grid): MadeTable {
   const { sheet, file } = grid;
   const at = findHeaderRow(grid.rows, knownHeaderKeys(sheet));
   const header = grid.rows[at];
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
+  if (readsAsData(header.cells, sheet)) return { table: undefined, problems: [noHeader(grid, header)] };
   const headed = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
 
   const mergeProblems = splitMerges(headed);
@@ -32,6 +34,16 @@ function headersOf({ cells }: GridRow): string[] {
   const headers = cells.map(headerText);
   while (headers.at(-1) === '') headers.pop();
   return headers;
+}
+
+/** Cells of the row that are shown. */
+const mostShown = 3;
+
+function noHeader({ sheet, file }: Grid, { row, cells }: GridRow): FoundProblem {
+  const texts = cells.map((cell) => startOf(headerText(cell))).filter((text) => text !== '');
+  const found = texts.slice(0, mostShown).map((text) => `"${text}"`);
+  const details = { found: found.join(', '), expected: neededHeaders(sheet) };
+  return problem('no-header-row', { file, sheet, row }, details);
 }
 
 function emptySheet(sheet: SheetName, file: string): FoundProblem {

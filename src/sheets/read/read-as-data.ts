@@ -1,0 +1,42 @@
+// Readers: a first row that is no header row. In: its cells, the sheet. Out: whether it reads like a row of data.
+import type { SheetName } from '../../model/words.js';
+import { parts } from '../../model/zones.js';
+import { columns } from '../columns.js';
+import { nameKey } from '../match-header.js';
+import { columnMeant } from '../spell-headers.js';
+import type { Cell } from '../table.js';
+import { headerText } from './find-header-row.js';
+
+/** A number with at most a sign of money, a share or a unit; a day; sides such as 25x50; a colour. */
+const measure =
+  /^(?:[\p{Sc}+-]? ?\d[\d.,' ]* ?(?:%|\p{Sc}|\p{L}{1,3}2?)?|\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}|\d+(?:x\d+)+|#[\da-f]{6})$/iu;
+
+/** Longer cells are neither a measure nor a word to choose. */
+const longest = 40;
+
+/**
+ * Whether a row in which no header is known holds a number, a day or a word that only a row of data has: `first spears,
+ * spearman, 20`. Headers in another language (`Farbe, Inhalt`) do not read so.
+ */
+export function readsAsData(cells: readonly Cell[], sheet: SheetName): boolean {
+  const texts = cells.map(headerText).map((text) => text.trim());
+  if (texts.some((text) => columnMeant(sheet, text) !== undefined)) return false;
+  const words = wordsOf(sheet);
+  return (
+    texts.some((text) => text.length <= longest && (measure.test(text) || words.has(nameKey(text)))) ||
+    (sheet === 'zones' && texts.some(startsWithPart))
+  );
+}
+
+/** Choices of the sheet, and names of settings. */
+function wordsOf(sheet: SheetName): ReadonlySet<string> {
+  const choices = columns[sheet].flatMap((column) => column.choices ?? []);
+  const settings = sheet === 'settings' ? ['currency', 'date', 'locale', 'sure %', 'restock'] : [];
+  return new Set([...choices, ...settings].map(nameKey));
+}
+
+/** `front trunk, back trunk`, `head 50%`. */
+function startsWithPart(text: string): boolean {
+  const first = nameKey((text.split(/[,;]/, 1)[0] ?? '').replace(/[\d.]+ ?%$/, ''));
+  return parts.some((part) => nameKey(part) === first);
+}

@@ -1,0 +1,41 @@
+// First rows of sheets: headers, whatever their language, and rows of data where the header row was forgotten.
+import { describe, expect, it } from 'vitest';
+import type { SheetName } from '../../../src/model/words.js';
+import { readsAsData } from '../../../src/sheets/read/read-as-data.js';
+import type { Cell } from '../../../src/sheets/table.js';
+
+describe('a first row', () => {
+  it.each<[SheetName, readonly Cell[]]>([
+    ['army', ['first spears', 'spearman', '20']],
+    ['army', ['first spears', 'spearman', 20]],
+    ['pots', ['brick red', '17', '60%']],
+    ['pots', ['brick red', '17,5 ml']],
+    ['pots', ['brick red', '€3.50']],
+    ['shops', ['Quay', '3,50 €']],
+    ['paints', ['brick red', 'colour']],
+    ['paints', ['brick red', '#8a2b2b']],
+    ['figures', ['spearman', '', 'clothed']],
+    ['figures', ['dredger', '85x40x35']],
+    ['log', ['14.3.2026', 'brick red']],
+    ['log', [{ kind: 'date', iso: '2026-03-14' }, 'brick red']],
+    ['zones', ['coat', 'Front trunk; back trunk']],
+    ['zones', ['hat', 'head 50%']],
+    ['settings', ['Sure %', 'many']],
+  ])('in %s of %j reads as data', (sheet, cells) => {
+    expect(readsAsData(cells, sheet)).toBe(true);
+  });
+
+  it.each<[SheetName, readonly Cell[]]>([
+    ['pots', ['Farbe', 'Inhalt']],
+    ['pots', ['paint', '17']],
+    ['extras', ['Sache', 'Price (€)', '20']],
+    ['pots', ['my brushes', '']],
+    ['pots', ['1. Farbe', 'Inhalt in ml']],
+    ['zones', ['Zone 1a and more', 'Teile']],
+    ['shops', ['Quay']],
+    ['pots', ['', '9'.repeat(50)]],
+    ['pots', []],
+  ])('in %s of %j does not', (sheet, cells) => {
+    expect(readsAsData(cells, sheet)).toBe(false);
+  });
+});
