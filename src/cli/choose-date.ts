@@ -1,14 +1,15 @@
 // Command line: the day of the plan. In: the --date flag. Out: a day as YYYY-MM-DD.
+import { Mistake } from '../sheets/check/read-cell/cell-kind.js';
+import { dateKind } from '../sheets/check/read-cell/read-date.js';
 import { UsageError } from './end-run.js';
 
-/** The day given, if it is one. Throws a UsageError for anything that no calendar has. */
+/** The day given, in any form that a cell may have (`14.3.2026`). Throws a UsageError for what is no day, or could be two. */
 export function checkDate(text: string): string {
-  const [year = 0, month = 0, day = 0] = /^\d{4}-\d\d-\d\d$/.test(text) ? text.split('-').map(Number) : [];
-  const date = new Date(Date.UTC(year, month - 1, day));
-  date.setUTCFullYear(year);
-  if (year === 0 || date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day)
-    throw new UsageError(`"${text}" is not a day. Write --date as 2026-03-14.`);
-  return text;
+  const day = dateKind.read(text.trim());
+  if (typeof day === 'string' && !day.startsWith('0000')) return day;
+  if (day instanceof Mistake && day.code === 'year-not-first')
+    throw new UsageError(`"${text}" does not have the year first. Write --date as ${day.expected}.`);
+  throw new UsageError(`"${text}" is not a day. Write --date as 2026-03-14.`);
 }
 
 /** Today where the painter sits, not in Greenwich. */

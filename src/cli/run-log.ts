@@ -48,7 +48,9 @@ export async function runLog(path: string, flags: LogFlags): Promise<number> {
   checkPlace(found, read.problems);
   const file = found.files[0] ?? 'log.csv';
   const checked = checkLogRow(read, { file, typed }, { assumptions: registry, today: today() });
-  showFlagProblems(checked.ofRow);
+  // Nobody typed the day of today: that it lies after the date of the settings is no slip of this row.
+  const isAhead = ({ code }: Problem): boolean => flags.date === undefined && code === 'date-ahead';
+  showFlagProblems(checked.ofRow.filter((one) => !isAhead(one)));
   const { cells } = checked;
   if (cells === undefined) return refuse(checked.elsewhere);
   const pots = read.tables.find(({ sheet }) => sheet === 'pots')?.file;
@@ -57,6 +59,7 @@ export async function runLog(path: string, flags: LogFlags): Promise<number> {
   await appendLines(join(found.folder, file), (held) => makeLogLines({ file, cells, held, likeness }));
   const told = [...cells].map(([header, cell]) => `${header} ${cell}`).join(', ');
   stdout.write(`${showPlain(`Written to ${join(found.folder, file)}:`)}\n  ${showPlain(told)}\n`);
+  for (const { found: day, expected } of checked.ofRow.filter(isAhead)) tellAhead(day, expected);
   return exitCodes.done;
 }
 
@@ -88,6 +91,12 @@ function checkPlace({ folder, files, otherSheets }: FoundLog, problems: readonly
     throw new UsageError(
       `${join(folder, files[0] ?? '')} has no paint column and stays as it is. Rename or move it.`,
     );
+}
+
+function tellAhead(day: string, ofSettings: string): void {
+  stderr.write(
+    `The settings sheet has the date ${ofSettings}, and this row the day of today, ${day}. It counts all the same; to plan as of today, take the date out of the settings sheet.\n`,
+  );
 }
 
 function refuse(errors: readonly Problem[]): number {

@@ -7,14 +7,33 @@ describe('--date', () => {
     expect(checkDate(day)).toBe(day);
   });
 
+  // What a date cell may be, by the README.
+  it.each([
+    ['2026/3/14', '2026-03-14'],
+    ['2026-4-1', '2026-04-01'],
+    ['14.3.2026', '2026-03-14'],
+    ['1. 3. 2026', '2026-03-01'],
+    [' 2026-03-14 ', '2026-03-14'],
+  ])('takes %s for %s', (text, day) => {
+    expect(checkDate(text)).toBe(day);
+  });
+
+  it.each([
+    ['3/4/2026', '2026-03-04 or 2026-04-03'],
+    ['3/14/2026', '2026-03-14'],
+  ])('asks what %s is', (text, days) => {
+    expect(() => checkDate(text)).toThrow(`"${text}" does not have the year first. Write --date as ${days}.`);
+  });
+
   it.each([
     '2025-02-29',
     '1900-02-29',
     '2026-13-01',
     '2026-00-10',
     '2026-04-31',
-    '2026-4-1',
-    '14.3.2026',
+    '31.4.2026',
+    '14.3.26',
+    '20260314',
     '0000-01-01',
     '2026-03-14T00:00',
     '',

@@ -114,6 +114,30 @@ describe('halfpot log', () => {
     expect(runHalfpot(['check', folder])).toMatchObject({ code: 0, err: '' });
   });
 
+  it('takes the day as a cell may have it', () => {
+    const folder = folderWith('dotted');
+    const args = ['--paint', 'brick red', '--used', '1', '--date', '14.3.2026'];
+    expect(runHalfpot(['log', folder, ...args])).toMatchObject({ code: 0, err: '' });
+    expect(readFileSync(join(folder, 'log.csv'), 'utf8')).toContain('\n2026-03-14,brick red,');
+  });
+
+  it('says once the row is written that the settings plan as of an earlier day than today', () => {
+    const settings = { 'settings.csv': 'name,value\ndate,2026-03-14\n' };
+    const folder = folderWith('earlier', settings);
+    const { code, out, err } = runHalfpot(['log', folder, '--paint', 'brick red', '--used', '1']);
+    expect([code, out.split('\n')[0]]).toEqual([0, `Written to ${join(folder, 'log.csv')}:`]);
+    expect(err).toMatch(
+      /^The settings sheet has the date 2026-03-14, and this row the day of today, \d{4}-\d\d-\d\d\. It counts all the same; to plan as of today, take the date out of the settings sheet\.\n$/,
+    );
+    const wrong = runHalfpot(['log', folder, '--paint', 'brik red', '--used', '1']);
+    expect([wrong.code, wrong.err.match(/--date|2026-03-14/)]).toEqual([1, null]);
+    const typed = runHalfpot(['log', folder, '--paint', 'brick red', '--used', '2', '--date', '2026-03-15']);
+    expect([typed.code, typed.err]).toEqual([
+      0,
+      'warning: --date: "2026-03-15" lies after 2026-03-14, the day of this plan. Check the year and the day.\n',
+    ]);
+  });
+
   it('asks about a row that may be wrong, and writes it', () => {
     const folder = folderWith('asks');
     runHalfpot(['log', folder, ...weighed]);
@@ -165,7 +189,11 @@ describe('a row that is not written', () => {
     [['--paint', 'brick red', '--before', '31'], 'Give both --before and --after'],
     [['--paint', ' ', '--used', '1'], '--paint is blank'],
     [['--paint', 'brick red', '--used', ''], '--used is blank'],
-    [['--paint', 'brick red', '--used', '1', '--date', '1.3.2026'], 'Write --date as 2026-03-14'],
+    [['--paint', 'brick red', '--used', '1', '--date', '1.13.2026'], 'Write --date as 2026-03-14'],
+    [
+      ['--paint', 'brick red', '--used', '1', '--date', '1-3-2026'],
+      'Write --date as 2026-01-03 or 2026-03-01',
+    ],
   ])('%j: half a row', (args, says) => {
     const { code, err } = refused(folderWith(`half ${args.join('')}`), args);
     expect(code).toBe(2);
