@@ -90,6 +90,8 @@ export interface Learned {
   /** Used over expected; 1: just as expected. */
   readonly slope: number;
   readonly slopeError: number;
+  /** How many times wider than thought the errors of the rows are, since they contradict one another; 1 where they do not. */
+  readonly widened: number;
 }
 
 export interface Ranges {

@@ -118,4 +118,5 @@ export const smallLearned: Learned = {
   ],
   slope: 1.179,
   slopeError: 0.11,
+  widened: 1,
 };

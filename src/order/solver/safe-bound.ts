@@ -16,7 +16,7 @@ export interface Bounds {
 /**
  * A row's sum lies between its bounds, so adding its weight times the difference of the two changes nothing; and what is left
  * of each column's cost counts at the bound where it is least. So the sum is never above the cost of anything that fits.
- * Weights of no use make it lower, never wrong: all proofs of a search rest on this, and none on the table that proposes the weights.
+ * Weights of no use make it lower, never wrong: no proof of a search rests on the table that proposes the weights.
  *
  * Source: weak duality; as a bound safe from rounding Neumaier & Shcherbina 2004 (Safe bounds in linear and mixed-integer
  * linear programming).

@@ -11,7 +11,8 @@ import { isExact, twoPieceOf, valueAt } from '../two-piece.js';
 import { fitSlope } from './fit-slope.js';
 import { type Matched, type MatchInputs, matchLog } from './match-log.js';
 import { type Factor, openPrediction } from './predict-use.js';
-import { deviationsOf, type Normal, rootOf, solveNormal } from './solve-normal.js';
+import { deviationsOf, type Normal, type Predict, rootOf, solveNormal } from './solve-normal.js';
+import { widenBy } from './widen-by.js';
 
 /** A factor counts as weighed once the log has taken a twentieth off its spread. */
 const sharpened = 0.95;
@@ -31,7 +32,7 @@ interface Lesson {
 /**
  * Film, transfer, leftover, painter, surface and density of every row are updated together, in normal deviates of their
  * two-piece lognormals: the normal-normal update of their logs, named so because a product of lognormals is linear there.
- * A row's error is the scale's and the difference between batches. The likely values are those whose formula agrees best
+ * A row's error is the scale's and the difference between batches, and more where rows contradict one another. The likely values are those whose formula agrees best
  * with prior and rows; the draws lie about a centre a little off them, where the bent halves even out to what was weighed.
  * Without rows that teach, all stays as it was.
  */
@@ -39,7 +40,7 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
   const { assumptions } = given;
   const nothing = {
     beliefs: { assumptions, joint: undefined },
-    learned: { weighings: [], slope: 1, slopeError: 0 },
+    learned: { weighings: [], slope: 1, slopeError: 0, widened: 1 },
   };
   if (log.length === 0) return nothing;
   const estimate = estimateFirst();
@@ -50,13 +51,18 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
     assumptions,
     figures: estimate.figures,
   });
-  const measure = (predicted: readonly number[]) =>
+  const measureBy = (widened: number) => (predicted: readonly number[]) =>
     matched.map((one, at) => ({
       value: one.usedMl,
-      deviation: errorMl(one, predicted[at] ?? 0, assumptions),
+      deviation: widened * errorMl(one, predicted[at] ?? 0, assumptions),
     }));
-  const normal = solveNormal(factors.length, overSpread, measure);
-  const medians = solveNormal(factors.length, atMedians, measure).mean;
+  const solve = (predict: Predict, widened: number) =>
+    solveNormal(factors.length, predict, measureBy(widened));
+  const first = solve(atMedians, 1);
+  const told = atMedians(first.mean, deviationsOf(first.covariance)).values;
+  const widened = widenBy(told, measureBy(1)(told));
+  const normal = solve(overSpread, widened);
+  const medians = widened === 1 ? first.mean : solve(atMedians, widened).mean;
   const [none, whole] = [factors.map(() => 0), factors.map(() => 1)];
   const expected = atMedians(none, whole).values;
   return {
@@ -69,7 +75,7 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
         root: rootOf(normal.covariance),
       },
     },
-    learned: tellUse(matched, expected, assumptions),
+    learned: { ...tellUse(matched, expected, assumptions), widened },
   };
 }
 
@@ -148,7 +154,7 @@ function tellUse(
   matched: readonly Matched[],
   expected: readonly number[],
   assumptions: Assumptions,
-): Learned {
+): Omit<Learned, 'widened'> {
   const weighings = matched.map((one, at): Weighing => {
     const { row, date, paint, unit, figures } = one.row;
     const expectedMl = expected[at] ?? 0;

@@ -21,6 +21,7 @@ export function describeSure({ ranges, learned, promised, settings: { currency }
     learned: {
       slope: roundNumber(learned.slope),
       slopeError: roundNumber(learned.slopeError),
+      widened: roundNumber(learned.widened),
       weighings: learned.weighings.map(({ row, date, unit, paint, figures, ...ml }) => ({
         ...{ row, date, unit, paint, figures },
         usedMl: roundNumber(ml.usedMl),

@@ -77,6 +77,9 @@ export const learned = z
   .object({
     slope: number('Used over expected, a line through the origin; 1 without weighings.'),
     slopeError: number('Its standard error.'),
+    widened: number(
+      'How many times wider than thought the errors of the rows are, since they contradict one another; 1 where they do not.',
+    ),
     weighings: list(weighing, 'Rows of the log that could be held against the estimate.'),
   })
   .describe('What the log teaches.');

@@ -21,12 +21,16 @@ export function viewLearned({ plan, words, lang }: ViewInputs): LearnedView {
   };
 }
 
-function wordLearned({ weighings, slope, slopeError }: Learned, words: NumberWords): string {
+function wordLearned({ weighings, slope, slopeError, widened }: Learned, words: NumberWords): string {
   if (weighings.length === 0)
     return 'Nothing yet. Weigh a pot before and after a batch and write both into the log sheet, with unit and figures: the film, transfer and leftover of its method get a value of your own, and every range here narrows.';
   const times = `${tenths(slope, words)} times what is expected (± ${tenths(Math.max(0.1, slopeError), words)})`;
   const from = countOf(words, weighings.length, 'weighing');
-  return `You use ${times}, by ${from}. What they teach is in every number of this report; expected is what would be without them.`;
+  const apart =
+    widened > 1
+      ? ` They contradict one another: each counts as ${tenths(widened, words)} times less exact than it is written. Something changed between them, or one is wrong.`
+      : '';
+  return `You use ${times}, by ${from}, all methods together. What they teach is in every number of this report; expected is what would be without them.${apart}`;
 }
 
 const tenths = (value: number, words: NumberWords): string => words.bareMl(value, 1);

@@ -123,7 +123,7 @@ describe('what is taught', () => {
     for (const log of [[], strangers]) {
       expect(learn(log)).toEqual({
         beliefs: { assumptions: registry, joint: undefined },
-        learned: { weighings: [], slope: 1, slopeError: 0 },
+        learned: { weighings: [], slope: 1, slopeError: 0, widened: 1 },
       });
     }
   });
@@ -160,6 +160,20 @@ describe('what is taught', () => {
       (one) => (one?.reduce((total, z) => total + z, 0) ?? 0) / drawing.draws,
     );
     expect(product / drawing.draws - (means[0] ?? 0) * (means[1] ?? 0)).toBeGreaterThan(0.2);
+  });
+
+  it('is less where rows contradict one another, and says how much less', () => {
+    const spreadOf = (log: readonly LogRow[]): number => {
+      const wet = learn(log).beliefs.assumptions.get('brush wet film');
+      return (wet?.high ?? 0) / (wet?.low ?? 1);
+    };
+    const [agreeing, apart] = [
+      [row(2.2), row(2.4, 1), row(2.1, 2)],
+      [row(6), row(0.3, 1), row(0.4, 2)],
+    ];
+    expect(learn(agreeing).learned.widened).toBe(1);
+    expect(learn(apart).learned.widened).toBeGreaterThan(3);
+    expect(spreadOf(apart)).toBeGreaterThan(1.1 * spreadOf(agreeing));
   });
 
   it('does not depend on the order of the rows', () => {

@@ -83,6 +83,7 @@ describe('describePlan', () => {
     expect(small.learned).toMatchObject({
       slope: 1.179,
       slopeError: 0.11,
+      widened: 1,
       weighings: [
         { unit: 'First watch', usedMl: 4.5, expectedMl: 3.8, errorMl: 0.5 },
         { unit: 'Second watch' },
