@@ -88,7 +88,7 @@ function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure
     question: 'What must I buy?',
     figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
     detail:
-      `${wordOrder(plan, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(plan, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
+      `${wordOrder(plan, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
     trust,
   };
 }
@@ -110,8 +110,8 @@ const wordAbove = ({ lines, aboveBestMinor }: Order, words: NumberWords): string
     ? ''
     : ` Not proved: at most ${words.money(aboveBestMinor)} above the best possible.`;
 
-function wordUnmet({ order, promised }: Plan, words: NumberWords): string {
-  if (order.unmet.length === 0) return '';
-  const named = order.unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`);
-  return ` No offer covers ${listOf(named)}: so much is still lacking for ${words.sure(promised.surePercent)} sure.`;
+function wordUnmet({ unmet }: Order, words: NumberWords): string {
+  if (unmet.length === 0) return '';
+  const named = unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)} more for that)`);
+  return ` No offer covers ${listOf(named)}.`;
 }

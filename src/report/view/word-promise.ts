@@ -25,7 +25,7 @@ export const reaches = ({ chance, error }: Chance, surePercent: number): boolean
 export function wordPromise(plan: Plan, words: NumberWords): string {
   const { promised, ranges, order } = plan;
   if (ranges.paints.size === 0) return '';
-  const asked = ` Asked for was ${words.sure(promised.surePercent)} sure${wordStanding(plan, words)}.`;
+  const asked = ` Asked for: ${words.sure(promised.surePercent)} sure. ${wordStanding(plan, words)}.`;
   return order.lines.length === 0 ? asked : `${asked}${wordLikely(plan, words)}`;
 }
 
@@ -34,13 +34,13 @@ function wordStanding(plan: Plan, words: NumberWords): string {
   const whole = wordReached(metOnFreshDraws, words);
   switch (standingOf(plan)) {
     case 'kept':
-      return `: nothing runs out in ${whole} of armies like this`;
+      return `Nothing runs out in ${whole} of armies like this`;
     case 'apart':
-      return `: of the paints that shops offer nothing runs out in ${wordReached(metOfOffered, words)} of armies like this, of all paints in ${whole}`;
+      return `Of paints on offer nothing runs out in ${wordReached(metOfOffered, words)} of armies like this, of all in ${whole}`;
     case 'missed':
-      return `, which the offers do not reach: with this order nothing runs out in ${whole} of armies like this`;
+      return `The offers do not reach that: nothing runs out in ${whole} of armies like this`;
     case 'not sold':
-      return `, which no offer helps to: with today’s pots nothing runs out in ${whole} of armies like this`;
+      return `No offer helps to that: nothing runs out in ${whole} of armies like this`;
   }
 }
 

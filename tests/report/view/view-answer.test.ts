@@ -36,9 +36,9 @@ describe('the small plan', () => {
   it('asks for one pot', () => {
     expect(cash).toBe(
       'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. ' +
-        'Asked for was 80% sure: of the paints that shops offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
-        'of all paints in 23.8% ± 0.4%. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
-        'No offer covers Rust hush (4.1 ml): so much is still lacking for 80% sure. Another €6.40 would fill low pots up to their level.',
+        'Asked for: 80% sure. Of paints on offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
+        'of all in 23.8% ± 0.4%. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
+        'No offer covers Rust hush (4.1 ml more for that). Another €6.40 would fill low pots up to their level.',
     );
   });
 
@@ -90,17 +90,15 @@ describe('other plans', () => {
     const { promised } = smallPlan;
     const missed = { ...promised, metOfOffered: { chance: 0.61, error: 0.005 } };
     expect(answerOf({ promised: missed })[2]).toContain(
-      'Asked for was 80% sure, which the offers do not reach: with this order nothing runs out in 23.8% ± 0.4% of armies like this. Just',
+      'Asked for: 80% sure. The offers do not reach that: nothing runs out in 23.8% ± 0.4% of armies like this. Just',
     );
   });
 
   it('says plainly what was kept', () => {
     const whole = { ...smallPlan.promised, metOnFreshDraws: smallPlan.promised.metOfOffered };
-    const kept = 'sure: nothing runs out in 82.1% ± 0.4% of armies like this. Just';
-    expect(answerOf({ promised: whole })[2]).toContain(`Asked for was 80% ${kept}`);
-    expect(answerOf({ promised: { ...whole, surePercent: 82.5 } })[2]).toContain(
-      `Asked for was 82.5% ${kept}`,
-    );
+    const kept = 'sure. Nothing runs out in 82.1% ± 0.4% of armies like this. Just';
+    expect(answerOf({ promised: whole })[2]).toContain(`Asked for: 80% ${kept}`);
+    expect(answerOf({ promised: { ...whole, surePercent: 82.5 } })[2]).toContain(`Asked for: 82.5% ${kept}`);
   });
 
   it('says so where nothing needs buying', () => {
@@ -109,16 +107,16 @@ describe('other plans', () => {
     const order = { ...nothingOrdered, unmet: [] };
     const [, , cash] = answerOf({ order, promised, restock: undefined });
     expect(cash).toBe(
-      'What must I buy? Nothing. What stands on the shelf is enough for this army. Asked for was 80% sure: ' +
-        'nothing runs out in 99.2% ± 0.1% of armies like this.',
+      'What must I buy? Nothing. What stands on the shelf is enough for this army. Asked for: 80% sure. ' +
+        'Nothing runs out in 99.2% ± 0.1% of armies like this.',
     );
   });
 
   it('does not call an unmet need nothing', () => {
     const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
     expect(cash).toBe(
-      'What must I buy? Nothing on offer. Asked for was 80% sure, which no offer helps to: with today’s pots nothing runs ' +
-        'out in 23.8% ± 0.4% of armies like this. No offer covers Rust hush (4.1 ml): so much is still lacking for 80% sure.',
+      'What must I buy? Nothing on offer. Asked for: 80% sure. No offer helps to that: nothing runs ' +
+        'out in 23.8% ± 0.4% of armies like this. No offer covers Rust hush (4.1 ml more for that).',
     );
   });
 

@@ -85,10 +85,14 @@ describe('weighings', () => {
   const { learned } = weighOf({});
 
   it('say how much is used against the estimate', () => {
-    expect(learned.says).toMatch(/^You use 1\.2 times what is expected \(± 0\.1\), by 2 weighings, all methods together\./);
+    expect(learned.says).toMatch(
+      /^You use 1\.2 times what is expected \(± 0\.1\), by 2 weighings, all methods together\./,
+    );
     expect(learned.says).not.toContain('contradict');
     const apart = weighOf({}, { learned: { ...smallLearned, widened: 3.64 } }).learned.says;
-    expect(apart).toContain('They contradict one another: each counts as 3.6 times less exact than it is written.');
+    expect(apart).toContain(
+      'They contradict one another: each counts as 3.6 times less exact than it is written.',
+    );
   });
 
   it('are listed one by one', () => {
