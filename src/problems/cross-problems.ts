@@ -203,6 +203,11 @@ export const crossProblems = {
     says: 'this zone is highlighted in step {found}, before its base coat in step {expected}',
     hint: 'Steps are painted in the order of their numbers: renumber them if the base coat comes first.',
   },
+  'sprayed-without-can': {
+    severity: 'warning',
+    says: 'a {found} with no method counts as sprayed from a can, and "{expected}" comes in none',
+    hint: 'Write how it goes on, such as brush or airbrush.',
+  },
   'step-out-of-order': {
     severity: 'warning',
     says: 'step {found} stands below step {expected}',

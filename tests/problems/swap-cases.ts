@@ -111,6 +111,20 @@ const togetherCases: readonly ProblemCase[] = [
 
 const stepCases: readonly ProblemCase[] = [
   spoil(
+    'sprayed-without-can',
+    {
+      ...shelf,
+      schemes: [
+        'scheme,step,zone,layer,paint,method',
+        'red line,1,whole,primer,bone,airbrush',
+        'red line,2,tunic,base coat,brick red,',
+        'red line,3,whole,varnish,rust,',
+        'red line,4,boots,varnish,rust,',
+      ],
+    },
+    'schemes.csv row 4, "method" (F4): a varnish with no method counts as sprayed from a can, and "rust" comes in none. Write how it goes on, such as brush or airbrush.',
+  ),
+  spoil(
     'highlight-before-base',
     {
       ...shelf,

@@ -53,7 +53,7 @@ function wordCost(inputs: ViewInputs): AnswerFigure {
     ? '. What is still to be used has no price yet.'
     : `, of which ${words.amount(costs.useRemaining)} is still to be used.`;
   const unpriced =
-    costs.unpriced.length === 0 ? '' : ` Without a price: ${listOf(costs.unpriced.map(nameOf))}.`;
+    costs.unpriced.length === 0 ? '' : ` Not all priced: ${listOf(costs.unpriced.map(nameOf))}.`;
   return {
     question: whatFigureCosts,
     figure: words.amount(perFigure),

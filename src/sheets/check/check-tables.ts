@@ -28,6 +28,7 @@ import { openLog } from './open-log.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionPaints } from './question-paints.js';
+import { questionSprays } from './question-sprays.js';
 import { priceKind } from './read-cell/read-price.js';
 import { readRows } from './read-rows.js';
 
@@ -119,11 +120,11 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const extras = checkExtras({ table: tables.get('extras'), price, findings });
   const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
-  const had = hadBy(named.book, potRows, offerRows);
-  checkUse({ findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book, had });
-  const naming = { pots: potRows, paints: paintRows, offers: offerRows };
+  const had = { had: hadBy(named.book, potRows, offerRows), pots, offers };
+  checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
+  const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps.entries };
   if (book !== undefined && swapsRead !== undefined)
-    questionPaints({ book, schemes: schemes.sheet, swaps: swaps.entries, ...naming });
+    questionPaints({ book, schemes: schemes.sheet, ...naming });
   return {
     pots,
     paints,
@@ -181,10 +182,12 @@ interface Used {
   readonly zones: Sheets['zones'];
   readonly paints: NameBook | undefined;
   readonly had: ReadonlySet<string>;
+  readonly pots: Sheets['pots'];
+  readonly offers: Sheets['offers'];
 }
 
 /** A figure or zone that could not be read whole would only give follow-up warnings. */
-function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had }: Used): void {
+function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had, ...held }: Used): void {
   const use = { pairs: pairUnits(army.units), schemes };
   const isSpoilt = (...sheets: readonly SheetName[]): boolean =>
     findings.problems.some(
@@ -192,6 +195,7 @@ function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had 
     );
   const spoilt = isSpoilt('figures', 'zones');
   if (!isSpoilt('schemes', 'zones')) questionHighlights(schemes, zones);
+  if (!isSpoilt('schemes', 'pots', 'offers')) questionSprays(schemes, held);
   if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
   if (paints !== undefined) checkPaintCount(use, paints);
   if (paints !== undefined && swaps !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);

@@ -29,7 +29,7 @@ describe('the small plan', () => {
     expect(cost).toBe(
       'What does a figure cost? at least €0.43. In paint and extras used, on average; low to high €0.30 to €0.64 ' +
         '(one time in ten less, one time in ten more). For all 21 figures at least €9.10 (€6.40 to €13.40), ' +
-        'of which at least €8.74 is still to be used. Without a price: Bell brass and Rust hush.',
+        'of which at least €8.74 is still to be used. Not all priced: Bell brass and Rust hush.',
     );
   });
 
@@ -141,7 +141,7 @@ describe('other plans', () => {
   it('says so where only what is still to be used has no price', () => {
     const [, cost] = answerOf({ costs: { ...smallPlan.costs, useRemaining: noPrice } });
     expect(cost).toContain(
-      'For all 21 figures at least €9.10 (€6.40 to €13.40). What is still to be used has no price yet. Without a price: ',
+      'For all 21 figures at least €9.10 (€6.40 to €13.40). What is still to be used has no price yet. Not all priced: ',
     );
   });
 
