@@ -11,14 +11,14 @@ const nodesPerSecond = 100;
 
 /** How an order is searched for; each has its default. */
 export interface Search {
-  /** Solves what is not small, in this thread unless given another, such as one in a worker. */
+  /** Solves what our own search leaves, in this thread unless given another, such as one in a worker. */
   readonly solve?: Solve | undefined;
   /** How long a search may take. Default 10. */
   readonly seconds?: number | undefined;
   readonly onProgress?: OnProgress | undefined;
 }
 
-/** A search of `seconds` (10) that ends at a number of nodes first; small programs are searched to the end at once. */
+/** A search of `seconds` (10) that ends at a number of nodes first; small programs are searched by our own search before. */
 export function prepareBuying({
   solve = solveProgram,
   seconds = defaultSeconds,

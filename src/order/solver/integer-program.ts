@@ -22,12 +22,12 @@ export interface IntegerProgram {
   readonly rows: readonly Row[];
   /** Values of every column of a solution already known: the solver starts from it. */
   readonly start?: readonly number[];
-  /** True where the start is known to be near the best: the search then goes for proof, not for other solutions. */
+  /** True where the start is known to be near the best: the solver then goes for proof, not for other solutions. */
   readonly isStartNear?: boolean;
 }
 
 export interface Limits {
-  /** Nodes of the search tree: the limit that repeats, whatever the machine. */
+  /** Nodes of the solver's search tree: the limit that repeats, whatever the machine. Our own search counts its work instead. */
   readonly nodes: number;
   /** Seconds behind it, against a search that hangs. */
   readonly seconds: number;

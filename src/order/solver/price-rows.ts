@@ -15,12 +15,13 @@ const mostSteps = 500;
 const rounding = 1e-12;
 
 /**
- * For each row `sum of a x >= b` with a > 0 over whole x >= 0, what its own columns cost: with m(r) the least cost of covering r by those
- * that stand in no other such row, `sum of m(a) x >= m(b)`. Covers of two amounts together cover their sum, so m of a sum is at the most the
- * sum of both m, and every whole solution keeps to the row, whatever its other columns cost. Where thousands of pots of two sizes cover a
- * need, no fraction of a pot is left to argue about: the row says what the need costs.
+ * For each row `sum of a x >= b` with a > 0 over whole x >= 0 one more row. Let m(r) be the least cost of covering r with the
+ * row's own columns, those that stand in no other such row. Two covers laid together cover the sum, so m(r + s) <= m(r) + m(s).
+ * Hence `sum of m(a) x >= m(b)` for every whole solution, whatever its other columns cost. Where thousands of pots of two
+ * sizes cover a need, no fraction of a pot is left to argue about: the row says what the need costs.
  *
- * Source: valid rows from subadditive functions, Nemhauser & Wolsey 1988 (Integer and Combinatorial Optimization), chapter II.1, from memory.
+ * Source: valid rows from subadditive functions, Nemhauser & Wolsey 1988 (Integer and Combinatorial Optimization),
+ * chapter II.1, from memory.
  */
 export function priceRows({ columns, rows }: Pick<IntegerProgram, 'columns' | 'rows'>): Row[] {
   const covers = rows.filter((row) => isCover(row, columns));

@@ -83,9 +83,9 @@ export class Relaxation {
     this.#place();
   }
 
-  /** Leaves out the rows from `first` on that do not bind where it stands: they only bring the bound nearer. */
-  dropLoose(first: number): void {
-    const isKept = (unknown: number): boolean => unknown < this.#width + first;
+  /** Leaves out rows that do not bind where it stands and only bring the bound nearer: all but the first `kept`. */
+  dropLoose(kept: number): void {
+    const isKept = (unknown: number): boolean => unknown < this.#width + kept;
     const lines = Array.from(this.#base.keys()).filter((line) => isKept(this.#base[line] ?? 0));
     const dropped = new Set(this.#base.filter((unknown) => !isKept(unknown)));
     this.#used = this.#used.filter((row) => !dropped.has(this.#width + row));

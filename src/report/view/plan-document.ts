@@ -102,7 +102,7 @@ const paint = z.object({
   needMl: z
     .object({
       low: ml('One time in ten less is needed.'),
-      likely: ml('As likely more as less.'),
+      likely: ml('By the formula at the likely values; about as often more as less.'),
       high: ml('One time in ten more is needed.'),
     })
     .describe('What the work still to be done puts out.'),
@@ -156,7 +156,7 @@ const problem = z.object({
 const assumption = z.object({
   name: text('Its name in the settings sheet.'),
   low: number('One time in ten it is lower.'),
-  likely: number('As likely more as less.'),
+  likely: number('The value that is likely.'),
   high: number('One time in ten it is higher.'),
   unit: text('Blank for a plain factor.'),
   mark,
