@@ -103,6 +103,11 @@ export const crossProblems = {
     says: 'postage is free from "{found}", which is below the least order of {expected}',
     hint: 'Check both sums.',
   },
+  'least-out-of-reach': {
+    severity: 'warning',
+    says: 'all offers of this shop together do not come to its least order of "{found}"',
+    hint: 'So nothing can be bought there: check both, or add what else it sells.',
+  },
   'free-from-nothing': {
     severity: 'warning',
     says: '"{found}" means that this shop never asks for its postage of {expected}',

@@ -209,6 +209,19 @@ const offerCases: readonly ProblemCase[] = [
     'shops.csv row 2, "free from" (C2): postage is free from "20", which is below the least order of "25". Check both sums.',
   ),
   spoil(
+    'least-out-of-reach',
+    {
+      offers: [
+        'shop,offer,price,paint,size ml,available',
+        'Quay,one,3,brick red,17,2',
+        'Lock,one,3,brick red,17,',
+        'Weir,one,12.50,brick red,17,2',
+      ],
+      shops: ['shop,postage,free from,least order', 'Quay,3,,25', 'Lock,3,,25', 'Weir,3,,25'],
+    },
+    'shops.csv row 2, "least order" (D2): all offers of this shop together do not come to its least order of "25". So nothing can be bought there: check both, or add what else it sells.',
+  ),
+  spoil(
     'free-from-nothing',
     {
       offers: offers('Quay,one,3,brick red,17,', 'Lock,one,3,brick red,17,', 'Weir,one,3,brick red,17,'),

@@ -27,7 +27,8 @@ interface Given {
   readonly findings: Findings;
 }
 
-interface CheckedShops {
+export interface CheckedShops {
+  readonly sheet: ShopSheet;
   readonly shops: ReadonlyMap<string, Shop>;
   readonly book: NameBook;
 }
@@ -57,7 +58,7 @@ export function checkShops({ table, price, offers, findings }: Given): CheckedSh
       meaning: '0, as there is no shops sheet',
     });
   }
-  return { shops, book };
+  return { sheet, shops, book };
 }
 
 function takeShop(
@@ -67,7 +68,7 @@ function takeShop(
     book,
     shops,
     first,
-  }: CheckedShops & { readonly shops: Map<string, Shop>; readonly first: Map<string, number> },
+  }: Omit<CheckedShops, 'sheet'> & { readonly shops: Map<string, Shop>; readonly first: Map<string, number> },
 ): void {
   const { postage, freeFrom, leastOrder } = row;
   checkFreeFrom(sheet, row);

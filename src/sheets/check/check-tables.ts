@@ -16,7 +16,7 @@ import { mergePaints, type PaintSheet, paintsSchema, tellRepeatedPaints } from '
 import { checkPots, openPots, type PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
-import { checkShops } from './check-shops.js';
+import { type CheckedShops, checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
@@ -27,6 +27,7 @@ import { namePaints } from './name-paints.js';
 import { openLog } from './open-log.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
+import { questionLeast } from './question-least.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
 import { priceKind } from './read-cell/read-price.js';
@@ -120,7 +121,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const extras = checkExtras({ table: tables.get('extras'), price, findings });
   const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
-  const had = { had: hadBy(named.book, potRows, offerRows), pots, offers };
+  const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps.entries };
   if (book !== undefined && swapsRead !== undefined)
@@ -183,6 +184,7 @@ interface Used {
   readonly paints: NameBook | undefined;
   readonly had: ReadonlySet<string>;
   readonly pots: Sheets['pots'];
+  readonly shops: CheckedShops;
   readonly offers: Sheets['offers'];
 }
 
@@ -196,6 +198,7 @@ function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had,
   const spoilt = isSpoilt('figures', 'zones');
   if (!isSpoilt('schemes', 'zones')) questionHighlights(schemes, zones);
   if (!isSpoilt('schemes', 'pots', 'offers')) questionSprays(schemes, held);
+  if (!isSpoilt('shops', 'offers')) questionLeast(held.shops, held.offers);
   if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
   if (paints !== undefined) checkPaintCount(use, paints);
   if (paints !== undefined && swaps !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);
