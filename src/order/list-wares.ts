@@ -2,6 +2,7 @@
 
 import { usableShare } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import { mostGoods } from '../model/most-goods.js';
 import type { OrderNeed } from '../model/order.js';
 import type { Offer, OfferPot, Shop } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
@@ -55,14 +56,10 @@ const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Shops whose offers, all of them together, reach the least order. */
 export function openShops(offers: readonly Offer[], shops: Market['shops']): Set<string> {
-  const most = new Map<string, number>();
-  for (const { shop, priceMinor, available } of offers) {
-    const sum =
-      available === undefined && priceMinor > 0 ? Number.POSITIVE_INFINITY : priceMinor * (available ?? 0);
-    most.set(shop, (most.get(shop) ?? 0) + sum);
-  }
   return new Set(
-    [...most].flatMap(([shop, sum]) => (sum >= (shops.get(shop)?.leastOrderMinor ?? 0) ? [shop] : [])),
+    [...mostGoods(offers)].flatMap(([shop, sum]) =>
+      sum >= (shops.get(shop)?.leastOrderMinor ?? 0) ? [shop] : [],
+    ),
   );
 }
 

@@ -14,6 +14,8 @@ import type { Work } from './work.js';
 export interface Part extends Shrunk {
   /** Its rows, without those that are implied. */
   readonly sparse: readonly SparseRow[];
+  /** Terms of all these rows together. */
+  readonly terms: number;
   readonly areWhole: readonly boolean[];
   /** Of several fractions the heaviest is split first. */
   readonly weights: Float64Array;
@@ -33,18 +35,17 @@ export function openPart(shrunk: Shrunk, work: Work): Part {
   const { columns, rows } = shrunk;
   const sparse = rows.map(scaleRow);
   const implied = [...roundRows(shrunk), ...priceRows(shrunk)].map(scaleRow);
-  work.touched += timesToOpen * countTerms(sparse);
+  const terms = sparse.reduce((sum, { places }) => sum + places.length, 0);
+  work.touched += timesToOpen * terms;
   return {
     ...shrunk,
     sparse,
+    terms,
     areWhole: columns.map(({ integer }) => integer),
     weights: weighColumns(columns, rows),
     relaxation: new Relaxation(columns, [...sparse, ...implied], work),
   };
 }
-
-const countTerms = (rows: readonly SparseRow[]): number =>
-  rows.reduce((sum, { places }) => sum + places.length, 0);
 
 /**
  * By cost; but first of all the columns that open several others, as a shop does that is bought from: once they are settled,
@@ -74,11 +75,11 @@ function keyOf({ lower, upper, terms }: Row): number | undefined {
 /** Brings a branch's bounds nearer; gives the size of what is left of it, and undefined where nothing is. */
 export function closeBranch(
   bounds: ColumnBounds,
-  { sparse, areWhole }: Part,
+  { sparse, terms, areWhole }: Part,
   work: Work,
 ): number | undefined {
   const asking = closeBounds(sparse, areWhole, bounds);
-  work.touched += countTerms(sparse) + timesToBranch * areWhole.length;
+  work.touched += terms + timesToBranch * areWhole.length;
   if (asking === undefined) return undefined;
   let open = 0;
   for (const [place, low] of bounds.lower.entries()) if (low < (bounds.upper[place] ?? 0)) open++;

@@ -5,6 +5,7 @@ import type { BudgetView, OpenUnit } from './budget-view.js';
 import type { ViewInputs } from './view-inputs.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
+import { wordBut } from './word-promise.js';
 import { searchLonger, wordProof } from './word-proof.js';
 
 /** Open units that get a row of their own. */
@@ -59,9 +60,6 @@ export function wordBudget(budget: Budget | undefined, words: NumberWords): stri
   const finished = wordFinished(budget, words);
   return ` A budget of ${words.money(budget.budgetMinor)} finishes ${finished.replace(/^All/, 'all')}${wordBut(budget.order)}.`;
 }
-
-const wordBut = ({ unmet }: Order): string =>
-  unmet.length === 0 ? '' : ', but for paint that no offer covers';
 
 function wordSpent({ budgetMinor, order }: Budget, words: NumberWords): string {
   const left = budgetMinor - order.totalMinor;

@@ -7,6 +7,7 @@ import { hexOf } from './view-palette.js';
 import { viewStairsChart } from './view-stairs-chart.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
+import { wordBut } from './word-promise.js';
 import { searchLonger } from './word-proof.js';
 
 /** Undefined for an army of nobody, which has no steps. */
@@ -64,9 +65,9 @@ function wordNext({ plan, armyMinor, rises }: NextInputs, words: NumberWords): S
   };
 }
 
-function wordReach({ lines, unmet }: Plan['order']): string {
-  const what = lines.length === 0 ? 'Your pots' : 'Your pots and this order';
-  return `${what} still reach${unmet.length === 0 ? '' : ', but for paint that no offer covers'}`;
+function wordReach(order: Plan['order']): string {
+  const what = order.lines.length === 0 ? 'Your pots' : 'Your pots and this order';
+  return `${what} still reach${wordBut(order)}`;
 }
 
 /** A step of a large army may come of hundreds of paints; plan.json has them all. */

@@ -1,4 +1,5 @@
 // Report view: what the order promises, in a few sentences. In: the plan. Out: text for the answer and the promise's section.
+import type { Order } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
 import type { Chance } from '../../model/ranges.js';
 import type { NumberWords } from './word-numbers.js';
@@ -48,3 +49,7 @@ function wordStanding(plan: Plan, words: NumberWords): string {
 function wordLikely({ promised: { likely } }: Plan, words: NumberWords): string {
   return ` Just the likely needs would cost ${words.money(likely.cashMinor)}, and do in ${wordTimes(likely.met, words)}.`;
 }
+
+/** After what an order is said to reach; '' where the offers cover all of it. */
+export const wordBut = ({ unmet }: Pick<Order, 'unmet'>): string =>
+  unmet.length === 0 ? '' : ', but for paint that no offer covers';
