@@ -4,12 +4,12 @@ import type { Plan } from './model/plan.js';
 import type { Problem } from './model/problem.js';
 import type { IsoDate } from './model/sheets.js';
 import { registry } from './plan-army.js';
-import { writePlanJson as writePieces } from './report/export/write-plan-json.js';
-import { writeReorderCsv as writeCsv } from './report/export/write-reorder-csv.js';
-import { renderReport as render } from './report/render-report.js';
-import { describePlan } from './report/view/describe-plan.js';
-import { viewPlan } from './report/view/view-plan.js';
-import { viewReorder } from './report/view/view-reorder.js';
+import { renderReport as render } from './report/page/render-report.js';
+import { viewPlan } from './report/page/view.js';
+import { describePlan } from './report/plan-json/describe-plan.js';
+import { writePlanJson as writePieces } from './report/plan-json/write-plan-json.js';
+import { viewReorder } from './report/reorder/view-reorder.js';
+import { writeReorderCsv as writeCsv } from './report/reorder/write-reorder-csv.js';
 import { type CheckedSheets, readSheets as readAndCheck } from './sheets/read-sheets.js';
 
 export type * from './model/order.js';

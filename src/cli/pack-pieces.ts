@@ -1,5 +1,5 @@
 // Command line: many short texts as few large chunks of bytes. In: texts. Out: UTF-8 chunks of about two megabytes.
-import type { FilledPiece, Piece } from '../report/export/write-plan-json.js';
+import type { FilledPiece, Piece } from '../report/plan-json/write-plan-json.js';
 
 const chunkBytes = 2 ** 21;
 /** A UTF-16 unit takes three bytes of UTF-8 at most. */

@@ -1,6 +1,6 @@
 // Command line: long text to the console. In: pieces of text. Out: the same on stdout, no faster than it is taken.
 import { stdout } from 'node:process';
-import type { Piece } from '../report/export/write-plan-json.js';
+import type { Piece } from '../report/plan-json/write-plan-json.js';
 import { packPieces } from './pack-pieces.js';
 
 /** Writes in chunks and waits until each is taken. */

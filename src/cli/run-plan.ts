@@ -2,9 +2,9 @@
 import { join } from 'node:path';
 import { stderr } from 'node:process';
 import { openSolver, type PlanOptions, planArmy } from '../plan-army.js';
-import { piecesOfPlanJson } from '../report/export/write-plan-json.js';
-import { describePlan } from '../report/view/describe-plan.js';
-import { viewPlan } from '../report/view/view-plan.js';
+import { viewPlan } from '../report/page/view.js';
+import { describePlan } from '../report/plan-json/describe-plan.js';
+import { piecesOfPlanJson } from '../report/plan-json/write-plan-json.js';
 import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes } from './end-run.js';

@@ -1,6 +1,6 @@
 // Command line: the answer. In: the three figures that open the report, the files written. Out: words on the console.
 import { stdout } from 'node:process';
-import type { AnswerFigure } from '../report/view/report-view.js';
+import type { AnswerFigure } from '../report/sections/answer/view.js';
 import { showPlain } from './show-plain.js';
 
 /** Question, figure and detail of each, then where the files are. */

@@ -5,7 +5,7 @@ import { randomBytes } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { type FileHandle, mkdir, open, readdir, rm, rmdir, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import type { Piece } from '../report/export/write-plan-json.js';
+import type { Piece } from '../report/plan-json/write-plan-json.js';
 import { holdFolder } from './hold-folder.js';
 import { nameFault } from './name-fault.js';
 import { packPieces } from './pack-pieces.js';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { packPieces } from '../../src/cli/pack-pieces.js';
-import type { Piece } from '../../src/report/export/write-plan-json.js';
+import type { Piece } from '../../src/report/plan-json/write-plan-json.js';
 
 const textOf = (piece: Piece): string => (typeof piece === 'string' ? piece : piece.around.join(piece.own));
 

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { planSchema } from '../../src/report/view/plan-document.js';
+import { planSchema } from '../../src/report/plan-json/plan-document.js';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 

@@ -8,7 +8,7 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makeFolder } from '../cli/run-halfpot.js';
-import { openPages, type Pages } from '../report/html/open-pages.js';
+import { openPages, type Pages } from '../report/page/open-pages.js';
 import { answerSheets } from './answer-sheets.js';
 import { oddNames } from './odd-texts.js';
 import { rounds, seed, within } from './soak.js';

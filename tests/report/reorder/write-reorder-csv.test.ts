@@ -1,0 +1,132 @@
+import papaparse from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { type ReorderView, viewReorder } from '../../../src/report/reorder/view-reorder.js';
+import { writeReorderCsv } from '../../../src/report/reorder/write-reorder-csv.js';
+import { guardText } from '../../../src/report/workbook/guard-text.js';
+import { examplePlan } from '../plan-json/plan-example.js';
+import { dangerous } from '../workbook/formula-starts.js';
+import { line, pot, reorderExample, withText } from './reorder-example.js';
+
+/** Reads a CSV back with a parser that shares no code with the writer. */
+function readBack(view: ReorderView): Record<string, string>[] {
+  const parsed = papaparse.parse<Record<string, string>>(writeReorderCsv(view).replace(/^\ufeff/, ''), {
+    header: true,
+    delimiter: ',',
+    newline: '\r\n',
+    skipEmptyLines: 'greedy',
+  });
+  expect(parsed.errors).toEqual([]);
+  return parsed.data;
+}
+
+describe('writeReorderCsv', () => {
+  it('gives exactly these bytes', () => {
+    const head =
+      'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,note';
+    expect(writeReorderCsv(reorderExample).split('\r\n')).toEqual([
+      `\ufeff${head}`,
+      'army,pot,Corner Hobby,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"04006381333931",20.1,12.54,,',
+      'army,pot,Corner Hobby,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,0.01,16.32,,',
+      'army,pot,Corner Hobby,Earth set,"Rust, dark",12.5,dropper,1,,,,,,0,12,,',
+      'army,goods,Corner Hobby,,,,,,,,19.69,EUR,,,,,',
+      'army,postage,Corner Hobby,,,,,,,,4.90,EUR,,,,,',
+      'army,shop total,Corner Hobby,,,,,,,,24.59,EUR,,,,,',
+      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"04006381333931",20.1,12.54,,',
+      'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,',
+      'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,,,',
+      'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,below this shop\'s least order of 5.00 EUR',
+      'army,total,,,,,,,,,24.89,EUR,,,,,not proved to be the cheapest: at most 1.40 EUR above the best possible',
+      'army,no offer,,,Moss,,,,,,,,,,,3.15,',
+      'shelf,pot,Corner Hobby,Moss twins,Moss,17,dropper,2,1,5.60,5.60,EUR,,1.5,31.14,,',
+      'shelf,goods,Corner Hobby,,,,,,,,5.60,EUR,,,,,',
+      'shelf,postage,Corner Hobby,,,,,,,,-4.90,EUR,,,,,',
+      "shelf,shop total,Corner Hobby,,,,,,,,0.70,EUR,,,,,together with the army's order the goods travel free",
+      'shelf,total,,,,,,,,,0.70,EUR,,,,,',
+      'both,total,,,,,,,,,25.59,EUR,,,,,',
+      '',
+    ]);
+  });
+
+  // RFC 4180, section 2: records end in CRLF (1, 2), have the same number of fields (4), fields with line breaks, quotes
+  // or commas stand in quotes (6), quotes are doubled (7).
+  it.each([
+    'a,b',
+    'say "oat"',
+    'two\r\nlines',
+    'two\nlines',
+    '"',
+    '",',
+    ' blanks outside ',
+    'a;b',
+    'Ünïcode 色 🎨',
+  ])('reads back as written: %j', (text) => {
+    const [first] = readBack(withText(text));
+    expect(first).toMatchObject({ shop: text, offer: text, paint: text });
+  });
+
+  it.each(dangerous)('writes %j so that nothing can run', (text) => {
+    for (const row of readBack(withText(text)))
+      for (const cell of Object.values(row)) expect(guardText(cell)).toBe(cell);
+  });
+
+  it('adds up to the cent: offers to goods, goods and postage to shops, shops to totals', () => {
+    const many = Array.from({ length: 40 }, (_, at) =>
+      line({
+        offer: `offer ${at}`,
+        count: at + 1,
+        priceMinor: 3 * at + 1,
+        costMinor: (at + 1) * (3 * at + 1),
+        pots: [pot(), pot()],
+      }),
+    );
+    const goodsMinor = many.reduce((sum, one) => sum + one.costMinor, 0);
+    const shop = {
+      shop: 'Corner Hobby',
+      lines: many,
+      goodsMinor,
+      postageMinor: 99,
+      totalMinor: goodsMinor + 99,
+      note: '',
+    };
+    const group = { for: 'army' as const, shops: [shop], totalMinor: shop.totalMinor, note: '', unmet: [] };
+    const rows = readBack({ ...reorderExample, groups: [group], totalMinor: group.totalMinor });
+    const cents = (entry: string) =>
+      rows
+        .filter((row) => row.entry === entry)
+        .reduce((sum, row) => sum + Math.round(Number(row.cost) * 100), 0);
+    expect(cents('pot')).toBe(cents('goods'));
+    expect(cents('goods') + cents('postage')).toBe(cents('shop total'));
+    expect(cents('shop total')).toBe(cents('total'));
+    expect(rows.filter((row) => row.entry === 'pot' && row.price !== '')).toHaveLength(40);
+  });
+
+  it.each([
+    ['a list by hand', reorderExample],
+    ['a plan by the real stages', viewReorder(examplePlan)],
+  ])('adds up with sets and postage that comes back: %s', (_, view) => {
+    const rows = readBack(view);
+    const cents = (entry: string, whom = '') =>
+      rows
+        .filter((row) => row.entry === entry && (whom === '' ? row.for !== 'both' : row.for === whom))
+        .reduce((sum, row) => sum + Math.round(Number(row.cost) * 100), 0);
+    expect(rows.some((row) => row.entry === 'postage' && Number(row.cost) < 0)).toBe(true);
+    for (const whom of ['army', 'shelf']) {
+      expect(cents('pot', whom) + cents('postage', whom)).toBe(cents('total', whom));
+      expect(cents('pot', whom)).toBe(cents('goods', whom));
+      expect(cents('shop total', whom)).toBe(cents('total', whom));
+    }
+    expect(cents('total')).toBe(cents('total', 'both'));
+    for (const row of rows.filter(({ entry }) => entry === 'pot'))
+      expect(row).toMatchObject({
+        'covers ml': expect.stringMatching(/./),
+        'left over ml': expect.stringMatching(/./),
+      });
+  });
+
+  it('says so when there is nothing to buy', () => {
+    const group = { for: 'army' as const, shops: [], totalMinor: 0, note: '', unmet: [] };
+    const rows = readBack({ ...reorderExample, groups: [group], totalMinor: 0 });
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toMatchObject({ for: 'army', entry: 'total', cost: '0.00' });
+  });
+});
