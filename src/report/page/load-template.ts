@@ -1,57 +1,10 @@
 // Report HTML: the only file access of the report. In: nothing. Out: templates, stylesheet and script as text, and the
 // hashes by which a page lets in these two and nothing else.
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 
-/** Parts of the page, each a file of its own in templates/. */
-const partialNames = [
-  'answer',
-  'budget',
-  'pots',
-  'shopping',
-  'promise',
-  'weigh',
-  'learned',
-  'instead',
-  'frontier',
-  'stairs',
-  'costs',
-  'cost-tables',
-  'progress',
-  'coats',
-  'coat-rows',
-  'primers',
-  'use',
-  'time',
-  'evenings',
-  'unit-times',
-  'ground',
-  'assumptions',
-  'cautions',
-  'trust',
-] as const;
-
-/** The stylesheet in pieces; later ones win. */
-const lookNames = [
-  'pigments',
-  'page',
-  'sections',
-  'drawings',
-  'pots',
-  'tables',
-  'stairs',
-  'budget',
-  'sure',
-  'matter',
-  'colours',
-  'evenings',
-  'tools',
-  'narrow',
-  'paper',
-] as const;
-
-/** The script in pieces. The page stands without it. */
-const actNames = ['read-cells', 'sort-rows', 'find-rows', 'tick-bought', 'open-folds'] as const;
+/** The frame, read before the sections; and what holds for a width or for paper, read after them. Later rules win. */
+const [firstFolder, lastFolder] = ['page', 'widths'];
 
 export interface Templates {
   readonly page: string;
@@ -70,18 +23,50 @@ export interface PageSheet {
 /** templates/ of the checkout, from here. */
 const ownFolder = (): URL => new URL('../../../templates/', import.meta.url);
 
-/** Reads templates/ of this package, or another folder like it. Throws where a file is missing. */
+/**
+ * Reads templates/ of this package, or another folder like it: a folder for each section, named like that of its view, with
+ * its template, style and script, and one for the frame. Each file is found by its name's end, in the order of names.
+ */
 export async function loadTemplates(folder = ownFolder()): Promise<Templates> {
-  const read = (file: string): Promise<string> => readFile(new URL(file, folder), 'utf8');
-  const [page, looks, acts, partials] = await Promise.all([
-    read('report.hbs'),
-    Promise.all(lookNames.map((name) => read(`looks/${name}.css`))),
-    Promise.all(actNames.map((name) => read(`acts/${name}.js`))),
-    Promise.all(partialNames.map(async (name) => ({ name, text: await read(`${name}.hbs`) }))),
-  ]);
-  const tight = partials.map(({ name, text }) => ({ name, text: withoutEnds(text) }));
-  return { page, partials: tight, sheet: sheetOf(looks, acts) };
+  const files = await listFiles(folder);
+  const read = async (end: string) =>
+    Promise.all(
+      files
+        .filter((file) => file.endsWith(end))
+        .map(async (file) => ({ name: nameOf(file), text: await readFile(new URL(file, folder), 'utf8') })),
+    );
+  const [markup, looks, acts] = await Promise.all([read('.hbs'), read('.css'), read('.js')]);
+  const page = markup.find(({ name }) => name === frame);
+  if (page === undefined) throw new Error(`${folder} holds no ${frame}.hbs`);
+  const partials = markup
+    .filter((one) => one !== page)
+    .map(({ name, text }) => ({ name, text: withoutEnds(text) }));
+  return { page: page.text, partials, sheet: sheetOf(looks.map(textOf), acts.map(textOf)) };
 }
+
+const frame = 'report';
+
+const textOf = ({ text }: { readonly text: string }): string => text;
+
+/** `costs/cost-tables.hbs` is the part `cost-tables`. */
+const nameOf = (file: string): string => file.slice(file.lastIndexOf('/') + 1, file.lastIndexOf('.'));
+
+/** All files by folder and name. */
+async function listFiles(folder: URL): Promise<string[]> {
+  const entries = await readdir(folder, { withFileTypes: true });
+  const sections = entries
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name)
+    .sort((a, b) => placeOf(a) - placeOf(b) || (a < b ? -1 : 1));
+  const lists = await Promise.all(
+    sections.map(async (name) =>
+      (await readdir(new URL(`${name}/`, folder))).sort().map((file) => `${name}/${file}`),
+    ),
+  );
+  return lists.flat();
+}
+
+const placeOf = (section: string): number => (section === firstFolder ? 0 : section === lastFolder ? 2 : 1);
 
 /** HTML lets these ends be left out (section 13.1.2.4); in a long report they are a tenth of all bytes. */
 const withoutEnds = (html: string): string => html.replace(/<\/(td|th|li|dt|dd)>/g, '');
