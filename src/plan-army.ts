@@ -19,8 +19,9 @@ import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
 import type { Assumptions } from './model/assumption.js';
 import type { CoatChoices } from './model/colour.js';
-import type { PaintStock, Plan } from './model/plan.js';
+import type { Plan, PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
+import type { PaintStock } from './model/stock.js';
 import type { Estimate, Line } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
 import { chooseOrder, placeOrder, priceNeeds } from './order/choose-order.js';
@@ -38,6 +39,7 @@ import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promi
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
+import { sumUpPlan } from './summary/sum-up-plan.js';
 import { minutesOfLine } from './time/minutes-of-coat.js';
 import { planTime } from './time/plan-time.js';
 import { sumBrushMinutes } from './time/sum-brush-minutes.js';
@@ -85,7 +87,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 
   const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
   const marginOf = promiseRatios(promised.toBuyMl, stock);
-  return {
+  const results: PlanResults = {
     ...{ settings, paints, estimate, stock, order, restock, costs, ranges, promised, learned },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
@@ -97,6 +99,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
   };
+  return { ...results, summary: sumUpPlan(results) };
 }
 
 /** What the further questions are asked of, once the army is planned. */

@@ -1,9 +1,10 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
 
-import { exactMinor } from '../model/money.js';
+import { type Amount, exactMinor } from '../model/money.js';
 import type { Order, OrderedPot } from '../model/order.js';
-import type { Amount, Costs, JobCost, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
+import type { Costs, JobCost, PaintCost, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
+import type { PaintStock } from '../model/stock.js';
 import type { Estimate, Job } from '../model/work.js';
 import { addAmounts, costJobs, costOfPaint, extrasPerFigure, timesAmount } from './cost-jobs.js';
 import { costParts } from './cost-parts.js';

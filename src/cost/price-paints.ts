@@ -1,7 +1,7 @@
 // Cost: what a ml of each paint costs. In: stock, the order, what the work needs. Out: average price per usable ml.
 import { type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
 import type { OrderedPot } from '../model/order.js';
-import type { PaintStock } from '../model/plan.js';
+import type { PaintStock } from '../model/stock.js';
 
 /** A supply of one paint in the order in which it is used up. */
 interface Supply {

@@ -38,6 +38,8 @@ export interface ShopBill {
   readonly shop: string;
   readonly goodsMinor: number;
   readonly postageMinor: number;
+  /** Both together. */
+  readonly totalMinor: number;
   /** Set where the goods do not reach the shop's least order. */
   readonly belowLeastOrderMinor?: number;
 }

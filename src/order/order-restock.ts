@@ -1,8 +1,8 @@
 // Order: what brings low pots back to their level, beyond the army's order. In: stock, that order, the market.
 // Out: an order of its own.
 import type { Order, OrderNeed, ShopBill } from '../model/order.js';
-import type { PaintStock } from '../model/plan.js';
 import type { Offer } from '../model/sheets.js';
+import type { PaintStock } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 import { billShops } from './bill-shops.js';
 import { type Buying, settledCounts } from './choose-counts.js';
@@ -70,6 +70,7 @@ function billsBeyond(army: Order, lines: Order['lines'], { shops }: Market): Sho
       ...bill,
       goodsMinor: bill.goodsMinor - (before.get(bill.shop)?.goodsMinor ?? 0),
       postageMinor: bill.postageMinor - (before.get(bill.shop)?.postageMinor ?? 0),
+      totalMinor: bill.totalMinor - (before.get(bill.shop)?.totalMinor ?? 0),
     }));
 }
 

@@ -56,7 +56,7 @@ function lineOf(ware: Ware, count: number, { assumptions, singles, restOf }: Wri
     const usableMl = usableMlOf(pot, assumptions);
     const gotMl = usableMl * pot.count * count;
     const rest = restOf.get(paint) ?? 0;
-    const coversMl = Math.min(rest, gotMl);
+    const coversMl = cutTrace(Math.min(rest, gotMl));
     restOf.set(paint, rest - coversMl);
     return {
       paint,
@@ -65,10 +65,13 @@ function lineOf(ware: Ware, count: number, { assumptions, singles, restOf }: Wri
       count: pot.count * count,
       usableMl,
       coversMl,
-      overMl: gotMl - coversMl,
+      overMl: cutTrace(gotMl - coversMl),
       costMinor: shares[index] ?? 0,
       ...(code === undefined ? {} : { code }),
     };
   });
   return [{ shop: offer.shop, offer: offer.offer, count, priceMinor: offer.priceMinor, costMinor, pots }];
 }
+
+/** What subtraction leaves of nothing is nothing. */
+const cutTrace = (ml: number): number => (ml < 1e-6 ? 0 : ml);

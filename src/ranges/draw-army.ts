@@ -1,6 +1,6 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
-import type { PaintStock } from '../model/plan.js';
+import type { PaintStock } from '../model/stock.js';
 import type { Container } from '../model/words.js';
 import type { Estimate, Surface } from '../model/work.js';
 import { type Beliefs, type Drawing, type DrawnFactor, drawFactors } from './draw-factors.js';

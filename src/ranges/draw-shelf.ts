@@ -1,7 +1,7 @@
 // Ranges: what the shelf holds, by chance. In: stock, drawn factors, seed. Out: usable ml of a paint in each draw.
 import { likely, usableShareName } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { PaintStock, ShelfPot } from '../model/plan.js';
+import type { PaintStock, ShelfPot } from '../model/stock.js';
 import type { Container } from '../model/words.js';
 import { type Drawing, drawNormals } from './draw-factors.js';
 import type { ColumnOf } from './put-out.js';

@@ -1,6 +1,6 @@
 // Ranges: the promise for other numbers of figures. In: what is promised for the army, likely needs, the shelf. Out: needs
 // with the same margin.
-import type { PaintStock } from '../model/plan.js';
+import type { PaintStock } from '../model/stock.js';
 import type { UnitDemand } from '../model/work.js';
 
 /** Any needs, ml by paint. */

@@ -1,7 +1,8 @@
 // Stock: how each paint stands, by chance. In: stock with likely needs, chances of running short, what is promised.
 // Out: the same stock with its states and what is to be bought.
-import type { PaintStock, StockState } from '../model/plan.js';
+
 import type { Chance } from '../model/ranges.js';
+import type { PaintStock, StockState } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 
 /** Over this chance of running short a paint is short, over the other it is tight. */

@@ -1,8 +1,8 @@
 // Stock: what is left in one pot. In: a pot, its paint, assumptions. Out: usable ml and the mark of the reading.
 import { assume, densityName, likely, usableShare, usableShareName } from '../assumptions/look-up.js';
 import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
-import type { ShelfPot } from '../model/plan.js';
 import type { Paint, Pot } from '../model/sheets.js';
+import type { ShelfPot } from '../model/stock.js';
 
 /**
  * Usable paint left in a pot, in ml: the labelled volume left times the usable share of its kind. A pot on its

@@ -2,8 +2,8 @@
 import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
 import type { OrderNeed } from '../model/order.js';
-import type { PaintStock, ShelfPot, StockState } from '../model/plan.js';
 import type { LogRow, Paint, Sheets } from '../model/sheets.js';
+import type { PaintStock, ShelfPot, StockState } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate } from '../model/work.js';
 import { measurePot } from './measure-pot.js';

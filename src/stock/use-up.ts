@@ -2,8 +2,8 @@
 // Out: the pots with what is left in them.
 import { gramsPerUsableMl, usedErrorMl, usedMlOf } from '../assumptions/weigh-use.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { ShelfPot } from '../model/plan.js';
 import type { IsoDate, LogRow, Paint } from '../model/sheets.js';
+import type { ShelfPot } from '../model/stock.js';
 
 /** A pot of the shelf and the day on which somebody looked into it. */
 export interface CountedPot {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costWhole } from '../../src/cost/cost-army.js';
-import type { Amount, Plan } from '../../src/model/plan.js';
+import type { Amount } from '../../src/model/money.js';
+import type { Plan } from '../../src/model/plan.js';
 import type { Sheets } from '../../src/model/sheets.js';
 import { planArmy } from '../../src/plan-army.js';
 import { certainSettings } from '../make-certain.js';

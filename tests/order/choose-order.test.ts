@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import type { PaintStock } from '../../src/model/plan.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
+import type { PaintStock } from '../../src/model/stock.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import type { Market } from '../../src/order/list-wares.js';
 import { orderRestock } from '../../src/order/order-restock.js';
@@ -40,6 +40,13 @@ describe('the order', () => {
     expect(order.lines[0]?.pots).toMatchObject([
       { count: 2, usableMl: expect.closeTo(16.32, 10), coversMl: 20, overMl: expect.closeTo(12.64, 10) },
     ]);
+  });
+
+  it('leaves nothing over of a pot used up, whatever subtraction leaves', async () => {
+    const [line] = (await orderOf({ Slate: 16.32 - 1e-7 }, marketOf([slate]))).lines;
+    expect(line?.pots[0]?.overMl).toBe(0);
+    const [next] = (await orderOf({ Slate: 16.32 - 1e-5 }, marketOf([slate]))).lines;
+    expect(next?.pots[0]?.overMl).toBeCloseTo(1e-5, 9);
   });
 
   it('names what no offer covers, and orders the rest', async () => {

@@ -1,7 +1,7 @@
 // The shelf of the small plan: seven paints, each a case of its own; what is ordered for army and shelf.
 import type { Order } from '../../src/model/order.js';
-import type { PaintStock, ShelfPot } from '../../src/model/plan.js';
 import type { Paint } from '../../src/model/sheets.js';
+import type { PaintStock, ShelfPot } from '../../src/model/stock.js';
 
 const pot = (row: number, sizeMl: number, share: number, rest: Partial<ShelfPot> = {}): ShelfPot => ({
   row,
@@ -144,7 +144,15 @@ export const smallOrder: Order = {
       ],
     },
   ],
-  bills: [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: 390, belowLeastOrderMinor: 150 }],
+  bills: [
+    {
+      shop: 'Ferry Lane Colours',
+      goodsMinor: 350,
+      postageMinor: 390,
+      totalMinor: 740,
+      belowLeastOrderMinor: 150,
+    },
+  ],
   unmet: [{ paint: 'Rust hush', ml: 4.05 }],
   passedOver: [],
   fromOneShop: [{ shop: 'Ferry Lane Colours', totalMinor: 740 }],
@@ -176,7 +184,7 @@ export const smallRestock: Order = {
       ],
     },
   ],
-  bills: [{ shop: 'The Mill Gate', goodsMinor: 640, postageMinor: 0 }],
+  bills: [{ shop: 'The Mill Gate', goodsMinor: 640, postageMinor: 0, totalMinor: 640 }],
   unmet: [],
   passedOver: [],
   fromOneShop: [],

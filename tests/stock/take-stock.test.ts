@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import type { PaintStock } from '../../src/model/plan.js';
 import type { Pot } from '../../src/model/sheets.js';
+import type { PaintStock } from '../../src/model/stock.js';
 import { measurePot } from '../../src/stock/measure-pot.js';
 import { sortPots } from '../../src/stock/sort-pots.js';
 import { findShort, takeStock } from '../../src/stock/take-stock.js';

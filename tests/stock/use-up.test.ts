@@ -1,8 +1,8 @@
 // The log lowers the shelf: which pot, by how much, and how sure one is of it then.
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import type { ShelfPot } from '../../src/model/plan.js';
 import type { LogRow } from '../../src/model/sheets.js';
+import type { ShelfPot } from '../../src/model/stock.js';
 import { takeStock } from '../../src/stock/take-stock.js';
 import { type CountedPot, useUp } from '../../src/stock/use-up.js';
 import { makePaint, makePot, makeSheets } from '../make-sheets.js';

@@ -1,7 +1,7 @@
 // Report view: the army's paints as a strip of colour. In: the plan, its sums. Out: bands with shares and colours.
 import type { Plan } from '../../model/plan.js';
+import { shareOut } from '../drawing/scale.js';
 import { hexOf } from '../words/hex-of.js';
-import type { WorkSums } from '../words/sum-work.js';
 import { nameOf } from '../words/word-name.js';
 
 export interface PaletteView {
@@ -13,13 +13,16 @@ export interface PaletteView {
  * One band per paint of the army, in the order in which they first go on. A band is as wide as the square root of
  * its ml: true shares would leave nothing to see of a detail colour beside a can of primer.
  */
-export function viewPalette(plan: Plan, sums: WorkSums): PaletteView {
-  const roots = [...sums.paints].map(([paint, { wholeMl }]) => ({ paint, root: Math.sqrt(wholeMl) }));
-  const all = roots.reduce((sum, { root }) => sum + root, 0);
+export function viewPalette(plan: Plan): PaletteView {
+  const paints = [...plan.summary.work.paints].map(([paint, { wholeMl }]) => ({
+    paint,
+    root: Math.sqrt(wholeMl),
+  }));
+  const shares = shareOut(paints.map(({ root }) => root));
   return {
-    says: `The paints of this army in the order in which they go on: ${roots.map(({ paint }) => nameOf(paint)).join(', ')}`,
-    bands: roots
-      .filter(({ root }) => root > 0)
-      .map(({ paint, root }) => ({ paint, hex: hexOf(plan, paint), share: root / all })),
+    says: `The paints of this army in the order in which they go on: ${paints.map(({ paint }) => nameOf(paint)).join(', ')}`,
+    bands: paints
+      .map(({ paint }, at) => ({ paint, hex: hexOf(plan, paint), share: shares[at] ?? 0 }))
+      .filter(({ share }) => share > 0),
   };
 }

@@ -62,18 +62,18 @@ export interface ReportView {
  */
 export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
   const inputs = viewInputs(plan);
-  const { words, sums, lang } = inputs;
+  const { words, lang } = inputs;
   return {
     lang,
     numerals: wordNumerals(words),
     title: `Paint for ${countOf(words, plan.figureCount, 'figure')}`,
     facts: [
       countOf(words, plan.estimate.units.length, 'unit'),
-      countOf(words, sums.paints.size, 'paint'),
+      countOf(words, plan.summary.work.paints.size, 'paint'),
       wordDate(plan.date, lang),
       `prices in ${plan.settings.currency}`,
     ],
-    palette: viewPalette(plan, sums),
+    palette: viewPalette(plan),
     answer: viewAnswer(inputs),
     budget: viewBudget(inputs),
     pots: viewPots(inputs),

@@ -36,6 +36,7 @@ export const undercoat = z.object({
   coatsWithout: whole('Coats on top now.'),
   coatsWith: whole('Coats on top, with the undercoat beneath.'),
   figures: whole('Figures still to be painted that it serves.'),
+  coatsSaved: whole('Fewer with it in all, its own counted.'),
   mlSaved: number('Millilitres of all paints together; below 0 where it takes more.'),
   minutesSaved: number('Brush minutes on all those figures.'),
 });

@@ -1,8 +1,9 @@
 // Report view: the plan as plan.json tells it. In: the plan and the problems of its sheets. Out: every number, rounded,
 // with money as decimal strings. What units share is one object, so that it is written out once.
 import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
-import type { PaintStock, Plan, ShelfPot } from '../../model/plan.js';
+import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
+import type { PaintStock, ShelfPot } from '../../model/stock.js';
 import { describeColour } from './describe-colour.js';
 import { describeBudget, describeOrder, describeStairs } from './describe-order.js';
 import { describeCostRange, describeSure } from './describe-sure.js';

@@ -1,7 +1,7 @@
 // Report view: units and their lines as plan.json tells them. In: units with job and cost. Out: entries, of which those
 // of units that share a job are one object.
-import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
-import type { Amount, Plan, UnitCost } from '../../model/plan.js';
+import { type Amount, type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
+import type { Plan, UnitCost } from '../../model/plan.js';
 import type { Range, Ranges } from '../../model/ranges.js';
 import type { Job, Line } from '../../model/work.js';
 import { describeReason } from './describe-colour.js';

@@ -3,6 +3,7 @@
 import { minorDigits, toMajor } from '../../model/money.js';
 import type { Order, OrderLine, ShopBill } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
+import type { OrderSums } from '../../model/summary.js';
 
 export interface ReorderPot {
   readonly paint: string;
@@ -23,6 +24,8 @@ export interface ReorderLine {
   readonly count: number;
   readonly priceMinor: number;
   readonly costMinor: number;
+  /** Offers of it that could be left out and every need would still be covered. */
+  readonly spare: number;
   readonly pots: readonly ReorderPot[];
 }
 
@@ -63,20 +66,29 @@ export interface ReorderView {
  */
 export function viewReorder(plan: Plan): ReorderView {
   const { currency, locale } = plan.settings;
-  const groups = [viewGroup('army', plan.order, currency)];
-  if (plan.restock !== undefined) groups.push(viewGroup('shelf', plan.restock, currency));
+  const { order, restock, summary } = plan;
+  const groups = [viewGroup('army', { order, sums: summary.order, currency })];
+  if (restock !== undefined && summary.restock !== undefined)
+    groups.push(viewGroup('shelf', { order: restock, sums: summary.restock, currency }));
   return {
     date: plan.date,
     currency,
     minorDigits: minorDigits(currency),
     locale,
     groups,
-    totalMinor: groups.reduce((sum, group) => sum + group.totalMinor, 0),
+    totalMinor: summary.cashMinor,
   };
 }
 
-function viewGroup(whom: ReorderGroup['for'], order: Order, currency: string): ReorderGroup {
-  const linesOf = (shop: string) => order.lines.filter((line) => line.shop === shop);
+interface GroupInputs {
+  readonly order: Order;
+  readonly sums: OrderSums;
+  readonly currency: string;
+}
+
+function viewGroup(whom: ReorderGroup['for'], { order, sums, currency }: GroupInputs): ReorderGroup {
+  const linesOf = (shop: string) =>
+    order.lines.filter((line) => line.shop === shop).map((line) => viewLine(line, sums));
   return {
     for: whom,
     shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), currency)),
@@ -91,14 +103,14 @@ const proofNoteOf = ({ aboveBestMinor }: Order, currency: string): string =>
     ? ''
     : `not proved to be the cheapest: at most ${toMajor(aboveBestMinor, currency)} ${currency} above the best possible`;
 
-function viewShop(bill: ShopBill, lines: readonly OrderLine[], currency: string): ReorderShop {
-  const { shop, goodsMinor, postageMinor } = bill;
+function viewShop(bill: ShopBill, lines: readonly ReorderLine[], currency: string): ReorderShop {
+  const { shop, goodsMinor, postageMinor, totalMinor } = bill;
   return {
     shop,
-    lines: lines.map(viewLine),
+    lines,
     goodsMinor,
     postageMinor,
-    totalMinor: goodsMinor + postageMinor,
+    totalMinor,
     note: noteOf(bill, currency),
   };
 }
@@ -111,23 +123,22 @@ function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, currency: stri
   return notes.join('; ');
 }
 
-function viewLine({ offer, count, priceMinor, costMinor, pots }: OrderLine): ReorderLine {
+function viewLine(line: OrderLine, { spare }: OrderSums): ReorderLine {
+  const { offer, count, priceMinor, costMinor, pots } = line;
   return {
     offer,
     count,
     priceMinor,
     costMinor,
+    spare: spare.get(line) ?? 0,
     pots: pots.map((pot) => ({
       paint: pot.paint,
       sizeMl: pot.sizeMl,
       container: pot.container,
       count: pot.count,
-      coversMl: cutTrace(pot.coversMl),
-      overMl: cutTrace(pot.overMl),
+      coversMl: pot.coversMl,
+      overMl: pot.overMl,
       code: pot.code ?? '',
     })),
   };
 }
-
-/** What subtraction leaves of nothing is nothing. */
-const cutTrace = (ml: number): number => (ml < 1e-6 ? 0 : ml);

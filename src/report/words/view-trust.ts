@@ -1,8 +1,7 @@
-// Report view: mark and biggest doubt beside a result, and the ids that lead to the registry.
-// In: doubts, the plan's assumptions. Out: TrustView.
+// Report words: mark and biggest doubt beside a result, and the ids that lead to the registry.
+// In: the trust of a result, the plan's assumptions. Out: TrustView.
 import { type Assumption, type Mark, marks } from '../../model/assumption.js';
-import type { Doubt } from '../../model/ranges.js';
-import { type Doubts, markOf, rankDoubts } from './sum-work.js';
+import type { Trust } from '../../model/work.js';
 import { wordDoubt } from './word-sure.js';
 
 /** Mark and biggest doubt, shown beside a result. */
@@ -18,10 +17,7 @@ export interface TrustView {
 export interface TrustWords {
   /** Id of an assumption's row in the page: letters, digits, hyphens; '' for a name that the plan lacks. */
   idOf(name: string): string;
-  /** The weakest mark of all inputs and the doubt with most ml behind it. */
-  of(doubts: Doubts, ...others: readonly Mark[]): TrustView;
-  /** The same mark with the doubt that the draws found greatest; without one it stays as it is. */
-  lead(trust: TrustView, found: Doubt | undefined): TrustView;
+  of(trust: Trust): TrustView;
 }
 
 export function trustWords(assumptions: readonly Assumption[]): TrustWords {
@@ -29,12 +25,11 @@ export function trustWords(assumptions: readonly Assumption[]): TrustWords {
   const idOf = (name: string): string => ids.get(name) ?? '';
   return {
     idOf,
-    of: (doubts, ...others) => {
-      const doubt = rankDoubts(doubts)[0]?.name ?? '';
-      return { mark: markOf(doubts, ...others), doubt, doubtId: idOf(doubt) };
-    },
-    lead: (trust, found) =>
-      found === undefined ? trust : { ...trust, doubt: wordDoubt(found.name), doubtId: idOf(found.name) },
+    of: ({ mark, biggestDoubt }) => ({
+      mark,
+      doubt: wordDoubt(biggestDoubt),
+      doubtId: idOf(biggestDoubt),
+    }),
   };
 }
 

@@ -21,7 +21,7 @@ export function differenceWords(
   words: NumberWords,
 ): DifferenceWords {
   const visible = assumptions.find(({ name }) => name === 'just visible difference')?.likely ?? 2;
-  const bare = (dE00: number): string => words.plain(roundTenth(dE00));
+  const bare = (dE00: number): string => words.tenth(dE00);
   return {
     bare,
     visible,

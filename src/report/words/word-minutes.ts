@@ -17,6 +17,12 @@ export function wordMinutes(minutes: number, words: NumberWords): string {
   return rest === 0 ? inHours : `${inHours} ${inMinutes(rest, words)}`;
 }
 
+/** `7 h 30 min less`; `the same` where that would be none. */
+export function wordMoreMinutes(more: number, words: NumberWords): string {
+  if (Math.abs(more) < 0.5) return 'the same';
+  return `${wordMinutes(Math.abs(more), words)} ${more > 0 ? 'more' : 'less'}`;
+}
+
 const inMinutes = (whole: number, words: NumberWords): string => `${words.count(whole)}${space}min`;
 
 /** `26 to 42 min`, `51 h 57 min to 80 h 56 min`; one text where both round to the same. */

@@ -1,6 +1,5 @@
 // Report view: numbers as text. In: the painter's locale and currency, raw amounts. Out: words, rounded once.
-import { minorDigits, roundMinor, toMajor } from '../../model/money.js';
-import type { Amount } from '../../model/plan.js';
+import { type Amount, minorDigits, roundMinor, splitWhole, toMajor } from '../../model/money.js';
 import type { Settings } from '../../model/sheets.js';
 
 export interface Numerals {
@@ -13,12 +12,16 @@ export interface Numerals {
 export interface NumberWords {
   /** Whole minor units with the currency's own digits (ISO 4217, which Intl does not always follow). */
   money(minor: number): string;
+  /** Whole minor units in major ones, without the currency: for axes. */
+  major(minor: number): string;
   /** Rounded half up, under half of the last digit `under €0.01`; "at least" where something in it had no price, "unpriced" where nothing had one. */
   amount(of: Amount): string;
   /** As `amount`, but with a rounded sum that is already known, e.g. a part of a split total. */
   priced(minor: number, atLeast: boolean): string;
   /** As `priced`, of a part whose share of the whole's cents may be none though it costs something: `under €0.01`. */
   pricedPart(minor: number, atLeast: boolean, exact: number): string;
+  /** Parts of a whole, by largest remainder so that they add up to it; a part that is not there is ''. */
+  split(whole: Amount, parts: readonly (Amount | undefined)[]): string[];
   /** `12.3 ml`; digits as `mlDigits` of the same volume unless told. Under the last digit: `under 0.01 ml`. */
   ml(volumeMl: number, digits?: number): string;
   /** The same without the unit, for columns that name it. */
@@ -31,6 +34,8 @@ export interface NumberWords {
   sure(percent: number): string;
   /** A share of 1 as percent with one digit after the point. */
   finePercent(share: number): string;
+  /** Any number, to one digit after the point. */
+  tenth(value: number): string;
   /** Any number, with as many digits as it has, three after the point at most. */
   plain(value: number): string;
 }
@@ -65,15 +70,24 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
   };
   return {
     money,
+    major: (minor) => plainFormat.format(minor / 10 ** digits),
     priced,
     pricedPart,
     amount: ({ exactMinor, atLeast }) => pricedPart(roundMinor(exactMinor), atLeast, exactMinor.toNumber()),
+    split: (whole, parts) => {
+      const exact = parts.map((part) => part?.exactMinor.toNumber() ?? 0);
+      const minors = splitWhole(roundMinor(whole.exactMinor), exact);
+      return parts.map((part, at) =>
+        part === undefined ? '' : pricedPart(minors[at] ?? 0, part.atLeast, exact[at] ?? 0),
+      );
+    },
     ml: (volumeMl, of) => `${bareMl(volumeMl, of)}${space}ml`,
     bareMl,
     count: (of) => plainFormat.format(of),
     percent: (share) => wordPercent(percentFormat, share),
     sure: (percent) => sureFormat.format(percent / 100),
     finePercent: (share) => finePercentFormat.format(share),
+    tenth: (value) => plainFormat.format(Math.round(value * 10) / 10),
     plain: (value) => plainFormat.format(value),
   };
 }
@@ -100,6 +114,9 @@ export function mlDigits(volumeMl: number): number {
   if (volumeMl >= 1000) return 0;
   return volumeMl >= 1 || volumeMl === 0 ? 1 : 2;
 }
+
+/** So little that it is not said. */
+export const isTraceMl = (volumeMl: number): boolean => Math.abs(volumeMl) < 0.005;
 
 /** `1 paint`, `3 paints`; the number is worded by the caller's locale. */
 export function countOf(words: NumberWords, count: number, one: string, many = `${one}s`): string {

@@ -1,26 +1,8 @@
 // Report view: what the order promises, in a few sentences. In: the plan. Out: text for the answer and the promise's section.
 import type { Order } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
-import type { Chance } from '../../model/ranges.js';
 import type { NumberWords } from './word-numbers.js';
 import { wordReached, wordTimes } from './word-sure.js';
-
-/**
- * How the promise stands on draws that the order has not seen. `kept`; `apart`: kept for the paints that shops offer, but
- * not with the others that the army needs; `missed`: the offers do not reach it; `not sold`: nothing of what is missing is on offer.
- */
-export type Standing = 'kept' | 'apart' | 'missed' | 'not sold';
-
-export function standingOf({ promised, order }: Pick<Plan, 'promised' | 'order'>): Standing {
-  const { surePercent, metOnFreshDraws, metOfOffered } = promised;
-  if (reaches(metOnFreshDraws, surePercent)) return 'kept';
-  if (order.lines.length === 0 && order.unmet.length > 0) return 'not sold';
-  return reaches(metOfOffered, surePercent) ? 'apart' : 'missed';
-}
-
-/** Whether a share of draws is what was asked for, as near as the draws can tell. */
-export const reaches = ({ chance, error }: Chance, surePercent: number): boolean =>
-  chance + 3 * error >= surePercent / 100;
 
 /** In the answer: what was asked for, how well the order keeps it, and what less would do. '' for a plan without any need. */
 export function wordPromise(plan: Plan, words: NumberWords): string {
@@ -33,7 +15,7 @@ export function wordPromise(plan: Plan, words: NumberWords): string {
 function wordStanding(plan: Plan, words: NumberWords): string {
   const { metOnFreshDraws, metOfOffered } = plan.promised;
   const whole = wordReached(metOnFreshDraws, words);
-  switch (standingOf(plan)) {
+  switch (plan.summary.promise.standing) {
     case 'kept':
       return `Nothing runs out in ${whole} of armies like this`;
     case 'apart':

@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/model/plan.js';
-import { smallPlan } from '../a-small-plan.js';
+import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { openPages, type Pages } from './open-pages.js';
 
 let pages: Pages;
@@ -12,8 +12,7 @@ let manyUrl: string;
 let germanUrl: string;
 const [watch] = smallPlan.time.units;
 if (watch === undefined) throw new Error('no unit');
-const manyUnits: Plan = {
-  ...smallPlan,
+const manyUnits: Plan = changedPlan({
   time: {
     ...smallPlan.time,
     units: Array.from({ length: 14 }, (_, at) => ({
@@ -21,8 +20,8 @@ const manyUnits: Plan = {
       unit: { ...watch.unit, unit: `Watch ${at + 1}` },
     })),
   },
-};
-const german: Plan = { ...smallPlan, settings: { ...smallPlan.settings, locale: 'de-DE' } };
+});
+const german: Plan = changedPlan({ settings: { ...smallPlan.settings, locale: 'de-DE' } });
 
 beforeAll(async () => {
   pages = await openPages();

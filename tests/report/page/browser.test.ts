@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Stairs } from '../../../src/model/order.js';
-import { smallPlan } from '../a-small-plan.js';
+import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { openPages, type Pages, type Visit } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
@@ -33,7 +33,7 @@ beforeAll(async () => {
   pages = await openPages();
   pageUrl = await pages.write('small.html', smallPlan);
   hostileUrl = await pages.write('hostile.html', renameAll(smallPlan, hostileText));
-  stairsUrl = await pages.write('stairs.html', { ...smallPlan, figureCount: 220, stairs: steepStairs });
+  stairsUrl = await pages.write('stairs.html', changedPlan({ figureCount: 220, stairs: steepStairs }));
 }, 60_000);
 
 afterAll(() => pages?.close());

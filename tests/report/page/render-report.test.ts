@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { Problem } from '../../../src/model/problem.js';
 import { renderReport } from '../../../src/report/page/render-report.js';
 import { viewPlan } from '../../../src/report/page/view.js';
-import { smallPlan } from '../a-small-plan.js';
+import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { renameAll } from './rename-all.js';
 
 const page = await renderReport(viewPlan(smallPlan, []));
@@ -127,6 +127,6 @@ it('takes only real colours into the page', async () => {
   const [first] = smallPlan.paints.values();
   if (first === undefined) throw new Error('no paint');
   const paints = new Map([...smallPlan.paints, [first.paint, { ...first, hex: 'red" onload="x' }]]);
-  const html = await renderReport(viewPlan({ ...smallPlan, paints }, []));
+  const html = await renderReport(viewPlan(changedPlan({ paints }), []));
   expect(html).not.toContain('onload');
 });

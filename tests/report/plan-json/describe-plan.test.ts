@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { describePlan } from '../../../src/report/plan-json/describe-plan.js';
-import { smallPlan } from '../a-small-plan.js';
+import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { examplePlan, warning } from './plan-example.js';
 
 describe('describePlan', () => {
@@ -46,7 +46,7 @@ describe('describePlan', () => {
     });
     const passedOver = [{ shop: 'The Mill Gate', offer: 'Box of greens', extraMinor: 60 }];
     const order = { ...smallPlan.order, status: 'not proved' as const, aboveBestMinor: 140, passedOver };
-    expect(describePlan({ ...smallPlan, order }, []).order).toMatchObject({
+    expect(describePlan(changedPlan({ order }), []).order).toMatchObject({
       status: 'not proved',
       aboveBest: '1.40',
       passedOver: [{ shop: 'The Mill Gate', offer: 'Box of greens', extra: '0.60' }],
@@ -132,7 +132,7 @@ describe('describePlan', () => {
       proved: true,
       notTried: 0,
     });
-    expect(describePlan({ ...smallPlan, budget: undefined }, []).budget).toBeNull();
+    expect(describePlan(changedPlan({ budget: undefined }), []).budget).toBeNull();
   });
 
   // 370 cents over 10 figures; 435.5 over 10 is given as 43.55 cents a figure.
@@ -209,19 +209,18 @@ describe('describePlan', () => {
     ['JPY', '740', '910.300000'],
     ['IQD', '0.740', '0.910300'],
   ])('writes %s with its digits', (currency, cash, use) => {
-    const plan = describePlan({ ...smallPlan, settings: { ...smallPlan.settings, currency } }, []);
+    const plan = describePlan(changedPlan({ settings: { ...smallPlan.settings, currency } }), []);
     expect(plan.costs).toMatchObject({ cash, use });
   });
 
   it('takes an army of nobody', () => {
     const empty = describePlan(
-      {
-        ...smallPlan,
+      changedPlan({
         figureCount: 0,
         restock: undefined,
         estimate: { ...smallPlan.estimate, units: [], jobs: new Map() },
         costs: { ...smallPlan.costs, units: [] },
-      },
+      }),
       [],
     );
     expect(empty).toMatchObject({ army: { figures: 0, units: 0 }, restock: null });

@@ -18,6 +18,7 @@ export const line = (more: Partial<ReorderLine> = {}): ReorderLine => ({
   count: 2,
   priceMinor: 335,
   costMinor: 670,
+  spare: 0,
   pots: [pot()],
   ...more,
 });

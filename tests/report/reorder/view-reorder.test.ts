@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { viewReorder } from '../../../src/report/reorder/view-reorder.js';
-import { smallPlan } from '../a-small-plan.js';
+import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { smallOrder } from '../a-small-shelf.js';
 import { examplePlan } from '../plan-json/plan-example.js';
 
@@ -31,6 +31,7 @@ describe('viewReorder', () => {
                   count: 1,
                   priceMinor: 350,
                   costMinor: 350,
+                  spare: 0,
                   pots: [
                     {
                       paint: 'Nettle coat',
@@ -65,6 +66,7 @@ describe('viewReorder', () => {
                   count: 1,
                   priceMinor: 640,
                   costMinor: 640,
+                  spare: 0,
                   pots: [
                     {
                       paint: 'Lamp white',
@@ -86,14 +88,14 @@ describe('viewReorder', () => {
   });
 
   it('says why postage falls', () => {
-    const bills = [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: -390 }];
-    const [group] = viewReorder({ ...smallPlan, order: { ...smallOrder, bills } }).groups;
+    const bills = [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: -390, totalMinor: -40 }];
+    const [group] = viewReorder(changedPlan({ order: { ...smallOrder, bills } })).groups;
     expect(group?.shops[0]?.note).toBe("together with the army's order the goods travel free");
   });
 
   it('says how far above the best an order may lie', () => {
     const order = { ...smallOrder, status: 'not proved' as const, aboveBestMinor: 140 };
-    expect(viewReorder({ ...smallPlan, order }).groups.map(({ note }) => note)).toEqual([
+    expect(viewReorder(changedPlan({ order })).groups.map(({ note }) => note)).toEqual([
       'not proved to be the cheapest: at most 1.40 EUR above the best possible',
       '',
     ]);
@@ -108,7 +110,7 @@ describe('viewReorder', () => {
       bills: [],
       unmet: [],
     };
-    const view = viewReorder({ ...smallPlan, order, restock: undefined });
+    const view = viewReorder(changedPlan({ order, restock: undefined }));
     expect(view.groups).toEqual([{ for: 'army', shops: [], totalMinor: 0, note: '', unmet: [] }]);
   });
 

@@ -1,6 +1,6 @@
 // Tests: the workbook, as a formula library works it out, against the plan.
-import { minorDigits } from '../../../src/model/money.js';
-import type { Amount, PaintCost, Plan, UnitCost } from '../../../src/model/plan.js';
+import { type Amount, minorDigits } from '../../../src/model/money.js';
+import type { PaintCost, Plan, UnitCost } from '../../../src/model/plan.js';
 import type { Line } from '../../../src/model/work.js';
 import { parts } from '../../../src/model/zones.js';
 import type { Recalculated } from './recalculate-workbook.js';

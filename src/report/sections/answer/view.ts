@@ -1,13 +1,13 @@
 // Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
-import { zeroMinor } from '../../../model/money.js';
+import type { Amount } from '../../../model/money.js';
 import type { Order } from '../../../model/order.js';
-import type { Amount, PaintStock, Plan } from '../../../model/plan.js';
-import { isPostageKnown } from '../../words/know-postage.js';
-import { isNeeded, wordNoNeed } from '../../words/sum-work.js';
+import type { Plan } from '../../../model/plan.js';
+import type { Lasting } from '../../../model/summary.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { wordBudget } from '../../words/word-budget.js';
 import { nameOf } from '../../words/word-name.js';
+import { wordNoNeed } from '../../words/word-no-need.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { wordPromise } from '../../words/word-promise.js';
 import { lowHighMeaning, wordCostRange } from '../../words/word-sure.js';
@@ -29,37 +29,32 @@ export function viewAnswer(inputs: ViewInputs): AnswerView {
   return [viewLasting(inputs), wordCost(inputs), wordCash(inputs)];
 }
 
-function viewLasting({ plan, sums, words, supplyTrust: trust }: ViewInputs): AnswerFigure {
-  const needed = plan.stock.filter(({ paint }) => isNeeded(sums, paint));
+function viewLasting({ plan, words, trust }: ViewInputs): AnswerFigure {
+  const { work, lasting } = plan.summary;
   const { figure, says } =
-    needed.length === 0 ? { figure: 'Yes', says: wordNoNeed(sums) } : wordLasting(needed, plan.ranges, words);
+    lasting.states.length === 0
+      ? { figure: 'Yes', says: wordNoNeed(work) }
+      : wordLasting(lasting, plan.ranges, words);
   return {
     question: 'Will the pots last?',
     figure,
-    detail: `${says}${wordOnWay(needed, words)}`,
-    trust,
+    detail: `${says}${wordOnWay(lasting, words)}`,
+    trust: trust.of(lasting.trust),
   };
 }
 
-function wordOnWay(needed: readonly PaintStock[], words: NumberWords): string {
-  const onWay = needed.filter(({ orderedMl }) => orderedMl > 0);
-  if (onWay.length === 0) return '';
-  const ml = onWay.reduce((sum, { orderedMl }) => sum + orderedMl, 0);
-  return ` This counts ${words.ml(ml)} that ${onWay.length === 1 ? 'is' : 'are'} still on the way.`;
+function wordOnWay({ onWayMl, onWayPaints }: Lasting, words: NumberWords): string {
+  if (onWayPaints === 0) return '';
+  return ` This counts ${words.ml(onWayMl)} that ${onWayPaints === 1 ? 'is' : 'are'} still on the way.`;
 }
 
 const whatFigureCosts = 'What does a figure cost?';
 
 function wordCost(inputs: ViewInputs): AnswerFigure {
-  const { plan, words, costTrust: trust } = inputs;
+  const { plan, words, trust } = inputs;
   const { costs, figureCount, ranges } = plan;
   if (hasNoPrice(costs.useWhole)) return wordNoPrices(inputs);
-  const each = (minor: number): number => (figureCount === 0 ? 0 : minor / figureCount);
-  const perFigure = {
-    exactMinor: figureCount === 0 ? zeroMinor : costs.useWhole.exactMinor.div(figureCount),
-    atLeast: costs.useWhole.atLeast,
-  };
-  const lowHigh = { low: each(ranges.useWhole.low), high: each(ranges.useWhole.high) };
+  const { perFigure, perFigureRange, trust: doubt } = plan.summary.costs;
   const remaining = hasNoPrice(costs.useRemaining)
     ? '. What is still to be used has no price yet.'
     : `, of which ${words.amount(costs.useRemaining)} is still to be used.`;
@@ -69,27 +64,27 @@ function wordCost(inputs: ViewInputs): AnswerFigure {
     question: whatFigureCosts,
     figure: words.amount(perFigure),
     detail:
-      `In paint and extras used, on average; low to high ${wordCostRange(lowHigh, words)} (${lowHighMeaning}). ` +
+      `In paint and extras used, on average; low to high ${wordCostRange(perFigureRange, words)} (${lowHighMeaning}). ` +
       `For all ${countOf(words, figureCount, 'figure')} ${words.amount(costs.useWhole)} ` +
       `(${wordCostRange(ranges.useWhole, words)})${remaining}${unpriced}`,
-    trust,
+    trust: trust.of(doubt),
   };
 }
 
 const hasNoPrice = ({ exactMinor, atLeast }: Amount): boolean => atLeast && exactMinor.isZero();
 
-function wordNoPrices({ costTrust: trust }: ViewInputs): AnswerFigure {
+function wordNoPrices({ plan, trust }: ViewInputs): AnswerFigure {
   return {
     question: whatFigureCosts,
     figure: 'No prices yet',
     detail:
       'None of the paint that this army needs has a price. Write what your pots cost into the price column of the ' +
       'pots sheet, or what shops ask into the offers sheet.',
-    trust,
+    trust: trust.of(plan.summary.costs.trust),
   };
 }
 
-function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure {
+function wordCash({ plan, words, trust }: ViewInputs): AnswerFigure {
   const { order, restock, costs } = plan;
   const shelf =
     restock === undefined || restock.lines.length === 0
@@ -99,8 +94,8 @@ function wordCash({ plan, words, supplyTrust: trust }: ViewInputs): AnswerFigure
     question: 'What must I buy?',
     figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
     detail:
-      `${wordOrder(plan, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan.budget, words)}`.trimStart(),
-    trust,
+      `${wordOrder(plan, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan, words)}`.trimStart(),
+    trust: trust.of(plan.summary.lasting.trust),
   };
 }
 
@@ -108,12 +103,12 @@ const wordNothing = (order: Order): string => (order.unmet.length === 0 ? 'Nothi
 
 function wordOrder(plan: Plan, words: NumberWords): string {
   const { lines, bills, postageMinor, unmet } = plan.order;
+  const { order, isPostageKnown } = plan.summary;
   if (lines.length === 0)
     return unmet.length === 0 ? 'What stands on the shelf is enough for this army.' : '';
-  const pots = lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0);
-  const none = isPostageKnown(plan) ? 'no postage' : 'postage not known';
+  const none = isPostageKnown ? 'no postage' : 'postage not known';
   const postage = postageMinor === 0 ? none : `postage of ${words.money(postageMinor)} included`;
-  return `${countOf(words, pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}, ${postage}.`;
+  return `${countOf(words, order.pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}, ${postage}.`;
 }
 
 const wordAbove = ({ lines, aboveBestMinor }: Order, words: NumberWords): string =>

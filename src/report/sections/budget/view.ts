@@ -1,6 +1,8 @@
 // Report view: what a budget finishes. In: the plan's budget. Out: figures finished, what stays open and what it would take,
 // the order in short.
 import type { Budget, Order } from '../../../model/order.js';
+import type { BudgetSums, OpenUnit } from '../../../model/summary.js';
+import { shareOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordFinished } from '../../words/word-budget.js';
 import { nameOf } from '../../words/word-name.js';
@@ -20,7 +22,7 @@ export interface BudgetView {
   /** Searches that ended early, units not tried, paint that no offer covers. */
   readonly notes: readonly string[];
   /** Units that are not wholly finished, in the order of priority. */
-  readonly open: readonly OpenUnit[];
+  readonly open: readonly OpenRow[];
   /** Said where more units are open than are listed; else ''. */
   readonly more: string;
   /** Units finished whole, in one sentence; '' for none. */
@@ -30,7 +32,7 @@ export interface BudgetView {
   readonly total: string;
 }
 
-export interface OpenUnit {
+export interface OpenRow {
   readonly unit: string;
   /** `6 of 10` */
   readonly finished: string;
@@ -47,66 +49,52 @@ const openRows = 100;
 
 /** Undefined without a budget. */
 export function viewBudget({ plan, words }: ViewInputs): BudgetView | undefined {
-  const { budget } = plan;
-  if (budget === undefined) return undefined;
+  const { budget, summary } = plan;
+  if (budget === undefined || summary.budget === undefined) return undefined;
   const { order } = budget;
-  const open = budget.units.filter(({ figures, finished }) => finished < figures);
+  const { open } = summary.budget;
   return {
     title: `What ${words.money(budget.budgetMinor)} finishes`,
     lead: 'The army sheet’s priorities come first, one after the other as long as the cash lasts; of those that it does not finish, as many figures as can be had. A unit may be cut short. What the promise takes over the likely needs is kept in proportion.',
-    figure: wordFinished(budget, words),
-    says: wordSpent(budget, words),
+    figure: wordFinished(summary.budget, words),
+    says: wordSpent(order, summary.budget, words),
     proof: wordProof(order, 'army', words),
     notes: wordNotes(budget, words),
-    open: open.slice(0, openRows).map((unit, index) => viewOpen(unit, budget, { index, words })),
+    open: open.slice(0, openRows).map((unit) => viewOpen(unit, words)),
     more:
       open.length > openRows
         ? `${words.count(open.length - openRows)} more units are left unfinished; plan.json lists each.`
         : '',
-    whole: wordWhole(budget, words),
-    shops: order.bills.map(({ shop, goodsMinor, postageMinor }) => ({
+    whole: wordWhole(summary.budget, words),
+    shops: order.bills.map(({ shop, totalMinor }) => ({
       shop,
       offers: wordOffers(order, shop, words),
-      cash: words.money(goodsMinor + postageMinor),
+      cash: words.money(totalMinor),
     })),
     total: words.money(order.totalMinor),
   };
 }
 
-function wordSpent({ budgetMinor, order }: Budget, words: NumberWords): string {
-  const left = budgetMinor - order.totalMinor;
-  const rest = left === 0 ? 'nothing is left over' : `${words.money(left)} is left over`;
+function wordSpent(order: Order, { leftMinor }: BudgetSums, words: NumberWords): string {
+  const rest = leftMinor === 0 ? 'nothing is left over' : `${words.money(leftMinor)} is left over`;
   return order.lines.length === 0
     ? `From what stands on the shelf${wordBut(order)}: nothing is bought.`
     : `For ${words.money(order.totalMinor)} with postage${wordBut(order)}; ${rest}.`;
 }
 
 /** Units finished whole, with their figures; the first dozen by name. */
-function wordWhole({ units }: Budget, words: NumberWords): string {
-  const whole = units.filter(({ figures, finished }) => finished === figures);
+function wordWhole({ whole }: BudgetSums, words: NumberWords): string {
   const named = whole.map(({ unit, figures }) => `${nameOf(unit)} (${words.count(figures)})`);
   return whole.length === 0 ? '' : `Finished whole: ${listOf(named, 12)}.`;
 }
 
-interface OpenInputs {
-  /** Among the units that are open. */
-  readonly index: number;
-  readonly words: NumberWords;
-}
-
-/** Next steps stand in the order of the units that are open, for the first of them. */
-function viewOpen(
-  { unit, figures, finished }: Budget['units'][number],
-  { budgetMinor, order, nextSteps }: Budget,
-  { index, words }: OpenInputs,
-): OpenUnit {
-  const extraMinor = nextSteps[index]?.extraMinor;
-  const shortMinor = extraMinor === undefined ? 0 : order.totalMinor + extraMinor - budgetMinor;
+function viewOpen(of: OpenUnit, words: NumberWords): OpenRow {
+  const { unit, figures, finished, left, extraMinor, shortMinor } = of;
   return {
     unit,
     finished: `${words.count(finished)} of ${words.count(figures)}`,
-    share: finished / figures,
-    left: words.count(figures - finished),
+    share: shareOf(finished, figures),
+    left: words.count(left),
     extra: extraMinor === undefined ? '' : words.money(extraMinor),
     short: shortMinor > 0 ? words.money(shortMinor) : '',
   };

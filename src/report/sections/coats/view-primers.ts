@@ -1,8 +1,9 @@
 // Report view: primers side by side. In: the plan's comparison. Out: rows, best first, and the best named.
-import type { ComparedPrimer, PrimerComparison } from '../../../model/colour.js';
+import type { ComparedPrimer } from '../../../model/colour.js';
+import type { Plan } from '../../../model/plan.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import { wordMinutes } from '../../words/word-minutes.js';
+import { wordMinutes, wordMoreMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
 import { mlDigits, type NumberWords } from '../../words/word-numbers.js';
 
@@ -33,15 +34,16 @@ const mostRows = 20;
 export function viewPrimers({ plan, words }: ViewInputs): PrimersView | undefined {
   const { primers } = plan.primers;
   if (primers.length < 2) return undefined;
-  const usedMinutes = minutesInUse(plan.primers);
+  const { primerExtraMin } = plan.summary.coats;
   const digits = mlDigits(Math.max(...primers.map(({ ml }) => ml)));
   return {
-    lead: `${wordBest(plan.primers, words)}${wordNotListed(primers.length, words)}`,
+    lead: `${wordBest(plan, words)}${wordNotListed(primers, words)}`,
     colourless: primers.every(({ hasColour }) => hasColour)
       ? ''
       : 'No colour: without a hex nobody knows how well coats hide it, so those over it are the usual ones of their layers, and its row says little.',
     rows: primers.slice(0, mostRows).map((primer): PrimerRow => {
       const { paint, coats, ml, useCost, minutes, inUse } = primer;
+      const extraMin = primerExtraMin.get(paint);
       return {
         paint,
         hex: hexOf(plan, paint),
@@ -51,21 +53,10 @@ export function viewPrimers({ plan, words }: ViewInputs): PrimersView | undefine
         ml: words.ml(ml, digits),
         cost: words.amount(useCost),
         minutes: wordMinutes(minutes, words),
-        compared: inUse || usedMinutes === undefined ? '' : wordCompared(minutes - usedMinutes, words),
+        compared: inUse || extraMin === undefined ? '' : wordMoreMinutes(extraMin, words),
       };
     }),
   };
-}
-
-/** Of the one primer that the schemes have now; undefined where they have several, or none. */
-function minutesInUse({ primers }: PrimerComparison): number | undefined {
-  const used = primers.filter(({ inUse }) => inUse);
-  return used.length === 1 ? used[0]?.minutes : undefined;
-}
-
-function wordCompared(more: number, words: NumberWords): string {
-  if (Math.abs(more) < 0.5) return 'the same';
-  return `${wordMinutes(Math.abs(more), words)} ${more > 0 ? 'more' : 'less'}`;
 }
 
 function listFlags({ owned, inUse, hasColour }: ComparedPrimer): string[] {
@@ -73,20 +64,20 @@ function listFlags({ owned, inUse, hasColour }: ComparedPrimer): string[] {
   return [place, ...(inUse ? ['in your schemes'] : []), ...(hasColour ? [] : ['no colour'])];
 }
 
-function wordBest(comparison: PrimerComparison, words: NumberWords): string {
-  const found = comparison.primers.find(({ paint }) => paint === comparison.best);
+function wordBest({ primers: { primers, best }, summary }: Plan, words: NumberWords): string {
+  const found = primers.find(({ paint }) => paint === best);
   if (found === undefined)
     return 'Fewer than two of these primers have a colour, so none can be called the best.';
-  const used = comparison.primers.filter(({ inUse }) => inUse);
+  const used = primers.filter(({ inUse }) => inUse);
   const only = used.length === 1 ? used[0] : undefined;
   const least = `${nameOf(found.paint)}${found === only ? ', which your schemes have,' : ''} takes the least brush time`;
   if (only === undefined || found === only) return `${least}.`;
-  const saved = wordMinutes(only.minutes - found.minutes, words);
+  const saved = wordMinutes(Math.abs(summary.coats.primerExtraMin.get(found.paint) ?? 0), words);
   const buy = found.owned ? '' : ' You do not own it, and the order above does not hold it.';
   return `${least}: ${saved} less than ${nameOf(only.paint)}, which your schemes have.${buy}`;
 }
 
-const wordNotListed = (primers: number, words: NumberWords): string =>
-  primers > mostRows
-    ? ` The first ${words.count(mostRows)} are listed; ${words.count(primers - mostRows)} more stand in plan.json.`
+const wordNotListed = (primers: readonly ComparedPrimer[], words: NumberWords): string =>
+  primers.length > mostRows
+    ? ` The first ${words.count(mostRows)} are listed; ${words.count(primers.length - mostRows)} more stand in plan.json.`
     : '';

@@ -5,7 +5,7 @@ import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
-import { countOf, type NumberWords } from '../../words/word-numbers.js';
+import { countOf, isTraceMl, type NumberWords } from '../../words/word-numbers.js';
 import { wordMix } from './word-coats.js';
 
 export interface UndercoatsView {
@@ -41,14 +41,14 @@ export function viewUndercoats({ plan, words }: ViewInputs): UndercoatsView {
 }
 
 function wordAdvice(advice: UndercoatAdvice, words: NumberWords): Omit<UndercoatRow, 'drawn'> {
-  const { over, undercoat, undercoatCoats, coatsWith, coatsWithout, figures } = advice;
+  const { over, undercoat, undercoatCoats, coatsWith, coatsWithout, coatsSaved, figures } = advice;
   const count = (coats: number): string => countOf(words, coats, 'coat');
   return {
     says:
       `${count(undercoatCoats)} of ${nameOf(undercoat)} first, then ${count(coatsWith)} of ${wordMix(over)} ` +
       `instead of ${words.count(coatsWithout)}`,
     where: `${nameOf(advice.scheme)}: ${advice.step} ${nameOf(advice.zone)}, ${countOf(words, figures, 'figure')}`,
-    coats: `${words.count(coatsWithout - coatsWith - undercoatCoats)} fewer`,
+    coats: `${words.count(coatsSaved)} fewer`,
     ml: wordMl(advice.mlSaved, words),
     minutes: `${wordMinutes(advice.minutesSaved, words)} less`,
   };
@@ -56,6 +56,6 @@ function wordAdvice(advice: UndercoatAdvice, words: NumberWords): Omit<Undercoat
 
 /** Leftovers of one more palette may take more than the coats save. */
 function wordMl(savedMl: number, words: NumberWords): string {
-  if (Math.abs(savedMl) < 0.005) return 'as much';
+  if (isTraceMl(savedMl)) return 'as much';
   return `${words.ml(Math.abs(savedMl))} ${savedMl > 0 ? 'less' : 'more'}`;
 }

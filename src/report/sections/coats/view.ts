@@ -1,15 +1,14 @@
 // Report view: coats, undercoats, primers. In: the plan, its sums. Out: why so many coats, what would save some.
+import { type Mix, mostOf } from '../../../model/colour.js';
 import type { Plan } from '../../../model/plan.js';
-import type { Line } from '../../../model/work.js';
+import type { ReasonedCoats } from '../../../model/summary.js';
 import type { Over } from '../../drawing/draw-over.js';
 import { hexOf } from '../../words/hex-of.js';
-import { noDoubts, noteDoubt } from '../../words/sum-work.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { type DifferenceWords, differenceWords } from '../../words/word-difference.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { type ReasonedCoats, sumCoatsBecause } from './sum-coats-because.js';
 import { type PrimersView, viewPrimers } from './view-primers.js';
 import { type UndercoatsView, viewUndercoats } from './view-undercoats.js';
 import { wordCoats } from './word-coats.js';
@@ -48,15 +47,14 @@ const [shownRows, mostRows] = [8, 60];
 /** Undefined for an army that lays no covering coat. */
 export function viewCoats(inputs: ViewInputs): CoatsView | undefined {
   const { plan, words } = inputs;
-  const reasons = sumCoatsBecause(plan.estimate.jobs.keys());
-  const unknown = listUnknown(plan);
+  const { reasons, unknown, trust } = plan.summary.coats;
   const primers = viewPrimers(inputs);
   if (reasons.length === 0 && unknown.length === 0 && primers === undefined) return undefined;
   const differences = differenceWords(plan, words);
   const rows = reasons.slice(0, mostRows).map((one) => viewReason(one, { plan, words, differences }));
   return {
     lead: wordLead(reasons.length, differences, words),
-    trust: trustCoats(reasons, inputs),
+    trust: inputs.trust.of(trust),
     first: rows.slice(0, shownRows),
     folded: rows.slice(shownRows),
     more:
@@ -85,22 +83,21 @@ interface RowInputs {
 }
 
 function viewReason(reasoned: ReasonedCoats, { plan, words, differences }: RowInputs): CoatRow {
-  const { coats, because } = reasoned;
+  const { coats, because, leftDE00 } = reasoned;
   const { over, under, coatOpacity, dE00 } = because;
-  const left = coatOpacity === undefined ? undefined : dE00 * (1 - coatOpacity) ** coats;
   return {
     drawn: { over: hexOfMix(plan, over), under: hexOfMix(plan, under) },
     says: wordCoats(coats, because, words),
     hides: coatOpacity === undefined ? '' : words.percent(coatOpacity),
-    differs: left === undefined ? '' : differences.bare(dE00),
-    left: left === undefined ? '' : differences.bare(left),
+    differs: leftDE00 === undefined ? '' : differences.bare(dE00),
+    left: leftDE00 === undefined ? '' : differences.bare(leftDE00),
     where: wordPlaces(reasoned.places),
   };
 }
 
 /** The colour of the paint that has the largest share: a mix is not mixed here. */
-function hexOfMix(plan: Plan, mix: readonly { readonly paint: string; readonly share: number }[]): string {
-  const most = mix.toSorted((a, b) => b.share - a.share)[0];
+function hexOfMix(plan: Plan, mix: Mix): string {
+  const most = mostOf(mix);
   return most === undefined ? '' : hexOf(plan, most.paint);
 }
 
@@ -111,42 +108,6 @@ function wordPlaces(places: ReasonedCoats['places']): string {
   });
   const [shown, rest] = [schemes.slice(0, 4), schemes.length - 4];
   return rest > 0 ? `${shown.join('; ')}; ${rest} more schemes` : shown.join('; ');
-}
-
-/** Opacities weigh by the coats that rest on them. */
-function trustCoats(reasons: readonly ReasonedCoats[], { plan, trust }: ViewInputs): CoatsView['trust'] {
-  const marks = new Map(plan.assumptions.map(({ name, mark }) => [name, mark]));
-  const doubts = noDoubts();
-  const note = (name: string, weight: number): void => {
-    const mark = marks.get(name);
-    if (mark !== undefined) noteDoubt(doubts, { mark, biggestDoubt: name }, weight);
-  };
-  note('just visible difference', 0);
-  for (const { because, coats } of reasons) {
-    if (because.opacity !== undefined) note(`opacity ${because.opacity}`, coats);
-  }
-  return trust.of(doubts);
-}
-
-/** Paints without which a coat over them, or of them, keeps its layer's number. */
-function listUnknown({ paints, estimate }: Plan): string[] {
-  const unknown = new Set<string>();
-  for (const { lines } of estimate.jobs.keys()) {
-    if (lines.every((line) => !isCovering(line) || line.coatsBecause !== undefined)) continue;
-    for (const line of lines) if (lacksColour(line, paints)) unknown.add(line.paint);
-  }
-  return [...unknown];
-}
-
-const isCovering = ({ layer }: Line): boolean => layer === 'base coat' || layer === 'midtone';
-
-function lacksColour(line: Line, paints: Plan['paints']): boolean {
-  const paint = paints.get(line.paint);
-  const kind = paint?.kind ?? 'colour';
-  if (kind === 'wash' || kind === 'medium' || kind === 'varnish' || kind === 'texture') return false;
-  if (line.layer === 'primer') return paint?.hex === undefined;
-  if (!isCovering(line) || line.coatsBecause !== undefined) return false;
-  return paint?.hex === undefined || paint.opacity === undefined;
 }
 
 const wordUnknown = (paints: readonly string[]): string =>

@@ -1,10 +1,10 @@
-// Report view: one unit's cost per figure, split over layers and extras. In: a unit's cost. Out: text and a stacked bar.
-import { exactMinor, roundMinor, splitWhole, zeroMinor } from '../../../model/money.js';
-import type { Amount, UnitCost } from '../../../model/plan.js';
+// Costs: one unit's cost per figure, split over layers and extras. In: a unit's cost. Out: text and a stacked bar.
+import type { Amount } from '../../../model/money.js';
+import type { Plan, UnitCost } from '../../../model/plan.js';
 import type { Range } from '../../../model/ranges.js';
-import { layers } from '../../../model/words.js';
-import type { Job } from '../../../model/work.js';
-import { doubtCost } from '../../words/sum-work.js';
+import { type Layer, layers } from '../../../model/words.js';
+import type { Job, Trust } from '../../../model/work.js';
+import { rangeOf, shareOf } from '../../drawing/scale.js';
 import type { TrustView, TrustWords } from '../../words/view-trust.js';
 import { nameOf } from '../../words/word-name.js';
 import type { NumberWords } from '../../words/word-numbers.js';
@@ -49,13 +49,13 @@ export function listCostParts(jobs: Iterable<Job>, extrasWhole: Amount): CostPar
   const ofLayers = layers
     .filter((layer) => used.has(layer))
     .map((layer) => ({ part: layer, key: layer.replaceAll(' ', '-') }));
-  return extrasWhole.exactMinor.gt(0) || extrasWhole.atLeast ? [...ofLayers, extras] : ofLayers;
+  return !extrasWhole.exactMinor.isZero() || extrasWhole.atLeast ? [...ofLayers, extras] : ofLayers;
 }
 
 /** What a row needs beside the unit itself. */
 export interface CostUnitInputs {
   readonly id: string;
-  /** What the dearest figure shown may cost at most (P90), minor units: the full width of a bar. */
+  /** The full width of a bar, minor units. */
   readonly dearest: number;
   /** Cost of use of one figure, minor units. */
   readonly range: Range | undefined;
@@ -66,23 +66,24 @@ export interface CostUnitInputs {
 /** One unit: its name, and what its figure costs. */
 export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
   const { words, viewFigure } = inputs;
-  const range = openRange(inputs.range);
-  const { split, texts, perFigure, trust } = viewFigure(unit);
+  const range = rangeOf(inputs.range, inputs.dearest);
+  const { parts, texts, perFigure, trust } = viewFigure(unit);
   return {
     unit: unit.unit.unit,
     figures: words.count(unit.unit.count),
     figure: unit.unit.figure,
     scheme: unit.unit.scheme,
     perFigure,
-    range: range === undefined ? '' : wordCostRange(range, words),
+    range: range === undefined || inputs.range === undefined ? '' : wordCostRange(inputs.range, words),
     split: texts,
-    bar: drawnBar(split, texts, { ...inputs, title: `${nameOf(unit.unit.unit)}: ${perFigure} a figure` }),
+    bar: drawnBar(parts, { ...inputs, range, title: `${nameOf(unit.unit.unit)}: ${perFigure} a figure` }),
     trust,
   };
 }
 
 interface FigureInputs {
   readonly parts: readonly CostPart[];
+  readonly jobs: Plan['summary']['jobs'];
   readonly words: NumberWords;
   readonly trust: TrustWords;
 }
@@ -98,79 +99,44 @@ export function viewFigureOnce(inputs: FigureInputs): (unit: UnitCost) => Figure
 }
 
 interface FigureView extends Pick<CostUnit, 'perFigure' | 'trust'> {
-  readonly split: readonly SplitPart[];
+  /** Those that the figure has. */
+  readonly parts: readonly (CostPart & { readonly text: string; readonly exact: number })[];
   readonly texts: readonly string[];
 }
 
 /** The split is by largest remainder, so it adds up to the cent. */
-function viewFigure(unit: UnitCost, { parts, words, trust }: FigureInputs): FigureView {
-  const split = splitPerFigure(unit, parts);
+function viewFigure({ job, use }: UnitCost, { parts, jobs, words, trust }: FigureInputs): FigureView {
+  const { costByLayer, trust: doubt = noDoubt } = jobs.get(job) ?? {};
+  const amountOf = ({ part }: CostPart): Amount | undefined =>
+    part === extras.part ? use.extrasPerFigure : costByLayer?.get(part as Layer);
+  const amounts = parts.map(amountOf);
+  const texts = words.split(use.perFigure, amounts);
   return {
-    split,
-    texts: split.map(({ minor, exact, atLeast, used }) =>
-      used ? words.pricedPart(minor, atLeast, exact) : '',
-    ),
-    perFigure: words.amount(unit.use.perFigure),
-    trust: trust.of(doubtCost(unit)),
+    parts: parts.flatMap((part, at) => {
+      const [amount, text] = [amounts[at], texts[at] ?? ''];
+      return amount === undefined ? [] : [{ ...part, text, exact: amount.exactMinor.toNumber() }];
+    }),
+    texts,
+    perFigure: words.amount(use.perFigure),
+    trust: trust.of(doubt),
   };
 }
 
-/** Where nothing has a price there is no range either. */
-const openRange = (range: Range | undefined): Range | undefined =>
-  range !== undefined && range.low < range.high ? range : undefined;
+const noDoubt: Trust = { mark: 'weighed', biggestDoubt: '' };
 
-interface SplitPart extends CostPart {
-  /** Rounded share of the figure's cost. */
-  readonly minor: number;
-  /** Unrounded, in minor units. */
-  readonly exact: number;
-  readonly atLeast: boolean;
-  /** False where the figure has no such layer. */
-  readonly used: boolean;
+interface BarInputs {
+  readonly id: string;
+  readonly dearest: number;
+  readonly title: string;
+  readonly range: CostBar['range'];
 }
 
-function splitPerFigure({ job, use }: UnitCost, parts: readonly CostPart[]): SplitPart[] {
-  const sums = new Map<string, Amount>([['extras', use.extrasPerFigure]]);
-  job.lines.forEach((line, index) => {
-    const cost = use.lines[index];
-    if (cost === undefined || job.count === 0) return;
-    const sum = sums.get(line.layer) ?? { exactMinor: zeroMinor, atLeast: false };
-    sums.set(line.layer, {
-      exactMinor: sum.exactMinor.plus(exactMinor(cost.exactMinor).div(job.count)),
-      atLeast: sum.atLeast || cost.atLeast,
-    });
-  });
-  const exact = parts.map(({ part }) => sums.get(part)?.exactMinor.toNumber() ?? 0);
-  const minors = splitWhole(roundMinor(use.perFigure.exactMinor), exact);
-  return parts.map((one, index) => ({
-    ...one,
-    minor: minors[index] ?? 0,
-    exact: exact[index] ?? 0,
-    atLeast: sums.get(one.part)?.atLeast ?? false,
-    used: sums.has(one.part),
-  }));
-}
-
-function drawnBar(
-  split: readonly SplitPart[],
-  texts: readonly string[],
-  { id, dearest, title, range }: CostUnitInputs & { readonly title: string },
-): CostBar {
-  const pieces = split
-    .map(({ part, key, exact }, index) => ({
-      part,
-      key,
-      text: texts[index] ?? '',
-      share: dearest > 0 ? exact / dearest : 0,
-    }))
-    .filter(({ text }) => text !== '');
-  const share = (minor: number): number => (dearest > 0 ? minor / dearest : 0);
-  const open = openRange(range);
+function drawnBar(parts: FigureView['parts'], { id, dearest, title, range }: BarInputs): CostBar {
   return {
     id,
     title,
-    range: open === undefined ? undefined : { low: share(open.low), high: share(open.high) },
-    says: pieces.map(({ part, text }) => `${part} ${text}`).join(', '),
-    pieces,
+    range,
+    says: parts.map(({ part, text }) => `${part} ${text}`).join(', '),
+    pieces: parts.map(({ part, key, text, exact }) => ({ part, key, text, share: shareOf(exact, dearest) })),
   };
 }

@@ -1,12 +1,12 @@
 // Report view: what the army costs. In: the plan, its sums. Out: the sums explained, cost per figure split over
 // layers, and each unit's sums.
 
+import { mostUnitRows } from '../../../model/summary.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { lowHighMeaning, wordCostRange } from '../../words/word-sure.js';
-import { perFigure, type UnitSums, wordArmy, wordUnits } from './sum-units.js';
 import {
   type CostPart,
   type CostUnit,
@@ -14,6 +14,7 @@ import {
   viewCostUnit,
   viewFigureOnce,
 } from './view-cost-unit.js';
+import { type UnitRow, wordArmy, wordUnits } from './word-units.js';
 
 export interface CostsView {
   readonly sums: readonly {
@@ -33,50 +34,42 @@ export interface CostsView {
   /** Said where not every unit has a row of its own; else ''. */
   readonly more: string;
   /** One for each unit, then one that sums those without a row of their own. */
-  readonly rows: readonly UnitSums[];
-  readonly total: UnitSums;
+  readonly rows: readonly UnitRow[];
+  readonly total: UnitRow;
 }
-
-/** Units that get a row of their own; a longer army's rest is summed, so that the page stays readable. */
-const unitRows = 1000;
 
 /** Money of the plan; units in the army sheet's order. */
 export function viewCosts(inputs: ViewInputs): CostsView {
   const { plan, words, trust } = inputs;
-  const { costs } = plan;
-  const shown = costs.units.slice(0, unitRows);
-  const rows = wordUnits(plan, words, unitRows);
+  const { costs, summary } = plan;
+  const shown = costs.units.slice(0, mostUnitRows);
   const parts = listCostParts(plan.estimate.jobs.keys(), costs.extrasWhole);
-  const viewFigure = viewFigureOnce({ parts, words, trust });
-  const { perFigure: ranges } = plan.ranges;
-  const dearest = Math.max(
-    0,
-    ...shown.map(({ use, job }) => Math.max(use.perFigure.exactMinor.toNumber(), ranges.get(job)?.high ?? 0)),
-  );
+  const viewFigure = viewFigureOnce({ parts, jobs: summary.jobs, words, trust });
   return {
     sums: explainSums(inputs),
     unpriced: wordUnpriced(costs.unpriced),
     parts,
     units: shown.map((unit, index) =>
       viewCostUnit(unit, {
-        ...{ id: `unit-${index + 1}`, dearest, words, viewFigure },
-        range: ranges.get(unit.job),
+        ...{ id: `unit-${index + 1}`, dearest: summary.costs.dearestMinor, words, viewFigure },
+        range: plan.ranges.perFigure.get(unit.job),
       }),
     ),
-    more: rows.length > shown.length ? wordMore(shown.length, costs.units.length, words) : '',
-    rows,
+    more: costs.units.length > shown.length ? wordMore(costs.units.length, words) : '',
+    rows: wordUnits(plan, words),
     total: wordArmy(plan, words),
   };
 }
 
 /** Said where the page is not the whole army. */
-function wordMore(shown: number, units: number, words: NumberWords): string {
-  return `The first ${words.count(shown)} units are shown one by one; the other ${words.count(units - shown)} are summed in one row, and plan.json lists each.`;
+function wordMore(units: number, words: NumberWords): string {
+  return `The first ${words.count(mostUnitRows)} of ${words.count(units)} units are shown one by one; the others are summed in one row, and plan.json lists each.`;
 }
 
-function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): CostsView['sums'] {
-  const { costs, figureCount, ranges } = plan;
-  const each = words.money(perFigure(costs.cashMinor, figureCount));
+function explainSums({ plan, words, trust }: ViewInputs): CostsView['sums'] {
+  const { costs, figureCount, ranges, summary } = plan;
+  const costTrust = trust.of(summary.costs.trust);
+  const each = words.money(summary.costs.army.cashPerFigureMinor);
   return [
     {
       title: 'Cost of use',
@@ -97,7 +90,7 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
     {
       title: 'Cash to spend',
       within: false,
-      trust: supplyTrust,
+      trust: trust.of(summary.lasting.trust),
       figure: words.money(costs.cashMinor),
       range: '',
       says: `Whole pots on the order, with postage: ${each} a figure. It is never added to the cost of use: part of it stays in the pots, and pots you own are paid already.`,

@@ -5,6 +5,7 @@ import type { Problem } from '../../../model/problem.js';
 import { layers } from '../../../model/words.js';
 import { capRepeats, orderProblems } from '../../../problems/order-problems.js';
 import { wordProblem } from '../../../problems/word-problem.js';
+import { rangeOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { markMeanings } from '../../words/view-trust.js';
 import { countOf, type NumberWords } from '../../words/word-numbers.js';
@@ -100,7 +101,7 @@ function viewAssumption(one: Assumption, words: NumberWords, id: string): Assump
     mark,
     markText: weighings === undefined ? mark : `${mark} (n = ${words.count(weighings)})`,
     source,
-    spread: isExact || likely === 0 ? undefined : { low: low / likely, high: high / likely },
+    spread: isExact || likely === 0 ? undefined : rangeOf({ low, high }, likely),
   };
 }
 

@@ -1,10 +1,11 @@
 // Report view: cash against colour as shares of a drawing. In: levels. Out: steps, ticks, a text that says the same.
-import { minorDigits } from '../../../model/money.js';
+import type { FrontierLevel } from '../../../model/summary.js';
 import type { Tick } from '../../drawing/draw-axes.js';
+import { shareOf } from '../../drawing/scale.js';
+import { openScale } from '../../drawing/tick-steps.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf } from '../../words/word-numbers.js';
-import { type FrontierLevel, isFirm } from './join-levels.js';
-import { tickSteps } from './tick-steps.js';
+import { isFirm } from './is-firm.js';
 import type { Pairing } from './view-pair.js';
 
 /** Across, 1 is the largest difference drawn; upwards, 1 is the most cash and 0 where the scale begins. */
@@ -29,19 +30,13 @@ export interface Level {
   readonly firm: boolean;
 }
 
-/** Where the cash falls by less than this share of the most, the scale does not begin at 0. */
-const smallFall = 0.4;
-
 /** Levels by rising difference, two at the least. */
 export function viewFrontierChart(levels: readonly FrontierLevel[], { plan, words }: Pairing): FrontierChart {
   const cash = levels.map(({ cashMinor }) => cashMinor);
   const [least, most] = [Math.min(...cash), Math.max(...cash, 1)];
   const farthest = Math.max(...levels.map(({ toDE00 }) => toDE00), 1);
-  const steps = tickSteps(
-    most > least && least > most * (1 - smallFall) ? { least, most } : { least: 0, most },
-  );
+  const upwards = openScale({ least, most });
   const { currency } = plan.settings;
-  const upOf = (minor: number): number => (minor - steps.from) / (most - steps.from);
   const [first, last] = [levels[0], levels.at(-1)];
   return {
     title: 'Cash against colour difference',
@@ -56,18 +51,15 @@ export function viewFrontierChart(levels: readonly FrontierLevel[], { plan, word
         no: String(at + 1),
         name: named.length > 1 ? `${named[0]} + ${words.count(named.length - 1)}` : (named[0] ?? ''),
         title: `From ${words.plain(level.dE00)}: ${words.money(level.cashMinor)}${named.length === 0 ? '' : `, ${listOf(named)}`}`,
-        across: level.dE00 / farthest,
-        up: upOf(level.cashMinor),
+        across: shareOf(level.dE00, farthest),
+        up: upwards.shareOf(level.cashMinor),
         firm: isFirm(level),
       };
     }),
     currency,
-    cashTicks: steps.ticks.map((minor) => ({
-      share: upOf(minor),
-      text: words.plain(minor / 10 ** minorDigits(currency)),
-    })),
+    cashTicks: upwards.ticks.map((minor) => ({ share: upwards.shareOf(minor), text: words.major(minor) })),
     differenceTicks: Array.from({ length: Math.floor(farthest) + 1 }, (_, of) => ({
-      share: of / farthest,
+      share: shareOf(of, farthest),
       text: words.count(of),
     })),
   };

@@ -1,10 +1,11 @@
 // Report view: cash against colour. In: the plan's frontier. Out: levels as rows, each naming its swaps; the fewest pots.
 import type { FrontierChoice, FrontierPoint } from '../../../model/frontier.js';
+import type { ColourSums, FrontierLevel } from '../../../model/summary.js';
 import type { Pair } from '../../drawing/draw-over.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { searchLonger } from '../../words/word-proof.js';
-import { type FrontierLevel, isFirm, joinLevels } from './join-levels.js';
+import { isFirm } from './is-firm.js';
 import { type FrontierChart, viewFrontierChart } from './view-frontier-chart.js';
 import { type Pairing, viewPair } from './view-pair.js';
 import { swapRow } from './word-swap-row.js';
@@ -38,19 +39,16 @@ export interface FrontierRow {
 /** Undefined where nothing is to be bought at any difference. */
 export function viewFrontier(pairing: Pairing): FrontierView | undefined {
   const { plan, words } = pairing;
-  const { points, fewestPots } = plan.frontier;
-  const [first] = points;
-  if (first === undefined || points.every(isFree)) return undefined;
-  const levels = joinLevels(points);
+  const { points } = plan.frontier;
+  if (points.every(isFree)) return undefined;
+  const { levels, fewest } = plan.summary.colours;
   const rows = levels.map((level, at) => viewLevel(level, String(at + 1), pairing));
-  const last = points.at(-1);
-  const fewer = last !== undefined && fewestPots.pots < last.pots;
-  const choices: readonly FrontierChoice[] = fewer ? [...levels, fewestPots] : levels;
+  const choices: readonly FrontierChoice[] = fewest === undefined ? levels : [...levels, fewest];
   return {
-    lead: wordLead(levels, words),
+    lead: wordLead(plan.summary.colours, words),
     chart: levels.length > 1 ? viewFrontierChart(levels, pairing) : undefined,
     caption: `The least cash for each colour difference allowed${choices.every(isFirm) ? ', each proved: no choice of paints costs less' : ''}`,
-    rows: fewer ? [...rows, viewFewest(pairing)] : rows,
+    rows: fewest === undefined ? rows : [...rows, viewFewest(pairing)],
     notes: [...wordNotes(choices), ...wordNotDrawn(plan.frontier.notDrawn, words)],
   };
 }
@@ -58,7 +56,8 @@ export function viewFrontier(pairing: Pairing): FrontierView | undefined {
 const isFree = ({ cashMinor, unmet, swaps }: FrontierPoint): boolean =>
   cashMinor === 0 && unmet.length === 0 && swaps.length === 0;
 
-function wordLead(levels: readonly FrontierLevel[], words: NumberWords): string {
+function wordLead(colours: ColourSums, words: NumberWords): string {
+  const { levels } = colours;
   const [first, last] = [levels[0], levels.at(-1)];
   if (first === undefined || last === undefined) return '';
   const own = `Each paint as your schemes name it: ${words.money(first.cashMinor)}`;
@@ -66,21 +65,21 @@ function wordLead(levels: readonly FrontierLevel[], words: NumberWords): string 
   if (levels.length === 1)
     return `${own}. No other paint within ${words.plain(last.toDE00)} that is owned or on offer would lower that.`;
   return (
-    `${own}. With another paint of the same kind wherever one is within ${words.plain(last.dE00)}: ${wordGain(first, last, words)}. ` +
+    `${own}. With another paint of the same kind wherever one is within ${words.plain(last.dE00)}: ${wordGain(colours, words)}. ` +
     'Each paint’s whole need is served by one paint, from the shelf or bought, and all is decided together.'
   );
 }
 
 /** More cash where other paints cover what the named ones leave open. */
-function wordGain(first: FrontierLevel, last: FrontierLevel, words: NumberWords): string {
-  const saved = first.cashMinor - last.cashMinor;
-  const covered = first.unmet.filter(({ paint }) => !last.unmet.some((one) => one.paint === paint));
+function wordGain({ levels, savedMinor }: ColourSums, words: NumberWords): string {
+  const still = new Set(levels.at(-1)?.unmet.map(({ paint }) => paint));
+  const covered = (levels[0]?.unmet ?? []).filter(({ paint }) => !still.has(paint));
   const covers =
     covered.length === 0
       ? ''
       : `, and it covers ${listOf(covered.map(({ paint }) => nameOf(paint)))}, which no offer does`;
-  if (saved === 0) return `as much${covers}`;
-  return `${words.money(Math.abs(saved))} ${saved > 0 ? 'less' : 'more'}${covers}`;
+  if (savedMinor === 0) return `as much${covers}`;
+  return `${words.money(Math.abs(savedMinor))} ${savedMinor > 0 ? 'less' : 'more'}${covers}`;
 }
 
 function viewLevel(level: FrontierLevel, no: string, pairing: Pairing): FrontierRow {

@@ -2,7 +2,6 @@
 // the decision, and the swaps that are taken already.
 import type { Instead, Substitute, SwapTaken } from '../../../model/colour.js';
 import type { Plan } from '../../../model/plan.js';
-import { sameMl } from '../../../model/volume.js';
 import type { Pair } from '../../drawing/draw-over.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
@@ -59,7 +58,7 @@ const [takenRows, paintRows, substitutesEach] = [30, 30, 4];
 
 /** Undefined where nothing is to be bought and nothing is swapped. */
 export function viewInstead({ plan, words }: ViewInputs): InsteadView | undefined {
-  const missing = plan.stock.filter(({ toBuyMl }) => toBuyMl > sameMl).length;
+  const missing = plan.summary.colours.toBuy;
   if (missing === 0 && plan.swaps.length === 0) return undefined;
   const differences = differenceWords(plan, words);
   const pairing = { plan, words, differences };
@@ -98,35 +97,27 @@ function viewTaken(swap: SwapTaken, pairing: Pairing): InsteadView['taken'][numb
   };
 }
 
-function viewPaint({ paint, toBuyMl, by }: Instead, pairing: Pairing): InsteadPaint {
+function viewPaint({ paint, toBuyMl, neededMl, by }: Instead, pairing: Pairing): InsteadPaint {
   const { plan, words } = pairing;
-  const haveMl = plan.stock.find((one) => one.paint === paint)?.haveMl ?? 0;
-  const neededMl = haveMl + toBuyMl;
   return {
     paint,
     hex: hexOf(plan, paint),
     toBuy: `${words.ml(toBuyMl)} to buy: ${words.sure(plan.promised.surePercent)} sure takes ${words.ml(neededMl)} in all`,
-    by: by.slice(0, substitutesEach).map((one) => viewSubstitute(one, { paint, neededMl }, pairing)),
+    by: by.slice(0, substitutesEach).map((one) => viewSubstitute(one, paint, pairing)),
     more: by.length > substitutesEach ? `and ${words.count(by.length - substitutesEach)} farther off` : '',
   };
 }
 
-interface Wanted {
-  readonly paint: string;
-  readonly neededMl: number;
-}
-
-function viewSubstitute(one: Substitute, { paint, neededMl }: Wanted, pairing: Pairing): SubstituteRow {
-  const { paint: by, sameByName, spareMl, dE00 } = one;
+function viewSubstitute(one: Substitute, paint: string, pairing: Pairing): SubstituteRow {
+  const { paint: by, sameByName, spareMl, isEnough, dE00 } = one;
   const { words } = pairing;
   const spare = words.ml(spareMl);
   return {
     ...viewPair({ paint, by, ...(dE00 !== undefined && { dE00 }) }, pairing),
     sameByName,
-    spare:
-      spareMl >= neededMl
-        ? `${spare} left over: enough for all of it`
-        : `${spare} left over: enough for some steps, not for all`,
+    spare: isEnough
+      ? `${spare} left over: enough for all of it`
+      : `${spare} left over: enough for some steps, not for all`,
     row: swapRow(paint, by, words),
   };
 }

@@ -1,12 +1,15 @@
 // Report view: pots that run low. In: the plan, its sums. Out: one row and one bar per paint, grouped by state (which follows
 // the chance of running short), the worst first, and low paints that this army does not use.
-import type { PaintStock, StockState } from '../../../model/plan.js';
-import type { PaintRange, Range, Ranges } from '../../../model/ranges.js';
+
+import type { PaintRange, Range } from '../../../model/ranges.js';
+import type { PaintStock, StockState } from '../../../model/stock.js';
+import { isNeeded, type Lasting } from '../../../model/summary.js';
+import { rangeOf, shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
-import { isNeeded, noDoubts, wordNoNeed } from '../../words/sum-work.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { nameOf } from '../../words/word-name.js';
+import { wordNoNeed } from '../../words/word-no-need.js';
 import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
 import { type LowHigh, lowHighMeaning, wordChance, wordMlRange } from '../../words/word-sure.js';
 
@@ -97,56 +100,45 @@ const groups: readonly {
 
 /** Every paint that the army still needs, then the low ones that it does not. */
 export function viewPots(inputs: ViewInputs): PotsView {
-  const { plan, sums, words } = inputs;
-  const needed = plan.stock.filter(({ paint }) => isNeeded(sums, paint)).sort(byChance(plan.ranges));
-  const byState = groups.map(({ state, title, meaning }) => ({
-    state,
-    title,
-    meaning: meaning(words),
-    line: 'needed' as const,
-    paints: needed.filter((one) => one.state === state).map((one) => viewPot(one, inputs)),
-  }));
-  const low = plan.stock.filter(({ paint, runningLow }) => runningLow && !isNeeded(sums, paint));
+  const { plan, words } = inputs;
+  const { lasting, work } = plan.summary;
+  const byState = groups.flatMap(({ state, title, meaning }) => {
+    const paints = lasting.states.find((one) => one.state === state)?.paints ?? [];
+    const line = 'needed' as const;
+    return { state, title, meaning: meaning(words), line, paints: paints.map((one) => viewPot(one, inputs)) };
+  });
   const lowGroup: PotGroup = {
     state: 'low',
     title: 'Low, though this army does not need it',
     meaning: 'Less is left than the keep level; a line marks that level.',
     line: 'keep level',
-    paints: low.map((one) => viewPot(one, inputs)),
+    paints: lasting.unusedLow.map((one) => viewPot(one, inputs)),
   };
   return {
     ranges: `In brackets, and drawn across each bar: low to high, ${lowHighMeaning}.`,
-    lead: `${needed.length === 0 ? `${wordNoNeed(sums)} ` : ''}${wordLead(needed, low.length, words)}`,
+    lead: `${lasting.states.length === 0 ? `${wordNoNeed(work)} ` : ''}${wordLead(lasting, words)}`,
     groups: [...byState, lowGroup].filter(({ paints }) => paints.length > 0),
   };
 }
 
-const cover = ({ haveMl, needMl }: PaintStock): number => (needMl === 0 ? Infinity : haveMl / needMl);
-
-/** The most likely to run short first; of those alike the least covered. */
-const byChance =
-  ({ paints }: Ranges) =>
-  (a: PaintStock, b: PaintStock): number => {
-    const chanceOf = ({ paint }: PaintStock): number => paints.get(paint)?.chanceShort.chance ?? 0;
-    const byCover = cover(a) === cover(b) ? 0 : cover(a) - cover(b);
-    return chanceOf(b) - chanceOf(a) || byCover;
-  };
-
-function wordLead(needed: readonly PaintStock[], unusedLow: number, words: NumberWords): string {
-  const low = needed.filter(({ runningLow }) => runningLow).length;
+function wordLead({ states, unusedLow: unused }: Lasting, words: NumberWords): string {
+  const low = states.flatMap(({ paints }) => paints).filter(({ runningLow }) => runningLow).length;
+  const unusedLow = unused.length;
   const after = `${countOf(words, low, 'owned paint')} will be running low after this army: less than its keep level will be left.`;
   const already = `${countOf(words, unusedLow, 'paint')} that it does not need ${unusedLow === 1 ? 'is' : 'are'} low already.`;
   const none = 'No owned pot falls below its keep level.';
-  return [low > 0 ? after : '', unusedLow > 0 ? already : '', low + unusedLow === 0 ? none : '']
+  return [low > 0 ? after : '', unusedLow > 0 ? already : '', low === 0 && unusedLow === 0 ? none : '']
     .filter((sentence) => sentence !== '')
     .join(' ');
 }
 
-function viewPot(stock: PaintStock, { plan, sums, words, trust }: ViewInputs): PotRow {
-  const doubts = isNeeded(sums, stock.paint) ? sums.paints.get(stock.paint)?.doubts : undefined;
+function viewPot(stock: PaintStock, { plan, words, trust }: ViewInputs): PotRow {
+  const { work, lasting } = plan.summary;
+  const used = isNeeded(work, stock.paint);
   const range = plan.ranges.paints.get(stock.paint);
-  const amounts = wordAmounts(stock, range, { words, used: doubts !== undefined });
-  const state = doubts === undefined ? 'low' : stock.state;
+  const amounts = wordAmounts(stock, range, { words, used });
+  const state = used ? stock.state : 'low';
+  const doubt = lasting.paintTrust.get(stock.paint);
   return {
     paint: stock.paint,
     runningLow: stock.runningLow,
@@ -154,11 +146,11 @@ function viewPot(stock: PaintStock, { plan, sums, words, trust }: ViewInputs): P
     bar: drawnBar(stock, range, {
       id: `pot-${plan.stock.indexOf(stock) + 1}`,
       hex: hexOf(plan, stock.paint),
-      line: doubts === undefined ? 'keep level' : 'needed',
+      line: used ? 'needed' : 'keep level',
       title: `${nameOf(stock.paint)}: ${state}`,
       says: amounts.map(({ label, text }) => `${label} ${text}`).join(', '),
     }),
-    trust: trust.lead(trust.of(doubts ?? noDoubts(), stock.mark), range?.doubts[0]),
+    trust: trust.of(doubt ?? { mark: stock.mark, biggestDoubt: '' }),
   };
 }
 
@@ -204,19 +196,14 @@ type BarLooks = Pick<PotBar, 'id' | 'hex' | 'line' | 'title' | 'says'>;
 function drawnBar(stock: PaintStock, range: PaintRange | undefined, looks: BarLooks): PotBar {
   const { needMl, haveMl, orderedMl, toBuyMl, keepMl, pots } = stock;
   const lineMl = looks.line === 'needed' ? needMl : keepMl;
-  const share = (ml: number): number => (lineMl > 0 ? ml / lineMl : ml > 0 ? Infinity : 0);
-  const shares = (of: Range | undefined): Range | undefined =>
-    of === undefined || of.low === of.high || lineMl === 0
-      ? undefined
-      : { low: share(of.low), high: share(of.high) };
   const ticked = looks.line === 'needed' && needMl > 0 && pots.length > 0 && keepMl > 0;
   return {
     ...looks,
-    hereShare: share(haveMl - orderedMl),
-    orderedShare: share(orderedMl),
-    buyShare: share(toBuyMl),
-    need: shares(range?.needMl),
-    have: shares(range?.haveMl),
-    keepShare: ticked ? share(needMl + keepMl) : undefined,
+    hereShare: shareOf(haveMl, lineMl, -orderedMl),
+    orderedShare: shareOf(orderedMl, lineMl),
+    buyShare: shareOf(toBuyMl, lineMl),
+    need: rangeOf(range?.needMl, lineMl),
+    have: rangeOf(range?.haveMl, lineMl),
+    keepShare: ticked ? shareOf(needMl, lineMl, keepMl) : undefined,
   };
 }

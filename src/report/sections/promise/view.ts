@@ -1,12 +1,12 @@
 // Report view: what being sure costs. In: the plan's promise. Out: what was reached on fresh draws, what 50 to 95 % cost beside
 // just the likely needs, and for which paints the promise can't be kept.
 import type { Plan } from '../../../model/plan.js';
+import { shareOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { reaches, standingOf } from '../../words/word-promise.js';
 import { wordMore } from '../../words/word-proof.js';
-import { wordReached, wordTimes } from '../../words/word-sure.js';
+import { isRather, wordReached, wordTimes } from '../../words/word-sure.js';
 
 export interface PromiseView {
   readonly lead: string;
@@ -42,12 +42,9 @@ export interface PromiseRow {
 
 /** Undefined where nothing is needed any more, or no sureness costs anything, or none can be bought. */
 export function viewPromise({ plan, words }: ViewInputs): PromiseView | undefined {
-  const { promised, ranges } = plan;
-  const standing = standingOf(plan);
-  const isFree = promised.levels.every(({ cashMinor }) => cashMinor === 0);
+  const { promised, ranges, summary } = plan;
+  const { standing, reached, isFree, isHeldBack, levels } = summary.promise;
   if (ranges.paints.size === 0 || isFree || standing === 'not sold') return undefined;
-  const reached = standing === 'apart' ? promised.metOfOffered : promised.metOnFreshDraws;
-  const levels = listLevels(plan, words);
   return {
     lead: wordLead(plan, words),
     note: `An army like this is yours with other values for all that nobody knows for sure: each assumption, each pot’s reading. ${words.count(ranges.draws)} of them were drawn to make the order, and as many fresh ones to check it.`,
@@ -55,21 +52,14 @@ export function viewPromise({ plan, words }: ViewInputs): PromiseView | undefine
     says: `of ${words.count(ranges.draws)} fresh armies like this are finished with ${plan.order.lines.length === 0 ? 'today’s pots' : 'your pots and this order'}${standing === 'apart' ? ', as far as the paints on offer go' : ''}. Asked for: ${words.sure(promised.surePercent)}.`,
     plainly: wordPlainly(plan, words),
     warnings: wordWarnings(plan, words),
-    caption: `The least cash found for each promise, postage included. It is not proved that no other order keeps a promise for less.${isApart(promised) ? ' Paints that no shop offers are left out.' : ''}`,
-    levels,
-    showProved: promised.levels.some(({ proved }) => !proved),
+    caption: `The least cash found for each promise, postage included. It is not proved that no other order keeps a promise for less.${isHeldBack ? ' Paints that no shop offers are left out.' : ''}`,
+    levels: listLevels(plan, words),
+    showProved: levels.some(({ proved }) => !proved),
   };
 }
 
-/** Shares nearer to each other than this read alike. */
-const sameShare = 0.0005;
-
-const isApart = ({ metOfOffered, metOnFreshDraws }: Plan['promised']): boolean =>
-  metOfOffered.chance - metOnFreshDraws.chance > sameShare;
-
-function wordLead(plan: Plan, words: NumberWords): string {
-  const { promised, ranges } = plan;
-  const made = standingOf(plan) === 'missed' ? 'was to be made' : 'is made';
+function wordLead({ promised, ranges, summary }: Plan, words: NumberWords): string {
+  const made = summary.promise.standing === 'missed' ? 'was to be made' : 'is made';
   const asked = words.count(promised.surePercent);
   const paints = ranges.paints.size;
   const each =
@@ -80,12 +70,11 @@ function wordLead(plan: Plan, words: NumberWords): string {
 }
 
 /** That a joint promise can cost much more than what is likely. */
-function wordPlainly(plan: Plan, words: NumberWords): string {
-  const { promised, order } = plan;
+function wordPlainly({ promised, summary }: Plan, words: NumberWords): string {
   const { likely, surePercent } = promised;
-  const what = standingOf(plan) === 'missed' ? 'This order' : `To be ${words.sure(surePercent)} sure`;
-  const rarely = `alone ${likely.met.chance < 0.5 ? 'would do only' : 'would do'} in ${wordTimes(likely.met, words)} armies like this`;
-  const extraMinor = order.totalMinor - likely.cashMinor;
+  const { standing, extraMinor } = summary.promise;
+  const what = standing === 'missed' ? 'This order' : `To be ${words.sure(surePercent)} sure`;
+  const rarely = `alone ${isRather(likely.met) ? 'would do' : 'would do only'} in ${wordTimes(likely.met, words)} armies like this`;
   const likelyCash =
     likely.cashMinor === 0
       ? `Nothing need be bought for the likely needs, which ${rarely}.`
@@ -95,33 +84,31 @@ function wordPlainly(plan: Plan, words: NumberWords): string {
 }
 
 function wordWarnings(plan: Plan, words: NumberWords): string[] {
-  const { promised, order } = plan;
+  const { promised, order, summary } = plan;
   const named = listOf(
     order.unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`),
     12,
   );
   const lacking = named === '' ? 'paints that no shop offers' : `${named}, which the offers do not cover`;
   const back = `With every paint only ${wordReached(promised.metOnFreshDraws, words)} are finished: the army also hangs on ${lacking}.`;
-  const isHeldBack = isApart(promised) && standingOf(plan) !== 'kept';
+  const isHeldBack = summary.promise.isHeldBack && summary.promise.standing !== 'kept';
   return [...wordMissed(plan, words), ...(isHeldBack ? [back] : [])];
 }
 
 /** That the offers do not reach what was asked for, and what reaches the farthest. */
-function wordMissed(plan: Plan, words: NumberWords): string[] {
-  const { surePercent, metOfOffered, levels } = plan.promised;
-  if (standingOf(plan) !== 'missed') return [];
-  const missed = `No order from these offers is ${words.sure(surePercent)} sure.`;
-  const [surest] = [...levels].sort((a, b) => b.met.chance - a.met.chance);
-  if (surest === undefined || surest.met.chance <= metOfOffered.chance) return [missed];
+function wordMissed({ promised, summary }: Plan, words: NumberWords): string[] {
+  const { standing, surer } = summary.promise;
+  if (standing !== 'missed') return [];
+  const missed = `No order from these offers is ${words.sure(promised.surePercent)} sure.`;
+  if (surer === undefined) return [missed];
   return [
-    `${missed} The surest found reaches ${wordReached(surest.met, words)}, for ${words.money(surest.cashMinor)}.`,
+    `${missed} The surest found reaches ${wordReached(surer.met, words)}, for ${words.money(surer.cashMinor)}.`,
   ];
 }
 
-function listLevels({ promised, order }: Plan, words: NumberWords): PromiseRow[] {
-  const { likely, levels, surePercent } = promised;
-  const most = Math.max(likely.cashMinor, order.totalMinor, ...levels.map(({ cashMinor }) => cashMinor));
-  const share = (minor: number): number => (most === 0 ? 0 : minor / most);
+function listLevels({ promised, summary }: Plan, words: NumberWords): PromiseRow[] {
+  const { likely, surePercent } = promised;
+  const { levels, mostMinor } = summary.promise;
   const first: PromiseRow = {
     label: 'the likely needs alone',
     isOwn: false,
@@ -129,19 +116,19 @@ function listLevels({ promised, order }: Plan, words: NumberWords): PromiseRow[]
     more: '',
     met: wordReached(likely.met, words),
     proved: '',
-    share: share(likely.cashMinor),
+    share: shareOf(likely.cashMinor, mostMinor),
   };
   return [
     first,
     ...levels.map(
       (level): PromiseRow => ({
-        label: `${words.sure(level.surePercent)} sure${reaches(level.met, level.surePercent) ? '' : ', not reached'}`,
+        label: `${words.sure(level.surePercent)} sure${level.isReached ? '' : ', not reached'}`,
         isOwn: level.surePercent === surePercent,
         cash: words.money(level.cashMinor),
-        more: wordMore(level.cashMinor - likely.cashMinor, words),
+        more: wordMore(level.extraMinor, words),
         met: wordReached(level.met, words),
         proved: level.proved ? 'proved' : 'not proved',
-        share: share(level.cashMinor),
+        share: shareOf(level.cashMinor, mostMinor),
       }),
     ),
   ];

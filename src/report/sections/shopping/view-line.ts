@@ -2,6 +2,7 @@
 // cover and leave over, why it is there where it covers nothing.
 import type { Order } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
+import type { OrderSums } from '../../../model/summary.js';
 import type { ReorderLine, ReorderPot, ReorderShop } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
 import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
@@ -28,6 +29,7 @@ export interface ShoppingLine {
 export interface LineInputs {
   readonly plan: Plan;
   readonly order: Order;
+  readonly sums: OrderSums;
   readonly words: NumberWords;
 }
 
@@ -57,22 +59,13 @@ function wordCovers({ coversMl, overMl }: ReorderPot, words: NumberWords): strin
   return `covers ${words.ml(coversMl, digits)}, leaves ${overMl === 0 ? 'nothing' : words.ml(overMl, digits)}`;
 }
 
-/** Offers of a line that could be left out and every need would still be covered. */
-function spareOf({ count, pots }: ReorderLine): number {
-  const used = pots.map(({ coversMl, overMl }) => {
-    const perOfferMl = (coversMl + overMl) / count;
-    return perOfferMl === 0 ? 0 : Math.ceil(coversMl / perOfferMl - 1e-9);
-  });
-  return count - Math.max(0, ...used);
-}
-
 function wordWhy(line: ReorderLine, shop: ReorderShop, { order, words }: LineInputs): string {
-  const spare = spareOf(line);
+  const { spare, count } = line;
   if (spare > 0) {
-    const who = spare < line.count ? `${words.count(spare)} of ${words.count(line.count)}` : 'This';
+    const who = spare !== count ? `${words.count(spare)} of ${words.count(line.count)}` : 'This';
     // Only a proved order is known to hold nothing without reason.
     if (order.aboveBestMinor > 0) return `${who} may not be needed: the order is not proved.`;
-    return `${who} only ${spare > 1 && spare < line.count ? 'fill' : 'fills'} the order up to ${goalOf(shop)}.`;
+    return `${who} only ${spare > 1 && spare !== count ? 'fill' : 'fills'} the order up to ${goalOf(shop)}.`;
   }
   const idle = line.pots.some(({ coversMl }) => coversMl === 0);
   return idle ? 'What covers nothing comes with the set.' : '';

@@ -2,9 +2,9 @@
 // how good each order is, and what other ways would cost.
 import type { Order } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
+import type { OrderSums } from '../../../model/summary.js';
 import type { ReorderGroup, ReorderShop, ReorderView } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
-import { isPostageKnown } from '../../words/know-postage.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { nameOf } from '../../words/word-name.js';
@@ -29,7 +29,7 @@ export interface ShoppingGroup {
   readonly shops: readonly ShoppingShop[];
   readonly total: string;
   /** What else could be ordered, the cheapest first; none where nothing else was weighed. */
-  readonly ways: readonly OtherWay[];
+  readonly ways: readonly WayRow[];
   readonly unmet: readonly { readonly paint: string; readonly hex: string; readonly missing: string }[];
 }
 
@@ -44,7 +44,7 @@ export interface ShoppingShop {
   readonly note: string;
 }
 
-export interface OtherWay {
+export interface WayRow {
   readonly way: string;
   readonly total: string;
   /** Compared with the order: `€0.95 more`. */
@@ -67,14 +67,16 @@ const titles: Record<
 };
 
 /** One group for the army, one for the shelf where the settings ask for it. */
-export function viewShopping({ plan, words, supplyTrust }: ViewInputs, reorder: ReorderView): ShoppingView {
+export function viewShopping({ plan, words, trust }: ViewInputs, reorder: ReorderView): ShoppingView {
   const isBoth = reorder.groups.filter(({ shops }) => shops.length > 0).length > 1;
   return {
     lead: wordLead(plan, reorder),
-    trust: supplyTrust,
+    trust: trust.of(plan.summary.lasting.trust),
     groups: reorder.groups.map((group) => {
-      const order = group.for === 'shelf' ? (plan.restock ?? plan.order) : plan.order;
-      return viewGroup(group, { plan, order, words });
+      const { order, restock, summary } = plan;
+      return group.for === 'shelf'
+        ? viewGroup(group, { plan, order: restock ?? order, sums: summary.restock ?? summary.order, words })
+        : viewGroup(group, { plan, order, sums: summary.order, words });
     }),
     bothTotal: isBoth ? words.money(reorder.totalMinor) : '',
   };
@@ -92,7 +94,7 @@ function wordLead({ restock, stock }: Plan, { groups }: ReorderView): string {
 }
 
 function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
-  const { plan, order, words } = inputs;
+  const { plan, order, sums, words } = inputs;
   const { title, says } = titles[group.for];
   return {
     title,
@@ -101,7 +103,7 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
     shops: group.shops.map((shop) => viewShop(shop, group.for, inputs)),
     total: words.money(group.totalMinor),
     unmet: group.unmet.map(({ paint, ml }) => ({ paint, hex: hexOf(plan, paint), missing: words.ml(ml) })),
-    ways: viewWays(order, words),
+    ways: viewWays(order, sums, words),
   };
 }
 
@@ -117,7 +119,7 @@ function wordTogether({ shops }: ReorderGroup, plan: Plan): string {
 function viewShop(shop: ReorderShop, whom: ReorderGroup['for'], inputs: LineInputs): ShoppingShop {
   const { plan, words } = inputs;
   const { postageMinor } = shop;
-  const free = isPostageKnown(plan) ? 'free' : 'not known';
+  const free = plan.summary.isPostageKnown ? 'free' : 'not known';
   const none = whom === 'shelf' && armyPays(plan, shop.shop) ? 'none more' : free;
   return {
     shop: shop.shop,
@@ -131,27 +133,17 @@ function viewShop(shop: ReorderShop, whom: ReorderGroup['for'], inputs: LineInpu
 }
 
 /** The order itself beside all from one shop and sets passed over, the cheapest first; alone it is not listed. */
-function viewWays(order: Order, words: NumberWords): OtherWay[] {
-  const { bills, totalMinor, fromOneShop, passedOver } = order;
-  const shops = bills.map(({ shop }) => nameOf(shop));
-  const isFromOne = bills.length === 1 ? bills[0]?.shop : undefined;
-  const others = [
-    ...fromOneShop
-      .filter(({ shop, totalMinor: all }) => shop !== isFromOne || all !== totalMinor)
-      .map(({ shop, totalMinor: all }) => ({ way: `All from ${nameOf(shop)}`, minor: all })),
-    ...passedOver.map(({ shop, offer, extraMinor }) => ({
-      way: `With ${nameOf(offer)} from ${nameOf(shop)}`,
-      minor: totalMinor + extraMinor,
-    })),
-  ].sort((a, b) => a.minor - b.minor);
-  if (others.length === 0) return [];
-  const mine = { way: `This order, from ${listOf(shops)}`, total: words.money(totalMinor), more: '' };
-  return [
-    mine,
-    ...others.map(({ way, minor }) => ({
-      way,
-      total: words.money(minor),
-      more: wordMore(minor - totalMinor, words),
-    })),
-  ];
+function viewWays({ bills, totalMinor }: Order, { ways }: OrderSums, words: NumberWords): WayRow[] {
+  if (ways.length === 0) return [];
+  const shops = listOf(bills.map(({ shop }) => nameOf(shop)));
+  const mine = { way: `This order, from ${shops}`, total: words.money(totalMinor), more: '' };
+  const others = ways.map((one) => ({
+    way:
+      one.way === 'one shop'
+        ? `All from ${nameOf(one.shop)}`
+        : `With ${nameOf(one.set.offer)} from ${nameOf(one.set.shop)}`,
+    total: words.money(one.totalMinor),
+    more: wordMore(one.extraMinor, words),
+  }));
+  return [mine, ...others];
 }

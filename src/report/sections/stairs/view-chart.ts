@@ -1,11 +1,11 @@
 // Report view: the staircase as shares of a drawing. In: steps that rise, the army's size and cash. Out: risers and ticks.
-import { minorDigits } from '../../../model/money.js';
 import type { Plan } from '../../../model/plan.js';
+import type { Rise, StairSums } from '../../../model/summary.js';
 import type { Tick } from '../../drawing/draw-axes.js';
+import { listTicks, shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import type { Rise } from './list-rises.js';
 
 export interface StairsChart {
   readonly title: string;
@@ -39,13 +39,12 @@ export interface Riser {
 
 interface ChartInputs {
   readonly plan: Plan;
-  readonly rises: readonly Rise[];
-  readonly armyMinor: number;
+  readonly sums: StairSums;
 }
 
 /** Undefined where the cash never rises: a flat line would say nothing. */
 export function viewStairsChart(
-  { plan, rises, armyMinor }: ChartInputs,
+  { plan, sums: { rises, armyMinor } }: ChartInputs,
   words: NumberWords,
 ): StairsChart | undefined {
   const { figureCount, settings, stairs } = plan;
@@ -53,19 +52,18 @@ export function viewStairsChart(
   if (most === undefined) return undefined;
   const mostMinor = Math.max(most.cashMinor, armyMinor);
   const figures = countOf(words, figureCount, 'figure');
-  const inMajor = (minor: number): string => words.plain(minor / 10 ** minorDigits(settings.currency));
   return {
     title: 'Cash against figures',
     says: `${countOf(words, rises.length, 'step')} from none to ${words.count(stairs.mostFigures)} figures: ${words.money(armyMinor)} for your army of ${words.count(figureCount)}, ${words.money(most.cashMinor)} at the end. The table that follows lists each step.`,
     risers: rises.map((rise, index) => riserOf(rise, index + 1, { plan, words, mostMinor })),
     army: {
-      across: figureCount / stairs.mostFigures,
-      up: armyMinor / mostMinor,
+      across: shareOf(figureCount, stairs.mostFigures),
+      up: shareOf(armyMinor, mostMinor),
       label: `your army: ${figures}, ${words.money(armyMinor)}`,
       short: `your army: ${words.count(figureCount)}`,
     },
     currency: settings.currency,
-    cashTicks: listTicks(mostMinor, inMajor),
+    cashTicks: listTicks(mostMinor, words.major),
     figureTicks: listTicks(stairs.mostFigures, words.count),
   };
 }
@@ -84,19 +82,9 @@ function riserOf(rise: Rise, no: number, { plan, words, mostMinor }: RiserInputs
     name: others.length === 0 ? first : `${first} + ${words.count(others.length)}`,
     title: `Figure ${words.count(figures)}: ${words.money(riseMinor)} more for ${listOf([first, ...others])}`,
     hexes: because.map((paint) => hexOf(plan, paint)),
-    across: figures / plan.stairs.mostFigures,
-    fromUp: (cashMinor - riseMinor) / mostMinor,
-    up: cashMinor / mostMinor,
+    across: shareOf(figures, plan.stairs.mostFigures),
+    fromUp: shareOf(cashMinor, mostMinor, -riseMinor),
+    up: shareOf(cashMinor, mostMinor),
     proved,
   };
-}
-
-/** From 0 in steps of 1, 2 or 5 times a power of ten, at most five of them. */
-function listTicks(most: number, word: (value: number) => string): Tick[] {
-  const power = 10 ** Math.floor(Math.log10(most / 5));
-  const step = Math.max(1, ([1, 2, 5, 10].find((of) => most / (of * power) <= 5) ?? 10) * power);
-  return Array.from({ length: Math.floor(most / step) + 1 }, (_, index) => ({
-    share: (index * step) / most,
-    text: word(index * step),
-  }));
 }

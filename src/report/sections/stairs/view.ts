@@ -1,12 +1,12 @@
 // Report view: cash against figures. In: the plan's staircase. Out: the steps as rows, what one more figure costs, notes.
 import type { Plan } from '../../../model/plan.js';
+import type { Rise, StairSums } from '../../../model/summary.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { wordBut } from '../../words/word-promise.js';
 import { searchLonger } from '../../words/word-proof.js';
-import { cashAt, listRises, type Rise } from './list-rises.js';
 import { type StairsChart, viewStairsChart } from './view-chart.js';
 
 export interface StairsView {
@@ -37,15 +37,13 @@ export interface StairRow {
 
 /** Undefined for an army of nobody, which has no steps. */
 export function viewStairs({ plan, words }: ViewInputs): StairsView | undefined {
-  const { stairs, figureCount } = plan;
-  if (stairs.steps.length === 0) return undefined;
-  const rises = listRises(stairs.steps);
-  const armyMinor = Math.max(plan.order.totalMinor, cashAt(stairs.steps, figureCount));
-  const unproved = stairs.steps.filter(({ proved }) => !proved).length;
+  const sums = plan.summary.stairs;
+  if (sums === undefined) return undefined;
+  const { rises, unproved } = sums;
   return {
     lead: wordLead(plan, words),
-    next: wordNext({ plan, armyMinor, rises }, words),
-    chart: viewStairsChart({ plan, rises, armyMinor }, words),
+    next: wordNext(plan, sums, words),
+    chart: viewStairsChart({ plan, sums }, words),
     caption: `Where the cash rises, ${countOf(words, rises.length, 'step')}${unproved === 0 ? ', each proved: no order for so many figures costs less' : ''}`,
     rows: rises.map((rise, index) => viewRow(rise, index + 1, { plan, words })),
     showProved: unproved > 0,
@@ -53,40 +51,28 @@ export function viewStairs({ plan, words }: ViewInputs): StairsView | undefined 
   };
 }
 
-function wordLead({ estimate, promised }: Plan, words: NumberWords): string {
-  const [first] = [...estimate.units].sort(
-    (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
-  );
-  const start = first === undefined ? '' : `, ${nameOf(first.unit.unit)} first`;
+function wordLead({ promised, summary: { firstUnit } }: Plan, words: NumberWords): string {
+  const start = firstUnit === undefined ? '' : `, ${nameOf(firstUnit.unit)} first`;
   return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${words.sure(promised.surePercent)} sure takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
 }
 
-interface NextInputs {
-  readonly plan: Plan;
-  /** Cash for the army. */
-  readonly armyMinor: number;
-  readonly rises: readonly Rise[];
-}
-
-function wordNext({ plan, armyMinor, rises }: NextInputs, words: NumberWords): StairsView['next'] {
+function wordNext(plan: Plan, { next }: StairSums, words: NumberWords): StairsView['next'] {
   const { stairs, figureCount, order } = plan;
-  const after = rises.find(({ figures }) => figures > figureCount);
   const reach = wordReach(order);
-  if (after === undefined) return { figure: 'nothing', says: `${reach}, even for twice the army.` };
-  const extraMinor = Math.max(0, after.cashMinor - armyMinor);
-  const because = listOf(after.because.map(nameOf));
-  if (after.figures === figureCount + 1)
+  if (next === undefined) return { figure: 'nothing', says: `${reach}, even for twice the army.` };
+  const { rise, extraMinor, lastFigure } = next;
+  const because = listOf(rise.because.map(nameOf));
+  if (lastFigure === figureCount)
     return { figure: words.money(extraMinor), says: `More of ${because} would be needed.` };
-  const at = `figure ${words.count(after.figures)} (${because})`;
+  const at = `figure ${words.count(rise.figures)} (${because})`;
   if (!stairs.everyStep)
     return {
       figure: extraMinor === 0 ? 'nothing' : `at most ${words.money(extraMinor)}`,
       says: `The next step shown is ${at}; not every step was looked for, so it may come earlier.`,
     };
-  const last = words.count(after.figures - 1);
   return {
     figure: 'nothing',
-    says: `${reach}, up to figure ${last}. The next step is ${at}: ${words.money(extraMinor)}.`,
+    says: `${reach}, up to figure ${words.count(lastFigure)}. The next step is ${at}: ${words.money(extraMinor)}.`,
   };
 }
 

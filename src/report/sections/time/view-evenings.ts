@@ -2,6 +2,7 @@
 
 import type { Evening, EveningPiece } from '../../../model/time.js';
 import { layers } from '../../../model/words.js';
+import { shareOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
@@ -51,7 +52,7 @@ export function viewEvenings({ plan, words }: ViewInputs): EveningsView {
   const listed = time.spelledOut.slice(0, mostRows);
   const finished = new Map<number, string[]>();
   for (const { unit, doneOnEvening } of time.units) {
-    if (doneOnEvening === undefined || doneOnEvening > mostRows) continue;
+    if (doneOnEvening === undefined) continue;
     finished.set(doneOnEvening, [...(finished.get(doneOnEvening) ?? []), nameOf(unit.unit)]);
   }
   const rows = listed.map((evening, at): EveningRow => {
@@ -91,7 +92,7 @@ function viewBar({ pieces, minutes }: Evening, no: number, { eveningMin, words }
     says: `${wordMinutes(minutes, words)} of ${wordMinutes(eveningMin, words)}; the text beside it says what is painted.`,
     pieces: pieces.map((piece) => ({
       key: piece.what === 'waiting' ? 'waiting' : keyOf(piece.pass.layer),
-      share: eveningMin > 0 ? piece.minutes / eveningMin : 0,
+      share: shareOf(piece.minutes, eveningMin),
       title: `${wordPiece(piece, words)}, ${wordMinutes(piece.minutes, words)}`,
     })),
   };
@@ -108,7 +109,7 @@ type Work = Exclude<EveningPiece, { what: 'waiting' }>;
 function wordWork({ what, pass, figures }: Work, words: NumberWords): string {
   const coat = pass.coat > 1 ? `, coat ${pass.coat},` : '';
   const spray = what === 'spraying' ? 'spray ' : '';
-  return `${spray}${pass.step} ${pass.layer}${coat} on ${words.plain(Math.round(figures * 10) / 10)}`;
+  return `${spray}${pass.step} ${pass.layer}${coat} on ${words.tenth(figures)}`;
 }
 
 /** Pieces of one unit that follow one another share its name. */

@@ -6,7 +6,6 @@ import type { TrustView } from '../../words/view-trust.js';
 import { wordMinuteRange, wordMinutes } from '../../words/word-minutes.js';
 import { countOf, type NumberWords } from '../../words/word-numbers.js';
 import { lowHighMeaning } from '../../words/word-sure.js';
-import { trustTime } from './trust-time.js';
 import { type EveningsView, viewEvenings } from './view-evenings.js';
 import { type UnitTimesView, viewUnitTimes } from './view-unit-times.js';
 
@@ -40,7 +39,7 @@ export function viewTime(inputs: ViewInputs): TimeView | undefined {
     lead:
       `What is still to be done, by one painter in evenings of ${wordMinutes(time.eveningMin, words)}. ` +
       'Nobody has measured minutes for figures this small: they are from memory, and your own are better.',
-    trust: trustTime(inputs),
+    trust: inputs.trust.of(plan.summary.timeTrust),
     sums: wordSums(time, words),
     reckoned: time.eveningsReckoned
       ? `The first ${countOf(words, time.spelledOut.length, 'evening')} are planned; the rest is reckoned to go on at their pace.`

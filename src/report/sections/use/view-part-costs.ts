@@ -1,6 +1,5 @@
 // Report view: costs of parts of a whole, rounded so that they add up. In: amounts by name. Out: words by name.
-import { roundMinor, splitWhole, sumMinor } from '../../../model/money.js';
-import type { Amount } from '../../../model/plan.js';
+import { type Amount, roundMinor, splitWhole, sumMinor } from '../../../model/money.js';
 import type { NumberWords } from '../../words/word-numbers.js';
 
 export interface PartCosts {

@@ -1,11 +1,13 @@
-// Report view: where the paint goes. In: the plan, its sums. Out: ml by zone and layer, by paint (on the figure, lost,
-// left over), and parts that stay unpainted.
-import { splitWhole } from '../../../model/money.js';
-import type { Amount, Plan } from '../../../model/plan.js';
+// Use: where the paint goes. In: the plan's sums. Out: ml by zone and layer, by paint (on the figure, lost, left over), and
+// parts that stay unpainted.
+import type { Amount } from '../../../model/money.js';
+import type { Plan } from '../../../model/plan.js';
 import type { Range } from '../../../model/ranges.js';
-import { layers } from '../../../model/words.js';
+import type { PaintWork, WorkSums } from '../../../model/summary.js';
+import { type Layer, layers } from '../../../model/words.js';
+import { shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { PaintWork, WorkSums } from '../../words/sum-work.js';
+import { roundMlTable, splitMl } from '../../words/round-ml.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { nameOf } from '../../words/word-name.js';
@@ -63,27 +65,28 @@ export interface UseBar {
 }
 
 /** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
-export function viewUse({ plan, sums, words, trust }: ViewInputs): UseView {
-  const used = layers.filter((layer) => [...sums.zones.values()].some((zone) => zone.has(layer)));
+export function viewUse({ plan, words, trust }: ViewInputs): UseView {
+  const { work } = plan.summary;
+  const used = layers.filter((layer) => work.zones.some(({ layersMl }) => layersMl.has(layer)));
   const { zones, layers: layerCosts, paints } = plan.costs;
   const costOf = viewPartCosts(zones, words);
   const layerCost = viewPartCosts(layerCosts, words);
   const useCosts = [...paints].map(([paint, { useCost }]): [string, Amount] => [paint, useCost]);
   const paintCost = viewPartCosts(new Map(useCosts), words);
-  const table = viewZones(sums, used, words);
+  const table = viewZones(work, used, words);
   return {
-    lead: wordLead(sums, words),
-    trust: trust.of(sums.doubts),
+    lead: wordLead(work, words),
+    trust: trust.of(work.trust),
     layers: used,
     ...table,
     zones: table.zones.map((zone) => ({ ...zone, cost: costOf.of(zone.zone) })),
     layerCosts: used.map(layerCost.of),
     cost: costOf.total,
-    paints: [...sums.paints].map(([paint, work], index) => ({
-      ...viewPaint(paint, work, { words, id: `use-${index + 1}`, hex: hexOf(plan, paint) }),
-      remainingRange: wordRemaining(work, plan.ranges.paints.get(paint)?.needMl, words),
-      cost: work.remainingMl > 0 ? paintCost.of(paint) : '',
-      trust: trust.of(work.doubts),
+    paints: [...work.paints].map(([paint, of], index) => ({
+      ...viewPaint(paint, of, { words, id: `use-${index + 1}`, hex: hexOf(plan, paint) }),
+      remainingRange: wordRemaining(of, plan.ranges.paints.get(paint)?.needMl, words),
+      cost: of.remainingMl > 0 ? paintCost.of(paint) : '',
+      trust: trust.of(of.trust),
     })),
     notPainted: wordUnpainted(plan),
   };
@@ -99,44 +102,31 @@ function wordRemaining({ remainingMl }: PaintWork, range: Range | undefined, wor
 function wordLead({ wholeMl, remainingMl }: WorkSums, words: NumberWords): string {
   const whole = `The whole scheme puts out ${words.ml(wholeMl)} of paint`;
   if (remainingMl === 0) return `${whole}; nothing of it is still to be done.`;
-  return remainingMl < wholeMl
-    ? `${whole}; ${words.ml(remainingMl)} of that is still to be done, and is shown here.`
-    : `${whole}, all of it still to be done.`;
+  return remainingMl === wholeMl
+    ? `${whole}, all of it still to be done.`
+    : `${whole}; ${words.ml(remainingMl)} of that is still to be done, and is shown here.`;
 }
-
-const sumMl = (layersOfZone: ReadonlyMap<string, number>): number =>
-  [...layersOfZone.values()].reduce((sum, ml) => sum + ml, 0);
 
 interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
   readonly zones: readonly Omit<UseZone, 'cost'>[];
 }
 
-/** Zones with most paint first. Cells are rounded by largest remainder over the whole table, so rows and columns add up to what is shown. */
-function viewZones({ zones, remainingMl }: WorkSums, used: readonly string[], words: NumberWords): ZoneTable {
-  const digits = mlDigits(remainingMl / 10);
-  const step = 10 ** digits;
-  const byMl = [...zones].sort(([, a], [, b]) => sumMl(b) - sumMl(a));
-  const raw = byMl.flatMap(([, zone]) => used.map((layer) => zone.get(layer) ?? 0));
-  const parts = splitWhole(Math.round(remainingMl * step), raw);
-  const largest = used.map((layer) => Math.max(...byMl.map(([, zone]) => zone.get(layer) ?? 0)));
-  const text = (steps: number): string => words.bareMl(steps / step, digits);
-  const cellAt = (index: number): UseZone['cells'][number] => {
-    const ml = raw[index] ?? 0;
-    const steps = parts[index] ?? 0;
-    const shown = steps === 0 ? words.bareMl(Math.min(ml, 0.4 / step), digits) : text(steps);
-    return { text: ml === 0 ? '' : shown, share: ml === 0 ? 0 : ml / (largest[index % used.length] ?? ml) };
-  };
-  const sum = (indexes: readonly number[]): string =>
-    text(indexes.reduce((total, index) => total + (parts[index] ?? 0), 0));
-  const columns = used.map((_, column) => column);
-  const names = byMl.map(([name]) => name);
+/** Zones with most paint first; a drop's size is its share of the largest in its layer. */
+function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], words: NumberWords): ZoneTable {
+  const rowsMl = zones.map(({ layersMl }) => used.map((layer) => layersMl.get(layer) ?? 0));
+  const largestMl = used.map((_, column) => Math.max(...rowsMl.map((row) => row[column] ?? 0)));
+  const { cells, rowTotals, columnTotals, total } = roundMlTable(rowsMl, remainingMl, words);
   return {
-    zones: names.map((zone, row) => {
-      const indexes = columns.map((column) => row * used.length + column);
-      return { zone, cells: indexes.map(cellAt), total: sum(indexes) };
-    }),
-    layerTotals: columns.map((column) => sum(names.map((_, row) => row * used.length + column))),
-    total: text(Math.round(remainingMl * step)),
+    zones: zones.map(({ zone }, row) => ({
+      zone,
+      cells: used.map((_, column) => ({
+        text: cells[row]?.[column] ?? '',
+        share: shareOf(rowsMl[row]?.[column] ?? 0, largestMl[column] ?? 0),
+      })),
+      total: rowTotals[row] ?? '',
+    })),
+    layerTotals: columnTotals,
+    total,
   };
 }
 
@@ -148,34 +138,24 @@ interface PaintLooks {
 
 function viewPaint(
   paint: string,
-  work: PaintWork,
+  { wholeMl, remainingMl, onFigureMl, lostMl, leftoverMl }: PaintWork,
   { words, id, hex }: PaintLooks,
 ): Omit<UsePaint, 'trust' | 'cost' | 'remainingRange'> {
-  const { wholeMl, remainingMl } = work;
-  const onFigureMl = Math.min(work.onFigureMl, remainingMl);
-  const leftoverMl = Math.min(work.leftoverMl, remainingMl - onFigureMl);
-  const lostMl = remainingMl - onFigureMl - leftoverMl;
   const digits = mlDigits(remainingMl);
-  const step = 10 ** digits;
-  const [onFigure = 0, lost = 0, leftover = 0] = splitWhole(Math.round(remainingMl * step), [
-    onFigureMl,
-    lostMl,
-    leftoverMl,
-  ]).map((steps) => steps / step);
+  const parts = splitMl(remainingMl, [onFigureMl, lostMl, leftoverMl], digits, words);
+  const [onFigure = '', lost = '', leftover = ''] = parts;
   const texts = {
     whole: words.bareMl(wholeMl),
     remaining: words.bareMl(remainingMl, digits),
-    onFigure: words.bareMl(onFigure, digits),
-    lost: words.bareMl(lost, digits),
-    leftover: words.bareMl(leftover, digits),
+    ...{ onFigure, lost, leftover },
   };
   const bar = {
     id,
     hex,
     title: `Where ${nameOf(paint)} goes`,
-    says: `${texts.onFigure} ml on the figures, ${texts.lost} ml lost on the way, ${texts.leftover} ml left over`,
-    onFigureShare: remainingMl > 0 ? onFigureMl / remainingMl : 0,
-    lostShare: remainingMl > 0 ? lostMl / remainingMl : 0,
+    says: `${onFigure} ml on the figures, ${lost} ml lost on the way, ${leftover} ml left over`,
+    onFigureShare: shareOf(onFigureMl, remainingMl),
+    lostShare: shareOf(lostMl, remainingMl),
   };
   return { paint, hex, ...texts, bar };
 }

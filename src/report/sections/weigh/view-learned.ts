@@ -29,9 +29,10 @@ const shownRows = 20;
 export function viewLearned({ plan, words, lang }: ViewInputs): LearnedView {
   const { weighings } = plan.learned;
   const latest = weighings.slice(-shownRows);
+  const times = plan.summary.doubts.times.slice(-shownRows);
   return {
     says: wordLearned(plan.learned, words),
-    rows: latest.map((weighing) => viewWeighing(weighing, words, lang)),
+    rows: latest.map((weighing, at) => viewWeighing(weighing, { words, lang, times: times[at] })),
     more:
       weighings.length > shownRows
         ? `The latest ${words.count(shownRows)} of ${words.count(weighings.length)}; plan.json lists each.`
@@ -53,10 +54,16 @@ function wordLearned({ weighings, slope, slopeError, widened }: Learned, words: 
 
 const tenths = (value: number, words: NumberWords): string => words.bareMl(value, 1);
 
+interface RowInputs {
+  readonly words: NumberWords;
+  readonly lang: string;
+  /** Used over expected. */
+  readonly times: number | undefined;
+}
+
 function viewWeighing(
   { date, paint, unit, figures, ...ml }: Weighing,
-  words: NumberWords,
-  lang: string,
+  { words, lang, times }: RowInputs,
 ): WeighingRow {
   const { usedMl, expectedMl, errorMl } = ml;
   return {
@@ -66,6 +73,6 @@ function viewWeighing(
     figures: words.count(figures),
     used: `${words.ml(usedMl)} ± ${words.ml(errorMl)}`,
     expected: words.ml(expectedMl),
-    times: expectedMl > 0 ? `${tenths(usedMl / expectedMl, words)} times` : '',
+    times: times === undefined ? '' : `${tenths(times, words)} times`,
   };
 }

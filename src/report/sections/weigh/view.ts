@@ -48,7 +48,7 @@ const [paintRows, doubtsEach] = [30, 3];
 export function viewWeigh(inputs: ViewInputs): WeighView {
   const { plan, words } = inputs;
   const { ranges } = plan;
-  const risky = listRisky(plan);
+  const risky = plan.summary.doubts.paints;
   return {
     lead: wordLead(plan),
     remedies: ranges.remedies.map((remedy, place) => ({
@@ -74,14 +74,6 @@ const wordLead = ({ ranges }: Plan): string =>
   ranges.doubts.length === 0
     ? 'Whatever turns out, today’s pots lack nothing, so no weighing would change what to buy.'
     : 'The doubt about the cash is how widely the worth of what today’s pots lack spreads from one army like this to another.';
-
-/** Those of which a doubt is known, the most likely to run short first. */
-function listRisky({ ranges }: Plan) {
-  return [...ranges.paints]
-    .map(([paint, range]) => ({ paint, range }))
-    .filter(({ range }) => range.doubts.length > 0 && range.chanceShort.chance > 0.1)
-    .sort((a, b) => b.range.chanceShort.chance - a.range.chanceShort.chance);
-}
 
 function viewDoubt({ name, share }: Doubt, { words, trust }: ViewInputs): DoubtRow {
   return { name: wordDoubt(name), id: trust.idOf(name), causes: words.percent(share), share };

@@ -1,5 +1,7 @@
 // Report view: the workbook's costs by unit. In: rows of units, lines with prices, extras. Out: the sheet.
-import type { Amount, UnitCost } from '../../../model/plan.js';
+
+import type { Amount } from '../../../model/money.js';
+import type { UnitCost } from '../../../model/plan.js';
 import type { UnitRow } from './list-recipes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { LineTable } from './view-line-sheet.js';

@@ -1,5 +1,5 @@
 // Report view: the workbook's paints. In: stock, lines, pots. Out: the sheet: need, have, likely to buy, price, cost.
-import type { PaintStock } from '../../../model/plan.js';
+import type { PaintStock } from '../../../model/stock.js';
 import type { Estimate } from '../../../model/work.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { LineTable } from './view-line-sheet.js';

@@ -1,7 +1,8 @@
 // Report view: the pots that the workbook's paints come from. In: stock, the order, needs. Out: the sheet: what each pot
 // gives, and at what price.
 import type { OrderedPot } from '../../../model/order.js';
-import type { PaintStock, Plan, ShelfPot } from '../../../model/plan.js';
+import type { Plan } from '../../../model/plan.js';
+import type { PaintStock, ShelfPot } from '../../../model/stock.js';
 import type { Container } from '../../../model/words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';

@@ -1,5 +1,7 @@
 // Report view: the workbook's totals. In: its sheets, the plan. Out: the sheet: each total now, and as planned.
-import type { Amount, Plan } from '../../../model/plan.js';
+
+import type { Amount } from '../../../model/money.js';
+import type { Plan } from '../../../model/plan.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { CostTable } from './view-cost-sheet.js';
 import type { PaintTable } from './view-paint-sheet.js';

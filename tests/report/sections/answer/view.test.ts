@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { exactMinor } from '../../../../src/model/money.js';
 import type { Plan } from '../../../../src/model/plan.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
 const answerOf = (changes: Partial<Plan>) =>
-  viewPlan({ ...smallPlan, budget: undefined, ...changes }, []).answer.map(({ question, figure, detail }) =>
+  viewPlan(changedPlan({ budget: undefined, ...changes }), []).answer.map(({ question, figure, detail }) =>
     plainSpaces(`${question} ${figure}. ${detail}`),
   );
 

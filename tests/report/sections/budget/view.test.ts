@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest';
 import type { Budget } from '../../../../src/model/order.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { smallBudget } from '../../a-small-climb.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan } from '../../a-small-plan.js';
 import { smallOrder } from '../../a-small-shelf.js';
 import { examplePlan } from '../../plan-json/plan-example.js';
 
 const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
 const viewOf = (changes: Partial<Budget>) =>
-  viewPlan({ ...smallPlan, budget: { ...smallBudget, ...changes } }, []);
+  viewPlan(changedPlan({ budget: { ...smallBudget, ...changes } }), []);
 const budgetOf = (changes: Partial<Budget>) => viewOf(changes).budget;
 
 describe('eight euros', () => {
@@ -104,7 +104,7 @@ describe('other budgets', () => {
   });
 
   it('are not there unless asked for', () => {
-    const view = viewPlan({ ...smallPlan, budget: undefined }, []);
+    const view = viewPlan(changedPlan({ budget: undefined }), []);
     expect(view.budget).toBeUndefined();
     expect(view.answer[2].detail).not.toContain('budget');
   });

@@ -7,10 +7,10 @@ import { viewInputs } from '../../../../src/report/words/view-inputs.js';
 import { numberWords } from '../../../../src/report/words/word-numbers.js';
 import { ram, wardens } from '../../a-small-army.js';
 import { nettleOverGrey, smallPrimers, smallUndercoats } from '../../a-small-palette.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const viewOf = (change: Partial<Plan> = {}) => {
-  const view = viewCoats(viewInputs({ ...smallPlan, ...change }));
+  const view = viewCoats(viewInputs(changedPlan({ ...change })));
   return view && (JSON.parse(JSON.stringify(view).replaceAll('\u00a0', ' ')) as typeof view);
 };
 const words = numberWords(smallPlan.settings);

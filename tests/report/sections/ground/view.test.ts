@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { registry } from '../../../../src/assumptions/registry.js';
 import type { Problem } from '../../../../src/model/problem.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const { ground } = viewPlan(smallPlan, []);
 const rows = ground.groups.flatMap((group) => group.rows);
@@ -63,7 +63,7 @@ it('says from how many weighings a value comes', () => {
   const assumptions = smallPlan.assumptions.map((one) =>
     one.name === 'brush transfer' ? { ...one, mark: 'weighed' as const, weighings: 3 } : one,
   );
-  const weighed = viewPlan({ ...smallPlan, assumptions }, []).ground.groups.flatMap((group) => group.rows);
+  const weighed = viewPlan(changedPlan({ assumptions }), []).ground.groups.flatMap((group) => group.rows);
   expect(weighed.find(({ name }) => name === 'brush transfer')).toMatchObject({
     mark: 'weighed',
     markText: 'weighed (n = 3)',
@@ -114,7 +114,7 @@ describe('warnings', () => {
 describe('the page', () => {
   it('is tagged as English, since its words are', () => {
     const langOf = (locale: string) =>
-      viewPlan({ ...smallPlan, settings: { ...smallPlan.settings, locale } }, []).lang;
+      viewPlan(changedPlan({ settings: { ...smallPlan.settings, locale } }), []).lang;
     expect(['en', 'en-US', 'de-DE', 'ar-EG', 'enm'].map(langOf)).toEqual(['en', 'en-US', 'en', 'en', 'en']);
   });
 
@@ -131,13 +131,13 @@ describe('the page', () => {
 
   it('shows only the cautions that the plan calls for', () => {
     expect(viewPlan(smallPlan, []).cautions.map(({ about }) => about)).toEqual(['Spray can', 'Brush']);
-    expect(viewPlan({ ...smallPlan, cautions: [] }, []).cautions).toEqual([]);
+    expect(viewPlan(changedPlan({ cautions: [] }), []).cautions).toEqual([]);
   });
 
   it.each(['spray can', 'airbrush', 'solvent'] as const)(
     '%s: air, fire, label and sheet first',
     (caution) => {
-      const says = viewPlan({ ...smallPlan, cautions: [caution] }, []).cautions[0]?.says.join(' ') ?? '';
+      const says = viewPlan(changedPlan({ cautions: [caution] }), []).cautions[0]?.says.join(' ') ?? '';
       for (const word of [/ventilat/i, /flames/i, /sparks/i, /label/, /safety data sheet/, /local rules/]) {
         expect(says).toMatch(word);
       }

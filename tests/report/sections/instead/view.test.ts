@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../../src/model/plan.js';
-import { tickSteps } from '../../../../src/report/sections/instead/tick-steps.js';
+import { tickSteps } from '../../../../src/report/drawing/tick-steps.js';
 import { viewInstead } from '../../../../src/report/sections/instead/view.js';
 import { swapHeader, swapRow } from '../../../../src/report/sections/instead/word-swap-row.js';
 import { viewInputs } from '../../../../src/report/words/view-inputs.js';
 import { differenceWords } from '../../../../src/report/words/word-difference.js';
 import { numberWords } from '../../../../src/report/words/word-numbers.js';
 import { smallFrontier, smallInstead } from '../../a-small-palette.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const viewOf = (change: Partial<Plan> = {}) => {
-  const view = viewInstead(viewInputs({ ...smallPlan, ...change }));
+  const view = viewInstead(viewInputs(changedPlan({ ...change })));
   return view && (JSON.parse(JSON.stringify(view).replaceAll('\u00a0', ' ')) as typeof view);
 };
 const view = viewOf();

@@ -1,7 +1,7 @@
 // Pots that run low: groups, amounts that fit one another, bars as shares of the need.
 import { describe, expect, it } from 'vitest';
 import { viewPlan } from '../../../../src/report/page/view.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const { pots } = viewPlan(smallPlan, []);
 const rowOf = (paint: string) => {
@@ -43,7 +43,7 @@ describe('groups', () => {
     const full = smallPlan.stock.map((one) =>
       one.paint === 'Lamp white' ? { ...one, runningLow: false } : one,
     );
-    const view = viewPlan({ ...smallPlan, stock: full }, []);
+    const view = viewPlan(changedPlan({ stock: full }), []);
     expect(JSON.stringify(view.pots)).not.toContain('Lamp white');
   });
 });

@@ -4,9 +4,9 @@ import type { Plan } from '../../../../src/model/plan.js';
 import type { Job } from '../../../../src/model/work.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { ram, smallUnits, wardens } from '../../a-small-army.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
-const progressOf = (changes: Partial<Plan>) => viewPlan({ ...smallPlan, ...changes }, []).progress;
+const progressOf = (changes: Partial<Plan>) => viewPlan(changedPlan({ ...changes }), []).progress;
 const withJobs = (...jobs: readonly Job[]) => {
   const units = jobs.map((job, at) => ({ unit: { ...smallUnits[0].unit, unit: `unit ${at + 1}` }, job }));
   return progressOf({

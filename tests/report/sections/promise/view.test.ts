@@ -4,11 +4,11 @@ import type { Plan } from '../../../../src/model/plan.js';
 import type { Promised } from '../../../../src/model/ranges.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { smallPromised } from '../../a-small-doubt.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
 const promiseOf = (changes: Partial<Promised>, plan: Partial<Plan> = {}) =>
-  viewPlan({ ...smallPlan, ...plan, promised: { ...smallPromised, ...changes } }, []).promise;
+  viewPlan(changedPlan({ ...plan, promised: { ...smallPromised, ...changes } }), []).promise;
 
 describe('the small promise', () => {
   const view = promiseOf({});

@@ -4,10 +4,10 @@ import { describe, expect, it } from 'vitest';
 import type { Order, OrderLine } from '../../../../src/model/order.js';
 import type { Plan } from '../../../../src/model/plan.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan } from '../../a-small-plan.js';
 import { smallOrder, smallRestock } from '../../a-small-shelf.js';
 
-const shoppingOf = (changes: Partial<Plan>) => viewPlan({ ...smallPlan, ...changes }, []).shopping;
+const shoppingOf = (changes: Partial<Plan>) => viewPlan(changedPlan({ ...changes }), []).shopping;
 
 describe('the small order', () => {
   const { groups, bothTotal } = shoppingOf({});
@@ -87,7 +87,9 @@ describe('how sure an order is', () => {
 
 describe('why a line is there', () => {
   const whyOf = (line: Partial<OrderLine>, changes: Partial<Order> = {}, postageMinor = 0) => {
-    const bills = [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor }];
+    const bills = [
+      { shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor, totalMinor: 350 + postageMinor },
+    ];
     return groupOf(orderOf({ bills, lines: [{ ...firstLine, ...line }], ...changes }))?.shops[0]?.lines[0];
   };
   const idle = { ...firstPot, coversMl: 0, overMl: 16.32 };
@@ -126,7 +128,7 @@ describe('why a line is there', () => {
   });
 
   it('says that nothing is left over of a pot used up', () => {
-    const pots = [{ ...firstPot, coversMl: 16.32, overMl: 1e-12 }];
+    const pots = [{ ...firstPot, coversMl: 16.32, overMl: 0 }];
     expect(whyOf({ pots })?.pots[0]?.covers).toBe('covers 16.3\u00a0ml, leaves nothing');
   });
 });
@@ -164,7 +166,11 @@ describe('other ways', () => {
 describe('postage of the shelf', () => {
   const shelfOf = (shop: string, postageMinor: number) =>
     shoppingOf({
-      restock: { ...smallRestock, postageMinor, bills: [{ shop, goodsMinor: 640, postageMinor }] },
+      restock: {
+        ...smallRestock,
+        postageMinor,
+        bills: [{ shop, goodsMinor: 640, postageMinor, totalMinor: 640 + postageMinor }],
+      },
     }).groups[1];
 
   it.each([

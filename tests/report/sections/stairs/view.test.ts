@@ -4,10 +4,10 @@ import type { Stair, Stairs } from '../../../../src/model/order.js';
 import type { Plan } from '../../../../src/model/plan.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { smallStairs } from '../../a-small-climb.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 import { examplePlan } from '../../plan-json/plan-example.js';
 
-const stairsOf = (changes: Partial<Plan>) => viewPlan({ ...smallPlan, ...changes }, []).stairs;
+const stairsOf = (changes: Partial<Plan>) => viewPlan(changedPlan({ ...changes }), []).stairs;
 const step = (figures: number, cashMinor: number, because: readonly string[], proved = true): Stair => ({
   figures,
   cashMinor,

@@ -4,10 +4,10 @@ import { viewInputs } from '../../../../src/report/words/view-inputs.js';
 import { findSmallestBatch } from '../../../../src/time/find-smallest-batch.js';
 import { timeBatch } from '../../../../src/time/time-batch.js';
 import { ramTime, smallTime, wardensTime } from '../../a-small-clock.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan } from '../../a-small-plan.js';
 
 const viewOf = (time: Partial<typeof smallTime> = {}) => {
-  const view = viewTime(viewInputs({ ...smallPlan, time: { ...smallTime, ...time } }));
+  const view = viewTime(viewInputs(changedPlan({ time: { ...smallTime, ...time } })));
   return view && (JSON.parse(JSON.stringify(view).replaceAll('\u00a0', ' ')) as typeof view);
 };
 const view = viewOf();

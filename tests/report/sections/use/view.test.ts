@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { ram, smallUnits } from '../../a-small-army.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const { use } = viewPlan(smallPlan, []);
 
@@ -41,7 +41,7 @@ describe('zones and layers', () => {
     const done = { ...ram, remaining: [] };
     const units = [{ unit: smallUnits[2].unit, job: done }];
     const estimate = { ...smallPlan.estimate, units, jobs: new Map([[done, 1]]) };
-    const view = viewPlan({ ...smallPlan, estimate }, []);
+    const view = viewPlan(changedPlan({ estimate }), []);
     expect([view.use.zones, view.use.total]).toEqual([[], '0.0']);
     expect(view.use.lead).toContain('nothing of it is still to be done');
   });

@@ -5,10 +5,10 @@ import type { Ranges, Remedy } from '../../../../src/model/ranges.js';
 import { methods } from '../../../../src/model/words.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { smallLearned, smallRanges } from '../../a-small-doubt.js';
-import { smallPlan } from '../../a-small-plan.js';
+import { changedPlan } from '../../a-small-plan.js';
 
 const weighOf = (changes: Partial<Ranges>, plan: Partial<Plan> = {}) =>
-  viewPlan({ ...smallPlan, ...plan, ranges: { ...smallRanges, ...changes } }, []).weigh;
+  viewPlan(changedPlan({ ...plan, ranges: { ...smallRanges, ...changes } }), []).weigh;
 
 describe('what to do', () => {
   it('is said in plain words, the greatest help first', () => {

@@ -1,17 +1,15 @@
-// Report view: how sure minutes are. In: the work left, the assumptions of time. Out: a trust tag.
-
-import type { Layer, Method } from '../../../model/words.js';
-import type { Job } from '../../../model/work.js';
-import { noDoubts, noteDoubt } from '../../words/sum-work.js';
-import type { ViewInputs } from '../../words/view-inputs.js';
-import type { TrustView } from '../../words/view-trust.js';
+// Summary: how sure minutes are. In: the work left, the assumptions of time. Out: the weakest mark, the greatest doubt.
+import type { Assumption } from '../model/assumption.js';
+import type { Layer, Method } from '../model/words.js';
+import type { Job, Trust } from '../model/work.js';
+import { noDoubts, noteDoubt, trustOf } from './doubts.js';
 
 /**
  * The weakest mark of what the work left rests on. The doubt is the method's pace or handling that most of it goes with:
  * pace weighs by the painted area, handling by the coats, each with how far it may lie off.
  */
-export function trustTime({ plan, trust }: ViewInputs): TrustView {
-  const known = new Map(plan.assumptions.map((one) => [one.name, one]));
+export function trustTime(jobs: ReadonlyMap<Job, number>, assumptions: readonly Assumption[]): Trust {
+  const known = new Map(assumptions.map((one) => [one.name, one]));
   const likelyOf = (name: string): number => known.get(name)?.likely ?? 0;
   const doubts = noDoubts();
   const note = (name: string, minutes: number): void => {
@@ -19,7 +17,7 @@ export function trustTime({ plan, trust }: ViewInputs): TrustView {
     if (one === undefined || one.likely === 0) return;
     noteDoubt(doubts, { mark: one.mark, biggestDoubt: name }, (minutes * (one.high - one.low)) / one.likely);
   };
-  for (const [method, ofLayers] of sumCoats(plan.estimate.jobs)) {
+  for (const [method, ofLayers] of sumCoats(jobs)) {
     for (const [layer, { coats, paintedCm2 }] of ofLayers) {
       const painting = paintedCm2 * likelyOf(`${method} pace`) * likelyOf(`${layer} care`);
       note(`${method} pace`, painting);
@@ -27,7 +25,7 @@ export function trustTime({ plan, trust }: ViewInputs): TrustView {
       note(`${method} handling`, coats * likelyOf(`${method} handling`));
     }
   }
-  return trust.of(doubts);
+  return trustOf(doubts);
 }
 
 interface CoatSum {

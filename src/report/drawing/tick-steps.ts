@@ -1,4 +1,4 @@
-// Report view: where a scale has its ticks. In: least and most. Out: round values in steps of 1, 2 or 5.
+// Drawing: where a scale has its ticks. In: least and most. Out: round values in steps of 1, 2 or 5.
 
 export interface TickSteps {
   /** Where the scale begins: a round value at or under the least. */
@@ -18,3 +18,16 @@ export function tickSteps({ least, most }: { readonly least: number; readonly mo
   const count = Math.floor((most - from) / step + 1e-9) + 1;
   return { from, ticks: Array.from({ length: count }, (_, index) => from + index * step) };
 }
+
+/** A scale from a round value to the most, which begins at 0 unless the values fall by little. */
+export function openScale({ least, most }: { readonly least: number; readonly most: number }): {
+  readonly ticks: readonly number[];
+  readonly shareOf: (value: number) => number;
+} {
+  const fallsLittle = most > least && least > most * (1 - smallFall);
+  const { from, ticks } = tickSteps(fallsLittle ? { least, most } : { least: 0, most });
+  return { ticks, shareOf: (value) => (value - from) / (most - from) };
+}
+
+/** Where values fall by less than this share of the most, the scale does not begin at 0. */
+const smallFall = 0.4;
