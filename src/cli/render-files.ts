@@ -4,7 +4,7 @@ import { loadPageLibrary } from '../report/page/fill-templates.js';
 import { renderReport } from '../report/page/render-report.js';
 import type { ReportView } from '../report/page/view.js';
 import { describePlan } from '../report/plan-json/describe-plan.js';
-import { piecesOfPlanJson } from '../report/plan-json/write-plan-json.js';
+import { writePlanJson } from '../report/plan-json/write-plan-json.js';
 import { viewReorder } from '../report/reorder/view-reorder.js';
 import { writeReorderCsv } from '../report/reorder/write-reorder-csv.js';
 import { writeReorderWorkbook } from '../report/reorder/write-reorder-workbook.js';
@@ -37,7 +37,7 @@ export async function renderFiles({ plan, view, sheets, problems }: Planned): Pr
     'reorder.csv': writeReorderCsv(reorder),
     'reorder.xlsx': await writeReorderWorkbook(reorder),
     'estimate.xlsx': await writeEstimateWorkbook(viewEstimate(plan, sheets)),
-    'plan.json': piecesOfPlanJson(describePlan(plan, problems)),
+    'plan.json': writePlanJson(describePlan(plan, problems)),
   };
   return outputNames.map((name) => ({ name, content: contents[name] }));
 }

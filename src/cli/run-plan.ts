@@ -4,7 +4,7 @@ import { stderr } from 'node:process';
 import { openSolver, type PlanOptions, planArmy } from '../plan-army.js';
 import { viewPlan } from '../report/page/view.js';
 import { describePlan } from '../report/plan-json/describe-plan.js';
-import { piecesOfPlanJson } from '../report/plan-json/write-plan-json.js';
+import { writePlanJson } from '../report/plan-json/write-plan-json.js';
 import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes } from './end-run.js';
@@ -79,7 +79,7 @@ async function planAndWrite(
   const plan = await planArmy(sheets, today, options).finally(progress.end);
   const view = viewPlan(plan, problems);
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
-  if (flags.json) await printChunks(piecesOfPlanJson(describePlan(plan, problems)));
+  if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
 }
 

@@ -5,7 +5,6 @@ import { randomBytes } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { type FileHandle, mkdir, open, readdir, rm, rmdir, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import type { Piece } from '../report/plan-json/write-plan-json.js';
 import { holdFolder } from './hold-folder.js';
 import { nameFault } from './name-fault.js';
 import { packPieces } from './pack-pieces.js';
@@ -14,7 +13,7 @@ import { addFiles, replaceFiles } from './put-in-place.js';
 export interface OutputFile {
   readonly name: string;
   /** Pieces are taken one by one, so that a large file never stands in memory. */
-  readonly content: string | Uint8Array | Iterable<Piece>;
+  readonly content: string | Uint8Array | Iterable<string>;
 }
 
 /** A day: no run takes longer, so a temporary file that old was left by one that was killed. */
@@ -81,7 +80,7 @@ async function writeWhole(path: string, content: OutputFile['content']): Promise
 const handedBytes = 2 ** 25;
 
 /** The next chunk is made while the one before it is on its way to the disk. */
-async function writePieces(file: FileHandle, pieces: Iterable<Piece>): Promise<void> {
+async function writePieces(file: FileHandle, pieces: Iterable<string>): Promise<void> {
   let writing: Promise<void> = Promise.resolve();
   let handing: Promise<void> = Promise.resolve();
   let fresh = 0;

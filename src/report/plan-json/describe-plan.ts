@@ -4,26 +4,19 @@ import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
 import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { PaintStock, ShelfPot } from '../../model/stock.js';
+import type { WorkSums } from '../../model/summary.js';
 import { describeColour } from './describe-colour.js';
+import { describeJobs, describeUnits } from './describe-jobs.js';
 import { describeBudget, describeOrder, describeStairs } from './describe-order.js';
 import { describeCostRange, describeSure } from './describe-sure.js';
-import { describeTime, type TimeDescription } from './describe-time.js';
-import {
-  describeWork,
-  type EntryList,
-  type OwnOfLines,
-  type OwnOfUnit,
-  type SharedByUnits,
-  type SharedLine,
-} from './describe-work.js';
+import { describeTime } from './describe-time.js';
 import type { PlanDocument } from './plan-document.js';
+import { planVersion } from './plan-version.js';
 import { roundNumber, useDigits } from './round-number.js';
 
-/** plan.json before its units and lines are spelled out one by one. */
-export type PlanDescription = Omit<PlanDocument, 'units' | 'lines' | 'time'> & {
-  readonly units: EntryList<OwnOfUnit, SharedByUnits>;
-  readonly lines: EntryList<OwnOfLines, SharedLine>;
-  readonly time: TimeDescription;
+/** plan.json before its units are spelled out one by one. */
+export type PlanDescription = Omit<PlanDocument, 'units'> & {
+  readonly units: Iterable<PlanDocument['units'][number]>;
 };
 
 /** Describes the whole plan. Keys stand in the order in which the file has them. */
@@ -31,9 +24,8 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
   const { settings, estimate, order, restock, ranges, cautions, assumptions, defaults } = plan;
   const { draws, ...sure } = describeSure(plan);
   const { currency, locale, surePercent } = settings;
-  const work = describeWork(plan, currency);
   return {
-    version: 2,
+    version: planVersion,
     date: plan.date,
     currency,
     settings: { locale, surePercent, restock: settings.restock },
@@ -45,8 +37,9 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     },
     draws,
     costs: describeCosts(plan),
-    units: work.units,
-    lines: work.lines,
+    units: describeUnits(plan),
+    jobs: describeJobs(plan),
+    work: describeWork(plan.summary.work),
     figures: describeFigures(plan),
     paints: plan.stock.map((stock) => describePaint(stock, plan)),
     ...sure,
@@ -91,6 +84,28 @@ function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDoc
       layer,
       useCost: use(exactMinor),
       atLeast,
+    })),
+  };
+}
+
+function describeWork({ wholeMl, remainingMl, zones, paints }: WorkSums): PlanDocument['work'] {
+  return {
+    putOutMl: roundNumber(wholeMl),
+    putOutRemainingMl: roundNumber(remainingMl),
+    zones: zones.map(({ zone, remainingMl: ml, layersMl }) => ({
+      zone,
+      putOutMl: roundNumber(ml),
+      layers: Object.fromEntries([...layersMl].map(([layer, of]) => [layer, roundNumber(of)])),
+    })),
+    paints: [...paints].map(([paint, of]) => ({
+      paint,
+      putOutMl: roundNumber(of.wholeMl),
+      putOutRemainingMl: roundNumber(of.remainingMl),
+      onFigureMl: roundNumber(of.onFigureMl),
+      lostMl: roundNumber(of.lostMl),
+      leftoverMl: roundNumber(of.leftoverMl),
+      mark: of.trust.mark,
+      biggestDoubt: of.trust.biggestDoubt,
     })),
   };
 }

@@ -1,17 +1,9 @@
 // Report view: what plan.json holds, field by field. In: nothing. Out: the schema from which reports/plan.schema.json is
 // made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
 import { z } from 'zod';
-import { layers, methods, sheetNames } from '../../model/words.js';
+import { layers, sheetNames } from '../../model/words.js';
 import { parts } from '../../model/zones.js';
-import {
-  coatsBecause,
-  fewestPots,
-  frontierPoint,
-  primer,
-  substitute,
-  swap,
-  undercoat,
-} from './colour-document.js';
+import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
 import { costs } from './cost-document.js';
 import {
   atLeast,
@@ -30,62 +22,11 @@ import {
   whole,
   yesNo,
 } from './document-fields.js';
+import { job, unit } from './job-document.js';
 import { budget, order, stairs } from './order-document.js';
+import { planVersion } from './plan-version.js';
 import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './sure-document.js';
 import { time } from './time-document.js';
-
-/** Raised whenever a key changes its meaning or goes; new keys alone do not raise it. */
-export const planVersion = 2;
-
-const unit = z.object({
-  unit: text('Name of the unit; the army sheet may use one twice.'),
-  cash: cash('Its share of the order, postage included; the units add up to the total of the order.'),
-  cashPerFigure: cost('The same for one figure.'),
-  figure: text('Name of its figure.'),
-  scheme: text('Name of its scheme.'),
-  count: whole('How many figures.'),
-  batch: whole('How many are painted at one go.'),
-  done: whole('The last step finished on all of them; 0: none.'),
-  unfinished: yesNo('True while a step is still to be done.'),
-  areaCm2: cm2('One figure with its base.'),
-  useCostPerFigure: cost('Cost of use of the whole scheme on one figure, extras included.'),
-  useCostPerFigureLow: cost('One time in ten it is lower; what has no price is left out.'),
-  useCostPerFigureHigh: cost('One time in ten it is higher.'),
-  extrasPerFigure: cost('Of that, the extras.'),
-  useCost: cost('Cost of use of the whole scheme on all figures, extras included.'),
-  useCostLow: cost('One time in ten it is lower; what has no price is left out.'),
-  useCostHigh: cost('One time in ten it is higher.'),
-  atLeast,
-  useCostRemaining: cost('Cost of use of what is still to be done; extras while unfinished.'),
-  remainingAtLeast: yesNo('True where something of what is still to be done has no price.'),
-  figuresPrice: cash('Price of the unpainted figures; null where unpriced.').nullable(),
-  notPainted: list(z.enum(parts), 'Parts that only primer, wash or varnish reaches, or nothing.'),
-});
-
-const line = z.object({
-  unit: text('Name of the unit.'),
-  scheme: text('Name of the scheme.'),
-  step: whole('Number of the step.'),
-  figures: whole('How many figures still lack it.'),
-  zone: text('What is painted.'),
-  layer: z.enum(layers).describe('What goes on.'),
-  method: z.enum(methods).describe('How it goes on.'),
-  paint: text('Name of the paint; a mix has a line for each of its paints.'),
-  areaCm2: cm2('The zone on one figure, before the area share.'),
-  areaShare: share('How much of the zone is covered.'),
-  coats: number('How many coats.'),
-  coatsBecause: coatsBecause.optional(),
-  thin: number('Parts of water to one part of paint.'),
-  mixShare: share("This paint's share of the mix; 1 where it is the only paint."),
-  sittings: whole('How many goes: paint is put out once in each.'),
-  onFigureMl: ml('What ends on these figures.'),
-  leftoverMl: ml('What palette, brush, cup or nozzle keep.'),
-  putOutMl: ml('What leaves the pot, for these figures.'),
-  useCost: cost('Cost of use of what is put out.'),
-  atLeast,
-  mark,
-  biggestDoubt,
-});
 
 const shelfPot = z.object({
   row: whole('Row of the pots sheet, the header being row 1.'),
@@ -95,6 +36,32 @@ const shelfPot = z.object({
   price: cash('What the whole pot cost; null where unpriced.').nullable(),
   ordered: yesNo('True where it is on its way.'),
   mark,
+});
+
+const work = z.object({
+  putOutMl: ml('The whole scheme on every figure.'),
+  putOutRemainingMl: ml('Of that, what is still to be put out.'),
+  zones: list(
+    z.object({
+      zone: text('The zone.'),
+      putOutMl: ml('Still to be put out on it.'),
+      layers: z.partialRecord(z.enum(layers), z.number().min(0)).describe('The same by layer.'),
+    }),
+    'Most paint first.',
+  ),
+  paints: list(
+    z.object({
+      paint: text('Name of the paint.'),
+      putOutMl: ml('The whole scheme on every figure.'),
+      putOutRemainingMl: ml('Of that, what is still to be put out; the three that follow add up to it.'),
+      onFigureMl: ml('What ends on the figures.'),
+      lostMl: ml('What is lost on the way.'),
+      leftoverMl: ml('What palette, brush, cup or nozzle keep.'),
+      mark,
+      biggestDoubt,
+    }),
+    'In the order in which they first go on.',
+  ),
 });
 
 const paint = z.object({
@@ -187,7 +154,8 @@ export const planSchema = z
     draws,
     costs,
     units: list(unit, 'The units, in the order of the army sheet.'),
-    lines: list(line, 'Work still to be done, unit by unit in step order.'),
+    jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
+    work: work.describe('Paint put out by the whole army.'),
     figures: list(figure, 'Areas of the figures.'),
     paints: list(paint, 'Every paint that is owned or needed.'),
     promise,

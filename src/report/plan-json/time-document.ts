@@ -16,25 +16,17 @@ const batch = z.object({
     .describe('proved: no other order of work is shorter than step by step.'),
 });
 
-const unitTime = z.object({
-  unit: text('Name of the unit.'),
-  doneOnEvening: whole(
-    'The evening, from 1, on which its last figure is finished; null where finished or not spelled out.',
-  ).nullable(),
+export const jobTime = z.object({
   brushMinPerFigure: minutes('The whole scheme on one figure, tool in hand.'),
-  smallestBatchWithoutWaiting: whole(
-    'Figures of the smallest batch at which nothing waits; null where none is large enough.',
-  ).nullable(),
-  job: whole('Its place in `jobs`, from 0.'),
-});
-
-const job = z.object({
   brushMinPerFigureLow: minutes('One time in ten a figure takes less.'),
   brushMinPerFigureHigh: minutes('One time in ten a figure takes more.'),
   brushMin: minutes('What is still to be done on one such unit, tool in hand.'),
   setupMin: minutes('Fetching, putting out and rinsing for it.'),
   waitingMin: minutes('Waiting, one batch after the other, step by step.'),
   elapsedMin: minutes('All of it, one batch after the other.'),
+  smallestBatchWithoutWaiting: whole(
+    'Figures of the smallest batch at which nothing waits; null where none is large enough.',
+  ).nullable(),
   smallestBatchBetweenLongDrying: whole(
     'As `smallestBatchWithoutWaiting`, but what dries long is left for the end of an evening.',
   ).nullable(),
@@ -61,8 +53,6 @@ export const time = z.object({
   eveningMin: minutes('An evening.'),
   evenings: whole('How many evenings, batches overlapping so that little waits.'),
   eveningsReckoned: yesNo('True where evenings past those of `plan` are reckoned at their pace.'),
-  units: list(unitTime, 'The units, in the order of the army sheet.'),
-  jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
   plan: list(
     z.object({
       minutes: minutes('Waiting included.'),

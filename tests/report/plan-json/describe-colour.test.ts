@@ -13,7 +13,7 @@ describe('colours in plan.json', () => {
   });
 
   it('give the reason with each line whose coats colours decided, and with no other', () => {
-    const [primer, base] = document.lines;
+    const [primer, base] = document.jobs[0].lines;
     expect(base).toMatchObject({ unit: 'First watch', paint: 'Nettle coat', coats: 3 });
     expect(base.coatsBecause).toEqual({
       under: ['Kettle grey'],

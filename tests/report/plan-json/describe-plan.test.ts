@@ -5,8 +5,8 @@ import { examplePlan, warning } from './plan-example.js';
 
 describe('describePlan', () => {
   const small = describePlan(smallPlan, []);
-  const [first, second, ram] = small.units;
-  const lines = [...small.lines];
+  const [first, second, third] = [...small.units];
+  const [watch, ram] = small.jobs;
 
   it('gives money as decimals of major units: cash in cents, use in six digits', () => {
     expect(small.costs).toMatchObject({
@@ -97,15 +97,10 @@ describe('describePlan', () => {
       expect(needMl.low).toBeLessThanOrEqual(needMl.likely);
       expect(needMl.likely).toBeLessThanOrEqual(needMl.high);
     }
-    for (const { shared } of plan.units) {
-      for (const {
-        useCostPerFigureLow: low,
-        useCostPerFigure: likely,
-        useCostPerFigureHigh: high,
-      } of shared) {
-        expect(Number(low)).toBeLessThan(Number(likely));
-        expect(Number(likely)).toBeLessThan(Number(high));
-      }
+    for (const job of plan.jobs) {
+      const { useCostPerFigureLow: low, useCostPerFigure: likely, useCostPerFigureHigh: high } = job;
+      expect(Number(low)).toBeLessThan(Number(likely));
+      expect(Number(likely)).toBeLessThan(Number(high));
     }
     const { promise } = plan;
     expect(promise.met).toBeGreaterThanOrEqual(0);
@@ -136,9 +131,13 @@ describe('describePlan', () => {
   });
 
   // 370 cents over 10 figures; 435.5 over 10 is given as 43.55 cents a figure.
-  it('gives cost of use and cash of a unit, in all and per figure', () => {
-    expect(first?.own).toEqual({ unit: 'First watch', cash: '3.70', cashPerFigure: '0.370000' });
-    expect(first?.shared[0]).toMatchObject({
+  it('gives a unit its cash and its job, the job its cost of use, in all and per figure', () => {
+    expect(first).toEqual({
+      ...{ unit: 'First watch', job: 0, cash: '3.70', cashPerFigure: '0.370000', doneOnEvening: null },
+    });
+    expect([second?.job, third?.job, third?.doneOnEvening]).toEqual([0, 1, 2]);
+    expect(watch).toMatchObject({
+      ...{ figure: 'Reed warden', count: 10, units: 2, steps: 5, stepsFinished: 0, begun: [] },
       useCostPerFigure: '0.435500',
       useCostPerFigureLow: '0.304000',
       useCostPerFigureHigh: '0.642000',
@@ -151,20 +150,24 @@ describe('describePlan', () => {
       figuresPrice: '15.00',
       notPainted: ['feet'],
     });
-    expect(ram?.shared[0]).toMatchObject({ figuresPrice: null, useCostRemaining: '0.033000' });
+    expect(ram).toMatchObject({ units: 1, figuresPrice: null, useCostRemaining: '0.033000' });
   });
 
-  it('shares entries between units that share a job', () => {
-    expect(first?.shared).toBe(second?.shared);
-    expect(lines[0]?.shared).toBe(lines[1]?.shared);
-    expect(lines.map(({ own }) => own.unit)).toEqual(['First watch', 'Second watch', 'The ram']);
+  it('splits the cost of one figure by layer and by zone, each adding up to it with the extras', () => {
+    const micros = (cost: string): number => Math.round(Number(cost) * 1e6);
+    for (const { layers, zones, extrasPerFigure, useCostPerFigure } of small.jobs) {
+      for (const parts of [layers, zones]) {
+        const sum = parts.reduce((total, { useCost }) => total + micros(useCost), micros(extrasPerFigure));
+        expect(Math.abs(sum - micros(useCostPerFigure))).toBeLessThanOrEqual(parts.length);
+      }
+    }
   });
 
   it('lists remaining work only, each line with its own cost', () => {
-    expect(lines[2]?.shared.map(({ step, useCost, atLeast }) => ({ step, useCost, atLeast }))).toEqual([
+    expect(ram?.lines.map(({ step, useCost, atLeast }) => ({ step, useCost, atLeast }))).toEqual([
       { step: 2, useCost: '0.000000', atLeast: true },
     ]);
-    expect(lines[0]?.shared.map(({ useCost }) => useCost)).toEqual([
+    expect(watch?.lines.map(({ useCost }) => useCost)).toEqual([
       '1.200000',
       '1.210000',
       '1.525000',
@@ -191,13 +194,19 @@ describe('describePlan', () => {
 
   it('adds up: lines to paints and costs, units to the order', () => {
     const plan = describePlan(examplePlan, [warning]);
-    const work = [...plan.lines].flatMap(({ shared }) => shared);
+    const work = plan.jobs.flatMap(({ lines, units }) => Array.from({ length: units }, () => lines).flat());
     for (const { paint, needMl, useCost } of plan.paints) {
       const mine = work.filter((line) => line.paint === paint);
       expect(mine.reduce((sum, line) => sum + line.putOutMl, 0)).toBeCloseTo(needMl.likely, 4);
       expect(mine.reduce((sum, line) => sum + Number(line.useCost), 0)).toBeCloseTo(Number(useCost), 4);
     }
-    const cents = [...plan.units].reduce((sum, { own }) => sum + Math.round(Number(own.cash) * 100), 0);
+    const cents = [...plan.units].reduce((sum, { cash }) => sum + Math.round(Number(cash) * 100), 0);
+    expect(plan.work.putOutRemainingMl).toBeCloseTo(
+      work.reduce((sum, { putOutMl }) => sum + putOutMl, 0),
+      4,
+    );
+    for (const { putOutRemainingMl, onFigureMl, lostMl, leftoverMl } of plan.work.paints)
+      expect(onFigureMl + lostMl + leftoverMl).toBeCloseTo(putOutRemainingMl, 5);
     expect(cents).toBe(Math.round(Number(plan.order.total) * 100));
     expect(cents).toBeGreaterThan(0);
     expect(plan.problems).toEqual([warning]);
@@ -224,6 +233,6 @@ describe('describePlan', () => {
       [],
     );
     expect(empty).toMatchObject({ army: { figures: 0, units: 0 }, restock: null });
-    expect([[...empty.units], [...empty.lines]]).toEqual([[], []]);
+    expect([[...empty.units], empty.jobs]).toEqual([[], []]);
   });
 });

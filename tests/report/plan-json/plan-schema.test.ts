@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { planSchema, planVersion } from '../../../src/report/plan-json/plan-document.js';
+import { planSchema } from '../../../src/report/plan-json/plan-document.js';
+import { planVersion } from '../../../src/report/plan-json/plan-version.js';
 import { writePlanSchema } from '../../../src/report/plan-json/write-plan-schema.js';
 import { exampleDescription, textOf } from './plan-example.js';
 
