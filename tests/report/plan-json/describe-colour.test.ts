@@ -14,7 +14,7 @@ describe('colours in plan.json', () => {
 
   it('give the reason with each line whose coats colours decided, and with no other', () => {
     const [primer, base] = document.jobs[0].lines;
-    expect(base).toMatchObject({ unit: 'First watch', paint: 'Nettle coat', coats: 3 });
+    expect(base).toMatchObject({ paint: 'Nettle coat', coats: 3 });
     expect(base.coatsBecause).toEqual({
       under: ['Kettle grey'],
       dE00: 23.1,
