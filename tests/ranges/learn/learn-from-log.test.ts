@@ -128,6 +128,20 @@ describe('what is taught', () => {
     }
   });
 
+  it.each([
+    ['no weight', []],
+    ['only the weight before', ['afterG']],
+    ['only the weight after', ['beforeG']],
+  ] as const)('is nothing by a row with %s and no used ml', (_, missing) => {
+    const weighed: Record<string, unknown> = { ...row(2), step: 1 };
+    for (const key of missing.length === 0 ? ['beforeG', 'afterG'] : missing) delete weighed[key];
+    const progress = weighed as unknown as LogRow;
+    expect(learn([progress]).beliefs).toEqual({ assumptions: registry, joint: undefined });
+    expect(learn([row(4), progress])).toEqual(learn([row(4)]));
+    // The volume beside a lone weight is an amount.
+    expect(learn([{ ...progress, usedMl: 2 }]).learned.weighings).toMatchObject([{ usedMl: 2 }]);
+  });
+
   it('does not ask for an estimate where there is no log', () => {
     const estimateFirst = () => {
       throw new Error('asked');
