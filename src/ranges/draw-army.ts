@@ -40,6 +40,8 @@ export interface LackingPaint {
 /** One paint over all draws, usable ml. */
 export interface DrawnPaint extends DrawnShelf, LackingPaint {
   readonly needMl: Float64Array;
+  /** Without drawing. */
+  readonly likely: Pick<PaintStock, 'needMl' | 'haveMl'>;
 }
 
 /** What the army lacks: all that an order is made and checked from. */
@@ -106,7 +108,7 @@ function drawPaint(
   const needMl = putOut(terms);
   const drawn = drawShelf(one, shelf);
   const lackMl = subtract(needMl, drawn.haveMl);
-  return { paint: one.paint, needMl, lackMl, container: containerOf(one, terms), ...drawn };
+  return { paint: one.paint, needMl, lackMl, container: containerOf(one, terms), likely: one, ...drawn };
 }
 
 function subtract(from: Float64Array, column: Float64Array): Float64Array {

@@ -90,6 +90,37 @@ const amountCases: readonly ProblemCase[] = [
   ),
 ];
 
+// A batch is a sitting: 2000 figures in twos are a thousand, of a thousandth of a millilitre at the least.
+const littleCases: readonly ProblemCase[] = [
+  spoil(
+    'log-too-little',
+    {
+      army: ['unit,figure,count,batch', 'first spears,spearman,4000,2'],
+      log: worked(
+        '2026-03-01,brick red,first spears,1,2000,1',
+        '2026-03-02,brick red,first spears,1,2000,0.999',
+        '2026-03-03,earth wash,first spears,2,3,0.001',
+      ),
+    },
+    'log.csv row 3, "figures" (E3): 0.999 ml are less than brush and palette alone take for 2000 figures. Check the digits of both; the row teaches just what it says.',
+    'log.csv row 4, "figures" (E4): 0.001 ml are less than brush and palette alone take for 3 figures. Check the digits of both; the row teaches just what it says.',
+  ),
+  // What a scale of whole grams shows as nothing may have been nearly one.
+  spoil(
+    'log-too-little',
+    {
+      army: ['unit,figure,count,batch', 'first spears,spearman,4000,1'],
+      log: [
+        'date,paint,unit,step,figures,before g,after g',
+        '2026-03-01,brick red,first spears,1,1000,31,31',
+        '2026-03-02,brick red,first spears,1,1001,31,31',
+        '2026-03-03,brick red,first spears,1,1999,31,30',
+      ],
+    },
+    'log.csv row 3, "figures" (E3): 0 g are less than brush and palette alone take for 1001 figures. Check the digits of both; the row teaches just what it says.',
+  ),
+];
+
 const potCases: readonly ProblemCase[] = [
   // 17 ml of 1.2 g/ml weigh 20.4 g, 24 ml of a wash 24 g; a tenth more may be in a pot than its label says.
   spoil(
@@ -204,4 +235,9 @@ const progressCases: readonly ProblemCase[] = [
   ),
 ];
 
-export const logCases: readonly ProblemCase[] = [...amountCases, ...potCases, ...progressCases];
+export const logCases: readonly ProblemCase[] = [
+  ...amountCases,
+  ...littleCases,
+  ...potCases,
+  ...progressCases,
+];

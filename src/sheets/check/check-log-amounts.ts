@@ -54,6 +54,7 @@ function tellBlank({ sheet, row, paint }: LogEntry, pots: readonly HeldPot[]): v
 /** What the row used; undefined where it cannot be, and where nothing is known of the paint's pots. */
 function checkAmount(entry: LogEntry, pots: readonly HeldPot[]): Use | undefined {
   if (!isMeasured(entry)) return undefined;
+  tellTooLittle(entry);
   const use = useOf(entry, pots);
   if (use === undefined) return undefined;
   checkWeights(entry, pots);
@@ -71,6 +72,22 @@ function isMeasured({ sheet, row }: LogEntry): boolean {
   if (amounts.some((key) => row.bad.includes(key))) return false;
   sheet.blame('log-half-weighed', row, beforeG === undefined ? 'beforeG' : 'afterG');
   return false;
+}
+
+/** Brush and palette keep more than that at any sitting, ml: from memory, far below the low leftovers. */
+const leastPerSitting = 0.001;
+/** A kitchen scale shows whole grams. */
+const coarseScaleG = 1;
+
+/** A row of so many figures takes a sitting for each batch of its unit. */
+function tellTooLittle({ sheet, row, unit }: LogEntry): void {
+  const { figures, beforeG, afterG, usedMl = 0 } = row;
+  if (unit === undefined || figures === undefined) return;
+  const isWeighed = beforeG !== undefined && afterG !== undefined;
+  const most = isWeighed ? beforeG - afterG + coarseScaleG : usedMl;
+  if (most >= leastPerSitting * Math.ceil(figures / unit.batch)) return;
+  const found = isWeighed ? `${inG(beforeG - afterG)} are` : `${usedMl} ml are`;
+  sheet.blame('log-too-little', row, 'figures', { found, expected: `${figures} figures` });
 }
 
 interface Use {
