@@ -64,7 +64,8 @@ const inOrder = (what: string, ...values: readonly (number | string | null)[]): 
 it('fits its schema, with low, likely and high in that order', async () => {
   await fc.assert(
     fc.asyncProperty(anyArmy, async (sheets) => {
-      const plan = await planArmy(sheets, '2026-11-02', { draws: 100, seconds: 1 });
+      // Not a round number of draws, so that the mean of what never varies is off by rounding.
+      const plan = await planArmy(sheets, '2026-11-02', { draws: 997, seconds: 1 });
       const document = planSchema.parse(JSON.parse(textOf(describePlan(plan, []))));
       const { costs } = document;
       inOrder('use', costs.useLow, costs.use, costs.useHigh);
