@@ -94,7 +94,7 @@ describe('the need after a log', () => {
       const drawn = drawArmy(
         {
           estimate,
-          stock: [{ ...stock, keepMl: 0, state: 'none owned', runningLow: false, mark: 'yours' }],
+          stock: [{ ...stock, keepMl: 0, runningLow: false, mark: 'yours' }],
           beliefs,
         },
         { draws: 50_000, seed: 1 },
