@@ -18,10 +18,10 @@ export function isWeighed({ beforeG, afterG }: LogRow): boolean {
   return beforeG !== undefined && afterG !== undefined;
 }
 
-/** Paint used, ml: `(before - after) / density`, else the volume written; 0 for a row with neither. */
-export function usedMlOf({ beforeG, afterG, usedMl }: LogRow, densityGPerMl: number): number {
+/** Paint used, ml: `(before - after) / density`, else the volume written; undefined for a row with neither, which is no weighing. */
+export function usedMlOf({ beforeG, afterG, usedMl }: LogRow, densityGPerMl: number): number | undefined {
   if (beforeG !== undefined && afterG !== undefined) return (beforeG - afterG) / densityGPerMl;
-  return usedMl ?? 0;
+  return usedMl;
 }
 
 /** A pot to tell the error of a volume by. */

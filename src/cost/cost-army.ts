@@ -2,7 +2,7 @@
 
 import { exactMinor } from '../model/money.js';
 import type { Order, OrderedPot } from '../model/order.js';
-import type { Amount, Costs, JobCost, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
+import type { Amount, Costs, CountedStock, JobCost, PaintCost, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import type { Estimate, Job } from '../model/work.js';
 import { addAmounts, costJobs, costOfPaint, extrasPerFigure, timesAmount } from './cost-jobs.js';
@@ -13,7 +13,7 @@ import { shareCash } from './share-cash.js';
 /** What cost of use is reckoned from. */
 export interface Used {
   readonly estimate: Estimate;
-  readonly stock: readonly PaintStock[];
+  readonly stock: readonly CountedStock[];
   readonly order: Pick<Order, 'lines'>;
 }
 

@@ -1,7 +1,7 @@
 // Cost: what a ml of each paint costs. In: stock, the order, what the work needs. Out: average price per usable ml.
 import { type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
 import type { OrderedPot } from '../model/order.js';
-import type { PaintStock } from '../model/plan.js';
+import type { CountedStock } from '../model/plan.js';
 
 /** A supply of one paint in the order in which it is used up. */
 interface Supply {
@@ -24,7 +24,7 @@ export interface PaintPrice {
  */
 export function pricePaint(
   needMl: number,
-  stock: PaintStock | undefined,
+  stock: CountedStock | undefined,
   ordered: readonly OrderedPot[],
 ): PaintPrice {
   const supplies = [...shelfSupplies(stock), ...ordered.map(supplyOf)];
@@ -53,7 +53,7 @@ function useUp(needMl: number, supplies: readonly Supply[]): Supply[] {
   return used;
 }
 
-function shelfSupplies(stock: PaintStock | undefined): Supply[] {
+function shelfSupplies(stock: CountedStock | undefined): Supply[] {
   return (stock?.pots ?? []).map(({ usableMl, fullUsableMl, priceMinor }) => ({
     ml: usableMl,
     perMl: priceMinor === undefined ? undefined : exactMinor(priceMinor).div(fullUsableMl),

@@ -16,6 +16,9 @@ export const layers = [
 ] as const;
 export type Layer = (typeof layers)[number];
 
+/** Layers of solid colour, laid to hide what is under them; where their coats are blank, colours decide how many that takes. */
+export const solidLayers: readonly Layer[] = ['base coat', 'midtone'];
+
 export const methods = ['brush', 'flood', 'drybrush', 'sponge', 'spread', 'airbrush', 'spray can'] as const;
 export type Method = (typeof methods)[number];
 

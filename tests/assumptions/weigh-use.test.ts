@@ -13,9 +13,13 @@ describe('what a log row used', () => {
     ['a volume', { usedMl: 2.5 }, 1.2, 2.5],
     ['weights before a volume', { beforeG: 31.2, afterG: 27.6, usedMl: 9 }, 1.2, 3],
     ['one weight alone is none', { beforeG: 31.2, usedMl: 9 }, 1.2, 9],
-    ['nothing', {}, 1.2, 0],
+    ['an empty batch: 0 ml are an amount', { beforeG: 31.2, afterG: 31.2 }, 1.2, 0],
   ])('%s', (_, given, density, ml) => {
     expect(usedMlOf(row(given), density)).toBeCloseTo(ml, 12);
+  });
+
+  it.each([{}, { beforeG: 31.2 }, { afterG: 27.6 }])('is not known of a row with %j', (given) => {
+    expect(usedMlOf(row(given), 1.2)).toBeUndefined();
   });
 
   it('is weighed with two weights', () => {

@@ -43,17 +43,20 @@ describe('what the log took', () => {
     ['no more than there is', [pot(2)], [used(30)], [0]],
     ['nothing of a pot on its way', [pot(2), pot(16, { ordered: true })], [used(5)], [0, 16]],
     ['nothing where only pots on their way are', [pot(16, { ordered: true })], [used(5)], [16]],
-    [
-      'nothing of a row that says no amount',
-      [pot(10)],
-      [{ row: 2, date: '2026-03-01', paint: 'Slate' }],
-      [10],
-    ],
   ])('%s', (_, pots, rows, left) => {
     leftOf(pots, rows).forEach((ml, at) => {
       expect(ml).toBeCloseTo(left[at] ?? Number.NaN, 12);
     });
   });
+
+  it.each([{}, { beforeG: 30 }, { afterG: 26.4 }, { unit: 'watch', step: 1, figures: 10 }])(
+    'is nothing of a row with %j and no amount, and makes no reading less sure',
+    (given) => {
+      const pots = [pot(10)];
+      const rows = [{ row: 2, date: '2026-03-01', paint: 'Slate', ...given }];
+      expect(useUp(pots, rows, { paint, assumptions: registry })).toEqual(pots.map((one) => one.pot));
+    },
+  );
 
   // The day of the reading shows that day's use already.
   it.each([

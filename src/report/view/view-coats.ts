@@ -1,5 +1,6 @@
 // Report view: coats, undercoats, primers. In: the plan, its sums. Out: why so many coats, what would save some.
 import type { Plan } from '../../model/plan.js';
+import { solidLayers } from '../../model/words.js';
 import type { Line } from '../../model/work.js';
 import type { CoatRow, CoatsView } from './coats-view.js';
 import { type ReasonedCoats, sumCoatsBecause } from './sum-coats-because.js';
@@ -103,20 +104,21 @@ function trustCoats(reasons: readonly ReasonedCoats[], { plan, trust }: ViewInpu
 function listUnknown({ paints, estimate }: Plan): string[] {
   const unknown = new Set<string>();
   for (const { lines } of estimate.jobs.keys()) {
-    if (lines.every((line) => !isCovering(line) || line.coatsBecause !== undefined)) continue;
+    if (lines.every((line) => !isSolid(line) || line.coatsBecause !== undefined)) continue;
     for (const line of lines) if (lacksColour(line, paints)) unknown.add(line.paint);
   }
   return [...unknown];
 }
 
-const isCovering = ({ layer }: Line): boolean => layer === 'base coat' || layer === 'midtone';
+/** Its coats are the colours' to decide. */
+const isSolid = ({ layer }: Line): boolean => solidLayers.includes(layer);
 
 function lacksColour(line: Line, paints: Plan['paints']): boolean {
   const paint = paints.get(line.paint);
   const kind = paint?.kind ?? 'colour';
   if (kind === 'wash' || kind === 'medium' || kind === 'varnish' || kind === 'texture') return false;
   if (line.layer === 'primer') return paint?.hex === undefined;
-  if (!isCovering(line) || line.coatsBecause !== undefined) return false;
+  if (!isSolid(line) || line.coatsBecause !== undefined) return false;
   return paint?.hex === undefined || paint.opacity === undefined;
 }
 

@@ -94,7 +94,7 @@ describe('the need after a log', () => {
       const drawn = drawArmy(
         {
           estimate,
-          stock: [{ ...stock, keepMl: 0, state: 'none owned', runningLow: false, mark: 'yours' }],
+          stock: [{ ...stock, keepMl: 0, runningLow: false, mark: 'yours' }],
           beliefs,
         },
         { draws: 50_000, seed: 1 },
@@ -126,6 +126,20 @@ describe('what is taught', () => {
         learned: { weighings: [], slope: 1, slopeError: 0, widened: 1 },
       });
     }
+  });
+
+  it.each([
+    ['no weight', []],
+    ['only the weight before', ['afterG']],
+    ['only the weight after', ['beforeG']],
+  ] as const)('is nothing by a row with %s and no used ml', (_, missing) => {
+    const weighed: Record<string, unknown> = { ...row(2), step: 1 };
+    for (const key of missing.length === 0 ? ['beforeG', 'afterG'] : missing) delete weighed[key];
+    const progress = weighed as unknown as LogRow;
+    expect(learn([progress]).beliefs).toEqual({ assumptions: registry, joint: undefined });
+    expect(learn([row(4), progress])).toEqual(learn([row(4)]));
+    // The volume beside a lone weight is an amount.
+    expect(learn([{ ...progress, usedMl: 2 }]).learned.weighings).toMatchObject([{ usedMl: 2 }]);
   });
 
   it('does not ask for an estimate where there is no log', () => {

@@ -107,6 +107,29 @@ describe('why so many coats', () => {
     expect(viewOf({ paints: known })?.unknown).toBe('');
   });
 
+  // Base coats and midtones take as many coats as colours ask; a primer asks for its hex alone, and no other layer for any.
+  it.each([
+    ['primer', ''],
+    ['base coat', 'Rust hush'],
+    ['midtone', 'Rust hush'],
+    ['wash', ''],
+    ['highlight', ''],
+    ['detail', ''],
+  ] as const)('looks for a colour of a %s that has none: %j', (layer, named) => {
+    const [line] = wardens.lines;
+    const rust = smallPlan.paints.get('Rust hush');
+    if (line === undefined || rust === undefined) throw new Error('no line');
+    const { coatsBecause: _, ...plain } = line;
+    const job = { ...wardens, lines: [{ ...plain, layer, paint: 'Rust hush' }] };
+    const units = smallPlan.estimate.units.slice(0, 1).map(({ unit }) => ({ unit, job }));
+    const estimate = { ...smallPlan.estimate, units, jobs: new Map([[job, 1]]) };
+    const paints = new Map(smallPlan.paints).set('Rust hush', { ...rust, hex: '#7b3f2a' });
+    const unknown = viewOf({ estimate, paints })?.unknown ?? '';
+    expect(unknown.slice(0, unknown.indexOf('. ')).replace('No hex or no opacity in your sheets: ', '')).toBe(
+      named,
+    );
+  });
+
   it('is no section for an army of nobody', () => {
     const estimate = { ...smallPlan.estimate, units: [], jobs: new Map() };
     expect(viewOf({ estimate, undercoats: [], primers: { primers: [], best: undefined } })).toBeUndefined();

@@ -256,10 +256,10 @@ describe('names, lists and choices', () => {
   });
 
   it('looks for a share at the end of no part that is longer than any', () => {
-    const long = `${'1.'.repeat(50_000)}x 50%`;
-    const started = performance.now();
-    expect(readPart(long, () => 0.5)).toEqual({ name: long, share: 1 });
-    expect(performance.now() - started).toBeLessThan(1000);
+    // 100 letters at the most: beyond them the share is not even looked for.
+    const name = 'x'.repeat(96);
+    expect(readPart(`${name} 50%`, () => 0.5)).toEqual({ name, share: 0.5 });
+    expect(readPart(`${name}x 50%`, () => 0.5)).toEqual({ name: `${name}x 50%`, share: 1 });
   });
 
   it('tells a part from its share', () => {
