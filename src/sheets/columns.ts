@@ -57,7 +57,7 @@ const ofPaint: readonly Column[] = [
   }),
 ];
 
-const code = free('code', 'The number under the bar code (GTIN). Blank: none.', { example: '6291041500213' });
+const code = free('code', 'The number under the bar code (GTIN). Blank: none.', { example: '2000310000217' });
 
 const container = (says: string): Column =>
   free('container', says, { choices: containers, example: 'dropper' });

@@ -139,7 +139,7 @@ export const smallOrder: Order = {
           coversMl: 8.02,
           overMl: 8.3,
           costMinor: 350,
-          code: '6291041500213',
+          code: '2000310000217',
         },
       ],
     },

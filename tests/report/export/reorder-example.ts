@@ -9,7 +9,7 @@ export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({
   count: 2,
   coversMl: 20.1,
   overMl: 12.54,
-  code: '04006381333931',
+  code: '0230471200207',
   ...more,
 });
 

@@ -26,13 +26,13 @@ describe('writeReorderCsv', () => {
       'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,note';
     expect(writeReorderCsv(reorderExample).split('\r\n')).toEqual([
       `\ufeff${head}`,
-      'army,pot,Corner Hobby,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"04006381333931",20.1,12.54,,',
+      'army,pot,Corner Hobby,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"0230471200207",20.1,12.54,,',
       'army,pot,Corner Hobby,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,0.01,16.32,,',
       'army,pot,Corner Hobby,Earth set,"Rust, dark",12.5,dropper,1,,,,,,0,12,,',
       'army,goods,Corner Hobby,,,,,,,,19.69,EUR,,,,,',
       'army,postage,Corner Hobby,,,,,,,,4.90,EUR,,,,,',
       'army,shop total,Corner Hobby,,,,,,,,24.59,EUR,,,,,',
-      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"04006381333931",20.1,12.54,,',
+      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"0230471200207",20.1,12.54,,',
       'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,',
       'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,,,',
       'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,below this shop\'s least order of 5.00 EUR',

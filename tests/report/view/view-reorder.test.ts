@@ -39,7 +39,7 @@ describe('viewReorder', () => {
                       count: 1,
                       coversMl: 8.02,
                       overMl: 8.3,
-                      code: '6291041500213',
+                      code: '2000310000217',
                     },
                   ],
                 },

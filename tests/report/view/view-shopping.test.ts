@@ -38,7 +38,7 @@ describe('the small order', () => {
           hex: '#5d7a3a',
           what: '1 dropper of 17\u00a0ml',
           covers: 'covers 8.0\u00a0ml, leaves 8.3\u00a0ml',
-          code: '6291041500213',
+          code: '2000310000217',
         },
       ],
     });
