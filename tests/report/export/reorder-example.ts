@@ -26,7 +26,7 @@ export const reorderExample: ReorderView = {
   date: '2026-03-14',
   currency: 'EUR',
   minorDigits: 2,
-  locale: 'en-GB',
+  csv: { decimal: '.', delimiter: ',' },
   groups: [
     {
       for: 'army',

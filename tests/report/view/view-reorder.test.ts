@@ -10,7 +10,7 @@ describe('viewReorder', () => {
       date: '2026-10-05',
       currency: 'EUR',
       minorDigits: 2,
-      locale: 'en-GB',
+      csv: { decimal: '.', delimiter: ',' },
       totalMinor: 1380,
       groups: [
         {
@@ -97,6 +97,12 @@ describe('viewReorder', () => {
       'not proved to be the cheapest: at most 1.40 EUR above the best possible',
       '',
     ]);
+  });
+
+  it('has the decimal mark of the locale in notes too', () => {
+    const order = { ...smallOrder, status: 'not proved' as const, aboveBestMinor: 140 };
+    const settings = { ...smallPlan.settings, locale: 'de' };
+    expect(viewReorder({ ...smallPlan, order, settings }).groups[0]?.note).toMatch(/ at most 1,40 EUR above /);
   });
 
   it('has one empty group where there is nothing to buy', () => {
