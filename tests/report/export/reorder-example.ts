@@ -32,7 +32,7 @@ export const reorderExample: ReorderView = {
       for: 'army',
       shops: [
         {
-          shop: 'Corner Hobby',
+          shop: 'The Eel Trap',
           lines: [
             line(),
             line({
@@ -76,7 +76,7 @@ export const reorderExample: ReorderView = {
       for: 'shelf',
       shops: [
         {
-          shop: 'Corner Hobby',
+          shop: 'The Eel Trap',
           lines: [
             line({
               offer: 'Moss twins',

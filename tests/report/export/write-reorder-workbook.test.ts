@@ -60,7 +60,7 @@ describe('writeReorderWorkbook', () => {
     expect(sheet.getRow(2).values).toEqual([
       undefined,
       'army',
-      'Corner Hobby',
+      'The Eel Trap',
       'Oat 17 ml',
       'Oat',
       17,

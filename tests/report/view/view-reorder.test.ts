@@ -20,7 +20,7 @@ describe('viewReorder', () => {
           unmet: [{ paint: 'Rust hush', ml: 4.05 }],
           shops: [
             {
-              shop: 'Ferry Lane Colours',
+              shop: 'The Ferry Steps',
               goodsMinor: 350,
               postageMinor: 390,
               totalMinor: 740,
@@ -86,7 +86,7 @@ describe('viewReorder', () => {
   });
 
   it('says why postage falls', () => {
-    const bills = [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: -390 }];
+    const bills = [{ shop: 'The Ferry Steps', goodsMinor: 350, postageMinor: -390 }];
     const [group] = viewReorder({ ...smallPlan, order: { ...smallOrder, bills } }).groups;
     expect(group?.shops[0]?.note).toBe("together with the army's order the goods travel free");
   });
@@ -102,7 +102,9 @@ describe('viewReorder', () => {
   it('has the decimal mark of the locale in notes too', () => {
     const order = { ...smallOrder, status: 'not proved' as const, aboveBestMinor: 140 };
     const settings = { ...smallPlan.settings, locale: 'de' };
-    expect(viewReorder({ ...smallPlan, order, settings }).groups[0]?.note).toMatch(/ at most 1,40 EUR above /);
+    expect(viewReorder({ ...smallPlan, order, settings }).groups[0]?.note).toMatch(
+      / at most 1,40 EUR above /,
+    );
   });
 
   it('has one empty group where there is nothing to buy', () => {
