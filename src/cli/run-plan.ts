@@ -80,7 +80,7 @@ async function planAndWrite(
   const view = viewPlan(plan, problems);
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(piecesOfPlanJson(describePlan(plan, problems)));
-  else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
+  else if (folder !== undefined) showAnswer(view, fileList(folder));
 }
 
 interface SetByFlags {

@@ -32,6 +32,14 @@ describe('halfpot plan', () => {
       .map((told) => told.split('\n')[1]?.trim() ?? '');
     expect(figures).toHaveLength(3);
     for (const figure of figures) expect(report).toContain(figure);
+    expect(run.out).toContain('\n\nCautions in the report: Spray can, Airbrush, Brush.\n\nWritten:\n');
+    expect(report).toMatch(/<h3>Spray can<.*<h3>Airbrush<.*<h3>Brush</s);
+  });
+
+  it('names no caution where the report has none', () => {
+    const army = 'unit,figure,count,done\nfirst spears,spearman,20,2\n';
+    const run = runHalfpot(['plan', sheetsIn('done', { 'army.csv': army }), '--out', join(root, 'done-out')]);
+    expect([run.code, run.out.includes('Cautions')]).toEqual([0, false]);
   });
 
   it('writes a plan.json that its schema knows to the last key', () => {
