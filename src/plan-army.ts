@@ -93,7 +93,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     time: planTime(estimate, assumptions),
     date: settings.date ?? today,
     figureCount: countFigures(sheets),
-    cautions: findCautions(estimate, sheets),
+    cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
   };

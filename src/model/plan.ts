@@ -119,8 +119,9 @@ export interface Costs {
   readonly unpriced: readonly string[];
 }
 
-/** Which cautions the plan calls for. */
-export type Caution = 'spray can' | 'airbrush' | 'solvent' | 'brush';
+/** What a plan can call for caution with, in the order in which it is said. */
+export const cautions = ['spray can', 'airbrush', 'solvent', 'glue', 'brush'] as const;
+export type Caution = (typeof cautions)[number];
 
 export interface Plan {
   readonly date: IsoDate;

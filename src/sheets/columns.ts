@@ -57,7 +57,7 @@ const ofPaint: readonly Column[] = [
   }),
 ];
 
-const code = free('code', 'The number under the bar code (GTIN). Blank: none.', { example: '6291041500213' });
+const code = free('code', 'The number under the bar code (GTIN). Blank: none.', { example: '2000310000217' });
 
 const container = (says: string): Column =>
   free('container', says, { choices: containers, example: 'dropper' });
@@ -83,7 +83,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
   ],
   paints: [needed('paint', 'Name of the paint.', { example: 'brick red' }), ...ofPaint],
   offers: [
-    needed('shop', 'Who sells it.', { example: 'Corner Hobby' }),
+    needed('shop', 'Who sells it.', { example: 'The Eel Trap' }),
     needed('offer', 'What the shop calls it. Rows with the same shop and offer are one set.', {
       example: 'brick red 17 ml',
     }),
@@ -99,7 +99,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     code,
   ],
   shops: [
-    needed('shop', 'Name as in the offers sheet.', { example: 'Corner Hobby' }),
+    needed('shop', 'Name as in the offers sheet.', { example: 'The Eel Trap' }),
     free('postage', 'What one delivery costs. Blank: 0.', { isIn: 'money', example: '4.90' }),
     free('free from', 'Goods of this sum or more travel free. Blank: postage is always paid.', {
       isIn: 'money',

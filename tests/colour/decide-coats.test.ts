@@ -77,7 +77,7 @@ describe('worked examples', () => {
   it('a medium in the mix is thinning by another name', async () => {
     const paints = [
       { paint: 'Lamp yellow', share: 0.5 },
-      { paint: 'Still medium', share: 0.5 },
+      { paint: 'Slack medium', share: 0.5 },
     ];
     expect(await coatsOfLast([{ paints }])).toBe(5);
   });

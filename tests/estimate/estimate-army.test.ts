@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
-import { findCautions } from '../../src/estimate/find-cautions.js';
 import { resolveZone } from '../../src/estimate/resolve-zone.js';
 import type { Sheets, Step } from '../../src/model/sheets.js';
 import type { Estimate, Line } from '../../src/model/work.js';
@@ -229,44 +228,6 @@ describe('an army', () => {
         expect(film(coats, 2 * count)).toBeCloseTo(2 * film(coats, count), 9);
       }),
     );
-  });
-});
-
-describe('cautions', () => {
-  const cautionsOf = (step: Partial<Step>, extras: Sheets['extras'] = [], done = 0): readonly string[] => {
-    const sheets = makeSheets({
-      steps: [makeStep({ step: 1, ...step })],
-      extras,
-      army: [makeUnit({ done })],
-    });
-    return findCautions(estimateArmy(sheets, registry), sheets);
-  };
-
-  it.each([
-    [{ layer: 'primer' } as const, ['spray can']],
-    [{ method: 'airbrush' } as const, ['airbrush']],
-    [{}, ['brush']],
-  ])('%j calls for %j', (step, cautions) => {
-    expect(cautionsOf(step)).toEqual(cautions);
-  });
-
-  it('a thinner among the extras is a solvent; finished work calls for none', () => {
-    expect(cautionsOf({}, [{ item: 'White thinner', priceMinor: 300, serves: 50 }])).toEqual([
-      'solvent',
-      'brush',
-    ]);
-    expect(cautionsOf({ layer: 'primer' }, [], 1)).toEqual([]);
-  });
-
-  it.each(['Turps', 'isopropanol', 'IPA 99%', 'white spirit', 'Naphtha', 'Xylene', 'brush cleaner'])(
-    '%s is a solvent',
-    (item) => {
-      expect(cautionsOf({}, [{ item, priceMinor: 300, serves: 50 }])).toContain('solvent');
-    },
-  );
-
-  it('a word that only holds such a name is none', () => {
-    expect(cautionsOf({}, [{ item: 'capable hipage', priceMinor: 300, serves: 50 }])).toEqual(['brush']);
   });
 });
 

@@ -337,11 +337,11 @@ const wordCases: readonly ProblemCase[] = [
   spoil(
     'wrong-check-digit',
     {
-      pots: ['paint,size ml,code', 'brick red,17,6291041500214', 'earth wash,24,6291041500213'],
-      offers: ['shop,offer,price,paint,size ml,code', 'Quay,brick,3,brick red,17,03600029145 3'],
+      pots: ['paint,size ml,code', 'brick red,17,2000310000218', 'earth wash,24,2000310000217'],
+      offers: ['shop,offer,price,paint,size ml,code', 'Quay,brick,3,brick red,17,20003100001 3'],
     },
-    'pots.csv row 2, "code" (C2): "6291041500214" has a wrong digit, as its last should be 3. Compare it with the number under the bar code.',
-    'offers.csv row 2, "code" (F2): "03600029145 3" has a wrong digit, as its last should be 2. Compare it with the number under the bar code.',
+    'pots.csv row 2, "code" (C2): "2000310000218" has a wrong digit, as its last should be 7. Compare it with the number under the bar code.',
+    'offers.csv row 2, "code" (F2): "20003100001 3" has a wrong digit, as its last should be 1. Compare it with the number under the bar code.',
   ),
   spoil(
     'not-a-colour',

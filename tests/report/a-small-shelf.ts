@@ -124,7 +124,7 @@ export const smallOrder: Order = {
   postageMinor: 390,
   lines: [
     {
-      shop: 'Ferry Lane Colours',
+      shop: 'The Ferry Steps',
       offer: 'Nettle coat, dropper',
       count: 1,
       priceMinor: 350,
@@ -139,15 +139,15 @@ export const smallOrder: Order = {
           coversMl: 8.02,
           overMl: 8.3,
           costMinor: 350,
-          code: '6291041500213',
+          code: '2000310000217',
         },
       ],
     },
   ],
-  bills: [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: 390, belowLeastOrderMinor: 150 }],
+  bills: [{ shop: 'The Ferry Steps', goodsMinor: 350, postageMinor: 390, belowLeastOrderMinor: 150 }],
   unmet: [{ paint: 'Rust hush', ml: 4.05 }],
   passedOver: [],
-  fromOneShop: [{ shop: 'Ferry Lane Colours', totalMinor: 740 }],
+  fromOneShop: [{ shop: 'The Ferry Steps', totalMinor: 740 }],
 };
 
 export const smallRestock: Order = {

@@ -37,6 +37,7 @@ const lookNames = [
   'page',
   'sections',
   'drawings',
+  'layers',
   'pots',
   'tables',
   'stairs',

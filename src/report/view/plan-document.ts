@@ -1,6 +1,7 @@
 // Report view: what plan.json holds, field by field. In: nothing. Out: the schema from which reports/plan.schema.json is
 // made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
 import { z } from 'zod';
+import { cautions } from '../../model/plan.js';
 import { layers, methods, sheetNames } from '../../model/words.js';
 import { parts } from '../../model/zones.js';
 import {
@@ -221,10 +222,7 @@ export const planSchema = z
     time: time.describe(
       'How long it takes one painter. Minutes are likely values, from memory unless yours.',
     ),
-    cautions: list(
-      z.enum(['spray can', 'airbrush', 'solvent', 'brush']),
-      'What in the plan calls for caution.',
-    ),
+    cautions: list(z.enum(cautions), 'What in the plan calls for caution.'),
     problems: list(problem, 'Warnings of the sheets.'),
     defaults: list(
       z.object({

@@ -43,12 +43,18 @@ export interface ReorderGroup {
   readonly unmet: readonly { readonly paint: string; readonly ml: number }[];
 }
 
+/** How CSV is written where the painter sits. */
+export interface CsvMarks {
+  readonly decimal: '.' | ',';
+  readonly delimiter: ',' | ';';
+}
+
 export interface ReorderView {
   readonly date: string;
   readonly currency: string;
   /** ISO 4217 digits of the currency. */
   readonly minorDigits: number;
-  readonly locale: string;
+  readonly csv: CsvMarks;
   readonly groups: readonly ReorderGroup[];
   readonly totalMinor: number;
 }

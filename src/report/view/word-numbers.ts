@@ -2,6 +2,7 @@
 import { minorDigits, roundMinor, toMajor } from '../../model/money.js';
 import type { Amount } from '../../model/plan.js';
 import type { Settings } from '../../model/sheets.js';
+import type { CsvMarks } from './reorder-view.js';
 import type { Numerals } from './report-view.js';
 
 /** Ways to say a number; every rounding of the report happens in one of them. */
@@ -88,6 +89,13 @@ export function wordNumerals({ plain }: NumberWords): Numerals {
   const digits = Array.from({ length: 10 }, (_, digit) => plain(digit)).join('');
   const mark = [...plain(1.5)].find((letter) => !digits.includes(letter));
   return { decimal: mark ?? '.', digits };
+}
+
+/** As spreadsheet programs there write CSV: where the decimal mark is a comma, semicolons part the cells. Digits stay 0 to 9. */
+export function csvMarks(words: NumberWords): CsvMarks {
+  return wordNumerals(words).decimal === ','
+    ? { decimal: ',', delimiter: ';' }
+    : { decimal: '.', delimiter: ',' };
 }
 
 /** Digits after the point for a volume: 0 from a litre on, 1 from a millilitre, else 2. */

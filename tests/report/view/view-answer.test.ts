@@ -35,7 +35,7 @@ describe('the small plan', () => {
 
   it('asks for one pot', () => {
     expect(cash).toBe(
-      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. ' +
+      'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ' +
         'Asked for: 80% sure. Of paints on offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
         'of all in 23.8% ± 0.4%. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
         'No offer covers Rust hush (4.1 ml more for that). Another €6.40 would fill low pots up to their level.',

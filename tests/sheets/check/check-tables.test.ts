@@ -159,7 +159,7 @@ describe('pots', () => {
           '2026-02-03',
           'Dropper',
           'no',
-          '6291041500213',
+          '2000310000217',
           'rack',
           '',
           'x',
@@ -181,7 +181,7 @@ describe('pots', () => {
         openedOn: '2026-01-02',
         countedOn: '2026-02-03',
         ordered: false,
-        code: '6291041500213',
+        code: '2000310000217',
         place: 'rack',
       },
       {
@@ -342,7 +342,7 @@ describe('offers and shops', () => {
       offers: [
         ['shop', 'offer', 'price', 'paint', 'size ml', 'pots', 'available', 'container', 'code'],
         ['Quay', 'pair', '', 'brick red', 17, 2, '', 'tube', ''],
-        ['Mill', 'wash', '4,95', 'Earth wash', 24, '', '', '', '73513537'],
+        ['Mill', 'wash', '4,95', 'Earth wash', 24, '', '', '', '20047115'],
         ['quay', ' Pair', '9.00', 'earth wash', 24, '', 3, '', ''],
       ],
       shops: [
@@ -369,7 +369,7 @@ describe('offers and shops', () => {
         shop: 'Mill',
         offer: 'wash',
         priceMinor: 495,
-        pots: [{ paint: 'earth wash', sizeMl: 24, count: 1, container: 'pot', code: '73513537' }],
+        pots: [{ paint: 'earth wash', sizeMl: 24, count: 1, container: 'pot', code: '20047115' }],
       },
     ]);
     expect([...shops.values()]).toEqual([

@@ -122,8 +122,13 @@ describe('dates', () => {
 });
 
 describe('codes', () => {
-  // GS1 General Specifications, check digit calculation: 629104150021 has 3. The GTIN-8 and GTIN-12 are GS1 examples.
-  it.each(['6291041500213', '5012345678900', '73513537', '036000291452', '00036000291452'])(
+  it('have the check digit of the example in GS1 General Specifications, 7.9.1 (eighteen digits, clause from memory)', () => {
+    expect(rightCheckDigit('376104250021234569')).toBeUndefined();
+    expect(rightCheckDigit('376104250021234560')).toBe(9);
+  });
+
+  // Of every length, for use inside a shop: prefix 2, or 02 where the code is of 13 digits and came of twelve.
+  it.each(['2000310000217', '0230471200207', '20047115', '200031000011', '00200031000011'])(
     '%s is right',
     (code) => {
       expect(codeKind.read(code)).toBe(code);
@@ -132,18 +137,18 @@ describe('codes', () => {
   );
 
   it.each([
-    ['6291041500219', 3],
-    ['5012345678901', 0],
-    ['73513530', 7],
-    ['036000291453', 2],
+    ['2000310000219', 7],
+    ['0230471200201', 7],
+    ['20047110', 5],
+    ['200031000013', 1],
   ])('the last digit of %s should be %d', (code, digit) => {
     expect(rightCheckDigit(code)).toBe(digit);
   });
 
   it('are text, without blanks and hyphens', () => {
-    expect(codeKind.read('0 36000-29145 2')).toBe('036000291452');
-    expect(codeKind.read(6291041500213)).toBe('6291041500213');
-    for (const written of ['12345', '6.29104E+12', '629104150021X', 36000291452]) {
+    expect(codeKind.read('0 230471-20020 7')).toBe('0230471200207');
+    expect(codeKind.read(2000310000217)).toBe('2000310000217');
+    for (const written of ['12345', '6.29104E+12', '200031000021X', 20003100001]) {
       expect(codeKind.read(written)).toMatchObject({ code: 'not-a-code' });
     }
   });
