@@ -23,7 +23,10 @@ export const colourAssumptions: readonly Assumption[] = [
       ...memory('one unthinned coat by brush'),
     }),
   ),
-  define('just visible difference', [1, 2, 3], { unit: 'dE00', mark: 'common practice', source: '' }),
+  define('just visible difference', [1, 2, 3], {
+    unit: 'dE00',
+    ...memory('how differences are reckoned is published, CIEDE2000; from where on they are seen is not'),
+  }),
   define('pale from lightness', 70, {
     unit: 'of 100',
     ...memory('bone and light grey are paler, a mid grey primer is darker'),

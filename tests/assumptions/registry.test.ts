@@ -3,11 +3,12 @@ import { assume, likely, logSpread, z90 } from '../../src/assumptions/look-up.js
 import { overrideAssumptions } from '../../src/assumptions/override-assumptions.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { marks } from '../../src/model/assumption.js';
+import { builds } from '../../src/model/words.js';
 import { bodyParts } from '../../src/model/zones.js';
 
 const value = (name: string): number => likely(registry, name);
 
-describe('body surface, published formulas at 170 cm and 70 kg', () => {
+describe('body surface of the chosen person, 170 cm and 70 kg, by published formulas', () => {
   const squareCm = (m2: number): number => m2 * 10_000;
 
   it('is Du Bois & Du Bois 1916: 0.007184 H^0.725 W^0.425', () => {
@@ -68,13 +69,61 @@ describe('trade values', () => {
   });
 });
 
+describe('where values come from', () => {
+  const origin = (name: string) => {
+    const { mark, source } = assume(registry, name);
+    return `${mark}: ${source}`;
+  };
+
+  it('the person is chosen, only what is reckoned from it is published', () => {
+    expect(origin('stature of a person')).toMatch(/^from memory: .*chosen/);
+    expect(origin('skin of a person')).toMatch(/^from memory: .*chosen.*published formula.*Du Bois/);
+    const published = [...registry.values()].filter(({ mark }) => mark === 'published');
+    expect(published.map(({ name }) => name)).toEqual([
+      'eye level',
+      ...bodyParts.map((part) => `share ${part}`),
+    ]);
+  });
+
+  // Measured: three bare bodies, three clothed, nine armoured, eleven with shield and weapon, ten riders, one barded.
+  it.each([
+    ['dress bare', /three models.*assimp-testmodels \(BSD-3\).*\(CC0\); date unknown/],
+    ['dress clothed', /three free-licensed game models; collection and date unknown/],
+    ['dress armoured', /nine free-licensed models.*; collection and date unknown/],
+    ['kit weapon', /eleven free-licensed models.*; collection and date unknown/],
+    ['kit small shield', /eleven free-licensed models.*; collection and date unknown/],
+    ['kit bow', /free-licensed models.*; how many, collection and date unknown/],
+    ['kit horse', /free-licensed models: ten riders.*; collection and date unknown/],
+    ['kit barding', /one free-licensed model.*; collection and date unknown/],
+  ])('%s names its models: how many, their licence, what is not known', (name, says) => {
+    expect(origin(name)).toMatch(/^open models: visible area of /);
+    expect(origin(name)).toMatch(says);
+  });
+
+  it('no model was measured for a build or a cloak; true scale is no assumption at all', () => {
+    for (const build of builds.filter((one) => one !== 'true scale')) {
+      expect(origin(`build ${build}`), build).toMatch(/^from memory: .*no model was measured/);
+    }
+    expect(origin('kit cloak')).toMatch(/^from memory: no model was measured/);
+    expect(registry.has('build true scale')).toBe(false);
+  });
+
+  it('from where on a difference is seen is from memory, though its formula is published', () => {
+    expect(origin('just visible difference')).toMatch(/^from memory: .*published, CIEDE2000/);
+  });
+
+  it('paces are from memory, set to meet common practice', () => {
+    expect(origin('brush pace')).toMatch(/^from memory: set so .* 30 to 40 minutes .* common practice/);
+  });
+});
+
 describe('every entry', () => {
-  it('is in order, with a known mark and, unless common practice, a source', () => {
+  it('is in order, with a known mark and where it comes from', () => {
     for (const { name, low, likely: middle, high, mark, source } of registry.values()) {
       expect(low, name).toBeLessThanOrEqual(middle);
       expect(middle, name).toBeLessThanOrEqual(high);
       expect(marks, name).toContain(mark);
-      expect(source === '', name).toBe(mark === 'common practice');
+      expect(source, name).not.toBe('');
     }
   });
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { overrideAssumptions } from '../../src/assumptions/override-assumptions.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { measureBase, measureBox } from '../../src/estimate/measure-base.js';
-import { areaDoubts, bareSkinCm2, measureFigure } from '../../src/estimate/measure-figure.js';
+import { areaDoubts, bareSkinCm2, inputsOfPart, measureFigure } from '../../src/estimate/measure-figure.js';
 import type { Figure } from '../../src/model/sheets.js';
 import { makeFigure } from '../make-sheets.js';
 
@@ -111,6 +111,12 @@ describe('a figure by parts', () => {
     const doubts = areaDoubts(makeFigure(), new Map([['hands', 2]]), registry);
     expect([...doubts.keys()]).toEqual(['dress clothed', 'build heroic', 'relief']);
     expect(areaDoubts(makeFigure(), new Map(), registry).size).toBe(0);
+  });
+
+  it('of true scale rests on no build: 5.604 x 1.20 x 1.10 = 7.397 cm2', () => {
+    const figure = makeFigure({ build: 'true scale' });
+    expect(measureFigure(figure, registry).wholeCm2).toBeCloseTo(7.397, 3);
+    expect(inputsOfPart(figure, 'head').filter((name) => name.startsWith('build'))).toEqual([]);
   });
 });
 

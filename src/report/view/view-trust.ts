@@ -34,7 +34,7 @@ const meanings: Record<Mark, string> = {
   weighed: 'You weighed it: learned from your log.',
   yours: 'It stands in your sheets.',
   published: 'From a published source, named beside it.',
-  'open models': 'Measured on free-licensed 3D models of people, soldiers and horses.',
+  'open models': 'Measured on free-licensed 3D models; which and how many stands beside it.',
   'common practice': 'What painters usually do; no source.',
   'from memory': 'An educated guess; no source is known. Your own value is better.',
 };

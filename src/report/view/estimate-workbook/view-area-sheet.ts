@@ -115,7 +115,7 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
   });
   if (own.has('head')) {
     table.put(row, { dressFactor: assume(`dress ${figure.dress}`) });
-    table.put(row, { buildFactor: assume(`build ${figure.build}`) });
+    table.put(row, { buildFactor: figure.build === 'true scale' ? 1 : assume(`build ${figure.build}`) });
   }
   // A body that is not there has blank factors, which count as 0.
   const body = plus(times(here('dressFactor'), here('buildFactor')), here('kit'));
