@@ -169,7 +169,7 @@ describe('the order', () => {
   });
 });
 
-describe('published and brute-forced instances', () => {
+describe('instances of which every order was tried by hand', () => {
   // Usable is 0.96 of a label, so needs are written as 0.96 of the instance's ml.
   it.each([
     [1, 275, ['1 x 12 ml']],

@@ -1,8 +1,8 @@
 // The sample's paint demand worked out twice: by the tool, and by compute-demand.mjs, a plain script that shares no
 // code with src and runs in a process of its own. The script follows the documented formulas: bare skin by Du Bois &
 // Du Bois 1916 at the eye level of Drillis & Contini 1966, parts by Lund & Browder 1944, wet film over area as in
-// ISO 3233-3, ellipses by Ramanujan 1914; factors of dress, build and kit as measured on open 3D models; films,
-// losses and usable shares from memory. Left to other tests: prices, the log, coats by colour, the promise, shelf levels.
+// ISO 3233-3, ellipses by Ramanujan 1914; factors of dress, kit and boxes as measured on open 3D models; the person,
+// builds, the cloak, zones, films, losses and usable shares from memory. Left to other tests: prices, the log, coats by colour, the promise, shelf levels.
 import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
