@@ -49,11 +49,12 @@ export interface Workbench {
 
 /** One treatment per paint of the step; none where the figure has no part of the zone. */
 export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Treatment[] {
-  const covered = resolveZone(step.zone, area, bench.zones);
+  const { parts: covered, assumed } = resolveZone(step.zone, area, bench);
   const areaCm2 = [...covered.values()].reduce((total, part) => total + part, 0);
   if (areaCm2 === 0) return [];
   const method = step.method ?? usualMethod(step.layer);
-  const areaInputs = [...new Set([...covered.keys()].flatMap((part) => inputsOfPart(area.figure, part)))];
+  const ofParts = [...covered.keys()].flatMap((part) => inputsOfPart(area.figure, part));
+  const areaInputs = [...new Set([...ofParts, ...assumed])];
   const zoneDoubts = areaDoubts(area.figure, covered, bench.assumptions);
   return step.paints.map(({ paint, share }) => {
     const way = layDown(step, { paint, figure: area.figure.figure }, bench);

@@ -78,6 +78,7 @@ describe('where values come from', () => {
   it('the person is chosen, only what is reckoned from it is published', () => {
     expect(origin('stature of a person')).toMatch(/^from memory: .*chosen/);
     expect(origin('skin of a person')).toMatch(/^from memory: .*chosen.*published formula.*Du Bois/);
+    expect(origin('share face')).toMatch(/^from memory: /);
     const published = [...registry.values()].filter(({ mark }) => mark === 'published');
     expect(published.map(({ name }) => name)).toEqual([
       'eye level',

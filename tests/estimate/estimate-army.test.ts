@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { overrideAssumptions } from '../../src/assumptions/override-assumptions.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import { findCautions } from '../../src/estimate/find-cautions.js';
@@ -94,7 +95,10 @@ describe('zones', () => {
   const cm2 = (zone: string, zones: Sheets['zones'] = []): number =>
     area === undefined
       ? -1
-      : [...resolveZone(zone, area, zones).values()].reduce((sum, part) => sum + part, 0);
+      : [...resolveZone(zone, area, { zones, assumptions: registry }).parts.values()].reduce(
+          (sum, part) => sum + part,
+          0,
+        );
 
   it('whole is body and kit, base is top and edge, all is both', () => {
     expect(cm2('all')).toBeCloseTo(cm2('whole') + cm2('base'), 10);
@@ -106,6 +110,32 @@ describe('zones', () => {
     const own = { zone: 'coat', figure: 'guard', parts: [{ part: 'feet', share: 0.5 } as const] };
     expect(cm2('coat', [any, own])).toBeCloseTo((area?.parts.get('feet') ?? 0) / 2, 12);
     expect(cm2('coat', [any, { ...own, figure: 'rider' }])).toBeCloseTo(area?.parts.get('head') ?? 0, 12);
+  });
+
+  // Head 7 %, lower legs 14 %, thighs 19 %, feet 7 %, trunk 13 % and 13 % of 9.3201 cm2 of body.
+  it.each([
+    ['face', 9.3201 * 0.07 * 0.5],
+    ['hair', 9.3201 * 0.07 * 0.5],
+    ['eyes', 9.3201 * 0.07 * 0.01],
+    ['trousers', 9.3201 * (0.19 + 0.14 * 0.5)],
+    ['boots', 9.3201 * (0.14 * 0.5 + 0.07)],
+    ['belt', 9.3201 * (0.13 + 0.13) * 0.03],
+  ])('%s covers some of a part only', (zone, areaCm2) => {
+    expect(cm2(zone)).toBeCloseTo(areaCm2, 4);
+  });
+
+  it("such a share can be the painter's own: a face of 40 %, and its mark with it", () => {
+    const lineOf = (zone: string, overrides: Sheets['settings']['overrides']) => {
+      const steps = [makeStep({ step: 1, zone })];
+      return firstOf(estimateArmy(makeSheets({ steps }), overrideAssumptions(registry, overrides)).jobs)
+        ?.lines[0];
+    };
+    expect(lineOf('face', [{ name: 'share face', likely: 40 }])?.areaCm2).toBeCloseTo(9.3201 * 0.07 * 0.4, 4);
+    const allOwn = [...registry.values()].map(({ name, likely }) => ({ name, likely }));
+    const butFace = allOwn.filter(({ name }) => name !== 'share face');
+    expect(lineOf('face', allOwn)?.mark).toBe('yours');
+    expect(lineOf('face', butFace)?.mark).toBe('from memory');
+    expect(lineOf('head', butFace)?.mark).toBe('yours');
   });
 
   it('a zone of which the figure has no part gives no line at all', () => {

@@ -69,6 +69,8 @@ const methodOf = { primer: 'spray can', varnish: 'spray can', wash: 'flood', bas
 methodOf.drybrush = 'drybrush';
 const names = Object.keys(likely);
 const bodyParts = names.filter((name) => name.startsWith('share ')).map((name) => name.slice(6));
+// From memory, percent of the part.
+set('share ', 'face 50, hair 50, eyes 1, trousers 50, boots 50, belt 3');
 const kitItems = names.filter((name) => name.startsWith('kit ')).map((name) => name.slice(4));
 
 const notAssumptions = ['currency', 'date', 'locale', 'sure %', 'restock'];
@@ -151,16 +153,16 @@ const readyMade = {
   base: 'base top, base edge',
   all: [...bodyAndKit, 'base top', 'base edge'].join(),
   skin: 'head, neck, hands',
-  face: 'head 50%',
-  hair: 'head 50%',
-  eyes: 'head 1%',
+  face: `head ${likely['share face']}%`,
+  hair: `head ${likely['share hair']}%`,
+  eyes: `head ${likely['share eyes']}%`,
   torso: 'front trunk, back trunk, buttocks, groin',
   tunic: 'front trunk, back trunk, buttocks, groin, upper arms',
   sleeves: 'upper arms, forearms',
-  trousers: 'thighs, lower legs 50%',
+  trousers: `thighs, lower legs ${likely['share trousers']}%`,
   legs: 'thighs, lower legs',
-  boots: 'lower legs 50%, feet',
-  belt: 'front trunk 3%, back trunk 3%',
+  boots: `lower legs ${likely['share boots']}%, feet`,
+  belt: `front trunk ${likely['share belt']}%, back trunk ${likely['share belt']}%`,
 };
 const ownZones = rowsOf('zones');
 

@@ -185,6 +185,7 @@ const variants: readonly [string, readonly Edit[]][] = [
       ],
       ['schemes', /25,,70%,(.*\n.*)30%/, '25,,3,$12'],
       ['paints', "Bargee's cheek,colour,#d9a07e,fair,,,", "Bargee's cheek,colour,#d9a07e,fair,,0.75,"],
+      ['settings', /\n?$/, '\nshare trousers,62.5\nshare hair,45\n'],
       ['army', 'keeper,20,,', 'keeper,53,7,11'],
       ['army', 'rider,8,4,', 'rider,9,,16'],
     ],

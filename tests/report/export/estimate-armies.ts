@@ -70,6 +70,7 @@ const steps = [
   },
   makeStep({ step: 5, zone: 'whole', layer: 'wash', paint: 'Peat' }),
   makeStep({ step: 6, zone: 'horse', layer: 'highlight', paint: 'Chalk' }),
+  makeStep({ step: 6, zone: 'boots', layer: 'highlight', paint: 'Chalk' }),
   makeStep({ step: 7, zone: 'base top', layer: 'basing', paint: 'Grit' }),
 ] as const;
 
