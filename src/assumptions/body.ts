@@ -1,6 +1,7 @@
-// Assumptions: surface of bodies, kit, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`, `relief`.
+// Assumptions: surface of bodies, kit, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`,
+// `relief`, and of boxes `relief ...`.
 import type { Assumption, Mark } from '../model/assumption.js';
-import type { Build, Dress, KitItem } from '../model/words.js';
+import type { BoxBuild, Build, Dress, KitItem } from '../model/words.js';
 import type { BodyPart } from '../model/zones.js';
 import { define } from './define-assumption.js';
 
@@ -78,7 +79,19 @@ const lundBrowder: { mark: Mark; source: string } = {
   source: 'Lund & Browder 1944, chart for adults',
 };
 
-const reliefSource = memory('folds, buckles and rivets that a plain surface lacks');
+/** Against the sides and top of a box; an open frame leaves gaps in them. */
+const reliefs: Record<BoxBuild, Sourced> = {
+  closed: openModels(
+    [1, 1.1, 1.25],
+    'five open models of closed hulls',
+    'licences, collection and date unknown',
+  ),
+  'open frame': openModels(
+    [0.55, 0.7, 0.9],
+    'three open models of engines',
+    'licences, collection and date unknown',
+  ),
+};
 
 export const bodyAssumptions: readonly Assumption[] = [
   define('skin of a person', 18097.078, {
@@ -108,6 +121,8 @@ export const bodyAssumptions: readonly Assumption[] = [
   ...Object.entries(bodyShares).map(([name, value]) =>
     define(`share ${name}`, value, { unit: '% of skin', ...lundBrowder }),
   ),
-  define('relief', [1.05, 1.1, 1.15], reliefSource),
-  define('relief of a box', [1.1, 1.3, 1.6], reliefSource),
+  define('relief', [1.05, 1.1, 1.15], memory('folds, buckles and rivets that a plain surface lacks')),
+  ...Object.entries(reliefs).map(([name, { values, ...origin }]) =>
+    define(`relief ${name}`, values, { unit: 'of sides and top', ...origin }),
+  ),
 ];

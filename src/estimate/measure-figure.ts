@@ -57,7 +57,7 @@ export function inputsOfPart(figure: Figure, part: Part): readonly string[] {
 
 function surfaceFactors(figure: Figure, part: Part): readonly string[] {
   if (isBase(part)) return [];
-  if (part === 'hull') return ['relief of a box'];
+  if (part === 'hull') return [`relief ${figure.build}`];
   if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief'];
   return [`kit ${part}`, 'relief'];
 }

@@ -86,7 +86,8 @@ describe('where values come from', () => {
     ]);
   });
 
-  // Measured: three bare bodies, three clothed, nine armoured, eleven with shield and weapon, ten riders, one barded.
+  // Measured: three bare bodies, three clothed, nine armoured, eleven with shield and weapon, ten riders, one barded,
+  // five hulls, three engines.
   it.each([
     ['dress bare', /three models.*assimp-testmodels \(BSD-3\).*\(CC0\); date unknown/],
     ['dress clothed', /three free-licensed game models; collection and date unknown/],
@@ -96,6 +97,8 @@ describe('where values come from', () => {
     ['kit bow', /free-licensed models.*; how many, collection and date unknown/],
     ['kit horse', /free-licensed models: ten riders.*; collection and date unknown/],
     ['kit barding', /one free-licensed model.*; collection and date unknown/],
+    ['relief closed', /five open models of closed hulls; licences, collection and date unknown/],
+    ['relief open frame', /three open models of engines; licences, collection and date unknown/],
   ])('%s names its models: how many, their licence, what is not known', (name, says) => {
     expect(origin(name)).toMatch(/^open models: visible area of /);
     expect(origin(name)).toMatch(says);

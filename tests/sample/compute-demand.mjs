@@ -62,7 +62,7 @@ set('', 'primer 100, base coat 100, midtone 60, wash 100, glaze 60, drybrush 30,
 set('', 'edge highlight 5, detail 100, tidy-up 10, varnish 100, basing 100', ' area');
 set('', 'base coat 2, glaze 2', ' coats');
 set('', 'glaze 2', ' thin');
-set('', 'relief 1.1, relief of a box 1.3, full target of a spray 18, painter 1');
+set('', 'relief 1.1, relief closed 1.1, relief open frame 0.7, full target of a spray 18, painter 1');
 set('', 'usable share of a can 0.75, usable share of a pot 0.96');
 set('', 'density 1.2, density of a wash 1, density in a can 0.8');
 const methodOf = { primer: 'spray can', varnish: 'spray can', wash: 'flood', basing: 'spread' };
@@ -100,7 +100,8 @@ for (const row of rowsOf('figures')) {
   const parts = {};
   if (row['box mm']) {
     const [long, wide, high] = row['box mm'].split('x').map(Number);
-    parts.hull = ((long * wide + 2 * long * high + 2 * wide * high) / 100) * likely['relief of a box'];
+    parts.hull =
+      ((long * wide + 2 * long * high + 2 * wide * high) / 100) * likely[`relief ${row.build || 'closed'}`];
   } else {
     // Du Bois & Du Bois 1916 at 170 cm and 70 kg: 18097.078 cm2; eyes at 0.936 of stature (Drillis & Contini 1966).
     const eye = number(row['eye mm']);

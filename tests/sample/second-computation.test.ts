@@ -159,6 +159,8 @@ const variants: readonly [string, readonly Edit[]][] = [
       ],
       ['figures', 'otter,9,true scale,bare,,round 40,,3,,3.8', 'otter,9,,bare,small shield,,,,,2.2'],
       ['figures', '85x40x35,,', '250x90x60,310.5,'],
+      ['figures', /$/, 'ferry crane,,open frame,,,,,,60x40x90,,,\n'],
+      ['army', /$/, 'Crane,ferry crane,dredger,1,,,,\n'],
     ],
   ],
   [

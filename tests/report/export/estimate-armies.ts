@@ -49,6 +49,7 @@ const figures = [
   }),
   makeFigure({
     figure: 'engine',
+    build: 'open frame',
     boxMm: { longMm: 90, wideMm: 30, highMm: 20 },
     base: { shape: 'oval', longMm: 105, wideMm: 70 },
   }),

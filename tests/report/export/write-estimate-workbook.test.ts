@@ -83,7 +83,7 @@ describe('a change in estimate.xlsx', () => {
       { 'share thighs': 25, 'share boots': 70, relief: 1.2, 'base coat coats': 3, 'primer area': 80 },
     ],
     ['the spray', { 'spray can transfer': 0.3, 'full target of a spray': 4, 'most catch of a spray': 5 }],
-    ['person, kit, box', { 'eye level': 0.9, 'kit horse': 3, 'relief of a box': 1.5, 'build stocky': 1.5 }],
+    ['person, kit, box', { 'eye level': 0.9, 'kit horse': 3, 'relief open frame': 0.8, 'build stocky': 1.5 }],
     [
       'leftover, thinning, painter',
       { 'brush leftover': 0.2, painter: 1.2, 'glaze thin': 1, 'midtone thin': 0.2 },

@@ -85,7 +85,7 @@ function measureRow(table: AreaTable, { figure, parts: own }: FigureArea, assume
   if (figure.boxMm === undefined) estimateBody(table, row, { figure, own, assume });
   else {
     const { longMm, wideMm, highMm } = figure.boxMm;
-    table.put(row, { longMm, wideMm, highMm, relief: assume('relief of a box') });
+    table.put(row, { longMm, wideMm, highMm, build: figure.build, relief: assume(`relief ${figure.build}`) });
     const sides = { long: here('longMm'), wide: here('wideMm'), high: here('highMm') };
     table.put(row, { estimated: times(boxCm2(sides), here('relief')) });
   }
