@@ -47,14 +47,17 @@ const builds: Record<Exclude<Build, 'true scale'>, Triple> = {
 const kit: Record<KitItem, Sourced> = {
   weapon: openModels([0.08, 0.15, 0.25], soldiers),
   bow: openModels(
-    [0.2, 0.3, 0.4],
+    [0.15, 0.27, 0.4],
     'free-licensed models with bow and quiver',
     'how many, collection and date unknown',
   ),
   'small shield': openModels([0.2, 0.3, 0.4], soldiers),
   'round shield': openModels([0.4, 0.55, 0.75], soldiers),
   'large shield': openModels([0.65, 0.85, 1.05], soldiers),
-  cloak: { values: [0.35, 0.5, 0.7], ...memory('no model was measured') },
+  cloak: {
+    values: [0.4, 0.6, 0.9],
+    ...memory('no model was measured for the likely one; a long one with its collar came to 0.89'),
+  },
   horse: openModels([2.5, 3.6, 4], 'free-licensed models: ten riders, horses alone, a pony'),
   barding: openModels([1.2, 1.7, 2.2], 'one free-licensed model of a barded rider'),
 };

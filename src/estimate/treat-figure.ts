@@ -128,6 +128,7 @@ function layDown(
   };
 }
 
+const mostOfAirbrush = 'most transfer of an airbrush';
 const isSpray = (method: Method): boolean => method === 'spray can' || method === 'airbrush';
 
 function lose(method: Method, area: FigureArea, assumptions: Assumptions) {
@@ -136,6 +137,7 @@ function lose(method: Method, area: FigureArea, assumptions: Assumptions) {
     fullTargetCm2: likely(assumptions, 'full target of a spray'),
     least: likely(assumptions, 'least catch of a spray'),
     most: likely(assumptions, 'most catch of a spray'),
+    mostTransfer: method === 'airbrush' ? likely(assumptions, mostOfAirbrush) : 1,
   };
   return {
     transfer: isSpray(method) ? sprayTransfer(transfer, area.withBaseCm2, spray) : Math.min(1, transfer),
@@ -148,7 +150,8 @@ function methodFactors(method: Method): string[] {
   const spray = isSpray(method)
     ? ['full target of a spray', 'least catch of a spray', 'most catch of a spray']
     : [];
-  return [`${method} wet film`, `${method} transfer`, `${method} leftover`, 'painter', ...spray];
+  const cap = method === 'airbrush' ? [mostOfAirbrush] : [];
+  return [`${method} wet film`, `${method} transfer`, `${method} leftover`, 'painter', ...spray, ...cap];
 }
 
 function filmDoubts(method: Method, assumptions: Assumptions): [string, number][] {

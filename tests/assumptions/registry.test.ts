@@ -64,8 +64,16 @@ describe('trade values', () => {
     expect(thinned.map(({ name }) => name)).toEqual(['glaze thin']);
   });
 
-  it('a palette keeps a drop: 20 drops a ml (USP <1101>, within 10 %)', () => {
-    expect(value('brush leftover')).toBeCloseTo(1 / 20, 12);
+  it('a palette keeps one to four drops (from memory): 20 drops a ml (USP <1101>, within 10 %)', () => {
+    const { low, likely: middle, high } = assume(registry, 'brush leftover');
+    const drops = [low, middle, high].map((ml) => ml * 20);
+    expect(drops).toEqual([0.8, 1.6, 4].map((one) => expect.closeTo(one, 9)));
+  });
+
+  it('a can gives more than half of its label, a third to a half of which is propellant (from memory)', () => {
+    const { low, likely: middle, high } = assume(registry, 'usable share of a can');
+    // What stays in the can comes off one half to two thirds.
+    expect([low < 1 / 2, middle > 1 / 2, middle < 2 / 3, high < 3 / 4]).toEqual([true, true, true, true]);
   });
 });
 

@@ -129,7 +129,7 @@ const variants: readonly [string, readonly Edit[]][] = [
       [
         'settings',
         /\n?$/,
-        '\npainter,1.1\nbrush wet film,40 / 60 / 90\nspray can transfer,0.3\nfull target of a spray,9\n',
+        '\npainter,1.1\nbrush wet film,40 / 60 / 90\nspray can transfer,0.3\nfull target of a spray,9\nairbrush transfer,0.45\nmost transfer of an airbrush,0.7\n',
       ],
       [
         'settings',
@@ -139,7 +139,7 @@ const variants: readonly [string, readonly Edit[]][] = [
       [
         'settings',
         /$/,
-        'base coat coats,3\nusable share of a can,0.6\nusable share of a pot,0.9\ndensity,1.35\n',
+        'base coat coats,3\nusable share of a can,0.7\nusable share of a pot,0.9\ndensity,1.35\n',
       ],
     ],
   ],
