@@ -198,6 +198,15 @@ describe('against measured open models, before relief', () => {
     },
   );
 
+  it.each([
+    ['bow', 'its bow and quiver', 0.2],
+    ['cloak', 'one long cloak with its collar', 0.89],
+  ])('a %s: %s, measured on open models, lies within low and high', (item, _, ofSkin) => {
+    const { low, high } = assume(registry, `kit ${item}`);
+    expect(low).toBeLessThan(ofSkin);
+    expect(high).toBeGreaterThan(ofSkin);
+  });
+
   it('a barded rider comes within a tenth of the one model measured, 8.1', () => {
     const barded = skins('armoured', 'horse', 'barding', 'weapon', 'large shield');
     expect(Math.abs(barded / 8.1 - 1)).toBeLessThan(0.1);

@@ -485,7 +485,7 @@ const rowCases: readonly ProblemCase[] = [
   ),
   spoil(
     'no-eye-height',
-    { figures: ['figure,eye mm,box mm', 'spearman,,', 'engine,,90x30x20'] },
+    { figures: ['figure,eye mm,box mm,build', 'spearman,,,closed', 'engine,,90x30x20,'] },
     'figures.csv row 2, "eye mm" (B2): without a box, a figure needs the height of its eyes. Measure from the soles to the eyes and write millimetres, such as 28.',
   ),
   spoil(
