@@ -17,22 +17,17 @@ interface Sourced {
 const memory = (source: string) => ({ mark: 'from memory', source }) as const;
 
 /** Rays were cast at the models: what they reach is visible. */
-const openModels = (values: Triple, which: string, unknown = 'collection and date unknown'): Sourced => ({
-  values,
-  mark: 'open models',
-  source: `visible area of ${which}; ${unknown}`,
-});
+const openModels = (values: Triple, source: string): Sourced => ({ values, mark: 'open models', source });
 
-const soldiers = 'eleven free-licensed models of soldiers with armour, shield and weapon';
+const soldiers = 'eleven soldiers with shield and weapon, free licences, date unknown';
 
 const dresses: Record<Exclude<Dress, 'none'>, Sourced> = {
   bare: openModels(
     [0.85, 0.92, 1],
-    'three models: default human of Debian’s assimp-testmodels (BSD-3), male and female base mesh (CC0)',
-    'date unknown',
+    'default human of Debian’s assimp-testmodels (BSD-3), male and female base mesh (CC0), date unknown',
   ),
-  clothed: openModels([1, 1.2, 1.4], 'three free-licensed game models'),
-  armoured: openModels([1.2, 1.35, 1.55], 'nine free-licensed models of soldiers without kit'),
+  clothed: openModels([1, 1.2, 1.4], 'three game models, free licences, date unknown'),
+  armoured: openModels([1.2, 1.35, 1.55], 'nine soldiers without kit, free licences, date unknown'),
 };
 
 /** Against true scale, which is 1 by definition and no assumption. */
@@ -46,20 +41,16 @@ const builds: Record<Exclude<Build, 'true scale'>, Triple> = {
 
 const kit: Record<KitItem, Sourced> = {
   weapon: openModels([0.08, 0.15, 0.25], soldiers),
-  bow: openModels(
-    [0.15, 0.27, 0.4],
-    'free-licensed models with bow and quiver',
-    'how many, collection and date unknown',
-  ),
+  bow: openModels([0.15, 0.27, 0.4], 'bows with quivers, free licences, number and date unknown'),
   'small shield': openModels([0.2, 0.3, 0.4], soldiers),
   'round shield': openModels([0.4, 0.55, 0.75], soldiers),
   'large shield': openModels([0.65, 0.85, 1.05], soldiers),
   cloak: {
     values: [0.4, 0.6, 0.9],
-    ...memory('no model was measured for the likely one; a long one with its collar came to 0.89'),
+    ...memory('no model was measured but a long one with its collar, 0.89'),
   },
-  horse: openModels([2.5, 3.6, 4], 'free-licensed models: ten riders, horses alone, a pony'),
-  barding: openModels([1.2, 1.7, 2.2], 'one free-licensed model of a barded rider'),
+  horse: openModels([2.5, 3.6, 4], 'ten riders, horses alone, a pony, free licences, date unknown'),
+  barding: openModels([1.2, 1.7, 2.2], 'one barded rider, free licence, date unknown'),
 };
 
 const bodyShares: Record<BodyPart, number> = {
@@ -84,23 +75,15 @@ const lundBrowder: { mark: Mark; source: string } = {
 
 /** Against the sides and top of a box; an open frame leaves gaps in them. */
 const reliefs: Record<BoxBuild, Sourced> = {
-  closed: openModels(
-    [1, 1.1, 1.25],
-    'five open models of closed hulls',
-    'licences, collection and date unknown',
-  ),
-  'open frame': openModels(
-    [0.55, 0.7, 0.9],
-    'three open models of engines',
-    'licences, collection and date unknown',
-  ),
+  closed: openModels([1, 1.1, 1.25], 'five closed hulls, licences and date unknown'),
+  'open frame': openModels([0.55, 0.7, 0.9], 'three engines, licences and date unknown'),
 };
 
 export const bodyAssumptions: readonly Assumption[] = [
   define('skin of a person', 18097.078, {
     unit: 'cm2',
     ...memory(
-      'a person chosen, 170 cm and 70 kg, in a published formula: 0.007184 H^0.725 W^0.425, Du Bois & Du Bois 1916',
+      '170 cm and 70 kg, chosen; the formula is published, 0.007184 H^0.725 W^0.425, Du Bois & Du Bois 1916',
     ),
   }),
   define('stature of a person', 1700, { unit: 'mm', ...memory('the same person, chosen') }),
@@ -115,7 +98,7 @@ export const bodyAssumptions: readonly Assumption[] = [
   ...Object.entries(builds).map(([name, values]) =>
     define(`build ${name}`, values, {
       unit: 'of true scale',
-      ...memory('larger heads, hands and girth than a person’s; no model was measured'),
+      ...memory('more head, hands and girth; no model was measured'),
     }),
   ),
   ...Object.entries(kit).map(([name, { values, ...origin }]) =>

@@ -25,7 +25,7 @@ export const colourAssumptions: readonly Assumption[] = [
   ),
   define('just visible difference', [1, 2, 3], {
     unit: 'dE00',
-    ...memory('how differences are reckoned is published, CIEDE2000; from where on they are seen is not'),
+    ...memory('CIEDE2000 is published; from where on it is seen is not'),
   }),
   define('pale from lightness', 70, {
     unit: 'of 100',

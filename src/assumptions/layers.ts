@@ -40,27 +40,21 @@ export const layerAssumptions: readonly Assumption[] = Object.entries(layerValue
     define(
       `${name} coats`,
       coats,
-      name === 'base coat'
-        ? practice('two thin coats, not a thick one')
-        : memory('how often this layer is mostly laid'),
+      name === 'base coat' ? practice('two thin, not one thick') : memory('as often as mostly laid'),
     ),
     define(`${name} area`, area, {
       unit: '% of the zone',
-      ...(name === 'wash'
-        ? practice('a wash goes over everything')
-        : memory('what this layer mostly covers')),
+      ...(name === 'wash' ? practice('it goes over everything') : memory('as much as mostly covered')),
     }),
     define(`${name} thin`, thin, {
       unit: 'parts of water',
-      ...(name === 'wash'
-        ? practice('as it comes from the pot')
-        : memory('how far this layer is mostly thinned')),
+      ...(name === 'wash' ? practice('as it is in the pot') : memory('as far as mostly thinned')),
     }),
     define(`${name} dries`, driesMin, {
       unit: 'min',
       ...(driesMin === 5 || driesMin === 30
-        ? practice('five minutes for a coat, thirty for a wash or a spray')
-        : memory('until the next coat may go on')),
+        ? practice('coats 5, washes and sprays 30')
+        : memory('until the next coat goes on')),
     }),
   ],
 );

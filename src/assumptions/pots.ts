@@ -7,7 +7,7 @@ const memory = (source: string) => ({ mark: 'from memory', source }) as const;
 export const potAssumptions: readonly Assumption[] = [
   define('usable share of a can', [0.45, 0.6, 0.72], {
     unit: 'of the labelled volume',
-    ...memory('a third to a half of the label is propellant, and some stays in the can'),
+    ...memory('a third to a half is propellant, and some stays in the can'),
   }),
   define('usable share of a pot', [0.85, 0.94, 0.97], {
     unit: 'of the labelled volume',

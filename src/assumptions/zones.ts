@@ -16,6 +16,6 @@ export const zoneAssumptions: readonly Assumption[] = Object.entries(shares).map
   define(zoneShareName(zone as PartialZone), percent, {
     unit,
     mark: 'from memory',
-    source: 'as such a zone is mostly sculpted; your own zones sheet comes before it',
+    source: 'as such zones are mostly sculpted',
   }),
 );

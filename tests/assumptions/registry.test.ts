@@ -85,7 +85,7 @@ describe('where values come from', () => {
 
   it('the person is chosen, only what is reckoned from it is published', () => {
     expect(origin('stature of a person')).toMatch(/^from memory: .*chosen/);
-    expect(origin('skin of a person')).toMatch(/^from memory: .*chosen.*published formula.*Du Bois/);
+    expect(origin('skin of a person')).toMatch(/^from memory: .*chosen; the formula is published.*Du Bois/);
     expect(origin('share face')).toMatch(/^from memory: /);
     const published = [...registry.values()].filter(({ mark }) => mark === 'published');
     expect(published.map(({ name }) => name)).toEqual([
@@ -97,18 +97,18 @@ describe('where values come from', () => {
   // Measured: three bare bodies, three clothed, nine armoured, eleven with shield and weapon, ten riders, one barded,
   // five hulls, three engines.
   it.each([
-    ['dress bare', /three models.*assimp-testmodels \(BSD-3\).*\(CC0\); date unknown/],
-    ['dress clothed', /three free-licensed game models; collection and date unknown/],
-    ['dress armoured', /nine free-licensed models.*; collection and date unknown/],
-    ['kit weapon', /eleven free-licensed models.*; collection and date unknown/],
-    ['kit small shield', /eleven free-licensed models.*; collection and date unknown/],
-    ['kit bow', /free-licensed models.*; how many, collection and date unknown/],
-    ['kit horse', /free-licensed models: ten riders.*; collection and date unknown/],
-    ['kit barding', /one free-licensed model.*; collection and date unknown/],
-    ['relief closed', /five open models of closed hulls; licences, collection and date unknown/],
-    ['relief open frame', /three open models of engines; licences, collection and date unknown/],
+    ['dress bare', /human of Debian’s assimp-testmodels \(BSD-3\), male and female.* \(CC0\), date unknown/],
+    ['dress clothed', /three game models, free licences, date unknown/],
+    ['dress armoured', /nine soldiers without kit, free licences, date unknown/],
+    ['kit weapon', /eleven soldiers with .*, free licences, date unknown/],
+    ['kit small shield', /eleven soldiers with .*, free licences, date unknown/],
+    ['kit bow', /free licences, number and date unknown/],
+    ['kit horse', /ten riders, .*, free licences, date unknown/],
+    ['kit barding', /one barded rider, free licence, date unknown/],
+    ['relief closed', /five closed hulls, licences and date unknown/],
+    ['relief open frame', /three engines, licences and date unknown/],
   ])('%s names its models: how many, their licence, what is not known', (name, says) => {
-    expect(origin(name)).toMatch(/^open models: visible area of /);
+    expect(origin(name)).toMatch(/^open models: /);
     expect(origin(name)).toMatch(says);
   });
 
@@ -121,11 +121,11 @@ describe('where values come from', () => {
   });
 
   it('from where on a difference is seen is from memory, though its formula is published', () => {
-    expect(origin('just visible difference')).toMatch(/^from memory: .*published, CIEDE2000/);
+    expect(origin('just visible difference')).toMatch(/^from memory: CIEDE2000 is published/);
   });
 
   it('paces are from memory, set to meet common practice', () => {
-    expect(origin('brush pace')).toMatch(/^from memory: set so .* 30 to 40 minutes .* common practice/);
+    expect(origin('brush pace')).toMatch(/^from memory: set to meet the 30 to 40 minutes .* common practice/);
   });
 });
 
