@@ -70,6 +70,11 @@ export const cellProblems = {
     says: 'a box takes no {expected}',
     hint: 'Leave this cell blank; give a crew a row of its own.',
   },
+  'wrong-build': {
+    severity: 'error',
+    says: '"{found}" is no build of {expected}',
+    hint: 'Write one of these, or leave this cell blank.',
+  },
   'no-surface': {
     severity: 'error',
     says: 'the figure "{found}" has nothing that could be painted',

@@ -19,7 +19,8 @@ const market = {
 };
 
 describe('the staircase, by hand', () => {
-  // Slate: 2 ml a figure beyond the first 10; Oat: 1 ml a figure. A 17 ml pot holds 16.32.
+  // Slate: 2 ml a figure beyond the first 10; Oat: 1 ml a figure. A 17 ml pot holds 15.98,
+  // two 31.96, three 47.94: 16 figures take a second pot of Oat, 32 a third; 18, 26 and 34 the next ones of Slate.
   const toBuyAt = (figures: number) =>
     [
       { paint: 'Slate', ml: 2 * Math.max(0, figures - 10) },
@@ -35,11 +36,11 @@ describe('the staircase, by hand', () => {
       [0, 0, ''],
       [1, 650, 'Oat'],
       [11, 950, 'Slate'],
-      [17, 1200, 'Oat'],
-      [19, 1500, 'Slate'],
-      [27, 1800, 'Slate'],
-      [33, 2050, 'Oat'],
-      [35, 2350, 'Slate'],
+      [16, 1200, 'Oat'],
+      [18, 1500, 'Slate'],
+      [26, 1800, 'Slate'],
+      [32, 2050, 'Oat'],
+      [34, 2350, 'Slate'],
     ]);
   });
 

@@ -485,21 +485,30 @@ const rowCases: readonly ProblemCase[] = [
   ),
   spoil(
     'no-eye-height',
-    { figures: ['figure,eye mm,box mm', 'spearman,,', 'engine,,90x30x20'] },
+    { figures: ['figure,eye mm,box mm,build', 'spearman,,,closed', 'engine,,90x30x20,'] },
     'figures.csv row 2, "eye mm" (B2): without a box, a figure needs the height of its eyes. Measure from the soles to the eyes and write millimetres, such as 28.',
   ),
   spoil(
     'box-with-body',
     {
+      figures: ['figure,eye mm,box mm,dress,kit', 'spearman,28,,,', 'engine,,90x30x20,clothed,weapon'],
+    },
+    'figures.csv row 3, "dress" (D3): a box takes no dress. Leave this cell blank; give a crew a row of its own.',
+    'figures.csv row 3, "kit" (E3): a box takes no kit. Leave this cell blank; give a crew a row of its own.',
+  ),
+  spoil(
+    'wrong-build',
+    {
       figures: [
-        'figure,eye mm,box mm,build,dress,kit',
-        'spearman,28,,,,',
-        'engine,,90x30x20,heroic,clothed,weapon',
+        'figure,eye mm,box mm,build',
+        'spearman,28,,Closed',
+        'engine,,90x30x20,heroic',
+        'cart,,60x30x25,open-frame',
+        'giant,60,,broad',
       ],
     },
-    'figures.csv row 3, "build" (D3): a box takes no build. Leave this cell blank; give a crew a row of its own.',
-    'figures.csv row 3, "dress" (E3): a box takes no dress. Leave this cell blank; give a crew a row of its own.',
-    'figures.csv row 3, "kit" (F3): a box takes no kit. Leave this cell blank; give a crew a row of its own.',
+    'figures.csv row 2, "build" (D2): "Closed" is no build of a body (true scale, heroic mild, heroic, heroic strong, stocky or broad). Write one of these, or leave this cell blank.',
+    'figures.csv row 3, "build" (D3): "heroic" is no build of a box (closed or open frame). Write one of these, or leave this cell blank.',
   ),
   spoil(
     'no-surface',

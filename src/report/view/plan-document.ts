@@ -161,7 +161,7 @@ const assumption = z.object({
   high: number('One time in ten it is higher.'),
   unit: text('Blank for a plain factor.'),
   mark,
-  source: text('Where it comes from; blank for common practice.'),
+  source: text('Where it comes from, or what it stands for.'),
   weighings: whole('From how many rows of the log it was learned; only with the mark weighed.').optional(),
 });
 

@@ -197,6 +197,8 @@ describe('other staircases', () => {
   it('end a plan by the real stages at the order that it has', () => {
     const view = viewPlan(examplePlan, []).stairs;
     expect(view?.chart?.army.label).toBe('your army: 33 figures, €7.40');
-    expect(view?.rows.map(({ figures, cash }) => [figures, cash])).toEqual([['4', '€7.40']]);
+    // Slate: 10.2447 x 2 x 50 x 0.0001 / 0.5 x 2 / 3 = 0.1366 ml a figure and 0.08 a sitting, of 17 x 0.05 x 0.94 = 0.799 ml
+    // on the shelf: likely short from figure 6 on, and what the promise takes beyond the likely brings that forward.
+    expect(view?.rows.map(({ figures, cash }) => [figures, cash])).toEqual([['3', '€7.40']]);
   });
 });

@@ -399,7 +399,7 @@ describe('offers and shops', () => {
 
 describe('figures', () => {
   it('take body, kit, base and box', () => {
-    const { figures } = checkRight({
+    const { figures, defaults } = checkRight({
       figures: [
         [
           'figure',
@@ -417,8 +417,14 @@ describe('figures', () => {
         ['spearman', '28', '', '', 'Weapon, round-shield; weapon', 'round 25', '', '2', '', '', '1.80'],
         ['giant', '36', '', 'none', 'weapon', 'none', '', '', '', '9,5', ''],
         ['engine', '', '', '', '', 'oval 105x70', '4', '', '85x40x35', '', ''],
+        ['crane', '', 'Open-Frame', '', '', '', '', '', '60x40x90', '', ''],
       ],
     });
+    const builds = defaults.filter(({ sheet, column }) => sheet === 'figures' && column === 'build');
+    expect(builds.map(({ rows, meaning }) => [rows, meaning])).toEqual([
+      [2, 'heroic for eyes at 25 to 35 mm, else true scale'],
+      [1, 'of a box: closed'],
+    ]);
     expect([...figures.values()]).toEqual([
       {
         figure: 'spearman',
@@ -446,13 +452,22 @@ describe('figures', () => {
       },
       {
         figure: 'engine',
-        build: 'true scale',
+        build: 'closed',
         dress: 'none',
         kit: [],
         base: { shape: 'oval', longMm: 105, wideMm: 70 },
         baseHighMm: 4,
         perBase: 1,
         boxMm: { longMm: 85, wideMm: 40, highMm: 35 },
+      },
+      {
+        figure: 'crane',
+        build: 'open frame',
+        dress: 'none',
+        kit: [],
+        baseHighMm: 3,
+        perBase: 1,
+        boxMm: { longMm: 60, wideMm: 40, highMm: 90 },
       },
     ]);
   });
