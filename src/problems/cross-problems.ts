@@ -38,6 +38,11 @@ export const crossProblems = {
     says: 'this is paint number {found} that the army is painted with, and {expected} can be planned at once',
     hint: 'Take some units out of the army sheet and plan them in sheets of their own.',
   },
+  'too-many-swaps': {
+    severity: 'error',
+    says: 'this is swap number {found}, and {expected} can be taken at once',
+    hint: 'Write what is painted now into the schemes sheet, and take those swaps out.',
+  },
   'scheme-needed': {
     severity: 'error',
     says: 'there are several schemes, and this unit names none',

@@ -93,18 +93,66 @@ describe('what has no price', () => {
     expect(costs.figuresPrice.atLeast).toBe(true);
   });
 
-  it('in part: a need beyond the shelf that no offer covers costs what is known', async () => {
-    const pots = [makePot({ paint: 'Slate', priceMinor: 340, left: { how: 'in ml', ml: 0.5 } })];
-    const { costs, order } = await plan({
+  it('in part: what an order brings has a price, what stands on the shelf has none', async () => {
+    const pots = [makePot({ paint: 'Slate', left: { how: 'in ml', ml: 0.5 } })];
+    const { costs } = await plan({
       figures: [tenCm2],
       steps: [oneCoat],
       pots,
+      offers: [makeOffer({ priceMinor: 400, pots: [offerPot('Slate')] })],
       settings: certainSettings,
     });
-    expect(order.unmet).toEqual([{ paint: 'Slate', ml: expect.closeTo(need - 0.47, 10) }]);
     expect(costs.paints.get('Slate')).toMatchObject({ partlyUnpriced: true });
-    expect(minor(costs.useWhole)).toBeCloseTo((0.47 * 340) / 15.98, 10);
+    expect(minor(costs.useWhole)).toBeCloseTo(((need - 0.47) * 400) / 15.98, 10);
     expect(costs.useWhole.atLeast).toBe(true);
+  });
+
+  it('is what came for nothing: a gift does not tell what another pot costs', async () => {
+    const pots = [makePot({ paint: 'Slate', priceMinor: 0, left: { how: 'in ml', ml: 0.5 } })];
+    const { costs } = await plan({ figures: [tenCm2], steps: [oneCoat], pots });
+    expect(costs.unpriced).toEqual(['Slate']);
+    expect(costs.useWhole.atLeast).toBe(true);
+  });
+});
+
+describe('a need beyond the pots that no offer covers', () => {
+  const figures = [tenCm2];
+  const army = [makeUnit({ count: 60 })];
+  const steps = [oneCoat, makeStep({ step: 2, paint: 'Oat', coats: 1 })];
+  // Each paint: 0.1 x 60 + 6 x 0.05 = 6.3 ml. Slate 0.48 ml are there, at 340 / 16.32 a ml; another pot would cost the
+  // same. Oat: 0.96 ml in the pot of 2.00, and the newest, which is empty, cost 4.00.
+  const pots = [
+    makePot({ paint: 'Slate', row: 2, priceMinor: 340, left: { how: 'in ml', ml: 0.5 } }),
+    makePot({
+      paint: 'Oat',
+      row: 3,
+      priceMinor: 400,
+      openedOn: '2026-01-09',
+      left: { how: 'by eye', share: 0 },
+    }),
+    makePot({ paint: 'Oat', row: 4, priceMinor: 200, openedOn: '2024-03-02', left: { how: 'in ml', ml: 1 } }),
+  ];
+  const slate = (6.3 * 340) / 16.32;
+  const oat = (0.96 * 200 + (6.3 - 0.96) * 400) / 16.32;
+
+  it('costs what the newest pot of it did: 60 figures, two paints, both priced, no offers', async () => {
+    const { costs, order } = await plan({ figures, steps, pots, army, settings: certainSettings });
+    expect(order.unmet.map(({ ml }) => ml)).toEqual([expect.closeTo(5.82, 9), expect.closeTo(5.34, 9)]);
+    expect(minor(costs.useWhole)).toBeCloseTo(slate + oat, 9);
+    expect(costs.useWhole.atLeast).toBe(false);
+    expect(costs.unpriced).toEqual([]);
+    expect([...costs.paints.values()].map(({ likeNewestMl }) => likeNewestMl)).toEqual([
+      expect.closeTo(5.82, 9),
+      expect.closeTo(5.34, 9),
+    ]);
+  });
+
+  it('does so beside offers of other paints, and past what an offer has left', async () => {
+    const offers = [makeOffer({ priceMinor: 500, pots: [offerPot('Slate', 4)], available: 1 })];
+    const { costs } = await plan({ figures, steps, pots, army, offers, settings: certainSettings });
+    // 3.84 usable ml of the pot on offer at 5.00, then Slate at the price of the pot that is owned.
+    expect(minor(costs.useWhole)).toBeCloseTo(500 + ((6.3 - 3.84) * 340) / 16.32 + oat, 9);
+    expect(costs.useWhole.atLeast).toBe(false);
   });
 });
 

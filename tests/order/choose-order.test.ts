@@ -126,6 +126,22 @@ describe('the order', () => {
     ]);
   });
 
+  it('says where time ran out before all orders at its cost were compared', async () => {
+    const pair = makeOffer({ offer: 'pair', priceMinor: 600, pots: [offerPot('Slate', 17, 2)] });
+    const needs = [{ paint: 'Slate', ml: 30 }];
+    const market = marketOf([slate, pair]);
+    const answered = async (answers: number) => {
+      let asked = 0;
+      const solve: typeof buying.solve = async (program, limits) =>
+        ++asked > answers ? { state: 'none found', seconds: 0 } : solveProgram(program, limits);
+      return (await chooseOrder(needs, market, { ...buying, solve })).tiesOpen;
+    };
+    // The order, then the fewest shops and pots, then the first names.
+    expect(await Promise.all([1, 2, 3].map(answered))).toEqual([true, true, undefined]);
+    const unsearched = { ...buying, solve: async () => ({ state: 'none found', seconds: 0 }) as const };
+    expect(await chooseOrder(needs, market, unsearched)).not.toHaveProperty('tiesOpen');
+  });
+
   it('fills up with the fewest pots where several offers cost the same', async () => {
     const few = makeOffer({ offer: 'b one', priceMinor: 700, pots: [offerPot('Moss')] });
     const many = makeOffer({ offer: 'a six', priceMinor: 700, pots: [offerPot('Moss', 17, 6)] });

@@ -4,7 +4,8 @@ import type { Offer } from '../../src/model/sheets.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { isOnOffer, openPrices } from '../../src/order/price-buying.js';
-import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
+import { takeStock } from '../../src/stock/take-stock.js';
+import { makeOffer, makePot, makeSheets, makeShop, offerPot } from '../make-sheets.js';
 
 const market = (offers: readonly Offer[], shops = [makeShop()]) => ({
   offers,
@@ -54,7 +55,7 @@ describe('a ml more', () => {
     ];
     const order = await chooseOrder(needs, shelves, prepareBuying({}));
     expect(order.lines.map(({ offer }) => offer).sort()).toEqual(['Slate 17', 'set']);
-    const perMl = openPrices(order, shelves);
+    const perMl = openPrices(order, shelves, []);
     // One pot of 15.98 usable ml at 3.00; postage is left out.
     expect(perMl('Slate')).toBeCloseTo(300 / 15.98, 9);
     expect(perMl('Chalk')).toBeCloseTo(240 / 15.98, 9);
@@ -65,12 +66,31 @@ describe('a ml more', () => {
 
   it('of a paint that comes in sets alone is unknown before one is bought', async () => {
     const order = await chooseOrder([], market([set]), prepareBuying({}));
-    expect(openPrices(order, market([set]))('Moss')).toBeUndefined();
+    expect(openPrices(order, market([set]), [])('Moss')).toBeUndefined();
+  });
+
+  it('of a paint that nobody sells by itself costs what its newest pot with a price did; an offer comes before', async () => {
+    const stock = takeStock(
+      makeSheets({
+        pots: [
+          makePot({ paint: 'Moss', row: 2, priceMinor: 200, openedOn: '2024-05-01' }),
+          makePot({ paint: 'Moss', row: 3, priceMinor: 340, openedOn: '2025-05-01' }),
+          makePot({ paint: 'Slate', row: 4, priceMinor: 340 }),
+          makePot({ paint: 'Rust', row: 5 }),
+        ],
+      }),
+      new Map(),
+      registry,
+    );
+    const shelves = market([set, single('Slate', 300)]);
+    const order = await chooseOrder([], shelves, prepareBuying({}));
+    const perMl = openPrices(order, shelves, stock);
+    expect(['Moss', 'Slate', 'Rust'].map(perMl)).toEqual([340 / 15.98, 300 / 15.98, undefined]);
   });
 
   it('counts every pot of an offer of several alike', async () => {
     const pair = makeOffer({ offer: 'pair', priceMinor: 500, pots: [offerPot('Slate', 17, 2)] });
     const order = await chooseOrder([], market([pair]), prepareBuying({}));
-    expect(openPrices(order, market([pair]))('Slate')).toBeCloseTo(500 / 31.96, 9);
+    expect(openPrices(order, market([pair]), [])('Slate')).toBeCloseTo(500 / 31.96, 9);
   });
 });

@@ -123,7 +123,9 @@ const paint = z.object({
   chanceShort: share('Chance that today’s pots do not last.'),
   chanceShortError: share('Its standard error.'),
   doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
-  pricePerMl: cost('What a millilitre of usable paint costs; null where unpriced.').nullable(),
+  pricePerMl: cost(
+    'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',
+  ).nullable(),
   useCost: cost('Cost of use of the need.'),
   useCostLow: cost('The same for the low need.'),
   useCostHigh: cost('The same for the high need.'),

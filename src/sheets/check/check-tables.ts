@@ -123,7 +123,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
-  const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps.entries };
+  const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
   if (book !== undefined && swapsRead !== undefined)
     questionPaints({ book, schemes: schemes.sheet, ...naming });
   return {
@@ -137,7 +137,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     army: army.units,
     extras,
     log,
-    swaps: swaps.swaps,
+    swaps: swaps?.swaps ?? [],
     settings,
   };
 }
