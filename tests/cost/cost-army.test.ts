@@ -119,8 +119,8 @@ describe('a need beyond the pots that no offer covers', () => {
   const figures = [tenCm2];
   const army = [makeUnit({ count: 60 })];
   const steps = [oneCoat, makeStep({ step: 2, paint: 'Oat', coats: 1 })];
-  // Each paint: 0.1 x 60 + 6 x 0.05 = 6.3 ml. Slate 0.48 ml are there, at 340 / 16.32 a ml; another pot would cost the
-  // same. Oat: 0.96 ml in the pot of 2.00, and the newest, which is empty, cost 4.00.
+  // Each paint: 0.1 x 60 + 6 x 0.08 = 6.48 ml. Slate 0.47 ml are there, at 340 / 15.98 a ml; another pot would cost the
+  // same. Oat: 0.94 ml in the pot of 2.00, and the newest, which is empty, cost 4.00.
   const pots = [
     makePot({ paint: 'Slate', row: 2, priceMinor: 340, left: { how: 'in ml', ml: 0.5 } }),
     makePot({
@@ -132,26 +132,26 @@ describe('a need beyond the pots that no offer covers', () => {
     }),
     makePot({ paint: 'Oat', row: 4, priceMinor: 200, openedOn: '2024-03-02', left: { how: 'in ml', ml: 1 } }),
   ];
-  const slate = (6.3 * 340) / 16.32;
-  const oat = (0.96 * 200 + (6.3 - 0.96) * 400) / 16.32;
+  const slate = (6.48 * 340) / 15.98;
+  const oat = (0.94 * 200 + (6.48 - 0.94) * 400) / 15.98;
 
   it('costs what the newest pot of it did: 60 figures, two paints, both priced, no offers', async () => {
     const { costs, order } = await plan({ figures, steps, pots, army, settings: certainSettings });
-    expect(order.unmet.map(({ ml }) => ml)).toEqual([expect.closeTo(5.82, 9), expect.closeTo(5.34, 9)]);
+    expect(order.unmet.map(({ ml }) => ml)).toEqual([expect.closeTo(6.01, 9), expect.closeTo(5.54, 9)]);
     expect(minor(costs.useWhole)).toBeCloseTo(slate + oat, 9);
     expect(costs.useWhole.atLeast).toBe(false);
     expect(costs.unpriced).toEqual([]);
     expect([...costs.paints.values()].map(({ likeNewestMl }) => likeNewestMl)).toEqual([
-      expect.closeTo(5.82, 9),
-      expect.closeTo(5.34, 9),
+      expect.closeTo(6.01, 9),
+      expect.closeTo(5.54, 9),
     ]);
   });
 
   it('does so beside offers of other paints, and past what an offer has left', async () => {
     const offers = [makeOffer({ priceMinor: 500, pots: [offerPot('Slate', 4)], available: 1 })];
     const { costs } = await plan({ figures, steps, pots, army, offers, settings: certainSettings });
-    // 3.84 usable ml of the pot on offer at 5.00, then Slate at the price of the pot that is owned.
-    expect(minor(costs.useWhole)).toBeCloseTo(500 + ((6.3 - 3.84) * 340) / 16.32 + oat, 9);
+    // 3.76 usable ml of the pot on offer at 5.00, then Slate at the price of the pot that is owned.
+    expect(minor(costs.useWhole)).toBeCloseTo(500 + ((6.48 - 3.76) * 340) / 15.98 + oat, 9);
     expect(costs.useWhole.atLeast).toBe(false);
   });
 });

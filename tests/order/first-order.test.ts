@@ -38,7 +38,7 @@ describe('without time for a search', () => {
   });
 
   it('a paint that comes in sets alone is bought so, without the most of everything', async () => {
-    // 20 ml of each take two pots of 16.32. Oat comes in pairs alone, and two of them hold enough Rust as well.
+    // 20 ml of each take two pots of 15.98. Oat comes in pairs alone, and two of them hold enough Rust as well.
     const needs = ['Oat', 'Rust'].map((paint) => ({ paint, ml: 20 }));
     expect(await firstOrder(needs, [rust, pair, many])).toEqual({ bought: { pair: 2 }, totalMinor: 1000 });
   });
