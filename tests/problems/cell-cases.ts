@@ -291,10 +291,9 @@ const dateCases: readonly ProblemCase[] = [
     'pots.csv row 3, "opened" (C3): "31.4.2026" is a day that no calendar has. Write it as 2026-03-14.',
   ),
   spoil(
-    'year-not-first',
-    { pots: ['paint,size ml,opened', 'brick red,17,3/4/2026', 'earth wash,24,14/3/2026'] },
-    'pots.csv row 2, "opened" (C2): "3/4/2026" is not written year first. Write 2026-03-04 or 2026-04-03.',
-    'pots.csv row 3, "opened" (C3): "14/3/2026" is not written year first. Write 2026-03-14.',
+    'day-or-month-first',
+    { pots: ['paint,size ml,opened', 'brick red,17,05/06/2026', 'earth wash,24,17/05/2026'] },
+    'pots.csv row 2, "opened" (C2): "05/06/2026" could be two days. Write 2026-05-06 or 2026-06-05.',
   ),
   spoil(
     'date-ahead',

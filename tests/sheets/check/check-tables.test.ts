@@ -611,7 +611,7 @@ describe('settings and extras', () => {
     ['brush wet film', '', 'blank-cell'],
     ['sure %', '40', 'too-little'],
     ['restock', 'both', 'not-a-choice'],
-    ['date', '3/4/2026', 'year-not-first'],
+    ['date', '3/4/2026', 'day-or-month-first'],
   ])('question %s = %j: %s', (name, value, code) => {
     const { problems } = check({
       settings: [
