@@ -623,6 +623,36 @@ describe('settings and extras', () => {
   });
 });
 
+describe('the day of the plan', () => {
+  const dated: SheetRows = {
+    pots: [
+      ['paint', 'size ml', 'opened', 'counted'],
+      ['brick red', '17', '2026-03-01', '2026-03-02'],
+      ['earth wash', '24', '', ''],
+    ],
+    log: [
+      ['date', 'paint', 'used ml'],
+      ['2026-03-03', 'brick red', '0.4'],
+    ],
+    settings: [
+      ['name', 'value'],
+      ['date', '2026-01-31'],
+    ],
+  };
+
+  it.each([
+    [undefined, ['2026-01-31', '2026-01-31', '2026-01-31']],
+    ['2026-03-03', []],
+    ['2026-03-02', ['2026-03-02']],
+    ['2026-02-28', ['2026-02-28', '2026-02-28', '2026-02-28']],
+  ])('chosen as %s is what pots and log are held against, whatever the settings say', (chosen, held) => {
+    const { problems, sheets } = check(dated, chosen);
+    expect(problems.map(({ code }) => code)).toEqual(held.map(() => 'date-ahead'));
+    expect(problems.map(({ expected }) => expected)).toEqual(held);
+    expect(sheets?.settings.date).toBe(chosen ?? '2026-01-31');
+  });
+});
+
 describe('every column', () => {
   const broken: Cell = { kind: 'broken', why: 'error value', shown: '#REF!' };
   const everyColumn = Object.entries(columns).flatMap(([sheet, list]) =>
