@@ -118,14 +118,14 @@ const brokenCases: readonly ProblemCase[] = [
 const numberCases: readonly ProblemCase[] = [
   spoil(
     'not-a-volume',
-    { pots: pots('brick red,"12,5ml"') },
-    'pots.csv row 3, "size ml" (B3): "12,5ml" is not a volume. Write a number of millilitres, such as 12.5.',
+    { pots: ['paint,size ml,keep ml', 'brick red,"0,4 l",a dab', 'earth wash,0.8 fl oz,2 cl'] },
+    'pots.csv row 2, "keep ml" (C2): "a dab" is not a volume. Write a number of millilitres, such as 12.5.',
+    'pots.csv row 3, "size ml" (B3): "0.8 fl oz" is not a volume. Write a number of millilitres, such as 12.5.',
   ),
   spoil(
     'not-a-length',
-    { figures: ['figure,eye mm,base,base high mm', 'spearman,28 mm,round 25 mm,3mm'] },
-    'figures.csv row 2, "eye mm" (B2): "28 mm" is not a length. Write a number of millimetres, such as 28.',
-    'figures.csv row 2, "base high mm" (D2): "3mm" is not a length. Write a number of millimetres, such as 3.',
+    { figures: ['figure,eye mm,base,base high mm', 'spearman,28 mm,round 25 mm,3 ml', 'archer,28mm,,'] },
+    'figures.csv row 2, "base high mm" (D2): "3 ml" is not a length. Write a number of millimetres, such as 3.',
   ),
   spoil(
     'not-a-base',
@@ -141,7 +141,7 @@ const numberCases: readonly ProblemCase[] = [
   ),
   spoil(
     'not-a-weight',
-    { pots: ['paint,size ml,left,empty g', 'brick red,17,20 g,light', 'earth wash,24,,'] },
+    { pots: ['paint,size ml,left,empty g', 'brick red,17 ml,20 g,light', 'earth wash,24,20 g,14.5 g'] },
     'pots.csv row 2, "empty g" (D2): "light" is not a weight. Write a number of grams, such as 31.2.',
   ),
   spoil(
@@ -151,8 +151,8 @@ const numberCases: readonly ProblemCase[] = [
   ),
   spoil(
     'not-an-area',
-    { figures: ['figure,eye mm,area cm2', 'spearman,28,much'] },
-    'figures.csv row 2, "area cm2" (C2): "much" is not an area. Write a number of cm2, such as 9.5.',
+    { figures: ['figure,eye mm,area cm2', 'spearman,28,9 cm2', 'archer,28,9 cm'] },
+    'figures.csv row 3, "area cm2" (C3): "9 cm" is not an area. Write a number of cm2, such as 9.5.',
   ),
   spoil(
     'not-a-number',

@@ -90,8 +90,7 @@ interface Run {
 function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(tables.get('settings'), known.assumptions, findings);
-  const { chosenDay } = known;
-  const settings = { ...ofSettings.settings, ...(chosenDay === undefined ? {} : { date: chosenDay }) };
+  const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.
   const currency = unread.has('settings') ? undefined : ofSettings.currency;
   const price = priceKind({ currency, locale: settings.locale });
@@ -144,6 +143,9 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     settings,
   };
 }
+
+const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
+  chosenDay === undefined ? settings : { ...settings, date: chosenDay };
 
 const shelfLevel = 'shelf level';
 

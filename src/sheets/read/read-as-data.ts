@@ -37,6 +37,7 @@ function wordsOf(sheet: SheetName): ReadonlySet<string> {
 
 /** `front trunk, back trunk`, `head 50%`. */
 function startsWithPart(text: string): boolean {
-  const first = nameKey((text.split(/[,;]/, 1)[0] ?? '').replace(/[\d.]+ ?%$/, ''));
+  const piece = text.slice(0, longest + 1).split(/[,;]/, 1)[0] ?? '';
+  const first = nameKey(piece.length > longest ? '' : piece.replace(/[\d.]+ ?%$/, ''));
   return parts.some((part) => nameKey(part) === first);
 }

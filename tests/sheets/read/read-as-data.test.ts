@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { SheetName } from '../../../src/model/words.js';
 import { readsAsData } from '../../../src/sheets/read/read-as-data.js';
 import type { Cell } from '../../../src/sheets/table.js';
+import { longestSearched } from '../../count-letters.js';
 
 describe('a first row', () => {
   it.each<[SheetName, readonly Cell[]]>([
@@ -37,5 +38,10 @@ describe('a first row', () => {
     ['pots', []],
   ])('in %s of %j does not', (sheet, cells) => {
     expect(readsAsData(cells, sheet)).toBe(false);
+  });
+
+  it.each(['pots', 'zones', 'settings'] as const)('of %s that goes on and on is hardly searched', (sheet) => {
+    const cells = ['coat', '1'.repeat(32_000), `1${' '.repeat(32_000)}%`];
+    expect(longestSearched(() => readsAsData(cells, sheet))).toBeLessThan(100);
   });
 });

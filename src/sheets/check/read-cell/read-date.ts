@@ -5,6 +5,7 @@ import { type CellKind, Mistake, type Written } from './cell-kind.js';
 const yearFirst = /^(\d{4})([-/.])(\d{1,2})\2(\d{1,2})$/;
 const dotted = /^(\d{1,2})\. ?(\d{1,2})\. ?(\d{4})$/;
 const yearLast = /^(\d{1,2})[-/](\d{1,2})[-/](\d{4})$/;
+const longest = 20;
 
 /**
  * Year first (`2026-03-14`, `2026/3/14`), or with points day first (`14.3.2026`, the only order in which points
@@ -14,6 +15,7 @@ const yearLast = /^(\d{1,2})[-/](\d{1,2})[-/](\d{4})$/;
 function readDate(cell: Written): IsoDate | Mistake {
   if (typeof cell === 'number') return new Mistake('number-for-date');
   const text = String(cell);
+  if (text.length > longest) return new Mistake('not-a-date');
   const first = yearFirst.exec(text);
   if (first !== null) return isoDay(first[1], first[3], first[4]) ?? new Mistake('no-such-day');
   const points = dotted.exec(text);
