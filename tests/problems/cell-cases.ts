@@ -175,6 +175,15 @@ const numberCases: readonly ProblemCase[] = [
     'pots.csv row 3, "size ml" (B3): "1,234" can be read in two ways. Write 1234 or 1.2340.',
     'pots.csv row 4, "size ml" (B4): "1.234" can be read in two ways. Write 1234 or 1.2340.',
   ),
+  // Minor units by ISO 4217: KWD has three digits, so that 2.942 is what a price looks like; English parts thousands by commas.
+  spoil(
+    'ambiguous-number',
+    {
+      settings: settings('currency,KWD'),
+      pots: ['paint,size ml,price', 'brick red,17,2.942', 'earth wash,24,"2,942"'],
+    },
+    'pots.csv row 3, "price" (C3): "2,942" can be read in two ways. Write 2942 or 2.9420.',
+  ),
   spoil(
     'ambiguous-number',
     { schemes: schemes(',area %', 'red line,1,whole,base coat,brick red,0.6') },

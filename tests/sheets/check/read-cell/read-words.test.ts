@@ -1,6 +1,6 @@
 // Prices, dates, codes, colours, shapes, readings and lists: what is read and what is refused.
 import { describe, expect, it } from 'vitest';
-import { readCell } from '../../../../src/sheets/check/read-cell/cell-kind.js';
+import { Mistake, readCell } from '../../../../src/sheets/check/read-cell/cell-kind.js';
 import { choiceKind, yesKind } from '../../../../src/sheets/check/read-cell/read-choice.js';
 import { codeKind, rightCheckDigit } from '../../../../src/sheets/check/read-cell/read-code.js';
 import { dateKind } from '../../../../src/sheets/check/read-cell/read-date.js';
@@ -41,8 +41,28 @@ describe('prices', () => {
     ['¥350', 'JPY', 350],
     ['1.2500', 'KWD', 1250],
     ['0.125', 'KWD', 125],
-  ])('%j in %s is %d', (written, currency, minor) => {
-    expect(priceKind({ currency, locale: 'en' }).read(written)).toBe(minor);
+    // Three decimals are what a price in such a currency has; English puts commas between thousands, never points.
+    ['2.942', 'KWD', 2942],
+    ['KWD 12.500', 'KWD', 12500],
+    ['999.999 KWD', 'KWD', 999999],
+    ['1,234.500', 'KWD', 1234500],
+    ['1,234', 'KWD', 'ambiguous-number'],
+    ['2.942', 'EUR', 'ambiguous-number'],
+  ])('%j in %s is %s', (written, currency, minor) => {
+    const read = priceKind({ currency, locale: 'en' }).read(written);
+    expect(read instanceof Mistake ? read.code : read).toBe(minor);
+  });
+
+  // Thousands by Unicode CLDR: Italian has a point, French a narrow blank.
+  it.each([
+    ['fr', '2,942', 2942],
+    ['fr', '2.942', 2942],
+    ['it', '2,942', 2942],
+    ['it', '2.942', 'ambiguous-number'],
+    ['ar-KW', '2.942', 2942],
+  ])('in %s, %s dinars are %s', (locale, written, minor) => {
+    const read = priceKind({ currency: 'TND', locale }).read(written);
+    expect(read instanceof Mistake ? read.code : read).toBe(minor);
   });
 
   it.each([
