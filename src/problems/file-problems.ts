@@ -185,7 +185,7 @@ export const fileProblems = {
   'rows-above-header': {
     severity: 'warning',
     says: 'what stands above the header row was not read: {found}',
-    hint: 'Move it below the header row if it is meant.',
+    hint: 'A title may stay there; what is meant as a row belongs below the header row.',
   },
   'column-without-header': {
     severity: 'warning',

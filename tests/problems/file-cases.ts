@@ -252,8 +252,10 @@ const tables: readonly ProblemCase[] = [
       'zones.csv': 'coat,"front trunk, back trunk"\n',
       'settings.csv': 'locale,de\n',
       'log.csv': 'date,paint,unit,step,figures,used ml\n2026-03-01,brick red,first spears,1,10,0.4\n',
+      'pots.csv': 'brick red,paint,17\nearth wash,paint,24\n',
     }),
     says: [
+      'pots.csv row 1: this sheet has no header row, as its first row reads like data: "brick red", "paint", "17". Put a row with the names of its columns above it, at least these: paint, size ml.',
       'zones.csv row 1: this sheet has no header row, as its first row reads like data: "coat", "front trunk, back tr ...". Put a row with the names of its columns above it, at least these: zone, parts.',
       'army.csv row 1: this sheet has no header row, as its first row reads like data: "first spears", "spearman", "20". Put a row with the names of its columns above it, at least these: unit, figure, count.',
       'settings.csv row 1: this sheet has no header row, as its first row reads like data: "locale", "de". Put a row with the names of its columns above it, at least these: name, value.',
@@ -273,9 +275,15 @@ const tables: readonly ProblemCase[] = [
   },
   {
     code: 'rows-above-header',
-    make: folder({ 'pots.csv': 'brick red,17\npaint,size ml\nbrick red,17\nearth wash,24\n' }),
+    make: folder({
+      'pots.csv': 'brick red,17\npaint,size ml\nbrick red,17\nearth wash,24\n',
+      'army.csv': 'The watch,\n,\nunit,figure,count\nfirst spears,spearman,20\n',
+      'offers.csv': 'Offers of\nMarch,\nshop,offer,price,paint,size ml\nQuay,one,3,brick red,17\n',
+    }),
     says: [
-      'pots.csv: what stands above the header row was not read: row 1. Move it below the header row if it is meant.',
+      'pots.csv: what stands above the header row was not read: row 1 ("brick red"). A title may stay there; what is meant as a row belongs below the header row.',
+      'offers.csv: what stands above the header row was not read: 2 rows (1, 2). A title may stay there; what is meant as a row belongs below the header row.',
+      'army.csv: what stands above the header row was not read: row 1 ("The watch"). A title may stay there; what is meant as a row belongs below the header row.',
     ],
   },
   {

@@ -48,15 +48,14 @@ function sizeProblems({ sheet, file, rows, headers }: HeadedGrid): FoundProblem[
   ];
 }
 
-/** A title stands in one cell; two or more cells above the header may be rows that were sorted there. */
+/** Titles, or rows that were sorted there. */
 function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
   const above = rows.slice(0, rows.indexOf(header));
-  const numbers = above
-    .filter(({ cells }) => cells.filter((cell) => cell !== '').length > 1)
-    .map(({ row }) => row);
-  return numbers.length === 0
-    ? []
-    : [problem('rows-above-header', { file, sheet }, { found: listRows(numbers) })];
+  if (above.length === 0) return [];
+  const title = above.flatMap(({ cells }) => cells.filter((cell) => cell !== ''))[0] ?? '';
+  const begins = above.length === 1 ? ` ("${startOf(headerText(title))}")` : '';
+  const found = `${listRows(above.map(({ row }) => row))}${begins}`;
+  return [problem('rows-above-header', { file, sheet }, { found })];
 }
 
 /**

@@ -2,7 +2,6 @@
 // sheet's shape.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
-import { knownHeaderKeys } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { isNeededSheet, shapeProblems } from './check-shape.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
@@ -19,7 +18,7 @@ export interface MadeTable {
 /** Finds the header row and makes the table; without one there is no table to make. Short rows stay short. */
 export function makeTable(grid: Grid): MadeTable {
   const { sheet, file } = grid;
-  const at = findHeaderRow(grid.rows, knownHeaderKeys(sheet));
+  const at = findHeaderRow(grid.rows, sheet);
   const header = grid.rows[at];
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
   if (readsAsData(header.cells, sheet)) return { table: undefined, problems: [noHeader(grid, header)] };

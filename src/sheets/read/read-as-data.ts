@@ -16,17 +16,21 @@ const longest = 40;
 
 /**
  * Whether a row in which no header is known holds a number, a day or a word that only a row of data has: `first spears,
- * spearman, 20`. Headers in another language (`Farbe, Inhalt`) do not read so.
+ * spearman, 20`. Headers in another language (`Farbe, Inhalt`) do not read so. One plain word behind the first cell may be
+ * the painter's, though some header is called so too: `brick red, paint, 17`.
  */
 export function readsAsData(cells: readonly Cell[], sheet: SheetName): boolean {
   const texts = cells.map(headerText).map((text) => text.trim());
-  if (texts.some((text) => columnMeant(sheet, text) !== undefined)) return false;
+  const [first, more] = texts.filter((text) => columnMeant(sheet, text) !== undefined);
+  if (first !== undefined && (more !== undefined || first === texts[0] || !isWord(first))) return false;
   const words = wordsOf(sheet);
   return (
     texts.some((text) => text.length <= longest && (measure.test(text) || words.has(nameKey(text)))) ||
     (sheet === 'zones' && texts.some(startsWithPart))
   );
 }
+
+const isWord = (text: string): boolean => /^\p{L}+$/u.test(text);
 
 /** Choices of the sheet, and names of settings. */
 function wordsOf(sheet: SheetName): ReadonlySet<string> {

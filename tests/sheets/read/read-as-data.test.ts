@@ -22,6 +22,7 @@ describe('a first row', () => {
     ['zones', ['coat', 'Front trunk; back trunk']],
     ['zones', ['hat', 'head 50%']],
     ['settings', ['Sure %', 'many']],
+    ['pots', ['brick red', 'paint', '17']],
   ])('in %s of %j reads as data', (sheet, cells) => {
     expect(readsAsData(cells, sheet)).toBe(true);
   });
@@ -29,6 +30,8 @@ describe('a first row', () => {
   it.each<[SheetName, readonly Cell[]]>([
     ['pots', ['Farbe', 'Inhalt']],
     ['pots', ['paint', '17']],
+    ['pots', ['brick red', 'size ml', '17']],
+    ['pots', ['Farbe', 'paint', 'left', '17']],
     ['extras', ['Sache', 'Price (€)', '20']],
     ['pots', ['my brushes', '']],
     ['pots', ['1. Farbe', 'Inhalt in ml']],
