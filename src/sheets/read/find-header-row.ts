@@ -37,7 +37,7 @@ export function findHeaderRow(rows: readonly GridRow[], sheet: SheetName): numbe
 
 /** Known headers, as far as they make a header row. */
 function counted({ known, filled, isTitle }: Shape, above: readonly Shape[]): number {
-  const isWord = known === 1 && above.some((row) => !row.isTitle && row.filled * 2 > filled);
+  const isWord = known === 1 && above.some((row) => row.filled > 1 && row.filled * 2 > filled);
   return isTitle || isWord ? 0 : known;
 }
 

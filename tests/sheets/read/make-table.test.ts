@@ -112,6 +112,7 @@ describe('the header row', () => {
 
   it('is the one header that the sheet needs, over wider rows, or below them', () => {
     expect(table([['paint'], ['brick red', 'nearly dry']], { sheet: 'paints' })?.headerRow).toBe(1);
+    expect(table([['My paints'], ['paint'], ['brick red']], { sheet: 'paints' })?.headerRow).toBe(2);
     expect(
       table([
         ['My list', 'of pots'],
