@@ -187,6 +187,11 @@ export const fileProblems = {
     says: 'what stands above the header row was not read: {found}',
     hint: 'A title may stay there; what is meant as a row belongs below the header row.',
   },
+  'totals-row': {
+    severity: 'warning',
+    says: 'this last row was left alone, as it adds up those above it: {found}',
+    hint: 'If it is a row like the others, give it a name of its own and fill in its needed cells.',
+  },
   'column-without-header': {
     severity: 'warning',
     says: 'column {expected} has no header, so what stands in it was not read: {found}',

@@ -286,6 +286,21 @@ const tables: readonly ProblemCase[] = [
       'army.csv: what stands above the header row was not read: row 1 ("The watch"). A title may stay there; what is meant as a row belongs below the header row.',
     ],
   },
+  // 17 + 24 = 41, 3.50 + 4.20 = 7.70, 20 + 10 = 30.
+  {
+    code: 'totals-row',
+    make: folder({
+      'pots.csv': 'paint,size ml,price\nbrick red,17,3.50\nearth wash,24,4.20\n,,\nTotal,41,7.70\n',
+      'offers.csv':
+        'shop,offer,price,paint,size ml\nQuay,a,3,brick red,17\nQuay,b,4,earth wash,24\nSumme,,7,,\n',
+      'army.csv': 'unit,figure,count\nfirst spears,spearman,20\nbows,spearman,10\n,,30\n',
+    }),
+    says: [
+      'pots.csv row 5: this last row was left alone, as it adds up those above it: "Total", "41". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'offers.csv row 4: this last row was left alone, as it adds up those above it: "Summe", "7". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'army.csv row 4: this last row was left alone, as it adds up those above it: "30". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+    ],
+  },
   {
     code: 'column-without-header',
     make: folder({ 'pots.csv': 'paint,size ml,,\nbrick red,17,,nearly dry\nearth wash,24,,\n' }),
