@@ -12,6 +12,11 @@ export const fileProblems = {
     says: 'this cannot be opened ({found})',
     hint: 'See that it is there, that you may read it, and that no other program holds it.',
   },
+  'folder-for-sheet': {
+    severity: 'error',
+    says: 'this is a folder, where the {expected} sheet should be',
+    hint: 'Give the folder another name, and save the sheet as {expected}.csv beside it.',
+  },
   'too-large-file': {
     severity: 'error',
     says: 'this file is too large to read: {found}, where {expected} is the most',

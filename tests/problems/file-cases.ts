@@ -96,15 +96,61 @@ const paths: readonly ProblemCase[] = [
     { 'notes.md': 'buy more red' },
     'my sheets: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
   ),
+  named(
+    'no-sheets',
+    { 'ferry.xlsx': '', 'gate.xlsx': '' },
+    'my sheets: none of the sheets is here. If they are in ferry.xlsx or gate.xlsx, name that workbook instead of the folder.',
+  ),
+  named(
+    'no-sheets',
+    { 'ferry.xlsx': '', 'tolls.csv': 'day,toll\n' },
+    'my sheets: none of the sheets is here. If they are in ferry.xlsx, name that workbook instead of the folder.',
+  ),
+  // A folder with a workbook alone is read as that workbook.
+  named(
+    'broken-workbook',
+    { 'ferry.xlsx': '' },
+    'ferry.xlsx: this workbook is damaged and cannot be read. Open it in your spreadsheet program, save a new copy as .xlsx and name that; if it does not open there either, go back to an older copy.',
+  ),
   {
-    code: 'no-sheets',
-    path: (dir) => join(dir, 'my sheets'),
-    make: async (dir) => {
-      mkdirSync(join(dir, 'my sheets'));
-      writeFileSync(join(dir, 'my sheets', 'ferry.xlsx'), await makeWorkbook(fourSheets));
+    code: 'folder-for-sheet',
+    make: (dir) => {
+      folder({}, ['pots.csv'])(dir);
+      for (const name of ['pots.csv', 'shops', 'log.csv']) mkdirSync(join(dir, name));
     },
     says: [
-      'my sheets: none of the sheets is here. If they are in ferry.xlsx, name that workbook instead of the folder.',
+      'pots.csv: this is a folder, where the pots sheet should be. Give the folder another name, and save the sheet as pots.csv beside it.',
+      'log.csv: this is a folder, where the log sheet should be. Give the folder another name, and save the sheet as log.csv beside it.',
+    ],
+  },
+  {
+    code: 'unreadable-file',
+    make: (dir) => {
+      symlinkSync(join(dir, 'ferry'), join(dir, 'gate'));
+      symlinkSync(join(dir, 'gate'), join(dir, 'ferry'));
+    },
+    path: (dir) => join(dir, 'ferry'),
+    says: [
+      'ferry: this cannot be opened (its links lead in a circle). See that it is there, that you may read it, and that no other program holds it.',
+    ],
+  },
+  {
+    code: 'unreadable-file',
+    make: (dir) => symlinkSync(join(dir, 'gone'), join(dir, 'ferry')),
+    path: (dir) => join(dir, 'ferry'),
+    says: [
+      'ferry: this cannot be opened (it points to something that is gone). See that it is there, that you may read it, and that no other program holds it.',
+    ],
+  },
+  {
+    code: 'unreadable-file',
+    make: (dir) => {
+      writeSheets(dir, fourShortSheets);
+      mkdirSync(join(dir, 'shelf'));
+      symlinkSync(join(dir, 'shelf'), join(dir, 'shops.csv'));
+    },
+    says: [
+      'shops.csv: this cannot be opened (it is a folder). See that it is there, that you may read it, and that no other program holds it.',
     ],
   },
   lone(
