@@ -24,7 +24,9 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
   if (picked.loneWorkbook !== undefined) return picked.loneWorkbook;
   const folders = [...pickSheetFiles(namesOf(true)).sheets].filter(([sheet]) => !picked.sheets.has(sheet));
   const problems = [...folders.map(folderForSheet), ...questions(picked)];
-  if (picked.sheets.size + folders.length === 0)
+  // Beside workbooks a log belongs to one of them.
+  const isBare = picked.workbooks.length > 0 && [...picked.sheets.keys()].every((sheet) => sheet === 'log');
+  if (picked.sheets.size + folders.length === 0 || isBare)
     return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
 
   const grids: Grid[] = [];

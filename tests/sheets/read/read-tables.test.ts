@@ -143,8 +143,12 @@ describe('a folder with one workbook and no sheet of CSV', () => {
     const dir = folderOf({ 'army.xlsx': 'no workbook' });
     expect((await readTables(dir)).tables.map(({ file }) => file)).toContain('pots.csv');
     const two = newFolder();
-    writeSheets(two, { 'army.xlsx': await makeWorkbook(fourSheets), 'other.xlsx': 'x', 'log.csv': log });
-    expect((await readTables(two)).tables.map(({ file }) => file)).toEqual(['log.csv']);
+    writeSheets(two, {
+      'low sluice.xlsx': await makeWorkbook(fourSheets),
+      'other.xlsx': 'x',
+      'log.csv': log,
+    });
+    expect(await readTables(two)).toMatchObject({ tables: [], problems: [{ code: 'no-sheets' }] });
   });
 });
 
