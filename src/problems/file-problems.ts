@@ -182,6 +182,11 @@ export const fileProblems = {
     says: 'what is hidden in the workbook was read like any other row: {found}',
     hint: 'Delete it if it is not meant.',
   },
+  'hidden-columns': {
+    severity: 'warning',
+    says: 'what is hidden in the workbook was read like any other column: {found}',
+    hint: 'Delete it if it is not meant.',
+  },
   'hidden-sheet': {
     severity: 'warning',
     says: 'this sheet is hidden in the workbook and was read like any other',

@@ -38,6 +38,18 @@ const timesOf: ReadonlyMap<Unit, ReadonlyMap<string, number>> = new Map(
 export const timesUnit = (unit: Unit, written: string): number | undefined =>
   timesOf.get(unit)?.get(nameKey(written));
 
+/** Measures that no column is in: of United States and imperial custom (NIST Handbook 44, appendix C). */
+const strange: ReadonlySet<string> = new Set(
+  'oz floz fl.oz fl.oz. ounce ounces fluidounce fluidounces lb lbs in inch inches ft pt pint qt gal'.split(
+    ' ',
+  ),
+);
+
+/** Whether a text is a unit of any kind, ours or not. */
+export const isMeasure = (written: string): boolean =>
+  written.length <= longest &&
+  (strange.has(nameKey(written)) || units.some((unit) => timesUnit(unit, written) !== undefined));
+
 /** Looking for what stands behind a number takes the length squared, and a longer cell holds no number. */
 const longest = 60;
 const behind = /^(.*?[\d.,])\s*([^\d.,\s].*)$/;

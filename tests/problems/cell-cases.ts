@@ -144,6 +144,18 @@ const numberCases: readonly ProblemCase[] = [
     { pots: ['paint,size ml,left,empty g', 'brick red,17 ml,20 g,light', 'earth wash,24,20 g,14.5 g'] },
     'pots.csv row 2, "empty g" (D2): "light" is not a weight. Write a number of grams, such as 31.2.',
   ),
+  spoilWorkbook(
+    'not-a-volume',
+    {
+      pots: [
+        ['paint', 'size ml'],
+        ['brick red', { value: 0.5, numFmt: '0.0" fl oz"' }],
+        ['earth wash', { value: 0.4, numFmt: '0.0" l"' }],
+        ['bone', { value: 17, numFmt: '0" each"' }],
+      ],
+    },
+    'army.xlsx, sheet pots, row 2, "size ml" (B2): "0.5 fl oz" is not a volume. Write a number of millilitres, such as 12.5.',
+  ),
   spoil(
     'not-a-length',
     { figures: ['figure,eye mm', 'spearman,1 inch'] },
@@ -274,6 +286,26 @@ const priceCases: readonly ProblemCase[] = [
     { pots: ['paint,size ml,price', 'brick red,17,$3.50', 'earth wash,24,3.50 GBP', 'earth wash,24,€4'] },
     'pots.csv row 2, "price" (C2): "$3.50" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
     'pots.csv row 3, "price" (C3): "3.50 GBP" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+  ),
+  // A format that writes the settings' own currency, or none, is no question; nor is one that writes a word.
+  spoilWorkbook(
+    'other-currency',
+    {
+      pots: [
+        ['paint', 'size ml', 'price'],
+        ['brick red', 17, { value: 3.5, numFmt: '"$"#,##0.00' }],
+        ['earth wash', { value: 24, numFmt: '0" ml"' }, { value: 4.2, numFmt: '#,##0.00 [$€-407]' }],
+        ['bone', 17, { value: 3, numFmt: '#,##0.00" GBP"' }],
+        ['oat', 17, { value: 2.942, numFmt: '[$KWD] 0.000' }],
+      ],
+      army: [
+        ['unit', 'figure', 'count'],
+        ['first spears', 'spearman', { value: 20, numFmt: '"$"0' }],
+      ],
+    },
+    'army.xlsx, sheet pots, row 2, "price" (C2): "3.5 $" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+    'army.xlsx, sheet pots, row 4, "price" (C4): "3 GBP" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+    'army.xlsx, sheet pots, row 5, "price" (C5): "2.942 KWD" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
   ),
   spoil(
     'not-a-share',

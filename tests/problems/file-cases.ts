@@ -378,6 +378,19 @@ const tables: readonly ProblemCase[] = [
       'army.xlsx, sheet pots: what is hidden in the workbook was read like any other row: row 3. Delete it if it is not meant.',
     ],
   ),
+  workbook(
+    'hidden-columns',
+    (book) => {
+      const sheet = book.getWorksheet('army');
+      for (const letter of ['A', 'C', 'D']) Object.assign(sheet?.getColumn(letter) ?? {}, { hidden: true });
+      Object.assign(book.getWorksheet('figures')?.getColumn('B') ?? {}, { hidden: true });
+      Object.assign(sheet?.getCell('D1') ?? {}, { value: 'banner' });
+    },
+    [
+      'army.xlsx, sheet figures: what is hidden in the workbook was read like any other column: column B ("eye mm"). Delete it if it is not meant.',
+      'army.xlsx, sheet army: what is hidden in the workbook was read like any other column: columns A ("unit"), C ("count"). Delete it if it is not meant.',
+    ],
+  ),
   workbook('hidden-sheet', (book) => Object.assign(book.getWorksheet('pots') ?? {}, { state: 'hidden' }), [
     'army.xlsx, sheet pots: this sheet is hidden in the workbook and was read like any other. Rename or delete it if it is not meant.',
   ]),

@@ -9,7 +9,7 @@ import { type FoundProblem, type GridRow, type HeadedGrid, spreadsheetLimits, st
 import { cellAddress, columnLetters } from './name-cell.js';
 
 /**
- * Size, rows above the header, headers given twice, nothing below it, hidden rows, cells without a header.
+ * Size, rows above the header, headers given twice, nothing below it, hidden rows and columns, cells without a header.
  */
 export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
   return [
@@ -18,6 +18,7 @@ export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
     ...duplicateHeaders(grid),
     ...headerOnly(grid),
     ...hiddenRows(grid),
+    ...hiddenColumns(grid),
     ...extraCells(grid),
     ...columnsWithoutHeader(grid),
   ];
@@ -80,6 +81,19 @@ function hiddenRows({ sheet, file, body, hiddenRows: hidden }: HeadedGrid): Foun
   if (hidden === undefined) return [];
   const numbers = body.filter(({ row }) => hidden.has(row)).map(({ row }) => row);
   return numbers.length === 0 ? [] : [problem('hidden-rows', { file, sheet }, { found: listRows(numbers) })];
+}
+
+/** Only those that are read; the painter's own may be hidden. */
+function hiddenColumns({ sheet, file, headers, hiddenColumns: hidden = [] }: HeadedGrid): FoundProblem[] {
+  const found = headers.flatMap((header, index) => {
+    const isHidden = hidden.some(({ from, to }) => from <= index + 1 && index + 1 <= to);
+    return isHidden && columnMeant(sheet, header)
+      ? [`${columnLetters(index + 1)} ("${startOf(header)}")`]
+      : [];
+  });
+  if (found.length === 0) return [];
+  const which = found.length === 1 ? 'column' : 'columns';
+  return [problem('hidden-columns', { file, sheet }, { found: `${which} ${found.join(', ')}` })];
 }
 
 /** `3 rows (4, 5, 9)`, the first five named. */

@@ -125,6 +125,7 @@ const withSigns = /^[^\d.,]*((?:\d|[.,]\d)[\d.,'’\s]*)[^\d.,]*$/;
 /** Undefined for what is no number or could be two. */
 function numberIn(cell: Cell): number | undefined {
   if (typeof cell === 'number') return cell;
+  if (typeof cell === 'object' && cell.kind === 'measured') return cell.value;
   if (typeof cell !== 'string' || cell.length > longest) return undefined;
   const [, written] = withSigns.exec(cell) ?? [];
   const value = written === undefined ? undefined : parseNumber(written.trim());

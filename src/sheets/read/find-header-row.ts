@@ -4,7 +4,7 @@ import type { SheetName } from '../../model/words.js';
 import { columns } from '../columns.js';
 import { headerKey } from '../match-header.js';
 import { knownHeaderKeys } from '../spell-headers.js';
-import type { Cell } from '../table.js';
+import { type Cell, textOfObject } from '../table.js';
 import { countKnown } from './find-delimiter.js';
 import type { GridRow } from './grid.js';
 
@@ -60,6 +60,5 @@ function shapesOf(rows: readonly GridRow[], sheet: SheetName): readonly Shape[] 
 
 /** A header cell as text; a year or a date may be the painter's own header. */
 export function headerText(cell: Cell): string {
-  if (typeof cell !== 'object') return String(cell);
-  return cell.kind === 'date' ? cell.iso : cell.shown;
+  return typeof cell === 'object' ? textOfObject(cell) : String(cell);
 }

@@ -35,4 +35,8 @@ function readingOf(value: number, unit: (typeof inUnits)[number]): WrittenReadin
   return value > 100 ? new Mistake('over-whole') : { how: 'by eye', share: value / 100 };
 }
 
-export const leftKind: CellKind<WrittenReading> = { noun: 'what is left', read: readLeft };
+export const leftKind: CellKind<WrittenReading> = {
+  noun: 'what is left',
+  read: readLeft,
+  takesUnit: true,
+};

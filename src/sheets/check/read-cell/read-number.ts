@@ -24,7 +24,11 @@ interface NumberKind {
 
 /** A cell kind for numbers; values outside the bounds are questioned, 0 and below named as such. */
 export function numberKind(of: NumberKind): CellKind<number> {
-  return { noun: of.noun, read: (cell) => readNumber(cell, of) };
+  return {
+    noun: of.noun,
+    read: (cell) => readNumber(cell, of),
+    ...(of.unit === undefined ? {} : { takesUnit: true }),
+  };
 }
 
 function readNumber(cell: Written, of: NumberKind): number | Mistake {

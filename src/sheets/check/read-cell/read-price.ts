@@ -36,6 +36,7 @@ export function priceKind({ currency, locale }: PriceTerms): CellKind<number> {
   const reading: Reading = { currency, ownSigns, groupMark: once(() => groupMarkIn(locale)) };
   return {
     noun: 'a price',
+    takesUnit: true,
     read: (cell) => readPrice(cell, reading),
     ...(currency === undefined ? {} : { money: { currency, isOwn: (sign) => ownSigns().has(sign) } }),
   };
