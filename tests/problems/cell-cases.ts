@@ -48,18 +48,44 @@ const columnCases: readonly ProblemCase[] = [
     { pots: ['paint,size ml,Price (£)', 'brick red,17,3.50', 'earth wash,24,'] },
     'pots.csv row 1, "Price (£)" (C1): "£" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
   ),
-  ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"'].map((reading) =>
+  ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"', 'half', '~40%', '3/4'].map((reading) =>
     spoil(
-      'left-maybe-meant',
-      {
-        pots: [
-          'paint,size ml,remaining,notes',
-          `brick red,17,${reading},7 ml of it old`,
-          'earth wash,24,,full',
-        ],
-      },
-      'pots.csv row 1, "remaining" (C1): every pot counts as full, as there is no left column, while this one reads as if it said what is left. Rename it "left" if that is meant; if it is a note of your own, an empty left column ends this question.',
+      'column-maybe-meant',
+      { pots: ['paint,size ml,How full,notes', `brick red,17,${reading},60%`, 'earth wash,24,,full'] },
+      'pots.csv row 1, "How full" (C1): this column is not read, though it could be meant for "left", which counts as blank on every row: full. Rename it "left" if that is meant; if it is a note of your own, let its header end in "notes".',
     ),
+  ),
+  spoil(
+    'column-maybe-meant',
+    {
+      pots: ['paint,size ml,Paid,type', 'brick red,17,3.50,colour', 'earth wash,24,4.20,wash'],
+      offers: [
+        'shop,offer,price,paint,size ml,in it',
+        'Quay,set,9,brick red,17,2',
+        'Quay,set,,earth wash,24,1',
+      ],
+      shops: ['shop,parcel', 'Quay,€4.90'],
+      army: ['unit,figure,count,painted up to', 'first spears,spearman,20,1'],
+    },
+    'pots.csv row 1, "Paid" (C1): this column is not read, though it could be meant for "price", which counts as blank on every row: unpriced. Rename it "price" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'pots.csv row 1, "type" (D1): this column is not read, though it could be meant for "kind", which counts as blank on every row: colour. Rename it "kind" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'offers.csv row 1, "in it" (F1): this column is not read, though it could be meant for "pots", which counts as blank on every row: 1. Rename it "pots" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'shops.csv row 1, "parcel" (B1): this column is not read, though it could be meant for "postage", which counts as blank on every row: 0. Rename it "postage" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'army.csv row 1, "painted up to" (D1): this column is not read, though it could be meant for "done", which counts as blank on every row: none. Rename it "done" if that is meant; if it is a note of your own, let its header end in "notes".',
+  ),
+  spoil(
+    'blank-column-maybe-meant',
+    { pots: ['paint,size ml,left,How full', 'brick red,17,,60%', 'earth wash,24,,half'] },
+    'pots.csv row 1, "How full" (D1): this column is not read, though it could be meant for "left", which is blank on every row: full. Take the blank column out and rename this one "left" if that is meant; if it is a note of your own, let its header end in "notes".',
+  ),
+  spoil(
+    'missing-column',
+    {
+      offers: ['shop,offer,asks,paint,size ml', 'Quay,brick,3.50,brick red,17'],
+      army: ['unit,figure,models,bases', 'first spears,spearman,20,10', 'bows,spearman,10,5'],
+    },
+    'offers.csv, "price": there is no such column. Add it to the header row, or rename "asks" if that is meant.',
+    'army.csv, "count": there is no such column. Add it to the header row, or rename "models" or "bases" if that is meant.',
   ),
 ];
 
