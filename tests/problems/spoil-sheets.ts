@@ -24,7 +24,7 @@ type TypedCell =
   | ShownNumber;
 
 /** A number, and the number format by which its cell is shown. */
-export interface ShownNumber {
+interface ShownNumber {
   readonly value: number;
   readonly numFmt: string;
 }

@@ -2,6 +2,7 @@
 // is wanted. Out: own columns, each with the column that it could be.
 import type { Column } from '../columns.js';
 import type { Cell, Table } from '../table.js';
+import { wordsOf } from './near-headers.js';
 import { isNumbering, readsAsLeft } from './read-as-left.js';
 import { readsAsMoney } from './read-as-money.js';
 import { type CellKind, Mistake, readCell } from './read-cell/cell-kind.js';
@@ -71,10 +72,7 @@ export function likelyColumns(
   if (wanted.length === 0) return [];
   return own.slice(0, mostAsked).flatMap((index) => {
     const cells = filledCells(table, index);
-    const words = (table.headers[index] ?? '')
-      .slice(0, 100)
-      .toLowerCase()
-      .split(/[^\p{L}]+/u);
+    const words = wordsOf(table.headers[index] ?? '');
     const isCalled = ({ column }: Wanted): boolean =>
       callings[column.header]?.some((word) => words.includes(word)) ?? false;
     const others = wanted.filter(
