@@ -22,7 +22,8 @@ export function makeTable(grid: Grid): MadeTable {
   const at = findHeaderRow(grid.rows, sheet);
   const header = grid.rows[at];
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
-  if (readsAsData(header.cells, sheet)) return { table: undefined, problems: [noHeader(grid, header)] };
+  if (readsAsData(header.cells, sheet, grid.rows.slice(at + 1)))
+    return { table: undefined, problems: [noHeader(grid, header)] };
   const whole = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
 
   const { grid: headed, problems: ofTotals } = dropTotals(whole);

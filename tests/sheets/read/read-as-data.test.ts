@@ -43,6 +43,18 @@ describe('a first row', () => {
     expect(readsAsData(cells, sheet)).toBe(false);
   });
 
+  it('is a header row where measures stand under its texts', () => {
+    const header = ['Colour', 'Range', 'Inhalt', 'How full'];
+    const rows = [
+      ['brick red', 'river', '', ''],
+      ['oat', 'river', '17', 'half'],
+    ].map((cells) => ({ cells }));
+    expect(readsAsData(header, 'pots', rows)).toBe(false);
+    expect(readsAsData(header, 'pots', rows.slice(0, 1))).toBe(true);
+    expect(readsAsData(['brick red', 'colour', ''], 'pots', rows)).toBe(true);
+    expect(readsAsData(['brick red', 'colour', '17'], 'pots', rows)).toBe(true);
+  });
+
   it.each(['pots', 'zones', 'settings'] as const)('of %s that goes on and on is hardly searched', (sheet) => {
     const cells = ['coat', '1'.repeat(32_000), `1${' '.repeat(32_000)}%`];
     expect(longestSearched(() => readsAsData(cells, sheet))).toBeLessThan(100);
