@@ -41,7 +41,9 @@ export function dropTotals(grid: HeadedGrid): {
 } {
   const problems: FoundProblem[] = [];
   let { body } = grid;
-  while (problems.length < most && summed.includes(grid.sheet)) {
+  // Below the last row of a log in CSV the next one is written, and then its sum is the last no more.
+  const isGrowing = grid.sheet === 'log' && grid.delimiterName !== undefined;
+  while (problems.length < most && summed.includes(grid.sheet) && !isGrowing) {
     const last = body.at(-1);
     const above = body.slice(0, -1);
     if (last === undefined || !isTotal(last.cells, above, grid)) break;

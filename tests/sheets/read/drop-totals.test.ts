@@ -99,6 +99,16 @@ describe('a last row of pots', () => {
 });
 
 describe('a last row of other sheets', () => {
+  it('of a log is a sum in a workbook, to which no row is added', () => {
+    const cells: Cell[][] = [
+      ['date', 'paint', 'used ml'],
+      ['2026-03-14', 'oat', 1],
+      ['Total', '', 1],
+    ];
+    const rows = cells.map((row, index) => ({ row: index + 1, cells: row }));
+    expect(makeTable({ sheet: 'log', file: 'army.xlsx', rows }).table?.rows).toHaveLength(1);
+  });
+
   it.each<[SheetName, readonly (readonly Cell[])[], boolean]>([
     [
       'army',
@@ -165,7 +175,7 @@ describe('a last row of other sheets', () => {
         ['2026-03-15', 'oat', 2],
         ['', '', 3],
       ],
-      true,
+      false,
     ],
     [
       'settings',
