@@ -47,7 +47,7 @@ export function typeCell(stored: StoredCell, { strings, date1904 }: CellSurround
   if (type === 'str' || type === 'd') return plainText(decodeCellText(value));
   if (type === 'b') return value === '1' || value === 'true';
   if (type === 'e') return broken('error value', decodeEntities(value));
-  return typeNumber(Number(value), { ...format, date1904 });
+  return typeNumber(Number(value), format, date1904);
 }
 
 const broken = (why: BrokenCell['why'], shown: string): BrokenCell => ({ kind: 'broken', why, shown });
@@ -67,10 +67,7 @@ export function plainText(text: string): Cell {
 /** A text cut out of a longer one would keep all of that in memory for as long as it is used itself. */
 const copyText = (text: string): string => ` ${text}`.slice(1);
 
-function typeNumber(
-  value: number,
-  { kind, unit, date1904 }: CellFormat & { readonly date1904: boolean },
-): Cell {
+function typeNumber(value: number, { kind, unit }: CellFormat, date1904: boolean): Cell {
   if (!Number.isFinite(value)) return broken('error value', '#NUM!');
   if (kind === 'percent') return `${Number((value * 100).toPrecision(12))}%`;
   if (kind === 'number') return unit === '' ? value : { kind: 'measured', value, unit };
