@@ -30,8 +30,11 @@ export function readsAsData(
   if (first !== undefined && (more !== undefined || first === texts[0] || !isWord(first))) return false;
   if (texts.some(isMeasure) || (sheet === 'zones' && texts.some(startsWithPart))) return true;
   const words = wordsOf(sheet);
+  // The values of settings are of every kind, one below the other.
   const isOver = (text: string, at: number): boolean =>
-    text !== '' && below.slice(0, fewRows).some((row) => isMeasure(headerText(row.cells[at] ?? '')));
+    text !== '' &&
+    sheet !== 'settings' &&
+    below.slice(0, fewRows).some((row) => isMeasure(headerText(row.cells[at] ?? '')));
   return texts.some((text) => text.length <= longest && words.has(nameKey(text))) && !texts.some(isOver);
 }
 
