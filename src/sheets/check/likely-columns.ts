@@ -23,15 +23,19 @@ interface Own {
 
 type Judge = (own: Own, kind: CellKind<unknown>) => boolean;
 
+/** Larger numbers in an offer may be pages, and points in an army. */
+const mostPots = 100;
+const mostSteps = 30;
+
 /** By header. Any other column can be done without, or its cells could be too many other things. */
 const judges: ReadonlyMap<string, Judge> = new Map<string, Judge>([
   ['left', readsAsLeft],
   ['price', readsAsMoney],
   ['postage', readsAsMoney],
-  ['size ml', isCount(2000)],
-  ['count', isCount(5000)],
-  ['pots', (own, kind) => isCount(100)(own, kind) && own.cells.some((cell) => Number(cell) > 1)],
-  ['done', (own, kind) => isCount(30)(own, kind) && own.cells.some((cell) => Number(cell) > 0)],
+  ['size ml', areNumbers],
+  ['count', areNumbers],
+  ['pots', (own, kind) => areNumbers(own, kind) && reach(own.cells, { over: 1, most: mostPots })],
+  ['done', (own, kind) => areNumbers(own, kind) && reach(own.cells, { over: 0, most: mostSteps })],
   ...['kind', 'opacity', 'container', 'build', 'dress', 'method', 'layer', 'base'].map(
     (header): [string, Judge] => [header, areMostRead],
   ),
@@ -102,12 +106,14 @@ function areMostRead({ cells }: Own, kind: CellKind<unknown>): boolean {
   return read > 0 && read * 3 >= cells.length * 2;
 }
 
-/** Numbers of the kind up to `most`, but for those that only count the rows. */
-function isCount(most: number): Judge {
-  return (own, kind) => {
-    const values = own.cells.map(Number);
-    return areMostRead(own, kind) && values.every((value) => !(value > most)) && !isNumbering(values);
-  };
+/** But for those that only count the rows. */
+function areNumbers(own: Own, kind: CellKind<unknown>): boolean {
+  return areMostRead(own, kind) && !isNumbering(own.cells.map(Number));
+}
+
+function reach(cells: readonly Cell[], { over, most }: Readonly<Record<'over' | 'most', number>>): boolean {
+  const highest = Math.max(...cells.map(Number).filter((value) => !Number.isNaN(value)));
+  return highest > over && highest <= most;
 }
 
 function arePercents(own: Own, kind: CellKind<unknown>): boolean {
