@@ -173,6 +173,11 @@ export const crossProblems = {
     says: 'the same stands in {expected} already',
     hint: 'It counts twice: take one of the two out if it is the same work.',
   },
+  'swap-not-narrowed': {
+    severity: 'warning',
+    says: 'a swap holds for every {expected} of its scheme and step, so this column is not read',
+    hint: 'Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
+  },
   'swap-of-nothing': {
     severity: 'error',
     says: 'this row does not say what is swapped',

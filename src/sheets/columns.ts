@@ -11,9 +11,7 @@ import {
   paintKinds,
   type SheetName,
 } from '../model/words.js';
-
-/** What a header may say after its name. */
-export type Unit = 'ml' | 'mm' | 'g' | '%' | 'cm2' | 'g/ml';
+import type { Unit } from './units.js';
 
 export interface Column {
   readonly header: string;

@@ -63,6 +63,22 @@ const rowCases: readonly ProblemCase[] = [
   ),
 ];
 
+const columnCases: readonly ProblemCase[] = [
+  spoil(
+    'swap-not-narrowed',
+    {
+      ...shelf,
+      swaps: [
+        'scheme,paint,instead,Unit,for zone,figure,layer notes',
+        'red line,brick red,bone,first spears,,,base coat',
+        'brown line,brick red,rust,,boots,,',
+      ],
+    },
+    'swaps.csv row 1, "Unit" (D1): a swap holds for every unit of its scheme and step, so this column is not read. Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
+    'swaps.csv row 1, "for zone" (E1): a swap holds for every zone of its scheme and step, so this column is not read. Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
+  ),
+];
+
 const togetherCases: readonly ProblemCase[] = [
   swaps(
     'swap-circle',
@@ -171,4 +187,9 @@ const stepCases: readonly ProblemCase[] = [
   ),
 ];
 
-export const swapCases: readonly ProblemCase[] = [...rowCases, ...togetherCases, ...stepCases];
+export const swapCases: readonly ProblemCase[] = [
+  ...rowCases,
+  ...columnCases,
+  ...togetherCases,
+  ...stepCases,
+];

@@ -38,6 +38,8 @@ export interface Known {
   readonly assumptions: Assumptions;
   /** The day of the plan, unless the settings name another. */
   readonly today: IsoDate;
+  /** The day of the plan whatever the settings name. */
+  readonly chosenDay?: IsoDate | undefined;
 }
 
 export interface CheckedSheets {
@@ -88,7 +90,7 @@ interface Run {
 function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(tables.get('settings'), known.assumptions, findings);
-  const { settings } = ofSettings;
+  const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.
   const currency = unread.has('settings') ? undefined : ofSettings.currency;
   const price = priceKind({ currency, locale: settings.locale });
@@ -141,6 +143,9 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     settings,
   };
 }
+
+const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
+  chosenDay === undefined ? settings : { ...settings, date: chosenDay };
 
 /** The likely value of an assumption in percent: the painter's own, else that of the registry. */
 function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {

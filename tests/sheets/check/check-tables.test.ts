@@ -626,7 +626,7 @@ describe('settings and extras', () => {
     ['brush wet film', '', 'blank-cell'],
     ['sure %', '40', 'too-little'],
     ['restock', 'both', 'not-a-choice'],
-    ['date', '3/4/2026', 'year-not-first'],
+    ['date', '3/4/2026', 'day-or-month-first'],
   ])('question %s = %j: %s', (name, value, code) => {
     const { problems } = check({
       settings: [
@@ -635,6 +635,36 @@ describe('settings and extras', () => {
       ],
     });
     expect(problems.map((one) => one.code)).toEqual([code]);
+  });
+});
+
+describe('the day of the plan', () => {
+  const dated: SheetRows = {
+    pots: [
+      ['paint', 'size ml', 'opened', 'counted'],
+      ['brick red', '17', '2026-03-01', '2026-03-02'],
+      ['earth wash', '24', '', ''],
+    ],
+    log: [
+      ['date', 'paint', 'used ml'],
+      ['2026-03-03', 'brick red', '0.4'],
+    ],
+    settings: [
+      ['name', 'value'],
+      ['date', '2026-01-31'],
+    ],
+  };
+
+  it.each([
+    [undefined, ['2026-01-31', '2026-01-31', '2026-01-31']],
+    ['2026-03-03', []],
+    ['2026-03-02', ['2026-03-02']],
+    ['2026-02-28', ['2026-02-28', '2026-02-28', '2026-02-28']],
+  ])('chosen as %s is what pots and log are held against, whatever the settings say', (chosen, held) => {
+    const { problems, sheets } = check(dated, chosen);
+    expect(problems.map(({ code }) => code)).toEqual(held.map(() => 'date-ahead'));
+    expect(problems.map(({ expected }) => expected)).toEqual(held);
+    expect(sheets?.settings.date).toBe(chosen ?? '2026-01-31');
   });
 });
 
