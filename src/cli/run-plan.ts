@@ -39,18 +39,21 @@ export interface PlanFlags {
 
 /** Plans and writes; gives 1, with nothing written, where the sheets have errors. */
 export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
-  const chosen = flags.date === undefined ? undefined : checkDate(flags.date);
+  const day = { today: today(), chosenDay: flags.date === undefined ? undefined : checkDate(flags.date) };
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const sure = flags.sure === undefined ? undefined : readSure(flags.sure);
+  const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
+  if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems, leftAlone } = await readOrShow(path, chosen ?? today());
+    const { sheets, problems, leftAlone } = await readOrShow(path, day);
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
-    const flagged = setByFlags(sheets, { date: chosen, surePercent: sure });
+    const settings = { ...sheets.settings, ...(sure === undefined ? {} : { surePercent: sure }) };
     const search = { solve: solver.solve, seconds };
-    await planAndWrite({ path, sheets: flagged, problems, today: chosen ?? today() }, flags, search);
+    const asked = { folder, sheets: { ...sheets, settings }, problems, today: day.today };
+    await planAndWrite(asked, flags, search);
     return exitCodes.done;
   } finally {
     await solver.close();
@@ -58,20 +61,19 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
 }
 
 interface Asked {
-  readonly path: string;
+  /** Undefined: no files. */
+  readonly folder: string | undefined;
   readonly sheets: Sheets;
   readonly problems: readonly Problem[];
   readonly today: string;
 }
 
 async function planAndWrite(
-  { path, sheets, problems, today }: Asked,
+  { folder, sheets, problems, today }: Asked,
   flags: PlanFlags,
   search: Search,
 ): Promise<void> {
-  const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
-  if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
   const progress = showProgress(sheets.settings);
@@ -80,22 +82,7 @@ async function planAndWrite(
   const view = viewPlan(plan, problems);
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
-  else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
-}
-
-interface SetByFlags {
-  readonly date: string | undefined;
-  readonly surePercent: number | undefined;
-}
-
-/** A flag wins over the settings sheet. */
-function setByFlags(sheets: Sheets, { date, surePercent }: SetByFlags): Sheets {
-  const settings = {
-    ...sheets.settings,
-    ...(date === undefined ? {} : { date }),
-    ...(surePercent === undefined ? {} : { surePercent }),
-  };
-  return { ...sheets, settings };
+  else if (folder !== undefined) showAnswer(view, fileList(folder));
 }
 
 function fileList(folder: string): string[] {

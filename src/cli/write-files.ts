@@ -40,28 +40,43 @@ export async function writeFiles(
   }));
   const temps = moves.map(({ temp }) => temp);
   const stopWatching = removeOnSignal(temps);
-  let made: string | undefined;
+  const made: string[] = [];
   try {
-    made = await mkdir(folder, { recursive: true });
+    await makeFolders(resolve(folder), made);
     await removeAbandoned(folder);
     for (const { temp, content } of moves) await writeWhole(temp, content);
     await holdFolder(folder, () => (way === 'add' ? addFiles(moves) : replaceFiles(moves)));
   } catch (error) {
     for (const temp of temps) await rm(temp, { force: true }).catch(() => undefined);
-    if (made !== undefined) await removeMade(resolve(folder), resolve(made));
+    await removeMade(made);
     throw nameFault(error, folder);
   } finally {
     stopWatching();
   }
 }
 
+/** Makes what is missing of a path, from the outermost in; `made` has each folder, also where the next can't be made. */
+async function makeFolders(folder: string, made: string[]): Promise<void> {
+  if ((await stat(folder).catch(() => undefined)) !== undefined) return;
+  if (dirname(folder) !== folder) await makeFolders(dirname(folder), made);
+  try {
+    await mkdir(folder);
+    made.push(folder);
+  } catch (error) {
+    // Another run has made it meanwhile.
+    if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
+  }
+}
+
 /** The folders that were made for nothing, from the innermost up, as long as nobody has put anything there. */
-async function removeMade(folder: string, outermost: string): Promise<void> {
-  const isGone = await rmdir(folder).then(
-    () => true,
-    () => false,
-  );
-  if (isGone && folder !== outermost) await removeMade(dirname(folder), outermost);
+async function removeMade(made: readonly string[]): Promise<void> {
+  for (const folder of made.toReversed()) {
+    const isGone = await rmdir(folder).then(
+      () => true,
+      () => false,
+    );
+    if (!isGone) return;
+  }
 }
 
 /** Written and handed to the disk, so that a power cut after the renaming cannot leave an empty file. */

@@ -20,6 +20,8 @@ export interface PaintCost {
   readonly partlyUnpriced: boolean;
   /** Share of the need, 0 to 1, that has a price. */
   readonly pricedShare: number;
+  /** Of the need, what is priced like the newest pot that has a price: neither a pot nor the order gives it. */
+  readonly likeNewestMl: number;
   /** Remaining work, army wide. */
   readonly useCost: Amount;
 }
@@ -70,8 +72,9 @@ export interface Costs {
   readonly unpriced: readonly string[];
 }
 
-/** Which cautions the plan calls for. */
-export type Caution = 'spray can' | 'airbrush' | 'solvent' | 'brush';
+/** What a plan can call for caution with, in the order in which it is said. */
+export const cautions = ['spray can', 'airbrush', 'solvent', 'glue', 'brush'] as const;
+export type Caution = (typeof cautions)[number];
 
 /** What the stages found. */
 export interface PlanResults {

@@ -21,8 +21,8 @@ export interface ShelfPot {
   readonly place?: string;
 }
 
-/** Stock stage: one entry for each paint that is owned or needed. */
-export interface PaintStock {
+/** Stock as counted: one entry for each paint that is owned or needed. */
+export interface CountedStock {
   readonly paint: string;
   readonly pots: readonly ShelfPot[];
   readonly needMl: number;
@@ -31,11 +31,17 @@ export interface PaintStock {
   readonly orderedMl: number;
   /** From what is owned today, before buying; never below 0. */
   readonly leftAfterMl: number;
-  /** What the promise needs beyond what is there. */
+  /** What the likely need takes beyond what is there. */
   readonly toBuyMl: number;
   readonly keepMl: number;
-  readonly state: StockState;
   /** `leftAfterMl` is under `keepMl`; a paint without a pot has a level only where the painter names one. */
   readonly runningLow: boolean;
   readonly mark: Mark;
+}
+
+/** Stock as judged by chance. */
+export interface PaintStock extends CountedStock {
+  /** What the promise needs beyond what is there. */
+  readonly toBuyMl: number;
+  readonly state: StockState;
 }

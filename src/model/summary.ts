@@ -153,15 +153,23 @@ export interface Rise extends Stair {
   readonly riseMinor: number;
 }
 
+export interface NextRise {
+  readonly rise: Rise;
+  /** Its cash beyond the army's. */
+  readonly extraMinor: number;
+  /** Up to this figure the army's order is known to reach. */
+  readonly reachesFigure: number;
+  /** False where steps before it may have been passed over. */
+  readonly isNext: boolean;
+}
+
 export interface StairSums {
   /** Steps at the same cash as the one before are left out. */
   readonly rises: readonly Rise[];
   /** Cash for the army. */
   readonly armyMinor: number;
-  /** The first rise beyond the army, and its cash beyond the army's; undefined where there is none. */
-  readonly next:
-    | { readonly rise: Rise; readonly extraMinor: number; readonly lastFigure: number }
-    | undefined;
+  /** The first rise beyond the army; undefined where there is none. */
+  readonly next: NextRise | undefined;
   readonly unproved: number;
 }
 

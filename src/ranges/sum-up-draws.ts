@@ -19,6 +19,15 @@ export function rangeOf(draws: Float64Array): Range {
   return { low, high: selectRank(mixed, rankOf(0.9, draws.length)) };
 }
 
+/**
+ * P10 and P90, or the likely value where that lies beyond one of them: the formula at the likely values need not stand in the
+ * middle of what is drawn, where many values are held at a bound or a weighing is far from all that was expected.
+ */
+export function rangeAbout(likely: number, draws: Float64Array): Range {
+  const { low, high } = rangeOf(draws);
+  return { low: Math.min(low, likely), high: Math.max(high, likely) };
+}
+
 /** The value that stands at a rank once the column is sorted; the column is left partly sorted. Hoare 1961, algorithm 65. */
 function selectRank(column: Float64Array, rank: number): number {
   let [from, to] = [0, column.length - 1];
@@ -57,12 +66,15 @@ export function chanceOf(counted: number, draws: number): Chance {
   return { chance, error: Math.sqrt((held * (1 - held)) / draws) };
 }
 
-/** A column, its mean, and the sum of the squared distances from it. */
+/** A column, its mean, and the sum of the squared distances from it; 0 where nothing but rounding sets the draws apart. */
 export interface Spread {
   readonly column: Float64Array;
   readonly mean: number;
   readonly squares: number;
 }
+
+/** A deviation of less than this share of the mean is rounding: sums of shares, products over means. */
+const leastDeviation = 1e-9;
 
 /** Measures a column once for all that it is compared with. */
 export function spreadOf(column: Float64Array): Spread {
@@ -71,7 +83,8 @@ export function spreadOf(column: Float64Array): Spread {
   const mean = column.length === 0 ? 0 : sum / column.length;
   let squares = 0;
   for (let draw = 0; draw < column.length; draw++) squares += ((column[draw] as number) - mean) ** 2;
-  return { column, mean, squares };
+  const varies = squares > column.length * (leastDeviation * mean) ** 2;
+  return { column, mean, squares: varies ? squares : 0 };
 }
 
 /**
@@ -83,7 +96,8 @@ export function shareOfSpread(factor: Spread, result: Spread): number {
   if (factor.squares === 0 || result.squares === 0) return 0;
   let products = 0;
   for (let draw = 0; draw < result.column.length; draw++) {
-    products += ((factor.column[draw] as number) - factor.mean) * (result.column[draw] as number);
+    products +=
+      ((factor.column[draw] as number) - factor.mean) * ((result.column[draw] as number) - result.mean);
   }
-  return (products * products) / (factor.squares * result.squares);
+  return Math.min(1, (products / factor.squares) * (products / result.squares));
 }

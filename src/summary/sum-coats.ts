@@ -4,6 +4,7 @@ import type { Assumption } from '../model/assumption.js';
 import type { CoatReason, Mix, PrimerComparison } from '../model/colour.js';
 import type { Paint } from '../model/sheets.js';
 import type { CoatSums, ReasonedCoats } from '../model/summary.js';
+import { solidLayers } from '../model/words.js';
 import type { Job, Line, Trust } from '../model/work.js';
 import { noDoubts, noteDoubt, trustOf } from './doubts.js';
 
@@ -80,20 +81,21 @@ function trustCoats(reasons: readonly ReasonedCoats[], assumptions: readonly Ass
 function listUnknown(jobs: readonly Job[], paints: ReadonlyMap<string, Paint>): string[] {
   const unknown = new Set<string>();
   for (const { lines } of jobs) {
-    if (lines.every((line) => !isCovering(line) || line.coatsBecause !== undefined)) continue;
+    if (lines.every((line) => !isSolid(line) || line.coatsBecause !== undefined)) continue;
     for (const line of lines) if (lacksColour(line, paints)) unknown.add(line.paint);
   }
   return [...unknown];
 }
 
-const isCovering = ({ layer }: Line): boolean => layer === 'base coat' || layer === 'midtone';
+/** Its coats are the colours' to decide. */
+const isSolid = ({ layer }: Line): boolean => solidLayers.includes(layer);
 
 function lacksColour(line: Line, paints: ReadonlyMap<string, Paint>): boolean {
   const paint = paints.get(line.paint);
   const kind = paint?.kind ?? 'colour';
   if (kind === 'wash' || kind === 'medium' || kind === 'varnish' || kind === 'texture') return false;
   if (line.layer === 'primer') return paint?.hex === undefined;
-  if (!isCovering(line) || line.coatsBecause !== undefined) return false;
+  if (!isSolid(line) || line.coatsBecause !== undefined) return false;
   return paint?.hex === undefined || paint.opacity === undefined;
 }
 

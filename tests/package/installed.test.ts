@@ -195,6 +195,14 @@ describe('what it carries of others', () => {
     expect(notices).toMatch(/Copyright \(c\) \d+ HiGHS/);
   });
 
+  it('says which licence is chosen where there is a choice, and has a text for each', () => {
+    expect(notices).toMatch(
+      /^jszip [\d.]+ \(\(MIT OR GPL-3\.0-or-later\)\)\n-+\nHalfpot uses it under the MIT licence\./m,
+    );
+    expect(notices).toMatch(/^saxes [\d.]+ \(ISC\)\n-+\nCopyright .*\n\nPermission to use, copy, modify/m);
+    expect(notices).not.toContain('ships no text');
+  });
+
   it('leaves out what exceljs needs only for streams and CSV', () => {
     for (const name of ['archiver', 'fast-csv', '@fast-csv/parse', 'tmp', 'unzipper']) {
       expect(carried).not.toContain(name);

@@ -3,6 +3,7 @@ import type { Order } from '../../src/model/order.js';
 import type { Paint } from '../../src/model/sheets.js';
 import type { PaintStock, ShelfPot } from '../../src/model/stock.js';
 
+/** Of a painter who gets 0.96 of a pot’s label out of it. */
 const pot = (row: number, sizeMl: number, share: number, rest: Partial<ShelfPot> = {}): ShelfPot => ({
   row,
   sizeMl,
@@ -124,7 +125,7 @@ export const smallOrder: Order = {
   postageMinor: 390,
   lines: [
     {
-      shop: 'Ferry Lane Colours',
+      shop: 'The Ferry Steps',
       offer: 'Nettle coat, dropper',
       count: 1,
       priceMinor: 350,
@@ -139,14 +140,14 @@ export const smallOrder: Order = {
           coversMl: 8.02,
           overMl: 8.3,
           costMinor: 350,
-          code: '6291041500213',
+          code: '2000310000217',
         },
       ],
     },
   ],
   bills: [
     {
-      shop: 'Ferry Lane Colours',
+      shop: 'The Ferry Steps',
       goodsMinor: 350,
       postageMinor: 390,
       totalMinor: 740,
@@ -155,7 +156,7 @@ export const smallOrder: Order = {
   ],
   unmet: [{ paint: 'Rust hush', ml: 4.05 }],
   passedOver: [],
-  fromOneShop: [{ shop: 'Ferry Lane Colours', totalMinor: 740 }],
+  fromOneShop: [{ shop: 'The Ferry Steps', totalMinor: 740 }],
 };
 
 export const smallRestock: Order = {

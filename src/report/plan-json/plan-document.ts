@@ -1,6 +1,7 @@
 // Report view: what plan.json holds, field by field. In: nothing. Out: the schema from which reports/plan.schema.json is
 // made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
 import { z } from 'zod';
+import { cautions } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
 import { parts } from '../../model/zones.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
@@ -89,7 +90,9 @@ const paint = z.object({
   chanceShort: share('Chance that today’s pots do not last.'),
   chanceShortError: share('Its standard error.'),
   doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
-  pricePerMl: cost('What a millilitre of usable paint costs; null where unpriced.').nullable(),
+  pricePerMl: cost(
+    'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',
+  ).nullable(),
   useCost: cost('Cost of use of the need.'),
   useCostLow: cost('The same for the low need.'),
   useCostHigh: cost('The same for the high need.'),
@@ -127,7 +130,7 @@ const assumption = z.object({
   high: number('One time in ten it is higher.'),
   unit: text('Blank for a plain factor.'),
   mark,
-  source: text('Where it comes from; blank for common practice.'),
+  source: text('Where it comes from, or what it stands for.'),
   weighings: whole('From how many rows of the log it was learned; only with the mark weighed.').optional(),
 });
 
@@ -189,10 +192,7 @@ export const planSchema = z
     time: time.describe(
       'How long it takes one painter. Minutes are likely values, from memory unless yours.',
     ),
-    cautions: list(
-      z.enum(['spray can', 'airbrush', 'solvent', 'brush']),
-      'What in the plan calls for caution.',
-    ),
+    cautions: list(z.enum(cautions), 'What in the plan calls for caution.'),
     problems: list(problem, 'Warnings of the sheets.'),
     defaults: list(
       z.object({

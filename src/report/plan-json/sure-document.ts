@@ -10,7 +10,7 @@ export const draws = z
     seed: whole('The seed of the draws; the fresh ones have the next.'),
   })
   .describe(
-    'Low is P10 of the draws, high P90; likely is the formula at its likely values, without drawing.',
+    'Low is P10 of the draws, high P90, or likely where that lies beyond; likely is the formula at its likely values, without drawing.',
   );
 
 const error = share('Standard error of the chance before it.');

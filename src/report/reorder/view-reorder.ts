@@ -4,6 +4,7 @@ import { minorDigits, toMajor } from '../../model/money.js';
 import type { Order, OrderLine, ShopBill } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
 import type { OrderSums } from '../../model/summary.js';
+import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
 
 export interface ReorderPot {
   readonly paint: string;
@@ -55,7 +56,7 @@ export interface ReorderView {
   readonly currency: string;
   /** ISO 4217 digits of the currency. */
   readonly minorDigits: number;
-  readonly locale: string;
+  readonly csv: CsvMarks;
   readonly groups: readonly ReorderGroup[];
   readonly totalMinor: number;
 }
@@ -65,45 +66,51 @@ export interface ReorderView {
  * there only where the settings ask for it. Shops stand in the order of their bills.
  */
 export function viewReorder(plan: Plan): ReorderView {
-  const { currency, locale } = plan.settings;
+  const { currency } = plan.settings;
+  const csv = csvMarks(numberWords(plan.settings));
+  const sumOf = (minor: number): string =>
+    `${toMajor(minor, currency).replace('.', csv.decimal)} ${currency}`;
   const { order, restock, summary } = plan;
-  const groups = [viewGroup('army', { order, sums: summary.order, currency })];
+  const groups = [viewGroup('army', { order, sums: summary.order, sumOf })];
   if (restock !== undefined && summary.restock !== undefined)
-    groups.push(viewGroup('shelf', { order: restock, sums: summary.restock, currency }));
+    groups.push(viewGroup('shelf', { order: restock, sums: summary.restock, sumOf }));
   return {
     date: plan.date,
     currency,
     minorDigits: minorDigits(currency),
-    locale,
+    csv,
     groups,
     totalMinor: summary.cashMinor,
   };
 }
 
+/** Whole minor units as text of a note. */
+type SumOf = (minor: number) => string;
+
 interface GroupInputs {
   readonly order: Order;
   readonly sums: OrderSums;
-  readonly currency: string;
+  readonly sumOf: SumOf;
 }
 
-function viewGroup(whom: ReorderGroup['for'], { order, sums, currency }: GroupInputs): ReorderGroup {
+function viewGroup(whom: ReorderGroup['for'], { order, sums, sumOf }: GroupInputs): ReorderGroup {
   const linesOf = (shop: string) =>
     order.lines.filter((line) => line.shop === shop).map((line) => viewLine(line, sums));
   return {
     for: whom,
-    shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), currency)),
+    shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), sumOf)),
     totalMinor: order.totalMinor,
-    note: proofNoteOf(order, currency),
+    note: proofNoteOf(order, sumOf),
     unmet: order.unmet,
   };
 }
 
-const proofNoteOf = ({ aboveBestMinor }: Order, currency: string): string =>
+const proofNoteOf = ({ aboveBestMinor }: Order, sumOf: SumOf): string =>
   aboveBestMinor === 0
     ? ''
-    : `not proved to be the cheapest: at most ${toMajor(aboveBestMinor, currency)} ${currency} above the best possible`;
+    : `not proved to be the cheapest: at most ${sumOf(aboveBestMinor)} above the best possible`;
 
-function viewShop(bill: ShopBill, lines: readonly ReorderLine[], currency: string): ReorderShop {
+function viewShop(bill: ShopBill, lines: readonly ReorderLine[], sumOf: SumOf): ReorderShop {
   const { shop, goodsMinor, postageMinor, totalMinor } = bill;
   return {
     shop,
@@ -111,14 +118,14 @@ function viewShop(bill: ShopBill, lines: readonly ReorderLine[], currency: strin
     goodsMinor,
     postageMinor,
     totalMinor,
-    note: noteOf(bill, currency),
+    note: noteOf(bill, sumOf),
   };
 }
 
-function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, currency: string): string {
+function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, sumOf: SumOf): string {
   const notes = [];
   if (belowLeastOrderMinor !== undefined)
-    notes.push(`below this shop's least order of ${toMajor(belowLeastOrderMinor, currency)} ${currency}`);
+    notes.push(`below this shop's least order of ${sumOf(belowLeastOrderMinor)}`);
   if (postageMinor < 0) notes.push("together with the army's order the goods travel free");
   return notes.join('; ');
 }

@@ -1,6 +1,7 @@
 // Export: the reorder list as CSV. In: a ReorderView. Out: text by RFC 4180 with CRLF line ends and a byte order mark,
-// by which spreadsheets know UTF-8. No cell can run as a formula.
-
+// by which spreadsheets know UTF-8; marks as in the painter's locale. No cell can run as a formula.
+import Papa from 'papaparse';
+import type { CsvMarks } from '../words/word-numbers.js';
 import { guardText } from '../workbook/guard-text.js';
 import { formatAmount, roundMl } from './format-amount.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './view-reorder.js';
@@ -37,13 +38,15 @@ const byteOrderMark = '\ufeff';
  * groups with the total of both. Nothing to buy gives the header and a total of 0.
  */
 export function writeReorderCsv(view: ReorderView): string {
-  const amount = (minor: number) => formatAmount(minor, view.minorDigits);
+  const { decimal, delimiter } = view.csv;
+  const amount = (minor: number) => formatAmount(minor, view.minorDigits).replace('.', decimal);
   const rows = view.groups.flatMap((group) => groupRows(group, amount));
   if (view.groups.length > 1) rows.push({ for: 'both', entry: 'total', cost: amount(view.totalMinor) });
   const records = rows
     .map((row) => (row.cost === undefined ? row : { ...row, currency: view.currency }))
-    .map((row) => columns.map((column) => cellOf(row, column)).join(','));
-  return `${byteOrderMark}${[columns.join(','), ...records].join('\r\n')}\r\n`;
+    .map((row) => columns.map((column) => cellOf(row[column] ?? '', decimal)));
+  const text = Papa.unparse([[...columns], ...records], { delimiter, newline: '\r\n', quotes: mustQuote });
+  return `${byteOrderMark}${text}\r\n`;
 }
 
 type Amount = (minor: number) => string;
@@ -85,10 +88,12 @@ function lineRows({ offer, count, priceMinor, costMinor, pots }: ReorderLine, am
   }));
 }
 
-/** A code is quoted even where it need not be: it is text, and keeps its leading zeros. */
-function cellOf(row: CsvRow, column: (typeof columns)[number]): string {
-  const value = row[column] ?? '';
-  const text = typeof value === 'number' ? String(value) : guardText(value);
-  const mustQuote = /[",;\t\r\n]|^\s|\s$/.test(text) || (column === 'code' && text !== '');
-  return mustQuote ? `"${text.replaceAll('"', '""')}"` : text;
-}
+const cellOf = (value: string | number, decimal: CsvMarks['decimal']): string =>
+  typeof value === 'number' ? String(value).replace('.', decimal) : guardText(value);
+
+/**
+ * Beside what RFC 4180 asks for: whatever a spreadsheet of another locale might part, and a code, which is text and keeps
+ * its leading zeros.
+ */
+const mustQuote = (cell: string, column: number): boolean =>
+  (/[,;\t]/.test(cell) && !/^-?\d+,\d+$/.test(cell)) || (columns[column] === 'code' && /^\d/.test(cell));

@@ -8,6 +8,12 @@ export interface Numerals {
   readonly digits: string;
 }
 
+/** How CSV is written where the painter sits. */
+export interface CsvMarks {
+  readonly decimal: '.' | ',';
+  readonly delimiter: ',' | ';';
+}
+
 /** Ways to say a number; every rounding of the report happens in one of them. */
 export interface NumberWords {
   /** Whole minor units with the currency's own digits (ISO 4217, which Intl does not always follow). */
@@ -107,6 +113,13 @@ export function wordNumerals({ plain }: NumberWords): Numerals {
   const digits = Array.from({ length: 10 }, (_, digit) => plain(digit)).join('');
   const mark = [...plain(1.5)].find((letter) => !digits.includes(letter));
   return { decimal: mark ?? '.', digits };
+}
+
+/** As spreadsheet programs there write CSV: where the decimal mark is a comma, semicolons part the cells. Digits stay 0 to 9. */
+export function csvMarks(words: NumberWords): CsvMarks {
+  return wordNumerals(words).decimal === ','
+    ? { decimal: ',', delimiter: ';' }
+    : { decimal: '.', delimiter: ',' };
 }
 
 /** Digits after the point for a volume: 0 from a litre on, 1 from a millilitre, else 2. */

@@ -31,7 +31,7 @@ describe('describePlan', () => {
     expect([cents(small.costs.zones), cents(small.costs.layers)]).toEqual([805, 805]);
     expect(small.order).toMatchObject({ status: "can't be met", total: '7.40', postage: '3.90' });
     expect(small.order.bills).toEqual([
-      { shop: 'Ferry Lane Colours', goods: '3.50', postage: '3.90', belowLeastOrder: '1.50' },
+      { shop: 'The Ferry Steps', goods: '3.50', postage: '3.90', belowLeastOrder: '1.50' },
     ]);
     expect(small.restock?.total).toBe('6.40');
   });
@@ -42,7 +42,7 @@ describe('describePlan', () => {
     expect(small.order).toMatchObject({
       aboveBest: '0.00',
       passedOver: [],
-      fromOneShop: [{ shop: 'Ferry Lane Colours', total: '7.40' }],
+      fromOneShop: [{ shop: 'The Ferry Steps', total: '7.40' }],
     });
     const passedOver = [{ shop: 'The Mill Gate', offer: 'Box of greens', extraMinor: 60 }];
     const order = { ...smallPlan.order, status: 'not proved' as const, aboveBestMinor: 140, passedOver };

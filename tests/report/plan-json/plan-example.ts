@@ -52,7 +52,7 @@ export const examplePlan = await planArmy(
       makePot({ paint: 'Lamp', row: 4, left: { how: 'by eye', share: 0.02 } }),
     ],
     offers: [
-      makeOffer({ priceMinor: 350, available: 1, pots: [{ ...offerPot('Slate'), code: '6291041500213' }] }),
+      makeOffer({ priceMinor: 350, available: 1, pots: [{ ...offerPot('Slate'), code: '2000310000217' }] }),
       makeOffer({ offer: 'Lamp', priceMinor: 400, pots: [offerPot('Lamp')] }),
     ],
     shops: [makeShop({ postageMinor: 390, freeFromMinor: 650 })],

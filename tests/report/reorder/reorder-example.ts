@@ -9,7 +9,7 @@ export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({
   count: 2,
   coversMl: 20.1,
   overMl: 12.54,
-  code: '04006381333931',
+  code: '0230471200207',
   ...more,
 });
 
@@ -27,13 +27,13 @@ export const reorderExample: ReorderView = {
   date: '2026-03-14',
   currency: 'EUR',
   minorDigits: 2,
-  locale: 'en-GB',
+  csv: { decimal: '.', delimiter: ',' },
   groups: [
     {
       for: 'army',
       shops: [
         {
-          shop: 'Corner Hobby',
+          shop: 'The Eel Trap',
           lines: [
             line(),
             line({
@@ -77,7 +77,7 @@ export const reorderExample: ReorderView = {
       for: 'shelf',
       shops: [
         {
-          shop: 'Corner Hobby',
+          shop: 'The Eel Trap',
           lines: [
             line({
               offer: 'Moss twins',

@@ -10,7 +10,7 @@ describe('viewReorder', () => {
       date: '2026-10-05',
       currency: 'EUR',
       minorDigits: 2,
-      locale: 'en-GB',
+      csv: { decimal: '.', delimiter: ',' },
       totalMinor: 1380,
       groups: [
         {
@@ -20,7 +20,7 @@ describe('viewReorder', () => {
           unmet: [{ paint: 'Rust hush', ml: 4.05 }],
           shops: [
             {
-              shop: 'Ferry Lane Colours',
+              shop: 'The Ferry Steps',
               goodsMinor: 350,
               postageMinor: 390,
               totalMinor: 740,
@@ -40,7 +40,7 @@ describe('viewReorder', () => {
                       count: 1,
                       coversMl: 8.02,
                       overMl: 8.3,
-                      code: '6291041500213',
+                      code: '2000310000217',
                     },
                   ],
                 },
@@ -88,7 +88,7 @@ describe('viewReorder', () => {
   });
 
   it('says why postage falls', () => {
-    const bills = [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: -390, totalMinor: -40 }];
+    const bills = [{ shop: 'The Ferry Steps', goodsMinor: 350, postageMinor: -390, totalMinor: -40 }];
     const [group] = viewReorder(changedPlan({ order: { ...smallOrder, bills } })).groups;
     expect(group?.shops[0]?.note).toBe("together with the army's order the goods travel free");
   });
@@ -99,6 +99,14 @@ describe('viewReorder', () => {
       'not proved to be the cheapest: at most 1.40 EUR above the best possible',
       '',
     ]);
+  });
+
+  it('has the decimal mark of the locale in notes too', () => {
+    const order = { ...smallOrder, status: 'not proved' as const, aboveBestMinor: 140 };
+    const settings = { ...smallPlan.settings, locale: 'de' };
+    expect(viewReorder({ ...smallPlan, order, settings }).groups[0]?.note).toMatch(
+      / at most 1,40 EUR above /,
+    );
   });
 
   it('has one empty group where there is nothing to buy', () => {

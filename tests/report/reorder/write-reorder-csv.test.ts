@@ -1,22 +1,23 @@
-import papaparse from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { type ReorderView, viewReorder } from '../../../src/report/reorder/view-reorder.js';
 import { writeReorderCsv } from '../../../src/report/reorder/write-reorder-csv.js';
 import { guardText } from '../../../src/report/workbook/guard-text.js';
+import { splitRecords } from '../../../src/sheets/read/split-records.js';
 import { examplePlan } from '../plan-json/plan-example.js';
 import { dangerous } from '../workbook/formula-starts.js';
 import { line, pot, reorderExample, withText } from './reorder-example.js';
 
-/** Reads a CSV back with a parser that shares no code with the writer. */
+/** Reads a CSV back with our own splitting, which shares no code with the library that writes it; line ends are made alike first. */
 function readBack(view: ReorderView): Record<string, string>[] {
-  const parsed = papaparse.parse<Record<string, string>>(writeReorderCsv(view).replace(/^\ufeff/, ''), {
-    header: true,
-    delimiter: ',',
-    newline: '\r\n',
-    skipEmptyLines: 'greedy',
+  const lines = writeReorderCsv(view).slice(1).replaceAll('\r\n', '\n');
+  const { records, troubles } = splitRecords(lines, view.csv.delimiter);
+  expect(troubles).toEqual([]);
+  const [headers = [], ...rows] = records;
+  expect(rows.pop()).toEqual(['']);
+  return rows.map((cells) => {
+    expect(cells).toHaveLength(headers.length);
+    return Object.fromEntries(headers.map((header, at) => [header, cells[at] ?? '']));
   });
-  expect(parsed.errors).toEqual([]);
-  return parsed.data;
 }
 
 describe('writeReorderCsv', () => {
@@ -25,26 +26,60 @@ describe('writeReorderCsv', () => {
       'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,note';
     expect(writeReorderCsv(reorderExample).split('\r\n')).toEqual([
       `\ufeff${head}`,
-      'army,pot,Corner Hobby,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"04006381333931",20.1,12.54,,',
-      'army,pot,Corner Hobby,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,0.01,16.32,,',
-      'army,pot,Corner Hobby,Earth set,"Rust, dark",12.5,dropper,1,,,,,,0,12,,',
-      'army,goods,Corner Hobby,,,,,,,,19.69,EUR,,,,,',
-      'army,postage,Corner Hobby,,,,,,,,4.90,EUR,,,,,',
-      'army,shop total,Corner Hobby,,,,,,,,24.59,EUR,,,,,',
-      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"04006381333931",20.1,12.54,,',
+      'army,pot,The Eel Trap,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"0230471200207",20.1,12.54,,',
+      'army,pot,The Eel Trap,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,0.01,16.32,,',
+      'army,pot,The Eel Trap,Earth set,"Rust, dark",12.5,dropper,1,,,,,,0,12,,',
+      'army,goods,The Eel Trap,,,,,,,,19.69,EUR,,,,,',
+      'army,postage,The Eel Trap,,,,,,,,4.90,EUR,,,,,',
+      'army,shop total,The Eel Trap,,,,,,,,24.59,EUR,,,,,',
+      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"0230471200207",20.1,12.54,,',
       'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,',
       'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,,,',
       'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,below this shop\'s least order of 5.00 EUR',
       'army,total,,,,,,,,,24.89,EUR,,,,,not proved to be the cheapest: at most 1.40 EUR above the best possible',
       'army,no offer,,,Moss,,,,,,,,,,,3.15,',
-      'shelf,pot,Corner Hobby,Moss twins,Moss,17,dropper,2,1,5.60,5.60,EUR,,1.5,31.14,,',
-      'shelf,goods,Corner Hobby,,,,,,,,5.60,EUR,,,,,',
-      'shelf,postage,Corner Hobby,,,,,,,,-4.90,EUR,,,,,',
-      "shelf,shop total,Corner Hobby,,,,,,,,0.70,EUR,,,,,together with the army's order the goods travel free",
+      'shelf,pot,The Eel Trap,Moss twins,Moss,17,dropper,2,1,5.60,5.60,EUR,,1.5,31.14,,',
+      'shelf,goods,The Eel Trap,,,,,,,,5.60,EUR,,,,,',
+      'shelf,postage,The Eel Trap,,,,,,,,-4.90,EUR,,,,,',
+      "shelf,shop total,The Eel Trap,,,,,,,,0.70,EUR,,,,,together with the army's order the goods travel free",
       'shelf,total,,,,,,,,,0.70,EUR,,,,,',
       'both,total,,,,,,,,,25.59,EUR,,,,,',
       '',
     ]);
+  });
+
+  it('has a decimal comma and semicolons where the locale has a decimal comma', () => {
+    const settings = { ...examplePlan.settings, locale: 'de' };
+    const view = viewReorder({ ...examplePlan, settings });
+    expect(view.csv).toEqual({ decimal: ',', delimiter: ';' });
+    expect(
+      writeReorderCsv({ ...reorderExample, csv: view.csv })
+        .split('\r\n')
+        .slice(0, 8),
+    ).toEqual([
+      '\ufefffor;entry;shop;offer;paint;size ml;container;pots;offers;price;cost;currency;code;covers ml;left over ml;missing ml;note',
+      'army;pot;The Eel Trap;Oat 17 ml;Oat;17;dropper;2;2;3,35;6,70;EUR;"0230471200207";20,1;12,54;;',
+      'army;pot;The Eel Trap;Earth set;Slate;17;dropper;1;1;12,99;12,99;EUR;;0,01;16,32;;',
+      'army;pot;The Eel Trap;Earth set;"Rust, dark";12,5;dropper;1;;;;;;0;12;;',
+      'army;goods;The Eel Trap;;;;;;;;19,69;EUR;;;;;',
+      'army;postage;The Eel Trap;;;;;;;;4,90;EUR;;;;;',
+      'army;shop total;The Eel Trap;;;;;;;;24,59;EUR;;;;;',
+      'army;pot;"Quay ""Paints""";Bone 24 ml;Bone;17;dropper;2;3;0,10;0,30;EUR;"0230471200207";20,1;12,54;;',
+    ]);
+    for (const row of readBack({ ...reorderExample, csv: view.csv }))
+      for (const column of ['size ml', 'price', 'cost', 'covers ml', 'left over ml', 'missing ml'])
+        expect(row[column]).toMatch(/^(-?\d+(,\d+)?)?$/);
+  });
+
+  it.each([
+    ['en-GB', '.', ','],
+    ['fr', ',', ';'],
+    // A point, by the Unicode Common Locale Data Repository; digits of its own are for the page alone.
+    ['de-CH', '.', ','],
+    ['ar-EG', '.', ','],
+  ])('in %s: %s and %s', (locale, decimal, delimiter) => {
+    const view = viewReorder({ ...examplePlan, settings: { ...examplePlan.settings, locale } });
+    expect(view.csv).toEqual({ decimal, delimiter });
   });
 
   // RFC 4180, section 2: records end in CRLF (1, 2), have the same number of fields (4), fields with line breaks, quotes
@@ -61,7 +96,8 @@ describe('writeReorderCsv', () => {
     'Ünïcode 色 🎨',
   ])('reads back as written: %j', (text) => {
     const [first] = readBack(withText(text));
-    expect(first).toMatchObject({ shop: text, offer: text, paint: text });
+    const read = text.replaceAll('\r\n', '\n');
+    expect(first).toMatchObject({ shop: read, offer: read, paint: read });
   });
 
   it.each(dangerous)('writes %j so that nothing can run', (text) => {
@@ -81,7 +117,7 @@ describe('writeReorderCsv', () => {
     );
     const goodsMinor = many.reduce((sum, one) => sum + one.costMinor, 0);
     const shop = {
-      shop: 'Corner Hobby',
+      shop: 'The Eel Trap',
       lines: many,
       goodsMinor,
       postageMinor: 99,

@@ -60,7 +60,7 @@ describe('writeReorderWorkbook', () => {
     expect(sheet.getRow(2).values).toEqual([
       undefined,
       'army',
-      'Corner Hobby',
+      'The Eel Trap',
       'Oat 17 ml',
       'Oat',
       17,
@@ -69,7 +69,7 @@ describe('writeReorderWorkbook', () => {
       2,
       3.35,
       { formula: 'H2*I2', result: 6.7 },
-      '04006381333931',
+      '0230471200207',
       20.1,
       12.54,
     ]);

@@ -8,7 +8,7 @@ export interface CautionView {
 
 const comesFirst = 'The label, the safety data sheet and local rules come first, before anything said here.';
 
-const cautions: Record<Caution, CautionView> = {
+const blocks: Record<Caution, CautionView> = {
   'spray can': {
     about: 'Spray can',
     says: [
@@ -37,13 +37,26 @@ const cautions: Record<Caution, CautionView> = {
       comesFirst,
     ],
   },
+  glue: {
+    about: 'Glues',
+    says: [
+      'Ventilate: the vapour of superglue stings, and that of plastic cement catches fire. No flames or sparks nearby.',
+      'Superglue joins skin and eyelids in seconds, and cotton or wool makes it hot: wear eye protection.',
+      'Close tubes and jars at once, and keep them out of reach of children.',
+      comesFirst,
+    ],
+  },
   brush: {
     about: 'Brush',
-    says: ['Never point a brush with your lips: pigment and medium do not belong in the mouth.'],
+    says: [
+      'Never point a brush with your lips: pigment and medium do not belong in the mouth.',
+      'Anything but water thins or cleans by its label: it may be a solvent.',
+      comesFirst,
+    ],
   },
 };
 
 /** In the order of the plan; none for a plan that calls for none. */
 export function viewCautions(called: readonly Caution[]): CautionView[] {
-  return called.map((caution) => cautions[caution]);
+  return called.map((caution) => blocks[caution]);
 }

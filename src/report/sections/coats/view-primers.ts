@@ -5,7 +5,7 @@ import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordMinutes, wordMoreMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
-import { mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
 
 export interface PrimersView {
   readonly lead: string;
@@ -30,6 +30,9 @@ export interface PrimerRow {
 
 const mostRows = 20;
 
+/** Primers named as the best. */
+const mostNamed = 4;
+
 /** Undefined where there are no two primers to compare. */
 export function viewPrimers({ plan, words }: ViewInputs): PrimersView | undefined {
   const { primers } = plan.primers;
@@ -47,7 +50,7 @@ export function viewPrimers({ plan, words }: ViewInputs): PrimersView | undefine
       return {
         paint,
         hex: hexOf(plan, paint),
-        isBest: paint === plan.primers.best,
+        isBest: plan.primers.best.includes(paint),
         flags: listFlags(primer),
         coats: words.count(Math.round(coats)),
         ml: words.ml(ml, digits),
@@ -64,17 +67,27 @@ function listFlags({ owned, inUse, hasColour }: ComparedPrimer): string[] {
   return [place, ...(inUse ? ['in your schemes'] : []), ...(hasColour ? [] : ['no colour'])];
 }
 
-function wordBest({ primers: { primers, best }, summary }: Plan, words: NumberWords): string {
-  const found = primers.find(({ paint }) => paint === best);
+function wordBest({ primers: { primers, best: names }, summary }: Plan, words: NumberWords): string {
+  const best = primers.filter(({ paint }) => names.includes(paint));
+  const [found] = best;
   if (found === undefined)
     return 'Fewer than two of these primers have a colour, so none can be called the best.';
   const used = primers.filter(({ inUse }) => inUse);
   const only = used.length === 1 ? used[0] : undefined;
-  const least = `${nameOf(found.paint)}${found === only ? ', which your schemes have,' : ''} takes the least brush time`;
-  if (only === undefined || found === only) return `${least}.`;
+  const named = best.map((one) => `${nameOf(one.paint)}${one === only ? ', which your schemes have,' : ''}`);
+  const takes =
+    best.length === 1 ? 'takes the least brush time' : 'take the least brush time, and tie in all else';
+  const least = `${listOf(named, mostNamed)} ${takes}`;
+  if (only === undefined || best.includes(only)) return `${least}.`;
   const saved = wordMinutes(Math.abs(summary.coats.primerExtraMin.get(found.paint) ?? 0), words);
-  const buy = found.owned ? '' : ' You do not own it, and the order above does not hold it.';
-  return `${least}: ${saved} less than ${nameOf(only.paint)}, which your schemes have.${buy}`;
+  return `${least}: ${saved} less than ${nameOf(only.paint)}, which your schemes have.${wordToBuy(best)}`;
+}
+
+function wordToBuy(best: readonly ComparedPrimer[]): string {
+  if (best.some(({ owned }) => owned)) return '';
+  return best.length === 1
+    ? ' You do not own it, and the order above does not hold it.'
+    : ' You own none of them, and the order above holds none.';
 }
 
 const wordNotListed = (primers: readonly ComparedPrimer[], words: NumberWords): string =>

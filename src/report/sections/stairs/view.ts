@@ -56,24 +56,27 @@ function wordLead({ promised, summary: { firstUnit } }: Plan, words: NumberWords
   return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${words.sure(promised.surePercent)} sure takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
 }
 
+/** The step right after the army is looked for whatever the others are; later ones may have been passed over. */
 function wordNext(plan: Plan, { next }: StairSums, words: NumberWords): StairsView['next'] {
-  const { stairs, figureCount, order } = plan;
+  const { figureCount, order } = plan;
   const reach = wordReach(order);
   if (next === undefined) return { figure: 'nothing', says: `${reach}, even for twice the army.` };
-  const { rise, extraMinor, lastFigure } = next;
+  const { rise, extraMinor, reachesFigure, isNext } = next;
+  const extra = wordExtra(rise, extraMinor, words);
   const because = listOf(rise.because.map(nameOf));
-  if (lastFigure === figureCount)
-    return { figure: words.money(extraMinor), says: `More of ${because} would be needed.` };
-  const at = `figure ${words.count(rise.figures)} (${because})`;
-  if (!stairs.everyStep)
-    return {
-      figure: extraMinor === 0 ? 'nothing' : `at most ${words.money(extraMinor)}`,
-      says: `The next step shown is ${at}; not every step was looked for, so it may come earlier.`,
-    };
-  return {
-    figure: 'nothing',
-    says: `${reach}, up to figure ${words.count(lastFigure)}. The next step is ${at}: ${words.money(extraMinor)}.`,
-  };
+  if (reachesFigure === figureCount && isNext)
+    return { figure: extra, says: `More of ${because} would be needed.` };
+  const step = `figure ${words.count(rise.figures)} (${because}): ${extra}`;
+  const says = isNext
+    ? `The next step is ${step}.`
+    : `The next step shown is ${step}; not every step was looked for, so it may come earlier.`;
+  return { figure: 'nothing', says: `${reach}, up to figure ${words.count(reachesFigure)}. ${says}` };
+}
+
+/** A step that is not proved may be had for less. */
+function wordExtra({ proved }: Rise, extraMinor: number, words: NumberWords): string {
+  const money = words.money(extraMinor);
+  return proved || extraMinor === 0 ? money : `at most ${money}`;
 }
 
 function wordReach(order: Plan['order']): string {

@@ -35,7 +35,7 @@ describe('the small plan', () => {
 
   it('asks for one pot', () => {
     expect(cash).toBe(
-      'What must I buy? €7.40. 1 whole pot from Ferry Lane Colours, postage of €3.90 included. ' +
+      'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ' +
         'Asked for: 80% sure. Of paints on offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
         'of all in 23.8% ± 0.4%. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
         'No offer covers Rust hush (4.1 ml more for that). Another €6.40 would fill low pots up to their level.',
@@ -73,9 +73,13 @@ describe('other plans', () => {
     [1, 'Yes: over 99% sure'],
     [0.93, 'Yes: 93% sure'],
     [0.9, 'Yes: 90% sure'],
-    [0.64, 'Likely: 64% sure'],
-    [0.236, 'Hardly: 24% sure'],
-    [0.04, 'No: only 4% sure'],
+    [0.8999, 'Likely: 90% sure'],
+    [0.5, 'Likely: 50% sure'],
+    [0.4999, 'Hardly: 50% sure'],
+    [0.1, 'Hardly: 10% sure'],
+    [0.0999, 'No: only 10% sure'],
+    [0.005, 'No: only 1% sure'],
+    [0.0049, 'No: under 1% sure'],
     [0, 'No: under 1% sure'],
   ])('lasts with a chance of %d: %s', (share, figure) => {
     const stock = only('Kettle grey', 'Chalk light');
@@ -83,6 +87,21 @@ describe('other plans', () => {
     expect(answerOf({ stock, ranges })[0]).toBe(
       `Will the pots last? ${figure}. That is the chance that today’s pots last for the whole army. ` +
         '2 paints needed: 2 enough. May run short: Kettle grey (8%).',
+    );
+  });
+
+  it.each([
+    [0.01, ' May run short: Kettle grey (1%).'],
+    [0.0099, ''],
+  ])('names a paint that runs short with a chance of %d as one that may: %j', (chance, says) => {
+    const stock = only('Kettle grey');
+    const { paints, ...ranges } = smallPlan.ranges;
+    const grey = paints.get('Kettle grey');
+    if (grey === undefined) throw new Error('no paint');
+    const chanceShort = { chance, error: 0.001 };
+    const changed = { ...ranges, paints: new Map([['Kettle grey', { ...grey, chanceShort }]]) };
+    expect(answerOf({ stock, ranges: changed })[0]).toMatch(
+      new RegExp(`1 paint needed: 1 enough\\.${says.replaceAll(/[.()]/g, '\\$&')}$`),
     );
   });
 

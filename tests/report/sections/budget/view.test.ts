@@ -34,7 +34,7 @@ describe('eight euros', () => {
 
   it('buy the order, told in short', () => {
     expect(view?.shops).toEqual([
-      { shop: 'Ferry Lane Colours', offers: 'Nettle coat, dropper; postage €3.90', cash: '€7.40' },
+      { shop: 'The Ferry Steps', offers: 'Nettle coat, dropper; postage €3.90', cash: '€7.40' },
     ]);
     expect(view?.total).toBe('€7.40');
   });

@@ -1,6 +1,8 @@
 // What the numbers rest on: the whole registry, marks, doubts, defaults, warnings. And the page around it.
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../../../src/assumptions/registry.js';
+import { type Caution, cautions } from '../../../../src/model/plan.js';
 import type { Problem } from '../../../../src/model/problem.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { changedPlan, smallPlan } from '../../a-small-plan.js';
@@ -134,13 +136,24 @@ describe('the page', () => {
     expect(viewPlan(changedPlan({ cautions: [] }), []).cautions).toEqual([]);
   });
 
-  it.each(['spray can', 'airbrush', 'solvent'] as const)(
-    '%s: air, fire, label and sheet first',
-    (caution) => {
-      const says = viewPlan(changedPlan({ cautions: [caution] }), []).cautions[0]?.says.join(' ') ?? '';
-      for (const word of [/ventilat/i, /flames/i, /sparks/i, /label/, /safety data sheet/, /local rules/]) {
-        expect(says).toMatch(word);
-      }
-    },
-  );
+  const saysOf = (caution: Caution): string =>
+    viewPlan(changedPlan({ cautions: [caution] }), []).cautions[0]?.says.join(' ') ?? '';
+
+  it.each(cautions)('%s: label, safety data sheet and local rules come first', (caution) => {
+    for (const word of [/label/, /safety data sheet/, /local rules/]) expect(saysOf(caution)).toMatch(word);
+  });
+
+  it.each(cautions.filter((caution) => caution !== 'brush'))('%s: air and fire', (caution) => {
+    for (const word of [/ventilat/i, /flames/i, /sparks/i]) expect(saysOf(caution)).toMatch(word);
+  });
+
+  it('with a brush: what no word tells of goes by its label', () => {
+    expect(saysOf('brush')).toContain('Anything but water thins or cleans by its label');
+  });
+
+  it('has each in the README as well', () => {
+    const readme = readFileSync(new URL('../../../../README.md', import.meta.url), 'utf8');
+    for (const { about } of viewPlan(changedPlan({ cautions }), []).cautions)
+      expect(readme).toContain(`\n- **${about}`);
+  });
 });

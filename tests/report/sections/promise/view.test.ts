@@ -73,6 +73,13 @@ describe('said plainly', () => {
     );
   });
 
+  it.each([
+    [0.5, 'alone would do in 50 of 100'],
+    [0.4999, 'alone would do only in 50 of 100'],
+  ])('whether the likely needs do more often than not: %d', (chance, says) => {
+    expect(promiseOf({ likely: { cashMinor: 350, met: { chance, error: 0.005 } } })?.plainly).toContain(says);
+  });
+
   it('that nothing need be bought for what is likely', () => {
     const likely = { cashMinor: 0, met: { chance: 0.004, error: 0.001 } };
     expect(promiseOf({ likely })?.plainly).toBe(
