@@ -16,18 +16,18 @@ import { usualMethod } from '../../../src/assumptions/layers.js';
 import { type Layer, layers, type Method } from '../../../src/model/words.js';
 
 const read = (name: string): string =>
-  readFileSync(new URL(`../../../templates/looks/${name}.css`, import.meta.url), 'utf8');
+  readFileSync(new URL(`../../../templates/page/${name}.css`, import.meta.url), 'utf8');
 
 /** By day, then by night: a stylesheet is cut where the page turns dark. */
 const halves = (name: string): string[] => read(name).split('@media screen and (prefers-color-scheme: dark)');
 
-const papers = halves('pigments').map((css) => /--paper: (#[0-9a-f]{6})/.exec(css)?.[1] ?? '');
+const papers = halves('1-pigments').map((css) => /--paper: (#[0-9a-f]{6})/.exec(css)?.[1] ?? '');
 const fillsOf = (css: string): string[] =>
   layers.map((layer) => {
     const key = layer.replaceAll(' ', '-');
     return new RegExp(`path\\.${key} \\{ fill: (#[0-9a-f]{6}); \\}`).exec(css)?.[1] ?? '';
   });
-const palettes = halves('layers').map((css, at) => ({
+const palettes = halves('6-layers').map((css, at) => ({
   page: ['light', 'dark'][at] ?? '',
   paper: papers[at] ?? '',
   fills: fillsOf(css),
