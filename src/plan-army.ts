@@ -26,7 +26,7 @@ import type { Buying } from './order/choose-counts.js';
 import { chooseOrder, placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
 import { drawFrontier, farthestDrawn } from './order/frontier/draw-frontier.js';
-import type { Market } from './order/list-wares.js';
+import type { Market } from './order/open-market.js';
 import { orderRestock } from './order/order-restock.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
 import { isOnOffer, openPrices } from './order/price-buying.js';

@@ -2,7 +2,7 @@
 import type { Order, OrderNeed } from '../model/order.js';
 import { type Buying, besides, cheapestCounts, settledCounts, sharing } from './choose-counts.js';
 import { askEachShop, weighSets } from './explain-order.js';
-import type { Market } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import { type Chosen, writeOrder } from './write-order.js';
 

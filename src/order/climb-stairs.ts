@@ -2,7 +2,8 @@
 import type { OrderNeed, Stair, Stairs } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { type Buying, besides, cheapestCounts, sharing } from './choose-counts.js';
-import { findHolders, heldMl, type Market } from './list-wares.js';
+import { findHolders, heldMl } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
 

@@ -4,7 +4,7 @@ import type { FewestPots, Frontier, FrontierChoice, FrontierPoint } from '../../
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
 import { type Buying, sharing } from '../choose-counts.js';
-import type { Market } from '../list-wares.js';
+import type { Market } from '../open-market.js';
 import type { Supply } from '../split-needs.js';
 import { fewestPotsOf, leastCash, nearestWay, type Searching, type Way } from './choose-servings.js';
 import { type Candidates, listServings, measureSources, type Serving } from './list-servings.js';

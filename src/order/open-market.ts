@@ -1,0 +1,66 @@
+// Order: what there is to buy, whatever is needed. In: the market. Out: its offers as stock, in a fixed order, looked up once.
+import { usableShare } from '../assumptions/look-up.js';
+import type { Assumptions } from '../model/assumption.js';
+import { mostGoods } from '../model/most-goods.js';
+import type { Offer, OfferPot, Shop } from '../model/sheets.js';
+
+/** What can be bought, and where. */
+export interface Market {
+  readonly offers: readonly Offer[];
+  readonly shops: ReadonlyMap<string, Shop>;
+  readonly assumptions: Assumptions;
+}
+
+/** One offer with what it holds. */
+export interface Stocked {
+  readonly offer: Offer;
+  /** Usable ml of each paint in one of it. */
+  readonly mlOf: ReadonlyMap<string, number>;
+  readonly pots: number;
+  /** How many can be had; Infinity for no limit. */
+  readonly limit: number;
+}
+
+/** Usable ml in one pot of an offer. */
+export function usableMlOf({ sizeMl, container }: OfferPot, assumptions: Assumptions): number {
+  return sizeMl * usableShare(assumptions, container);
+}
+
+/** A plan asks some sixty questions of one market, which may have a hundred thousand offers. */
+const opened = new WeakMap<Market, readonly Stocked[]>();
+
+/**
+ * By shop and offer name, so that the order of rows does not matter. Left out are shops that can't reach their own least order,
+ * and what is sold out.
+ */
+export function openMarket(market: Market): readonly Stocked[] {
+  const stock = opened.get(market) ?? stockOf(market);
+  opened.set(market, stock);
+  return stock;
+}
+
+function stockOf({ offers, shops, assumptions }: Market): Stocked[] {
+  const open = openShops(offers, shops);
+  return offers
+    .filter(({ shop, available }) => open.has(shop) && available !== 0)
+    .sort((a, b) => compare(a.shop, b.shop) || compare(a.offer, b.offer))
+    .map((offer) => {
+      const mlOf = new Map<string, number>();
+      for (const pot of offer.pots)
+        mlOf.set(pot.paint, (mlOf.get(pot.paint) ?? 0) + usableMlOf(pot, assumptions) * pot.count);
+      const pots = offer.pots.reduce((total, { count }) => total + count, 0);
+      return { offer, mlOf, pots, limit: offer.available ?? Number.POSITIVE_INFINITY };
+    });
+}
+
+/** Plain code point order: the same on every machine, whatever its locale. */
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Shops whose offers, all of them together, reach the least order. */
+export function openShops(offers: readonly Offer[], shops: Market['shops']): Set<string> {
+  return new Set(
+    [...mostGoods(offers)].flatMap(([shop, sum]) =>
+      sum >= (shops.get(shop)?.leastOrderMinor ?? 0) ? [shop] : [],
+    ),
+  );
+}
