@@ -2,8 +2,8 @@
 import type { OrderNeed } from '../model/order.js';
 import type { Offer } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
-import { dropDominated } from './drop-dominated.js';
-import { type Market, openMarket, type Stocked } from './open-market.js';
+import { findNeedless } from './find-needless.js';
+import { type Market, openMarket } from './open-market.js';
 import { mostOf, type Ware } from './ware.js';
 
 /** Offers of which an order must hold so many. */
@@ -11,24 +11,37 @@ export type Held = ReadonlyMap<Offer, number>;
 
 /**
  * Wares by shop and offer name. Left out are offers that neither hold a needed paint nor help to reach a sum, and those that
- * another of their shop makes needless.
+ * others of their shop make needless.
  */
 export function listWares(needs: readonly OrderNeed[], market: Market, held: Held = new Map()): Ware[] {
   const needOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
   const isHeld = (offer: Offer): boolean => (held.get(offer) ?? 0) > 0;
-  const wares = openMarket(market)
-    .map((stocked) => wareOf(stocked, needOf, market))
-    .filter(({ offer, most }) => most > 0 || isHeld(offer));
-  const fitting = dropSpareFillers(wares, market.shops, isHeld);
-  return dropDominated(fitting, { needOf, shops: market.shops, isHeld });
+  const { shops } = market;
+  const { alike, ...open } = openMarket(market);
+  const needless = findNeedless(alike, {
+    coverOf: ({ mlOf }, paint) => Math.min(mlOf.get(paint) ?? 0, needOf.get(paint) ?? 0),
+    enoughOf: ({ offer, mlOf }) => mostOf(offer, usefulOf(mlOf, needOf), shops.get(offer.shop)),
+  });
+  const stock =
+    held.size === 0
+      ? open.worth
+      : open.stock.filter((stocked) => !open.needless.has(stocked) || isHeld(stocked.offer));
+  const wares = stock.flatMap((stocked): Ware[] => {
+    const { offer, limit } = stocked;
+    if (needless.has(stocked) && !isHeld(offer)) return [];
+    const useful = usefulOf(stocked.mlOf, needOf);
+    const most = Math.min(limit, mostOf(offer, useful, shops.get(offer.shop)));
+    return most > 0 || isHeld(offer) ? [{ ...stocked, useful, most }] : [];
+  });
+  return dropSpareFillers(wares, shops, isHeld);
 }
 
-function wareOf(stocked: Stocked, needOf: ReadonlyMap<string, number>, { shops }: Market): Ware {
-  const { offer, mlOf, limit } = stocked;
+/** So many of an offer cover every need that it can cover. */
+function usefulOf(mlOf: Ware['mlOf'], needOf: ReadonlyMap<string, number>): number {
   let useful = 0;
   for (const [paint, ml] of mlOf)
     useful = Math.max(useful, Math.ceil(((needOf.get(paint) ?? 0) - sameMl) / ml));
-  return { ...stocked, useful, most: Math.min(limit, mostOf(offer, useful, shops.get(offer.shop))) };
+  return useful;
 }
 
 type IsHeld = (offer: Offer) => boolean;

@@ -3,6 +3,8 @@ import { usableShare } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import { mostGoods } from '../model/most-goods.js';
 import type { Offer, OfferPot, Shop } from '../model/sheets.js';
+import { type Alike, findNeedless, groupAlike } from './find-needless.js';
+import type { Stocked } from './ware.js';
 
 /** What can be bought, and where. */
 export interface Market {
@@ -11,32 +13,42 @@ export interface Market {
   readonly assumptions: Assumptions;
 }
 
-/** One offer with what it holds. */
-export interface Stocked {
-  readonly offer: Offer;
-  /** Usable ml of each paint in one of it. */
-  readonly mlOf: ReadonlyMap<string, number>;
-  readonly pots: number;
-  /** How many can be had; Infinity for no limit. */
-  readonly limit: number;
-}
-
 /** Usable ml in one pot of an offer. */
 export function usableMlOf({ sizeMl, container }: OfferPot, assumptions: Assumptions): number {
   return sizeMl * usableShare(assumptions, container);
 }
 
-/** A plan asks some sixty questions of one market, which may have a hundred thousand offers. */
-const opened = new WeakMap<Market, readonly Stocked[]>();
+/** A market as stock. */
+interface OpenMarket {
+  /**
+   * By shop and offer name, so that the order of rows does not matter. Left out are shops that can't reach their own least
+   * order, and what is sold out.
+   */
+  readonly stock: readonly Stocked[];
+  /** Of it what others of the shop make needless, whatever is needed. */
+  readonly needless: ReadonlySet<Stocked>;
+  /** The rest, and those of it that may make one another needless. */
+  readonly worth: readonly Stocked[];
+  readonly alike: readonly Alike[];
+}
 
-/**
- * By shop and offer name, so that the order of rows does not matter. Left out are shops that can't reach their own least order,
- * and what is sold out.
- */
-export function openMarket(market: Market): readonly Stocked[] {
-  const stock = opened.get(market) ?? stockOf(market);
-  opened.set(market, stock);
-  return stock;
+/** A plan asks some sixty questions of one market, which may have a hundred thousand offers. */
+const opened = new WeakMap<Market, OpenMarket>();
+
+export function openMarket(market: Market): OpenMarket {
+  const known = opened.get(market) ?? lookUp(market);
+  opened.set(market, known);
+  return known;
+}
+
+function lookUp(market: Market): OpenMarket {
+  const stock = stockOf(market);
+  const needless = findNeedless(groupAlike(stock, market.shops), {
+    coverOf: ({ mlOf }, paint) => mlOf.get(paint) ?? 0,
+    enoughOf: () => Number.POSITIVE_INFINITY,
+  });
+  const worth = stock.filter((stocked) => !needless.has(stocked));
+  return { stock, needless, worth, alike: groupAlike(worth, market.shops) };
 }
 
 function stockOf({ offers, shops, assumptions }: Market): Stocked[] {

@@ -6,7 +6,7 @@ import { type Market, openMarket, usableMlOf } from './open-market.js';
 
 /** Which paints any shop sells, by themselves or in a set, as far as their offers last. */
 export function isOnOffer(market: Market): (paint: string) => boolean {
-  const paints = new Set(openMarket(market).flatMap(({ mlOf }) => [...mlOf.keys()]));
+  const paints = new Set(openMarket(market).stock.flatMap(({ mlOf }) => [...mlOf.keys()]));
   return (paint) => paints.has(paint);
 }
 

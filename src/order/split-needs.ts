@@ -9,7 +9,7 @@ export type Supply = ReadonlyMap<string, number>;
 /** Adds up the offers of every shop that can reach its own least order. */
 export function measureSupply(market: Market): Supply {
   const supply = new Map<string, number>();
-  for (const { mlOf, limit } of openMarket(market)) {
+  for (const { mlOf, limit } of openMarket(market).stock) {
     for (const [paint, ml] of mlOf) supply.set(paint, (supply.get(paint) ?? 0) + ml * limit);
   }
   return supply;

@@ -1,8 +1,17 @@
 // Order: one offer as the program counts it. In: an offer, what is useful of it, its shop. Out: the most that makes sense.
 import type { Offer, Shop } from '../model/sheets.js';
-import type { Stocked } from './open-market.js';
 
-/** One offer with what an order needs to know of it. */
+/** One offer with what it holds. */
+export interface Stocked {
+  readonly offer: Offer;
+  /** Usable ml of each paint in one of it. */
+  readonly mlOf: ReadonlyMap<string, number>;
+  readonly pots: number;
+  /** How many can be had; Infinity for no limit. */
+  readonly limit: number;
+}
+
+/** The same with what an order needs to know of it. */
 export interface Ware extends Stocked {
   /** So many cover every need that it can cover; 0 where it holds nothing needed. */
   readonly useful: number;
