@@ -55,7 +55,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     .option('--date <day>', 'plan as of this day, written 2026-03-14')
     .option('--budget <sum>', 'say what this much cash finishes')
     .option('--sure <percent>', 'let the whole army finish in so many of 100 cases: 50 to 99 (default: 80)')
-    .option('--seconds <time>', 'search so long for the cheapest order (default: 10)')
+    .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)')
     .option('--json', 'print plan.json and nothing else; files only with --out')
     .addHelpText(
       'after',

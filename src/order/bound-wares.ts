@@ -80,35 +80,40 @@ interface PricedNeeds {
   readonly overOf: (ware: Ware) => number;
 }
 
-/**
- * A price for each ml: that of the cheapest ware alone; where a set then holds more worth than it costs, its paints come down
- * until it does not. Of one ware no more counts than a need takes.
- */
+/** A price for each ml of each need, at which no ware covers more worth than it costs. */
 function priceNeeds(wares: readonly Ware[], needs: readonly OrderNeed[]): PricedNeeds {
   const needOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
-  const coverOf = (ware: Ware, paint: string): number =>
-    Math.min(ware.mlOf.get(paint) ?? 0, needOf.get(paint) ?? 0);
-  const perMl = new Map<string, number>();
-  const paintsOf = ({ mlOf }: Ware): string[] => [...mlOf.keys()].filter((paint) => needOf.has(paint));
-  const worthOf = (ware: Ware): number => {
+  const perMl = priceAlone(wares, needOf);
+  const worthOf = ({ mlOf }: Ware): number => {
     let worth = 0;
-    for (const paint of ware.mlOf.keys()) worth += (perMl.get(paint) ?? 0) * coverOf(ware, paint);
+    for (const [paint, ml] of mlOf) worth += (perMl.get(paint) ?? 0) * Math.min(ml, needOf.get(paint) ?? 0);
     return worth;
   };
-  for (const ware of wares) {
-    for (const paint of paintsOf(ware)) {
-      const price = ware.offer.priceMinor / coverOf(ware, paint);
-      perMl.set(paint, Math.min(price, perMl.get(paint) ?? Number.POSITIVE_INFINITY));
-    }
-  }
+  // Where a set covers more, its paints come down until it does not.
   for (const ware of wares) {
     const worth = worthOf(ware);
     if (worth <= ware.offer.priceMinor) continue;
-    for (const paint of paintsOf(ware))
-      perMl.set(paint, ((perMl.get(paint) ?? 0) * ware.offer.priceMinor) / worth);
+    for (const paint of ware.mlOf.keys()) {
+      const price = perMl.get(paint);
+      if (price !== undefined) perMl.set(paint, (price * ware.offer.priceMinor) / worth);
+    }
   }
   const leastMinor = needs.reduce((sum, { paint, ml }) => sum + (perMl.get(paint) ?? 0) * (ml - sameMl), 0);
   return { leastMinor, overOf: (ware) => Math.max(0, ware.offer.priceMinor - worthOf(ware)) };
+}
+
+/** What a ml of each need costs in the cheapest ware, as if nothing else were in it; no more of it counts than is needed. */
+function priceAlone(wares: readonly Ware[], needOf: ReadonlyMap<string, number>): Map<string, number> {
+  const perMl = new Map<string, number>();
+  for (const { offer, mlOf } of wares) {
+    for (const [paint, ml] of mlOf) {
+      const need = needOf.get(paint);
+      if (need === undefined) continue;
+      const price = offer.priceMinor / Math.min(ml, need);
+      if (price < (perMl.get(paint) ?? Number.POSITIVE_INFINITY)) perMl.set(paint, price);
+    }
+  }
+  return perMl;
 }
 
 /** Those that must stay, and as many others as there is room for. */

@@ -9,7 +9,6 @@ import { findHolders, type Held, heldMl, listWares } from './list-wares.js';
 import type { Market } from './open-market.js';
 import { settleTies } from './settle-ties.js';
 import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './solver/integer-program.js';
-import { shareSeconds } from './solver/share-seconds.js';
 import type { Ware } from './ware.js';
 import { type Chosen, costOfCounts } from './write-order.js';
 
@@ -20,11 +19,6 @@ export interface Buying {
   readonly onProgress?: OnProgress;
   /** Offers of which the order must hold so many: already ordered, or forced to learn what that would cost. */
   readonly held?: Held;
-}
-
-/** For a kind of side question, however often it is asked: all searches together take that share of the order's time. */
-export function sharing(share: number, buying: Buying): Buying {
-  return { ...buying, solve: shareSeconds(buying.solve, share * buying.limits.seconds) };
 }
 
 /** For side questions, many to a plan: a tenth of the nodes and of the time that the order itself may take. */

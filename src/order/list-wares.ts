@@ -26,13 +26,14 @@ export function listWares(needs: readonly OrderNeed[], market: Market, held: Hel
     held.size === 0
       ? open.worth
       : open.stock.filter((stocked) => !open.needless.has(stocked) || isHeld(stocked.offer));
-  const wares = stock.flatMap((stocked): Ware[] => {
-    const { offer, limit } = stocked;
-    if (needless.has(stocked) && !isHeld(offer)) return [];
-    const useful = usefulOf(stocked.mlOf, needOf);
+  const wares: Ware[] = [];
+  for (const stocked of stock) {
+    const { offer, mlOf, pots, limit } = stocked;
+    if (needless.has(stocked) && !isHeld(offer)) continue;
+    const useful = usefulOf(mlOf, needOf);
     const most = Math.min(limit, mostOf(offer, useful, shops.get(offer.shop)));
-    return most > 0 || isHeld(offer) ? [{ ...stocked, useful, most }] : [];
-  });
+    if (most > 0 || isHeld(offer)) wares.push({ offer, mlOf, pots, limit, useful, most });
+  }
   return dropSpareFillers(wares, shops, isHeld);
 }
 
@@ -50,18 +51,18 @@ type IsHeld = (offer: Offer) => boolean;
  * Of offers that hold nothing needed and cost the same in one shop, only as many as could be bought to fill up an
  * order: those of the fewest pots, then the first names, as ties are settled.
  */
-function dropSpareFillers(wares: readonly Ware[], shops: Market['shops'], isHeld: IsHeld): Ware[] {
+function dropSpareFillers(wares: Ware[], shops: Market['shops'], isHeld: IsHeld): Ware[] {
   const sums = new Map<string, number>();
   const spare = new Set<Ware>();
-  for (const ware of [...wares].sort((a, b) => a.pots - b.pots)) {
-    const { offer, useful, most } = ware;
-    if (useful > 0 || isHeld(offer)) continue;
+  const fillers = wares.filter(({ offer, useful }) => useful === 0 && !isHeld(offer));
+  for (const ware of fillers.sort((a, b) => a.pots - b.pots)) {
+    const { offer, most } = ware;
     const key = `${offer.shop}\n${offer.priceMinor}`;
     const before = sums.get(key) ?? 0;
     sums.set(key, before + most);
     if (before >= mostOf(offer, 0, shops.get(offer.shop))) spare.add(ware);
   }
-  return wares.filter((ware) => !spare.has(ware));
+  return spare.size === 0 ? wares : wares.filter((ware) => !spare.has(ware));
 }
 
 /** The places of each shop's wares in the list, shops as they first come. */
