@@ -1,8 +1,9 @@
 // Order: a first order, quick and not proved, for the solver to better. In: needs, wares, market. Out: counts.
 import type { OrderNeed } from '../model/order.js';
 import { choosePots, type Pack } from './choose-pots.js';
-import type { Market, Ware } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { pareOrder, type Shelves } from './pare-order.js';
+import type { Ware } from './ware.js';
 import { costOfCounts } from './write-order.js';
 
 /**

@@ -4,7 +4,7 @@ import type { Frontier } from '../../../src/model/frontier.js';
 import type { Offer, Shop } from '../../../src/model/sheets.js';
 import { chooseOrder } from '../../../src/order/choose-order.js';
 import { drawFrontier } from '../../../src/order/frontier/draw-frontier.js';
-import type { Market } from '../../../src/order/list-wares.js';
+import type { Market } from '../../../src/order/open-market.js';
 import { prepareBuying } from '../../../src/order/prepare-buying.js';
 import { makeOffer, makeShop, offerPot } from '../../make-sheets.js';
 import { drawMarket } from '../draw-market.mjs';
