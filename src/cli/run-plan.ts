@@ -21,7 +21,9 @@ import { writeFiles } from './write-files.js';
 /** Of the painter's own columns so many are named, so that the line stays short; `halfpot check` names all. */
 const mostNamed = 6;
 
-type Search = Pick<PlanOptions, 'solve' | 'seconds'>;
+interface Search extends Pick<PlanOptions, 'seconds'> {
+  readonly solver: ReturnType<typeof openSolver>;
+}
 
 export interface PlanFlags {
   readonly out?: string;
@@ -49,8 +51,8 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
     const flagged = setByFlags(sheets, { date: chosen, surePercent: sure });
-    const search = { solve: solver.solve, seconds };
-    await planAndWrite({ path, sheets: flagged, problems, today: chosen ?? today() }, flags, search);
+    const asked = { path, sheets: flagged, problems, today: chosen ?? today() };
+    await planAndWrite(asked, flags, { solver, seconds });
     return exitCodes.done;
   } finally {
     await solver.close();
@@ -67,7 +69,7 @@ interface Asked {
 async function planAndWrite(
   { path, sheets, problems, today }: Asked,
   flags: PlanFlags,
-  search: Search,
+  { solver, seconds }: Search,
 ): Promise<void> {
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
@@ -75,8 +77,10 @@ async function planAndWrite(
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
   const progress = showProgress(sheets.settings);
-  const options = { ...search, budgetMinor, onProgress: progress.onProgress };
+  const options = { solve: solver.solve, seconds, budgetMinor, onProgress: progress.onProgress };
   const plan = await planArmy(sheets, today, options).finally(progress.end);
+  // The files take the memory that the solver leaves.
+  await solver.close();
   const view = viewPlan(plan, problems);
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(piecesOfPlanJson(describePlan(plan, problems)));
