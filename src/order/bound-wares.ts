@@ -3,10 +3,13 @@
 import type { OrderNeed } from '../model/order.js';
 import type { Shop } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
+import { findFirstOrder } from './first-order.js';
+import { findHolders } from './list-wares.js';
+import type { Market } from './open-market.js';
 import type { Ware } from './ware.js';
 
 /** Wares in one program: among more, a solver takes a gigabyte before it finds anything. */
-const mostWares = 8000;
+const mostWares = 6000;
 
 /** Each round leaves fewer wares, so the next one may price needs higher; after these little changes. */
 const mostRounds = 3;
@@ -59,12 +62,23 @@ export function boundWares(wares: readonly Ware[], bounding: Bounding): Bounded 
   return { wares: areAll ? left : nearest(left, overOf, isKept), leastMinor, areAll };
 }
 
-/** The wares of a program in which no more is known than what may be needed at the most. */
-export const leaveFarWares = (
-  wares: readonly Ware[],
-  needs: readonly OrderNeed[],
-  { shops }: Pick<Bounding, 'shops'>,
-): Bounded => boundWares(wares, { needs, shops, knownMinor: Number.POSITIVE_INFINITY, isKept: () => false });
+/**
+ * The wares of a program of which only is known what it may need at the most. Where there are too many those stay that a first
+ * order for all of that holds, so that whatever it asks for can be had.
+ */
+export function leaveFarWares(wares: readonly Ware[], needs: readonly OrderNeed[], market: Market): Bounded {
+  if (wares.length <= mostWares) return { wares, leastMinor: 0, areAll: true };
+  const first = findFirstOrder(
+    needs,
+    { wares, holders: findHolders(wares), held: wares.map(() => 0) },
+    market,
+  );
+  const held = new Set(wares.filter((_, place) => (first[place] ?? 0) > 0));
+  return boundWares(wares, {
+    ...{ needs, shops: market.shops, knownMinor: Number.POSITIVE_INFINITY },
+    isKept: (ware) => held.has(ware),
+  });
+}
 
 /** What buying from a shop costs beside the goods, at the least, in an order of no more than a sum. */
 function costToUse(shop: Shop | undefined, mostMinor: number): number {

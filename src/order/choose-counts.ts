@@ -113,14 +113,16 @@ function openProgram(
     { wares, holders: findHolders(wares), held: wares.map(heldOf) },
     market,
   );
-  const countOf = new Map(wares.map((ware, place) => [ware, counts[place] ?? 0]));
+  const inFirst = new Map(
+    wares.flatMap((ware, place) => (counts[place] ? [[ware, counts[place]] as const] : [])),
+  );
   const bounded = boundWares(wares, {
     ...{ needs, shops, knownMinor: costOfCounts(wares, counts, market) },
-    isKept: (ware) => (countOf.get(ware) ?? 0) > 0 || heldOf(ware) > 0,
+    isKept: (ware) => inFirst.has(ware) || heldOf(ware) > 0,
   });
   const order = buildProgram({ needs, wares: bounded.wares, held: bounded.wares.map(heldOf), shops });
   const { leastMinor, areAll } = bounded;
-  return { order, first: bounded.wares.map((ware) => countOf.get(ware) ?? 0), leastMinor, areAll };
+  return { order, first: bounded.wares.map((ware) => inFirst.get(ware) ?? 0), leastMinor, areAll };
 }
 
 interface Missing {
