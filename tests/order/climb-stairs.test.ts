@@ -92,7 +92,7 @@ describe('the staircase of a drawn market', () => {
     }
     const cash = steps.map(({ cashMinor }) => cashMinor);
     expect(cash).toEqual([...cash].sort((a, b) => a - b));
-  }, 60_000);
+  });
 
   it('takes strides where there are too many steps, says so, and reaches twice the army', async () => {
     const many = (figures: number) => drawn.needs.map(({ paint, ml }) => ({ paint, ml: ml * figures }));
@@ -105,5 +105,5 @@ describe('the staircase of a drawn market', () => {
     expect(everyStep).toBe(false);
     expect(steps.length).toBeLessThanOrEqual(42);
     expect(steps.at(-1)?.figures).toBe(mostFigures);
-  }, 60_000);
+  });
 });

@@ -34,7 +34,7 @@ beforeAll(async () => {
   pageUrl = await pages.write('small.html', smallPlan);
   hostileUrl = await pages.write('hostile.html', renameAll(smallPlan, hostileText));
   stairsUrl = await pages.write('stairs.html', { ...smallPlan, figureCount: 220, stairs: steepStairs });
-}, 60_000);
+});
 
 afterAll(() => pages?.close());
 
@@ -152,7 +152,7 @@ describe.each([
     });
     expect(violations).toEqual([]);
     await page.context().close();
-  }, 60_000);
+  });
 });
 
 it('can be ticked and walked by keyboard', async () => {

@@ -11,7 +11,7 @@ import { renameAll } from './rename-all.js';
 let pages: Pages;
 beforeAll(async () => {
   pages = await openPages();
-}, 60_000);
+});
 afterAll(() => pages?.close());
 
 const pieces = fc.constantFrom(
@@ -71,7 +71,7 @@ it('names of any pieces leave the page as it is', async () => {
     }),
     { numRuns: 40 },
   );
-}, 60_000);
+});
 
 it('a browser makes nothing of them, and still sorts and finds', async () => {
   const count = (url: string) => async () => {
@@ -105,4 +105,4 @@ it('a browser makes nothing of them, and still sorts and finds', async () => {
     }),
     { numRuns: 8, examples: [['a\u0000b\ud800c </script>\u202e\u05d0']] },
   );
-}, 60_000);
+});

@@ -17,7 +17,7 @@ let pageUrl: string;
 beforeAll(async () => {
   pages = await openPages();
   pageUrl = await pages.write('small.html', smallPlan);
-}, 60_000);
+});
 
 afterAll(() => pages?.close());
 

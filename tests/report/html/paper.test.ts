@@ -9,7 +9,7 @@ let pageUrl: string;
 beforeAll(async () => {
   pages = await openPages();
   pageUrl = await pages.write('small.html', smallPlan);
-}, 60_000);
+});
 
 afterAll(() => pages?.close());
 
@@ -68,7 +68,7 @@ describe.each([
     expect(of('What must I buy?').page).toBeLessThan(list.page);
     expect(complaints).toEqual([]);
     await page.context().close();
-  }, 60_000);
+  });
 
   it('no heading of a section is left alone at the foot of a page', async () => {
     const { page } = await pages.visit(pageUrl);
@@ -78,7 +78,7 @@ describe.each([
     expect(heads.length).toBeGreaterThan(9);
     expect(heads.filter(({ y }) => y < high * 0.1)).toEqual([]);
     await page.context().close();
-  }, 60_000);
+  });
 });
 
 it('what is folded on the screen stands on paper, tools do not', async () => {
