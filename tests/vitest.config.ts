@@ -17,6 +17,7 @@ export default defineConfig({
     testTimeout: longestMs,
     hookTimeout: longestMs,
     teardownTimeout: longestMs,
+    expect: { poll: { timeout: longestMs / 5 } },
     // One for each core: many tests wait for processes of their own.
     maxWorkers: '100%',
     coverage: {
