@@ -16,8 +16,8 @@ const root = makeFolder();
 const compiled = makeFolder();
 const script = fileURLToPath(new URL('./count-up.mjs', import.meta.url));
 let module = '';
-beforeAll(() => {
-  module = compilePart('src/cli/hold-folder.ts', compiled);
+beforeAll(async () => {
+  module = await compilePart('src/cli/hold-folder.ts', compiled);
 });
 
 const start = (folder: string, times: number): ChildProcess =>

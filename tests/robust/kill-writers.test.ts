@@ -17,8 +17,8 @@ const compiled = makeFolder();
 const script = fileURLToPath(new URL('./write-sets.mjs', import.meta.url));
 const dyingScript = new URL('./die-at.mjs', import.meta.url).href;
 let module = '';
-beforeAll(() => {
-  module = compilePart('src/cli/write-files.ts', compiled);
+beforeAll(async () => {
+  module = await compilePart('src/cli/write-files.ts', compiled);
 });
 
 interface Writing {
