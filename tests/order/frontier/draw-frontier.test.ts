@@ -178,7 +178,7 @@ describe('at no difference', () => {
       const missing = ml - (haveMl.get(paint) ?? 0);
       return missing > 1e-6 ? [{ paint, ml: missing }] : [];
     });
-    const patient = prepareBuying({ seconds: 60 });
+    const patient = prepareBuying({ seconds: 6000 });
     const order = await chooseOrder(net, market, patient);
     const { points } = await drawFrontier({
       needs,
@@ -217,7 +217,7 @@ describe('a search that is cut short', () => {
     }
     const patient = await drawFrontier({
       ...{ needs, haveMl: new Map(), market, candidates },
-      buying: { ...buying, limits: { nodes: 10_000, seconds: 200 } },
+      buying: { ...buying, limits: { nodes: 10_000, seconds: 20_000 } },
     });
     for (const [index, { cashMinor, status }] of patient.points.entries()) {
       const point = points[index];
