@@ -74,8 +74,10 @@ it('names of any pieces leave the page as it is', async () => {
 });
 
 it('a browser makes nothing of them, and still sorts and finds', async () => {
-  const count = (url: string) => async () => {
-    const { page, complaints, requests } = await pages.visit(url);
+  const { page, complaints, requests } = await pages.visit('about:blank');
+  const count = async (url: string) => {
+    const [complained, asked] = [complaints.length, requests.length];
+    await page.goto(url);
     await page.locator('.paints button.sort').first().click();
     const found = await page.evaluate(() => ({
       elements: document.querySelectorAll('*').length,
@@ -85,13 +87,12 @@ it('a browser makes nothing of them, and still sorts and finds', async () => {
       wide: document.documentElement.scrollWidth > innerWidth,
     }));
     const shown = await page.locator('.paints tbody tr:first-child bdi').first().textContent();
-    await page.context().close();
-    return { ...found, complaints, asked: requests.length, shown };
+    return { ...found, complaints: complaints.slice(complained), asked: requests.length - asked, shown };
   };
-  const plain = await count(await pages.write('plain.html', renameAll(smallPlan, 'x')))();
+  const plain = await count(await pages.write('plain.html', renameAll(smallPlan, 'x')));
   await fc.assert(
     fc.asyncProperty(names, async (text) => {
-      const seen = await count(await pages.write('hostile.html', renameAll(smallPlan, text)))();
+      const seen = await count(await pages.write('hostile.html', renameAll(smallPlan, text)));
       // HTML leaves NUL out of text; UTF-8 has no lone surrogate, and writes the replacement character.
       const written = text.replaceAll('\0', '').replaceAll('\ud800', '\ufffd');
       expect(seen).toMatchObject({
