@@ -2,7 +2,7 @@
 // move a line or two, so a cell may also be like its neighbours. Renewed with `--update`, and only where it differs.
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { smallPlan } from '../a-small-plan.js';
 import { openPages, type Pages } from './open-pages.js';
@@ -92,19 +92,21 @@ const views = [
   ['stairs', { viewport: { width: 1280, height: 960 } }, '.climb'],
 ] as const;
 
+type View = readonly [name: string, options: BrowserContextOptions, place: string];
+
 const pathOf = (name: string): string => fileURLToPath(new URL(`golden/looks/${name}.txt`, import.meta.url));
 
 /** Opened once each: a page of its own for every look takes far longer than the look. */
 const opened = new Map<string, Page>();
 
-async function open([name, options]: (typeof views)[number]): Promise<Page> {
+async function open([name, options]: View): Promise<Page> {
   const page = opened.get(name) ?? (await pages.visit(pageUrl, { ...options, bypassCSP: true })).page;
   opened.set(name, page);
   return page;
 }
 
 /** With another style while it looks, if any is given. */
-async function look(view: (typeof views)[number], change?: string): Promise<string> {
+async function look(view: View, change?: string): Promise<string> {
   const place = view[2];
   const page = await open(view);
   const style = change === undefined ? undefined : await page.addStyleTag({ content: change });
