@@ -113,7 +113,7 @@ describe('a plan whose every search takes long', () => {
         spent += limits.seconds;
         asked++;
         // Broken off soon, but counted as if it had taken all of its time.
-        const soon = { ...limits, seconds: Math.min(0.5, limits.seconds) };
+        const soon = { ...limits, seconds: Math.min(0.1, limits.seconds) };
         return { ...(await solveProgram(program, soon)), seconds: limits.seconds };
       },
     });

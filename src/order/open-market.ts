@@ -69,7 +69,7 @@ function stockOf({ offers, shops, assumptions }: Market): Stocked[] {
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Shops whose offers, all of them together, reach the least order. */
-export function openShops(offers: readonly Offer[], shops: Market['shops']): Set<string> {
+function openShops(offers: readonly Offer[], shops: Market['shops']): Set<string> {
   return new Set(
     [...mostGoods(offers)].flatMap(([shop, sum]) =>
       sum >= (shops.get(shop)?.leastOrderMinor ?? 0) ? [shop] : [],

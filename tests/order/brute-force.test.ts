@@ -94,6 +94,14 @@ const orderFor = ({ needs, offers, shops }: Case, by = buying): Promise<Order> =
     by,
   );
 
+/** Cases are met by our own search and by the solver; to try every order takes longer than either. */
+const tried = new Map<number, ReturnType<typeof tryEveryOrder>>();
+
+function bestOf(seed: number, { needs, offers, shops }: Case): ReturnType<typeof tryEveryOrder> {
+  if (!tried.has(seed)) tried.set(seed, tryEveryOrder(needs, offers, shops, 6));
+  return tried.get(seed);
+}
+
 const potsOf = (order: Order): number =>
   order.lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0);
 
@@ -103,27 +111,23 @@ describe('against trying every order', () => {
     ['by our own search', 1, 1200, bySearch],
     ['by our own search', 1201, 2400, bySearch],
     ['by the solver', 1, 800, bySolver],
-  ] as const)(
-    '%s, cases %i to %i cost the same, in as few shops and pots',
-    async (_, from, to, by) => {
-      let met = 0;
-      for (let seed = from; seed <= to; seed++) {
-        const one = drawCase(seed);
-        const order = await orderFor(one, by);
-        const best = tryEveryOrder(one.needs, one.offers, one.shops, 6);
-        if (order.status === "can't be met") {
-          expect(best, `seed ${seed}`).toBeUndefined();
-          continue;
-        }
-        met++;
-        const found = { costMinor: order.totalMinor, shops: order.bills.length, pots: potsOf(order) };
-        expect(found, `seed ${seed}`).toEqual(best);
-        expect(order.status, `seed ${seed}`).toBe('proved');
+  ] as const)('%s, cases %i to %i cost the same, in as few shops and pots', async (_, from, to, by) => {
+    let met = 0;
+    for (let seed = from; seed <= to; seed++) {
+      const one = drawCase(seed);
+      const order = await orderFor(one, by);
+      const best = bestOf(seed, one);
+      if (order.status === "can't be met") {
+        expect(best, `seed ${seed}`).toBeUndefined();
+        continue;
       }
-      expect(met).toBeGreaterThan(100);
-    },
-    240_000,
-  );
+      met++;
+      const found = { costMinor: order.totalMinor, shops: order.bills.length, pots: potsOf(order) };
+      expect(found, `seed ${seed}`).toEqual(best);
+      expect(order.status, `seed ${seed}`).toBe('proved');
+    }
+    expect(met).toBeGreaterThan(100);
+  });
 });
 
 describe('against trying every order, where offers are alike', () => {
@@ -166,23 +170,18 @@ describe('against the solver', () => {
       expect(ours.bills).toEqual(theirs.bills);
       expect(ours.lines).toEqual(theirs.lines);
     },
-    60_000,
   );
 });
 
 describe('against the solver, where branches become programs of their own', () => {
-  it.each([1, 2, 3, 4, 5, 6])(
-    '24 paints, 72 offers, 4 shops, seed %i: the same cash',
-    async (seed) => {
-      const { needs, ...shelves } = drawMarket(seed, { paints: 24, offers: 72, shops: 4 });
-      const market = { ...shelves, assumptions: registry };
-      const ours = await cheapestCounts(needs, market, bySearch);
-      const theirs = await cheapestCounts(needs, market, bySolver);
-      expect([ours.aboveBestMinor, theirs.aboveBestMinor]).toEqual([0, 0]);
-      expect(ours.totalMinor).toBe(theirs.totalMinor);
-    },
-    60_000,
-  );
+  it.each([1, 2, 3, 4, 5, 6])('24 paints, 72 offers, 4 shops, seed %i: the same cash', async (seed) => {
+    const { needs, ...shelves } = drawMarket(seed, { paints: 24, offers: 72, shops: 4 });
+    const market = { ...shelves, assumptions: registry };
+    const ours = await cheapestCounts(needs, market, bySearch);
+    const theirs = await cheapestCounts(needs, market, bySolver);
+    expect([ours.aboveBestMinor, theirs.aboveBestMinor]).toEqual([0, 0]);
+    expect(ours.totalMinor).toBe(theirs.totalMinor);
+  });
 });
 
 describe('what must hold of every proved order', () => {
@@ -207,7 +206,7 @@ describe('what must hold of every proved order', () => {
         `seed ${seed}`,
       ).toEqual(order.lines.map(({ offer, count }) => [offer, count]));
     }
-  }, 120_000);
+  });
 
   it('one more offer or a lower price never costs more; a higher need never costs less', async () => {
     for (const seed of seeds) {
@@ -234,5 +233,5 @@ describe('what must hold of every proved order', () => {
       const [before, after] = [await orderFor(plain), await orderFor({ ...plain, offers: lower })];
       expect(after.totalMinor, `seed ${seed}: lower`).toBeLessThanOrEqual(before.totalMinor);
     }
-  }, 120_000);
+  });
 });

@@ -95,7 +95,7 @@ describe('the staircase of a drawn market', () => {
     }
     const cash = steps.map(({ cashMinor }) => cashMinor);
     expect(cash).toEqual([...cash].sort((a, b) => a - b));
-  }, 60_000);
+  });
 
   it('takes strides where there are too many steps, says so, and reaches twice the army', async () => {
     const many = (figures: number) => drawn.needs.map(({ paint, ml }) => ({ paint, ml: ml * figures }));
@@ -108,7 +108,7 @@ describe('the staircase of a drawn market', () => {
     expect(everyStep).toBe(false);
     expect(steps.length).toBeLessThanOrEqual(25);
     expect(steps.at(-1)?.figures).toBe(mostFigures);
-  }, 60_000);
+  });
 
   it.each([10, 40, 200, 6000])(
     'knows what one figure more than %i costs, however crowded',
@@ -120,6 +120,5 @@ describe('the staircase of a drawn market', () => {
       expect(shown?.proved).toBe(true);
       expect(shown?.cashMinor).toBe((await cheapestCounts(within, drawn, buying)).totalMinor);
     },
-    60_000,
   );
 });
