@@ -2,8 +2,8 @@
 // behind the command, which adds only flags, words on the console and the writing of files.
 import type { Plan } from './model/plan.js';
 import type { Problem } from './model/problem.js';
-import type { IsoDate } from './model/sheets.js';
-import { registry } from './plan-army.js';
+import type { IsoDate, Sheets } from './model/sheets.js';
+import { openSolver, type PlanOptions, planArmy as plan, registry } from './plan-army.js';
 import { writePlanJson as writePieces } from './report/export/write-plan-json.js';
 import { writeReorderCsv as writeCsv } from './report/export/write-reorder-csv.js';
 import { renderReport as render } from './report/render-report.js';
@@ -16,7 +16,7 @@ export type * from './model/order.js';
 export type * from './model/plan.js';
 export type * from './model/problem.js';
 export type * from './model/sheets.js';
-export { openSolver, type PlanOptions, planArmy } from './plan-army.js';
+export { openSolver, type PlanOptions } from './plan-army.js';
 export { wordProblem } from './problems/word-problem.js';
 export type { CheckedSheets } from './sheets/read-sheets.js';
 
@@ -32,6 +32,16 @@ export type { CheckedSheets } from './sheets/read-sheets.js';
  */
 export function readSheets(path: string, today: IsoDate): Promise<CheckedSheets> {
   return readAndCheck(path, { assumptions: registry, today });
+}
+
+/**
+ * Plans checked sheets as of a day. What our own search leaves is solved by `solve`, else in a thread that is opened for this
+ * plan and ends with it.
+ */
+export async function planArmy(sheets: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
+  if (options.solve !== undefined) return plan(sheets, today, options);
+  const solver = openSolver();
+  return plan(sheets, today, { ...options, solve: solver.solve }).finally(solver.close);
 }
 
 /** report.html: one page that needs no other file. Warnings among `problems` are shown in it. */

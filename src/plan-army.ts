@@ -81,7 +81,8 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const isRestocking = settings.restock === 'shelf';
   const restock = isRestocking ? await orderRestock({ stock, army: order }, market, buying) : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
-  const ranges = sumUpArmy({ drawn, estimate, buyPerMl: openPrices(order, market), ...pricesOfUse(costs) });
+  const buyPerMl = openPrices(order, market, stock);
+  const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
 
   const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
   const marginOf = promiseRatios(promised.toBuyMl, stock);

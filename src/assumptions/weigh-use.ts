@@ -6,7 +6,7 @@ import { densityName, likely, usableShare } from './look-up.js';
 
 /**
  * Grams that leave a container with each millilitre of usable paint. From a pot that is the density: the painter's own,
- * else the registry's. From a can propellant leaves too, so it is the density over the usable share: 0.8 / 0.75 g.
+ * else the registry's. From a can propellant leaves too, so it is the density over the usable share: 0.8 / 0.6 g.
  */
 export function gramsPerUsableMl(paint: Paint, container: Container, assumptions: Assumptions): number {
   const density = paint.densityGPerMl ?? likely(assumptions, densityName(paint, container));

@@ -39,7 +39,7 @@ export interface PlanFlags {
 
 /** Plans and writes; gives 1, with nothing written, where the sheets have errors. */
 export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
-  const chosen = flags.date === undefined ? undefined : checkDate(flags.date);
+  const day = { today: today(), chosenDay: flags.date === undefined ? undefined : checkDate(flags.date) };
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const sure = flags.sure === undefined ? undefined : readSure(flags.sure);
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
@@ -47,12 +47,12 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems, leftAlone } = await readOrShow(path, chosen ?? today());
+    const { sheets, problems, leftAlone } = await readOrShow(path, day);
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
-    const flagged = setByFlags(sheets, { date: chosen, surePercent: sure });
+    const settings = { ...sheets.settings, ...(sure === undefined ? {} : { surePercent: sure }) };
     const search = { solve: solver.solve, seconds };
-    const asked = { folder, sheets: flagged, problems, today: chosen ?? today() };
+    const asked = { folder, sheets: { ...sheets, settings }, problems, today: day.today };
     await planAndWrite(asked, flags, search);
     return exitCodes.done;
   } finally {
@@ -83,21 +83,6 @@ async function planAndWrite(
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(piecesOfPlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view, fileList(folder));
-}
-
-interface SetByFlags {
-  readonly date: string | undefined;
-  readonly surePercent: number | undefined;
-}
-
-/** A flag wins over the settings sheet. */
-function setByFlags(sheets: Sheets, { date, surePercent }: SetByFlags): Sheets {
-  const settings = {
-    ...sheets.settings,
-    ...(date === undefined ? {} : { date }),
-    ...(surePercent === undefined ? {} : { surePercent }),
-  };
-  return { ...sheets, settings };
 }
 
 function fileList(folder: string): string[] {

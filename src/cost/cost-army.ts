@@ -90,7 +90,7 @@ function costPaints({ needs }: Estimate, prices: ReadonlyMap<string, PaintPrice>
     [...prices].map(([paint, price]) => {
       const useCost = costOfPaint(needs.get(paint)?.remainingMl ?? 0, price);
       const partlyUnpriced = price.perMl !== undefined && price.pricedShare < 1;
-      return [paint, { paint, perMl: price.perMl, pricedShare: price.pricedShare, partlyUnpriced, useCost }];
+      return [paint, { paint, ...price, partlyUnpriced, useCost }];
     }),
   );
 }

@@ -120,6 +120,6 @@ export type ComparedPrimer = PrimerCandidate & PrimerTrial;
 export interface PrimerComparison {
   /** Best first. */
   readonly primers: readonly ComparedPrimer[];
-  /** Undefined where no two primers with a colour can be compared. */
-  readonly best: string | undefined;
+  /** Those that nothing tells apart from the first; none where no two primers with a colour can be compared. */
+  readonly best: readonly string[];
 }

@@ -69,6 +69,8 @@ export interface PaintCost {
   readonly partlyUnpriced: boolean;
   /** Share of the need, 0 to 1, that has a price. */
   readonly pricedShare: number;
+  /** Of the need, what is priced like the newest pot that has a price: neither a pot nor the order gives it. */
+  readonly likeNewestMl: number;
   /** Remaining work, army wide. */
   readonly useCost: Amount;
 }

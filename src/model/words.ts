@@ -28,6 +28,10 @@ export type Dress = (typeof dresses)[number];
 export const builds = ['true scale', 'heroic mild', 'heroic', 'heroic strong', 'stocky', 'broad'] as const;
 export type Build = (typeof builds)[number];
 
+/** A hull all round, or beams and wheels with gaps between them. */
+export const boxBuilds = ['closed', 'open frame'] as const;
+export type BoxBuild = (typeof boxBuilds)[number];
+
 export const kitItems = [
   'weapon',
   'bow',

@@ -38,7 +38,10 @@ export async function cheapestCounts(
   return (await search(needs, market, buying)).chosen;
 }
 
-/** The same with ties settled: fewest shops, then fewest pots, then the first names. */
+/**
+ * The same with ties settled: fewest shops, then fewest pots, then the first names. Of counts that are not proved, ties are
+ * left open without a word.
+ */
 export async function settledCounts(
   needs: readonly OrderNeed[],
   market: Market,
@@ -46,11 +49,24 @@ export async function settledCounts(
 ): Promise<Chosen> {
   const { chosen, order } = await search(needs, market, buying);
   if (order === undefined || chosen.aboveBestMinor > 0) return chosen;
-  const counts = await settleTies(order, chosen, { market, buying: besides(buying) });
-  const isSound =
-    counts !== undefined && covers(counts, needs, order) && reachesLeastOrders(order.wares, counts, market);
-  return isSound ? recount(chosen, counts, market) : chosen;
+  const settled = await settleTies(order, chosen, { market, buying: besides(buying) });
+  if (settled === undefined || !isAsCheap(settled.counts, { chosen, needs, order, market }))
+    return { ...chosen, tiesOpen: true };
+  return { ...chosen, counts: settled.counts, ...(settled.isProved ? {} : { tiesOpen: true }) };
 }
+
+interface Compared {
+  readonly chosen: Chosen;
+  readonly needs: readonly OrderNeed[];
+  readonly order: OrderProgram;
+  readonly market: Market;
+}
+
+/** Whether other counts are an order, and cost what the chosen ones do. */
+const isAsCheap = (counts: readonly number[], { chosen, needs, order, market }: Compared): boolean =>
+  covers(counts, needs, order) &&
+  reachesLeastOrders(order.wares, counts, market) &&
+  costOfCounts(order.wares, counts, market) === chosen.totalMinor;
 
 interface Searched {
   readonly chosen: Chosen;
@@ -136,9 +152,4 @@ function missedBy(
   return needs.filter(
     ({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) < ml - sameMl,
   );
-}
-
-function recount(chosen: Chosen, counts: readonly number[], market: Market): Chosen {
-  const totalMinor = costOfCounts(chosen.wares, counts, market);
-  return totalMinor === chosen.totalMinor ? { ...chosen, counts } : chosen;
 }

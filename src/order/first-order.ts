@@ -1,27 +1,20 @@
 // Order: a first order, quick and not proved, for the solver to better. In: needs, wares, market. Out: counts.
 import type { OrderNeed } from '../model/order.js';
 import { choosePots, type Pack } from './choose-pots.js';
-import type { Holders, Market, Ware } from './list-wares.js';
+import type { Market, Ware } from './list-wares.js';
+import { pareOrder, type Shelves } from './pare-order.js';
 import { costOfCounts } from './write-order.js';
-
-/** Wares, and which of them hold each paint. */
-interface Shelves {
-  readonly wares: readonly Ware[];
-  readonly holders: Holders;
-  /** How many of each ware the order must hold. */
-  readonly held: readonly number[];
-}
 
 /**
  * The cheapest of: every paint by itself from all shops, and from each shop alone; sets of several paints are not
- * weighed, and a shop under its least order is no way. Where none of them does, the most of everything: that
- * covers whatever can be covered.
+ * weighed, and a shop under its least order is no way. Where none of them does, all that can be had, less what is not needed.
  */
 export function findFirstOrder(
   needs: readonly OrderNeed[],
-  { wares, holders, held }: Shelves,
+  shelves: Shelves,
   market: Market,
 ): readonly number[] {
+  const { wares, holders, held } = shelves;
   const pots = needs.map(({ paint, ml }) => potsFor(ml, holders.get(paint) ?? [], wares));
   const shops = new Set(wares.map(({ offer }) => offer.shop));
   const least = new Map(held.flatMap((count, column) => (count > 0 ? [[column, count] as const] : [])));
@@ -30,9 +23,8 @@ export function findFirstOrder(
     .map((counts) => priceWay(raise(counts, least), wares, market))
     .filter(({ reachesLeast }) => reachesLeast)
     .sort((a, b) => a.costMinor - b.costMinor)[0];
-  const countOf = (column: number, most: number): number =>
-    best === undefined ? Math.max(most, held[column] ?? 0) : (best.counts.get(column) ?? 0);
-  return wares.map(({ most }, column) => countOf(column, most));
+  if (best === undefined) return pareOrder(needs, shelves, market);
+  return wares.map((_, column) => best.counts.get(column) ?? 0);
 }
 
 /** How many of each ware, by its place in the list; of those left out, none. */

@@ -1,5 +1,7 @@
-// Order: what a ml more of a paint would cost. In: the order, the market. Out: minor units per usable ml by paint.
+// Order: what a ml more of a paint would cost. In: the order, the market, the shelf. Out: minor units per usable ml by paint.
+import { newestPaid } from '../model/newest-paid.js';
 import type { Order } from '../model/order.js';
+import type { CountedStock } from '../model/plan.js';
 import { type Market, openShops, usableMlOf } from './list-wares.js';
 
 /** Which paints any shop sells, by themselves or in a set, as far as their offers last. */
@@ -11,12 +13,13 @@ export function isOnOffer({ offers, shops }: Market): (paint: string) => boolean
 }
 
 /**
- * What the order pays for a ml of each paint that it holds; for others the cheapest single offer, by its size, in any shop.
- * Undefined for a paint that nobody sells by itself. Postage is left out.
+ * What the order pays for a ml of each paint that it holds; for others the cheapest single offer, by its size, in any shop;
+ * for a paint that nobody sells by itself what the newest pot with a price cost, else undefined. Postage is left out.
  */
 export function openPrices(
   { lines }: Order,
   { offers, assumptions }: Market,
+  stock: readonly CountedStock[],
 ): (paint: string) => number | undefined {
   const paid = new Map<string, { minor: number; ml: number }>();
   for (const { paint, costMinor, count, usableMl } of lines.flatMap(({ pots }) => pots)) {
@@ -29,6 +32,10 @@ export function openPrices(
     if (only === undefined || pots.length > 1) continue;
     const perMl = priceMinor / (usableMlOf(only, assumptions) * only.count);
     asked.set(only.paint, Math.min(perMl, asked.get(only.paint) ?? Number.POSITIVE_INFINITY));
+  }
+  for (const { paint, pots } of stock) {
+    const newest = newestPaid(pots);
+    if (newest !== undefined && !asked.has(paint)) asked.set(paint, newest.priceMinor / newest.fullUsableMl);
   }
   return (paint) => {
     const sum = paid.get(paint);

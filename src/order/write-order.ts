@@ -23,20 +23,22 @@ export interface Chosen {
   readonly totalMinor: number;
   /** At most this much above the best possible; 0: proved. */
   readonly aboveBestMinor: number;
+  /** Proved, but not all counts at that cost were compared: others may take fewer shops or pots. */
+  readonly tiesOpen?: true;
 }
 
 /** The order that buys what was chosen; each line says which needs it covers and what it leaves over. */
 export function writeOrder(
-  { wares, counts, totalMinor, aboveBestMinor }: Chosen,
+  { wares, counts, totalMinor, aboveBestMinor, tiesOpen }: Chosen,
   needs: readonly OrderNeed[],
   market: Market,
-): Pick<Order, 'lines' | 'bills' | 'totalMinor' | 'postageMinor' | 'aboveBestMinor'> {
+): Pick<Order, 'lines' | 'bills' | 'totalMinor' | 'postageMinor' | 'aboveBestMinor' | 'tiesOpen'> {
   const restOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
   const writing = { assumptions: market.assumptions, singles: findSinglePrices(market.offers), restOf };
   const lines = wares.flatMap((ware, index) => lineOf(ware, counts[index] ?? 0, writing));
   const bills = billShops(lines, market.shops);
   const postageMinor = bills.reduce((total, bill) => total + bill.postageMinor, 0);
-  return { lines, bills, totalMinor, postageMinor, aboveBestMinor };
+  return { lines, bills, totalMinor, postageMinor, aboveBestMinor, ...(tiesOpen ? { tiesOpen } : {}) };
 }
 
 interface Writing extends Pick<Market, 'assumptions'> {

@@ -6,17 +6,22 @@ export const cellProblems = {
   'missing-column': {
     severity: 'error',
     says: 'there is no such column',
-    hint: 'Add it to the header row[, or rename "{expected}" if that is meant].',
+    hint: 'Add it to the header row[, or rename {expected} if that is meant].',
   },
   'near-column': {
     severity: 'warning',
     says: 'no column of this sheet is called so',
     hint: 'Rename it "{expected}" if that is meant; as it stands it is left alone as a note of your own.',
   },
-  'left-maybe-meant': {
+  'column-maybe-meant': {
     severity: 'warning',
-    says: 'every pot counts as full, as there is no left column, while this one reads as if it said what is left',
-    hint: 'Rename it "left" if that is meant; if it is a note of your own, an empty left column ends this question.',
+    says: 'this column is not read, though it could be meant for "{expected}", which counts as blank on every row: {found}',
+    hint: 'Rename it "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
+  },
+  'blank-column-maybe-meant': {
+    severity: 'warning',
+    says: 'this column is not read, though it could be meant for "{expected}", which is blank on every row: {found}',
+    hint: 'Take the blank column out and rename this one "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
   },
   'blank-cell': { severity: 'error', says: 'this cell is blank', hint: 'Write {expected}.' },
   ...readingProblems,
@@ -69,6 +74,11 @@ export const cellProblems = {
     severity: 'error',
     says: 'a box takes no {expected}',
     hint: 'Leave this cell blank; give a crew a row of its own.',
+  },
+  'wrong-build': {
+    severity: 'error',
+    says: '"{found}" is no build of {expected}',
+    hint: 'Write one of these, or leave this cell blank.',
   },
   'no-surface': {
     severity: 'error',

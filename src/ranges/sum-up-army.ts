@@ -16,7 +16,7 @@ export interface SumUpInputs {
   readonly estimate: Estimate;
   /** Minor units a ml of paint used; 0 where unpriced. */
   readonly usePerMl: (paint: string) => number;
-  /** Minor units a ml of paint bought; undefined where nobody sells it. */
+  /** Minor units a ml of paint bought; undefined where nobody knows. */
   readonly buyPerMl: (paint: string) => number | undefined;
   /** Minor units of extras: on one figure, for the army, and for what is unfinished. */
   readonly extras: { readonly perFigure: number; readonly whole: number; readonly remaining: number };
@@ -67,10 +67,10 @@ function chanceShortOf(lackMl: Float64Array): Chance {
 }
 
 /** What today's pots lack in each draw, at what it costs to buy. */
-function valueLack({ drawn, buyPerMl, usePerMl }: SumUpInputs): Float64Array {
+function valueLack({ drawn, buyPerMl }: SumUpInputs): Float64Array {
   const value = new Float64Array(drawn.drawing.draws);
   for (const { paint, lackMl } of drawn.paints) {
-    const perMl = buyPerMl(paint) ?? usePerMl(paint);
+    const perMl = buyPerMl(paint) ?? 0;
     for (let draw = 0; draw < value.length; draw++) {
       value[draw] = (value[draw] as number) + perMl * Math.max(0, lackMl[draw] as number);
     }

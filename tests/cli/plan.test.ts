@@ -108,6 +108,20 @@ describe('halfpot plan', () => {
     expect([before, new Date().toDateString()]).toContain(told);
   });
 
+  it('holds every day of the sheets against that of --date', () => {
+    const row = '2026-03-01,brick red,first spears,1,5,0.4';
+    const log = `date,paint,unit,step,figures,used ml\n${row}\n`;
+    const settings = 'name,value\ndate,2026-01-31\nlocale,english\n';
+    const dated = sheetsIn('held dates', { 'settings.csv': settings, 'log.csv': log });
+    // The locale stops the plan, so that nothing but the checks has to run.
+    const warned = (...args: readonly string[]) =>
+      runHalfpot(['plan', dated, ...args]).err.match(/lies after [-\d]+/g) ?? [];
+    expect(warned()).toEqual(['lies after 2026-01-31']);
+    expect(warned('--date', '2026-03-01')).toEqual([]);
+    expect(warned('--date', '2026-02-28')).toEqual(['lies after 2026-02-28']);
+    expect(warned('--date', '2025-12-24')).toEqual(['lies after 2025-12-24']);
+  });
+
   it('says in one line what it leaves alone, and prints plan.json alone all the same', () => {
     const army = 'unit,figure,count,a,b,c,d,e,f,g\nfirst spears,spearman,20\n';
     const { code, out, err } = runHalfpot(['plan', sheetsIn('own columns', { 'army.csv': army }), '--json']);

@@ -8,8 +8,8 @@ import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { type DrawnMarket, drawMarket } from './draw-market.mjs';
 
-/** Usable ml of a pot that is no can, 0.96 of its label: every pot of these markets holds 17 ml. */
-const usableMl = 17 * 0.96;
+/** Usable ml of a pot that is no can, 0.94 of its label: every pot of these markets holds 17 ml. */
+const usableMl = 17 * 0.94;
 
 type Way = ReadonlyMap<string, 'postage' | 'free'>;
 

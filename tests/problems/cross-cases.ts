@@ -262,6 +262,11 @@ const zoneCases: readonly ProblemCase[] = [
     'zones.csv row 3, "parts" (B3): "coat" is a zone, and a zone is made of parts only. Write its parts instead.',
   ),
   spoil(
+    'zone-in-zone',
+    { zones: ['zone,parts', 'coat,"Trousers, head"'], settings: ['name,value', 'share trousers,37.5%'] },
+    'zones.csv row 2, "parts" (B2): "Trousers" is a zone, and a zone is made of parts only. Write its parts instead: thighs, lower legs 37.5%.',
+  ),
+  spoil(
     'part-over-whole',
     { zones: ['zone,parts', 'coat,"thighs 60%, thighs 55%, head"', 'robe,"feet 50%, feet 50%"'] },
     'zones.csv row 2, "parts" (B2): "thighs" comes to 115% in this zone. Bring its shares down to 100% at the most.',

@@ -73,7 +73,7 @@ describe('ranges', () => {
       makePot({ paint: 'Slate', row: at + 2, left: { how: 'by eye', share: 0.01 } }),
     );
     const haveMl = sumUp({ ...army, pots }).ranges.paints.get('Slate')?.haveMl;
-    expect(haveMl?.low).toBeCloseTo(20 * 0.17 * 0.96, 9);
+    expect(haveMl?.low).toBeCloseTo(20 * 0.17 * 0.94, 9);
     expect(haveMl?.high).toBeGreaterThan(10);
   });
 

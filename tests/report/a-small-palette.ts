@@ -75,7 +75,7 @@ export const smallPrimers: PrimerComparison = {
       minutes: 263,
     },
   ],
-  best: 'Lamp white',
+  best: ['Lamp white'],
 };
 
 export const smallSwaps: readonly SwapTaken[] = [

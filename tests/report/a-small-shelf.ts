@@ -3,6 +3,7 @@ import type { Order } from '../../src/model/order.js';
 import type { PaintStock, ShelfPot } from '../../src/model/plan.js';
 import type { Paint } from '../../src/model/sheets.js';
 
+/** Of a painter who gets 0.96 of a pot’s label out of it. */
 const pot = (row: number, sizeMl: number, share: number, rest: Partial<ShelfPot> = {}): ShelfPot => ({
   row,
   sizeMl,

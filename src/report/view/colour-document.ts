@@ -42,7 +42,7 @@ export const undercoat = z.object({
 
 export const primer = z.object({
   paint: text('Name of the primer.'),
-  best: yesNo('True for the best of those with a colour.'),
+  best: yesNo('True for the best of those with a colour, and for each that ties with it.'),
   owned: yesNo('True where a pot of it is on the shelf or on its way.'),
   inUse: yesNo('True where a scheme in use has it.'),
   hasColour: yesNo('Without a colour the coats over it are the usual ones, and comparing it says little.'),

@@ -27,7 +27,7 @@ export function describeColour(plan: Plan): Pick<PlanDocument, ColourKeys> {
       minutesSaved: roundTo(2, minutesSaved),
     })),
     primers: primers.primers.map(({ paint, useCost, minutes, ml, coats, ...primer }) => ({
-      ...{ paint, best: paint === primers.best, ...primer },
+      ...{ paint, best: primers.best.includes(paint), ...primer },
       coats: roundNumber(coats),
       ml: roundNumber(ml),
       useCost: toMajor(useCost.exactMinor, currency, useDigits),

@@ -21,6 +21,7 @@ export function describeOrder(order: Order, currency: string): DocumentOrder {
     total: cash(order.totalMinor),
     postage: cash(order.postageMinor),
     aboveBest: cash(order.aboveBestMinor),
+    tiesOpen: order.tiesOpen ?? false,
     lines: describeLines(order, cash),
     bills: order.bills.map(({ shop, goodsMinor, postageMinor, belowLeastOrderMinor }) => ({
       shop,

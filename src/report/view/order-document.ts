@@ -43,6 +43,7 @@ export const order = z.object({
   total: cash('Goods and postage.'),
   postage: cash('All postage; below 0 where this order makes another one travel free.'),
   aboveBest: cash('At most this much above the best possible order of the same; 0 where proved.'),
+  tiesOpen: yesNo('True where it is proved, but another order at its cost may take fewer shops or pots.'),
   lines: list(line, 'What to buy, by shop.'),
   bills: list(bill, 'What each shop charges.'),
   unmet: list(

@@ -123,7 +123,9 @@ const paint = z.object({
   chanceShort: share('Chance that today’s pots do not last.'),
   chanceShortError: share('Its standard error.'),
   doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
-  pricePerMl: cost('What a millilitre of usable paint costs; null where unpriced.').nullable(),
+  pricePerMl: cost(
+    'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',
+  ).nullable(),
   useCost: cost('Cost of use of the need.'),
   useCostLow: cost('The same for the low need.'),
   useCostHigh: cost('The same for the high need.'),
@@ -161,7 +163,7 @@ const assumption = z.object({
   high: number('One time in ten it is higher.'),
   unit: text('Blank for a plain factor.'),
   mark,
-  source: text('Where it comes from; blank for common practice.'),
+  source: text('Where it comes from, or what it stands for.'),
   weighings: whole('From how many rows of the log it was learned; only with the mark weighed.').optional(),
 });
 

@@ -1,5 +1,6 @@
 // Report view: what the army costs. In: the plan, its sums. Out: the sums explained, cost per figure split over
 // layers, and each unit's sums.
+import type { Costs } from '../../model/plan.js';
 import type { CostsView } from './cost-view.js';
 import { perFigure, wordArmy, wordUnits } from './sum-units.js';
 import { listCostParts, viewCostUnit, viewFigureOnce } from './view-cost-unit.js';
@@ -55,7 +56,7 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
       trust: costTrust,
       figure: words.amount(costs.useWhole),
       range: wordCostRange(ranges.useWhole, words),
-      says: `Paint put out for the whole scheme at what its pots cost, and extras (${words.amount(costs.extrasWhole)} of it). Steps already done count too. Low to high: ${lowHighMeaning}, prices taken as they are.`,
+      says: `Paint put out for the whole scheme at what its pots cost, and extras (${words.amount(costs.extrasWhole)} of it).${wordLikeNewest(costs)} Steps already done count too. Low to high: ${lowHighMeaning}, prices taken as they are.`,
     },
     {
       title: 'of that, still to be used',
@@ -82,6 +83,17 @@ function explainSums({ plan, words, costTrust, supplyTrust }: ViewInputs): Costs
       says: `What ${countOf(words, figureCount, 'unpainted figure')} cost, apart from both.`,
     },
   ];
+}
+
+/** Whose price is that of a pot which is not there. */
+function wordLikeNewest({ paints }: Costs): string {
+  const named = [...paints.values()].filter(({ likeNewestMl }) => likeNewestMl > 0);
+  return named.length === 0
+    ? ''
+    : ` What neither pots nor order give of ${listOf(
+        named.map(({ paint }) => nameOf(paint)),
+        12,
+      )} costs what your newest pot of it did (yours).`;
 }
 
 const wordUnpriced = (paints: readonly string[]): string =>

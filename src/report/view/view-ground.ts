@@ -45,7 +45,7 @@ type GroupTitle = (typeof groupTitles)[number];
 function groupOf(name: string): GroupTitle {
   if (/^(skin of|stature|eye level|share )/.test(name)) return 'A person, made small';
   if (/^(dress|build|kit|relief)\b/.test(name)) return 'Dress, build, kit';
-  if (/(wet film|transfer|leftover)$|^painter$|(target|catch) of a spray$/.test(name))
+  if (/(wet film|transfer|leftover)$|^painter$|^most transfer|(target|catch) of a spray$/.test(name))
     return 'How paint goes on';
   if (/(pace|handling|setup|care)$|^evening|^long drying$/.test(name)) return 'How long it takes';
   if (/^(opacity|just visible|pale|speck|farthest)\b/.test(name)) return 'Colours';

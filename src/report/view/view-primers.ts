@@ -5,9 +5,12 @@ import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
 import { wordMinutes } from './word-minutes.js';
 import { nameOf } from './word-name.js';
-import { mlDigits, type NumberWords } from './word-numbers.js';
+import { listOf, mlDigits, type NumberWords } from './word-numbers.js';
 
 const mostRows = 20;
+
+/** Primers named as the best. */
+const mostNamed = 4;
 
 /** Undefined where there are no two primers to compare. */
 export function viewPrimers({ plan, words }: ViewInputs): PrimersView | undefined {
@@ -25,7 +28,7 @@ export function viewPrimers({ plan, words }: ViewInputs): PrimersView | undefine
       return {
         paint,
         hex: hexOf(plan, paint),
-        isBest: paint === plan.primers.best,
+        isBest: plan.primers.best.includes(paint),
         flags: listFlags(primer),
         coats: words.count(Math.round(coats)),
         ml: words.ml(ml, digits),
@@ -54,16 +57,26 @@ function listFlags({ owned, inUse, hasColour }: ComparedPrimer): string[] {
 }
 
 function wordBest(comparison: PrimerComparison, words: NumberWords): string {
-  const found = comparison.primers.find(({ paint }) => paint === comparison.best);
+  const best = comparison.primers.filter(({ paint }) => comparison.best.includes(paint));
+  const [found] = best;
   if (found === undefined)
     return 'Fewer than two of these primers have a colour, so none can be called the best.';
   const used = comparison.primers.filter(({ inUse }) => inUse);
   const only = used.length === 1 ? used[0] : undefined;
-  const least = `${nameOf(found.paint)}${found === only ? ', which your schemes have,' : ''} takes the least brush time`;
-  if (only === undefined || found === only) return `${least}.`;
+  const named = best.map((one) => `${nameOf(one.paint)}${one === only ? ', which your schemes have,' : ''}`);
+  const takes =
+    best.length === 1 ? 'takes the least brush time' : 'take the least brush time, and tie in all else';
+  const least = `${listOf(named, mostNamed)} ${takes}`;
+  if (only === undefined || best.includes(only)) return `${least}.`;
   const saved = wordMinutes(only.minutes - found.minutes, words);
-  const buy = found.owned ? '' : ' You do not own it, and the order above does not hold it.';
-  return `${least}: ${saved} less than ${nameOf(only.paint)}, which your schemes have.${buy}`;
+  return `${least}: ${saved} less than ${nameOf(only.paint)}, which your schemes have.${wordToBuy(best)}`;
+}
+
+function wordToBuy(best: readonly ComparedPrimer[]): string {
+  if (best.some(({ owned }) => owned)) return '';
+  return best.length === 1
+    ? ' You do not own it, and the order above does not hold it.'
+    : ' You own none of them, and the order above holds none.';
 }
 
 const wordNotListed = (primers: number, words: NumberWords): string =>

@@ -43,26 +43,31 @@ interface NextInputs {
   readonly rises: readonly Rise[];
 }
 
+/** The step right after the army is looked for whatever the others are; later ones may have been passed over. */
 function wordNext({ plan, armyMinor, rises }: NextInputs, words: NumberWords): StairsView['next'] {
   const { stairs, figureCount, order } = plan;
   const after = rises.find(({ figures }) => figures > figureCount);
   const reach = wordReach(order);
   if (after === undefined) return { figure: 'nothing', says: `${reach}, even for twice the army.` };
-  const extraMinor = Math.max(0, after.cashMinor - armyMinor);
+  const extra = wordExtra(after, armyMinor, words);
   const because = listOf(after.because.map(nameOf));
   if (after.figures === figureCount + 1)
-    return { figure: words.money(extraMinor), says: `More of ${because} would be needed.` };
-  const at = `figure ${words.count(after.figures)} (${because})`;
-  if (!stairs.everyStep)
-    return {
-      figure: extraMinor === 0 ? 'nothing' : `at most ${words.money(extraMinor)}`,
-      says: `The next step shown is ${at}; not every step was looked for, so it may come earlier.`,
-    };
-  const last = words.count(after.figures - 1);
-  return {
-    figure: 'nothing',
-    says: `${reach}, up to figure ${last}. The next step is ${at}: ${words.money(extraMinor)}.`,
-  };
+    return { figure: extra, says: `More of ${because} would be needed.` };
+  const step = `figure ${words.count(after.figures)} (${because}): ${extra}`;
+  const next = stairs.steps.find(({ figures }) => figures > figureCount)?.figures ?? after.figures;
+  const isNext = stairs.everyStep || next === after.figures;
+  const reached = isNext ? after.figures : next;
+  const says = isNext
+    ? `The next step is ${step}.`
+    : `The next step shown is ${step}; not every step was looked for, so it may come earlier.`;
+  return { figure: 'nothing', says: `${reach}, up to figure ${words.count(reached - 1)}. ${says}` };
+}
+
+/** A step that is not proved may be had for less. */
+function wordExtra({ cashMinor, proved }: Rise, armyMinor: number, words: NumberWords): string {
+  const extraMinor = Math.max(0, cashMinor - armyMinor);
+  const money = words.money(extraMinor);
+  return proved || extraMinor === 0 ? money : `at most ${money}`;
 }
 
 function wordReach(order: Plan['order']): string {

@@ -34,7 +34,8 @@ const meanings: Record<Mark, string> = {
   weighed: 'You weighed it: learned from your log.',
   yours: 'It stands in your sheets.',
   published: 'From a published source, named beside it.',
-  'open models': 'Measured on free-licensed 3D models of people, soldiers and horses.',
+  'open models':
+    'Visible area of open 3D models; how many, whose and under what licence stands beside it, as far as known.',
   'common practice': 'What painters usually do; no source.',
   'from memory': 'An educated guess; no source is known. Your own value is better.',
 };

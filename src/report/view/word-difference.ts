@@ -13,7 +13,7 @@ export interface DifferenceWords {
   readonly meaning: string;
 }
 
-/** Where differences become plain, and another colour: common practice. */
+/** Where differences become plain, and another colour: from memory, as is from where on they are seen. */
 const [plain, other] = [5, 10];
 
 export function differenceWords(
@@ -27,8 +27,9 @@ export function differenceWords(
     visible,
     of: (dE00) => `${bare(dE00)}, ${bandOf(roundTenth(dE00), visible)}`,
     meaning:
-      `Differences are CIEDE2000 between the hex colours of your sheets: below 1 nobody sees one, from ${words.plain(visible)} ` +
-      `on it is just visible, from ${plain} plainly different, from ${other} another colour.`,
+      'Differences are CIEDE2000, a published formula, between the hex colours of your sheets. What they look like is from ' +
+      `memory: below 1 nobody sees one, from ${words.plain(visible)} on it is just visible, from ${plain} plainly different, ` +
+      `from ${other} another colour.`,
   };
 }
 

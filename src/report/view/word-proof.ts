@@ -16,9 +16,12 @@ const proofs: Record<'army' | 'shelf', { readonly all: string; readonly rest: st
   },
 };
 
+/** Of a proved order that may not be the one in the fewest shops and pots. */
+const open = ` Time ran out before all orders at this cost were compared: another may take fewer shops or pots. ${searchLonger}`;
+
 /** Proved, or how far above the best possible at most, and what can't be met. An order of nothing says nothing. */
 export function wordProof(
-  { status, aboveBestMinor, lines }: Order,
+  { status, aboveBestMinor, tiesOpen, lines }: Order,
   whom: 'army' | 'shelf',
   words: NumberWords,
 ): string {
@@ -27,7 +30,7 @@ export function wordProof(
   const lead = unmet
     ? 'The offers do not cover everything: what they lack is listed, the rest is ordered. '
     : '';
-  if (aboveBestMinor === 0) return `${lead}${proofs[whom][unmet ? 'rest' : 'all']}`;
+  if (aboveBestMinor === 0) return `${lead}${proofs[whom][unmet ? 'rest' : 'all']}${tiesOpen ? open : ''}`;
   return `${lead}Not proved to be the cheapest: it costs at most ${words.money(aboveBestMinor)} above the best possible. ${searchLonger}`;
 }
 

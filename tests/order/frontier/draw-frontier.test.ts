@@ -47,7 +47,7 @@ const pot = (paint: string, priceMinor: number, sizeMl = 17): Offer =>
 describe('cash against colour', () => {
   it('by hand: Rust comes off the shelf, then Slate and Fog share a pot, and postage falls away with the last', async () => {
     // Postage 2.00. Alone: Slate 3.00, Fog 2.50, Rust 2.80 and 2.00 = 10.30. From 2 on the shelf's Brick, 6 ml, serves the 5 ml of
-    // Rust: 7.50. From 4 on Slate (7 ml) and Fog (8 ml) share 16.32 ml of one pot, Fog's at 2.50: 4.50. From 7 on
+    // Rust: 7.50. From 4 on Slate (7 ml) and Fog (8 ml) share 15.98 ml of one pot, Fog's at 2.50: 4.50. From 7 on
     // the shelf's Coal, 20 ml, serves both: nothing is bought. Coal also lies within 9 of Rust, which changes nothing.
     const { points } = await draw({
       needs: { Slate: 7, Fog: 8, Rust: 5 },

@@ -49,6 +49,7 @@ const figures = [
   }),
   makeFigure({
     figure: 'engine',
+    build: 'open frame',
     boxMm: { longMm: 90, wideMm: 30, highMm: 20 },
     base: { shape: 'oval', longMm: 105, wideMm: 70 },
   }),
@@ -70,6 +71,7 @@ const steps = [
   },
   makeStep({ step: 5, zone: 'whole', layer: 'wash', paint: 'Peat' }),
   makeStep({ step: 6, zone: 'horse', layer: 'highlight', paint: 'Chalk' }),
+  makeStep({ step: 6, zone: 'boots', layer: 'highlight', paint: 'Chalk' }),
   makeStep({ step: 7, zone: 'base top', layer: 'basing', paint: 'Grit' }),
 ] as const;
 

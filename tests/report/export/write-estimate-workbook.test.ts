@@ -79,11 +79,13 @@ describe('a change in estimate.xlsx', () => {
 
   it.each([
     [
-      'shares of the body, relief, layers',
-      { 'share thighs': 25, relief: 1.2, 'base coat coats': 3, 'primer area': 80 },
+      'shares of body and zones, relief, layers',
+      { 'share thighs': 25, 'share boots': 70, relief: 1.2, 'base coat coats': 3, 'primer area': 80 },
     ],
     ['the spray', { 'spray can transfer': 0.3, 'full target of a spray': 4, 'most catch of a spray': 5 }],
-    ['person, kit, box', { 'eye level': 0.9, 'kit horse': 3, 'relief of a box': 1.5, 'build stocky': 1.5 }],
+    ['the airbrush', { 'airbrush transfer': 0.45, 'most transfer of an airbrush': 0.6 }],
+    ['an airbrush that wastes next to nothing', { 'airbrush transfer': 0.9 }],
+    ['person, kit, box', { 'eye level': 0.9, 'kit horse': 3, 'relief open frame': 0.8, 'build stocky': 1.5 }],
     [
       'leftover, thinning, painter',
       { 'brush leftover': 0.2, painter: 1.2, 'glaze thin': 1, 'midtone thin': 0.2 },
@@ -109,7 +111,7 @@ describe('a change in estimate.xlsx', () => {
     const isAlike = (paint: string): boolean =>
       JSON.stringify(potsOf(before, paint)) === JSON.stringify(potsOf(after, paint));
     const alike = after.stock.filter(({ paint }) => isAlike(paint));
-    expect(alike.length).toBeGreaterThan(after.stock.length / 2);
+    expect(alike.length).toBeGreaterThan(after.stock.length / 3);
     compareWithPlan(book, after, expectNear, { isAlike });
   });
 });

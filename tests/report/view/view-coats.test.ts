@@ -132,7 +132,7 @@ describe('why so many coats', () => {
 
   it('is no section for an army of nobody', () => {
     const estimate = { ...smallPlan.estimate, units: [], jobs: new Map() };
-    expect(viewOf({ estimate, undercoats: [], primers: { primers: [], best: undefined } })).toBeUndefined();
+    expect(viewOf({ estimate, undercoats: [], primers: { primers: [], best: [] } })).toBeUndefined();
     expect(ram.lines.every(({ coatsBecause }) => coatsBecause === undefined)).toBe(true);
   });
 });
@@ -162,6 +162,7 @@ describe('undercoats', () => {
 describe('primers', () => {
   const [lamp, kettle, pitch] = smallPrimers.primers;
   if (lamp === undefined || kettle === undefined || pitch === undefined) throw new Error('no primers');
+  const other = { paint: 'Other grey' };
 
   it('stand side by side, the best named and compared with the one in use', () => {
     const primers = viewOf()?.primers;
@@ -188,15 +189,26 @@ describe('primers', () => {
 
   it.each([
     [
-      { primers: [kettle, lamp], best: 'Kettle grey' },
+      { primers: [kettle, lamp], best: ['Kettle grey'] },
       'Kettle grey, which your schemes have, takes the least brush time.',
     ],
     [
-      { primers: [{ ...lamp, owned: false }, kettle], best: 'Lamp white' },
+      { primers: [{ ...lamp, owned: false }, kettle], best: ['Lamp white'] },
       'Lamp white takes the least brush time: 1 h 53 min less than Kettle grey, which your schemes have. You do not own it, and the order above does not hold it.',
     ],
     [
-      { primers: [kettle, pitch], best: undefined },
+      { primers: [kettle, { ...kettle, ...other, inUse: false }], best: ['Kettle grey', 'Other grey'] },
+      'Kettle grey, which your schemes have, and Other grey take the least brush time, and tie in all else.',
+    ],
+    [
+      {
+        primers: [{ ...lamp, owned: false }, { ...lamp, ...other, owned: false }, kettle],
+        best: ['Lamp white', 'Other grey'],
+      },
+      'Lamp white and Other grey take the least brush time, and tie in all else: 1 h 53 min less than Kettle grey, which your schemes have. You own none of them, and the order above holds none.',
+    ],
+    [
+      { primers: [kettle, pitch], best: [] },
       'Fewer than two of these primers have a colour, so none can be called the best.',
     ],
   ])('say which is best, and whether it is there: %#', (primers, lead) => {
@@ -204,6 +216,6 @@ describe('primers', () => {
   });
 
   it('are not compared where there is but one', () => {
-    expect(viewOf({ primers: { primers: [kettle], best: undefined } })?.primers).toBeUndefined();
+    expect(viewOf({ primers: { primers: [kettle], best: [] } })?.primers).toBeUndefined();
   });
 });

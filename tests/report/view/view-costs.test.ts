@@ -68,6 +68,17 @@ describe('the small plan', () => {
     expect(costs.total.wholeRange).toBe('€6.40 to €13.40');
   });
 
+  it('says whose price is that of the newest pot, as neither pots nor order give enough', () => {
+    const [first] = smallPlan.costs.paints.values();
+    if (first === undefined) throw new Error('the small plan has no paint');
+    const paints = new Map(smallPlan.costs.paints).set(first.paint, { ...first, likeNewestMl: 2 });
+    const says = costsOf({ ...smallPlan, costs: { ...smallPlan.costs, paints } }).sums[0]?.says;
+    expect(says).toContain(
+      ` What neither pots nor order give of ${first.paint} costs what your newest pot of it did (yours).`,
+    );
+    expect(costs.sums[0]?.says).not.toContain('newest');
+  });
+
   it('keeps cash and the figures apart', () => {
     expect(
       costs.rows.map(({ cash, cashPerFigure, figuresPrice }) => [cash, cashPerFigure, figuresPrice]),

@@ -17,7 +17,7 @@ const view = viewOf();
 
 describe('colour differences in words', () => {
   const { of, meaning } = differenceWords(smallPlan, numberWords(smallPlan.settings));
-  // Common practice: below 1 not seen, 2 just visible, 5 plainly different, 10 another colour.
+  // From memory: below 1 not seen, 2 just visible, 5 plainly different, 10 another colour.
   it.each([
     [0, '0, not seen'],
     [0.94, '0.9, not seen'],

@@ -68,6 +68,10 @@ describe('how sure an order is', () => {
       /^The offers do not cover everything: .* the rest is ordered\. .* that is proved\.$/,
     ],
     [
+      { status: 'proved', unmet: [], tiesOpen: true },
+      /^Proved: .* Time ran out before all orders at this cost were compared: another may take fewer shops or pots\. .*--seconds 60\.$/,
+    ],
+    [
       { status: 'not proved', aboveBestMinor: 140, unmet: [] },
       /^Not proved to be the cheapest: it costs at most €1\.40 above the best possible\. .*--seconds 60\.$/,
     ],

@@ -85,7 +85,7 @@ function measureRow(table: AreaTable, { figure, parts: own }: FigureArea, assume
   if (figure.boxMm === undefined) estimateBody(table, row, { figure, own, assume });
   else {
     const { longMm, wideMm, highMm } = figure.boxMm;
-    table.put(row, { longMm, wideMm, highMm, relief: assume('relief of a box') });
+    table.put(row, { longMm, wideMm, highMm, build: figure.build, relief: assume(`relief ${figure.build}`) });
     const sides = { long: here('longMm'), wide: here('wideMm'), high: here('highMm') };
     table.put(row, { estimated: times(boxCm2(sides), here('relief')) });
   }
@@ -115,7 +115,7 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
   });
   if (own.has('head')) {
     table.put(row, { dressFactor: assume(`dress ${figure.dress}`) });
-    table.put(row, { buildFactor: assume(`build ${figure.build}`) });
+    table.put(row, { buildFactor: figure.build === 'true scale' ? 1 : assume(`build ${figure.build}`) });
   }
   // A body that is not there has blank factors, which count as 0.
   const body = plus(times(here('dressFactor'), here('buildFactor')), here('kit'));

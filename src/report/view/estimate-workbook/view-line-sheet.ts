@@ -150,8 +150,10 @@ function putOut(table: LineTable, row: number, { line, recipe, likely, areas }: 
   const transfer = likely(`${line.method} transfer`);
   const target = areas.table.from('withBase', areas.rowOf(recipe.figure));
   const isSpray = line.method === 'spray can' || line.method === 'airbrush';
+  const caught = isSpray ? times(transfer, caughtOf(target, likely)) : transfer;
+  const limit = line.method === 'airbrush' ? most(likely('most transfer of an airbrush'), transfer) : num(1);
   table.put(row, {
-    transfer: least(num(1), isSpray ? times(transfer, caughtOf(target, likely)) : transfer),
+    transfer: least(limit, caught),
     leftover: likely(`${line.method} leftover`),
     painter: likely('painter'),
   });

@@ -85,9 +85,9 @@ export function writePaints({ stock, lines, writeSupplies, elsewhere }: PaintInp
  * more, the price of its first supply that has one.
  */
 function pricePaint(table: PaintTable, row: number, supplies: Supplies): void {
-  const { table: pots, owned, ordered, firstPriced } = supplies;
+  const { table: pots, owned, ordered, beyond, firstPriced } = supplies;
   const here = (key: keyof typeof columns): Term => table.here(key, row);
-  const all = [...owned, ...ordered];
+  const all = [...owned, ...ordered, ...beyond];
   table.put(row, {
     haveMl: pots.sumRows('usableMl', owned),
     orderedMl: pots.sumRows('usableMl', ordered),

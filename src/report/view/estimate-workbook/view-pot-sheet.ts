@@ -1,5 +1,6 @@
 // Report view: the pots that the workbook's paints come from. In: stock, the order, needs. Out: the sheet: what each pot
 // gives, and at what price.
+import { newestPaid } from '../../../model/newest-paid.js';
 import type { OrderedPot } from '../../../model/order.js';
 import type { PaintStock, Plan, ShelfPot } from '../../../model/plan.js';
 import type { Container } from '../../../model/words.js';
@@ -29,6 +30,8 @@ export interface Supplies {
   readonly table: SheetTable<keyof typeof columns>;
   readonly owned: readonly number[];
   readonly ordered: readonly number[];
+  /** As much more as is wanted, at the price of the newest pot; none where no pot has a price, or nothing is needed. */
+  readonly beyond: readonly number[];
   /** The first with a price. */
   readonly firstPriced: number | undefined;
 }
@@ -54,19 +57,27 @@ export function openPots({ order, likely, major }: Shelf) {
     const add = (one: Supply, isFirst: boolean): number => {
       const row = table.add({ number, paint, where: one.where, pots: one.pots, sizeMl: one.sizeMl });
       const usable = likely(one.container === 'can' ? 'usable share of a can' : 'usable share of a pot');
-      const leftMl = one.usableMl === undefined ? one.sizeMl * one.pots : one.usableMl / usable.result;
-      table.put(row, { leftMl, usable });
+      const fullMl = one.pots === undefined ? undefined : one.sizeMl * one.pots;
+      table.put(row, { leftMl: one.usableMl === undefined ? fullMl : one.usableMl / usable.result, usable });
       if (one.priceMinor !== undefined) table.put(row, { money: major(one.priceMinor) });
-      drawOn(table, row, { needMl, isFirst, isPriced: one.priceMinor !== undefined });
+      const isPriced = one.priceMinor !== undefined;
+      drawOn(table, row, { needMl, isFirst, isPriced, hasEnd: one.pots !== undefined });
       return row;
     };
     const shelf = stock.pots.map(fromShelf);
     const bought = boughtOf.get(paint) ?? [];
-    const rows = [...shelf, ...bought].map((one, at) => ({ row: add(one, at === 0), ...one }));
+    const given = shelf.length + bought.length;
+    const another = needMl.result > 0 ? anotherLike(stock) : [];
+    const rows = [...shelf, ...bought, ...another].map((one, at) => ({
+      row: add(one, at === 0),
+      ...one,
+    }));
+    const rowsOf = (from: number, to?: number) => rows.slice(from, to).map(({ row }) => row);
     return {
       table,
-      owned: rows.slice(0, shelf.length).map(({ row }) => row),
-      ordered: rows.slice(shelf.length).map(({ row }) => row),
+      owned: rowsOf(0, shelf.length),
+      ordered: rowsOf(shelf.length, given),
+      beyond: rowsOf(given),
       firstPriced: rows.find(({ priceMinor }) => priceMinor !== undefined)?.row,
     };
   };
@@ -77,7 +88,8 @@ interface Supply {
   readonly where: string;
   readonly container: Container;
   readonly sizeMl: number;
-  readonly pots: number;
+  /** Undefined: as many as are wanted. */
+  readonly pots: number | undefined;
   /** Undefined: they are full. */
   readonly usableMl?: number;
   readonly priceMinor: number | undefined;
@@ -87,6 +99,15 @@ const fromShelf = ({ row, ordered, container, sizeMl, usableMl, priceMinor }: Sh
   where: `${ordered ? 'on its way' : 'shelf'}, row ${row} of pots`,
   ...{ container, sizeMl, pots: 1, usableMl, priceMinor },
 });
+
+function anotherLike({ pots }: PaintStock): Supply[] {
+  const newest = newestPaid(pots);
+  if (newest === undefined) return [];
+  const { row, container, sizeMl, priceMinor } = newest;
+  return [
+    { where: `not there; priced as row ${row} of pots`, container, sizeMl, pots: undefined, priceMinor },
+  ];
+}
 
 const fromShop = (shop: string, { container, sizeMl, count, costMinor }: OrderedPot): Supply => ({
   where: `order, ${shop}`,
@@ -108,19 +129,23 @@ interface Drawing {
   readonly needMl: Term;
   readonly isFirst: boolean;
   readonly isPriced: boolean;
+  /** False for a supply that is as large as is wanted. */
+  readonly hasEnd: boolean;
 }
 
 /** A pot is used once those above it are empty. */
-function drawOn(table: Supplies['table'], row: number, { needMl, isFirst, isPriced }: Drawing): void {
+function drawOn(table: Supplies['table'], row: number, { needMl, isFirst, isPriced, hasEnd }: Drawing): void {
   const here = (key: keyof typeof columns): Term => table.here(key, row);
-  table.put(row, { usableMl: times(here('leftMl'), here('usable')) });
+  if (hasEnd) table.put(row, { usableMl: times(here('leftMl'), here('usable')) });
   const before = plus(table.here('beforeMl', row - 1), table.here('usableMl', row - 1));
-  const full = times(here('pots'), here('sizeMl'), here('usable'));
+  const one = times(here('sizeMl'), here('usable'));
+  const full = hasEnd ? times(here('pots'), one) : one;
   table.put(row, {
     beforeMl: isFirst ? 0 : before,
     perMl: isPriced ? over(here('money'), full) : undefined,
   });
-  table.put(row, { usedMl: most(num(0), least(here('usableMl'), minus(needMl, here('beforeMl')))) });
+  const missing = minus(needMl, here('beforeMl'));
+  table.put(row, { usedMl: most(num(0), hasEnd ? least(here('usableMl'), missing) : missing) });
   table.put(row, {
     pricedMl: isPriced ? here('usedMl') : 0,
     cost: isPriced ? times(here('usedMl'), here('perMl')) : 0,

@@ -1,10 +1,11 @@
 // Report view: areas of zones on figures. In: zones of the painter, the areas' sheet. Out: the sheet, and a cell a zone.
 import type { OwnZone } from '../../../model/sheets.js';
-import { type Part, parts, partsOfZone } from '../../../model/zones.js';
+import { type Part, parts, partsOfZone, type ZonePart } from '../../../model/zones.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import { type AreaSheet, firstPart, lastPart } from './view-area-sheet.js';
+import type { AssumptionSheet } from './view-assumption-sheet.js';
 import type { SheetView } from './workbook-view.js';
-import { call, type Term } from './write-formula.js';
+import { call, num, over, type Term } from './write-formula.js';
 
 const partColumns: Readonly<Record<string, ColumnOf>> = Object.fromEntries(
   parts.map((part): [Part, ColumnOf] => [part, [part, 11]]),
@@ -17,7 +18,11 @@ export interface ZoneSheet {
 }
 
 /** One row for each zone on each figure: how much of each part is in it, 0 to 1. */
-export function openZones(zones: readonly OwnZone[], areas: AreaSheet): ZoneSheet {
+export function openZones(
+  zones: readonly OwnZone[],
+  areas: AreaSheet,
+  likely: AssumptionSheet['likely'],
+): ZoneSheet {
   const columns: Readonly<Record<string, ColumnOf>> = {
     figure: ['figure', 22],
     zone: ['zone', 18],
@@ -28,13 +33,13 @@ export function openZones(zones: readonly OwnZone[], areas: AreaSheet): ZoneShee
   const rows = new Map<string, number>();
   const write = (figure: string, zone: string): number => {
     const areaRow = areas.rowOf(figure);
-    const shares = sharesOf(partsOfZone(zone, figure, zones));
     const row = table.add({ figure, zone });
     let areaCm2 = 0;
-    for (const [part, share] of shares) {
-      const cm2 = areas.table.number(part, areaRow);
-      if (cm2 > 0) table.put(row, { [part]: share });
-      areaCm2 += cm2 * share;
+    for (const one of partsOfZone(zone, figure, zones)) {
+      const cm2 = areas.table.number(one.part, areaRow);
+      if (cm2 === 0) continue;
+      table.put(row, { [one.part]: cellOf(one, likely) });
+      areaCm2 += cm2 * table.number(one.part, row);
     }
     const ofFigure = areas.table.range(firstPart, lastPart, { from: areaRow, to: areaRow });
     const inZone = table.range(firstPart, lastPart, { from: row, to: row });
@@ -50,9 +55,6 @@ export function openZones(zones: readonly OwnZone[], areas: AreaSheet): ZoneShee
   return { areaOf, view: () => table.view() };
 }
 
-/** A part that a zone names twice counts with both shares. */
-function sharesOf(covered: readonly { readonly part: Part; readonly share: number }[]): Map<Part, number> {
-  const shares = new Map<Part, number>();
-  for (const { part, share } of covered) shares.set(part, (shares.get(part) ?? 0) + share);
-  return shares;
-}
+/** A share of the sheets is a number; one that is assumed follows its assumption. */
+const cellOf = (one: ZonePart, likely: AssumptionSheet['likely']): number | Term =>
+  'share' in one ? one.share : over(likely(one.assumed), num(100));

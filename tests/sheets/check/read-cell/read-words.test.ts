@@ -1,6 +1,6 @@
 // Prices, dates, codes, colours, shapes, readings and lists: what is read and what is refused.
 import { describe, expect, it } from 'vitest';
-import { readCell } from '../../../../src/sheets/check/read-cell/cell-kind.js';
+import { Mistake, readCell } from '../../../../src/sheets/check/read-cell/cell-kind.js';
 import { choiceKind, yesKind } from '../../../../src/sheets/check/read-cell/read-choice.js';
 import { codeKind, rightCheckDigit } from '../../../../src/sheets/check/read-cell/read-code.js';
 import { dateKind } from '../../../../src/sheets/check/read-cell/read-date.js';
@@ -40,8 +40,28 @@ describe('prices', () => {
     ['¥350', 'JPY', 350],
     ['1.2500', 'KWD', 1250],
     ['0.125', 'KWD', 125],
-  ])('%j in %s is %d', (written, currency, minor) => {
-    expect(priceKind({ currency, locale: 'en' }).read(written)).toBe(minor);
+    // Three decimals are what a price in such a currency has; English puts commas between thousands, never points.
+    ['2.942', 'KWD', 2942],
+    ['KWD 12.500', 'KWD', 12500],
+    ['999.999 KWD', 'KWD', 999999],
+    ['1,234.500', 'KWD', 1234500],
+    ['1,234', 'KWD', 'ambiguous-number'],
+    ['2.942', 'EUR', 'ambiguous-number'],
+  ])('%j in %s is %s', (written, currency, minor) => {
+    const read = priceKind({ currency, locale: 'en' }).read(written);
+    expect(read instanceof Mistake ? read.code : read).toBe(minor);
+  });
+
+  // Thousands by Unicode CLDR: Italian has a point, French a narrow blank.
+  it.each([
+    ['fr', '2,942', 2942],
+    ['fr', '2.942', 2942],
+    ['it', '2,942', 2942],
+    ['it', '2.942', 'ambiguous-number'],
+    ['ar-KW', '2.942', 2942],
+  ])('in %s, %s dinars are %s', (locale, written, minor) => {
+    const read = priceKind({ currency: 'TND', locale }).read(written);
+    expect(read instanceof Mistake ? read.code : read).toBe(minor);
   });
 
   it.each([
@@ -89,15 +109,21 @@ describe('dates', () => {
     ['14. 3. 2026', '2026-03-14'],
     ['2024-02-29', '2024-02-29'],
     ['2000-02-29', '2000-02-29'],
+    // Year last: one of the two numbers is no month, or both orders are the same day.
+    ['17/05/2026', '2026-05-17'],
+    ['5/17/2026', '2026-05-17'],
+    ['13-12-2026', '2026-12-13'],
+    ['3/3/2026', '2026-03-03'],
+    ['29/2/2024', '2024-02-29'],
   ])('%j is %s', (written, iso) => {
     expect(dateKind.read(written)).toBe(iso);
   });
 
   it.each([
-    ['3/4/2026', 'year-not-first', '2026-03-04 or 2026-04-03'],
-    ['3-4-2026', 'year-not-first', '2026-03-04 or 2026-04-03'],
-    ['14/3/2026', 'year-not-first', '2026-03-14'],
-    ['3/3/2026', 'year-not-first', '2026-03-03'],
+    ['05/06/2026', 'day-or-month-first', '2026-05-06 or 2026-06-05'],
+    ['3-4-2026', 'day-or-month-first', '2026-03-04 or 2026-04-03'],
+    ['11/12/2026', 'day-or-month-first', '2026-11-12 or 2026-12-11'],
+    ['29/2/2025', 'no-such-day', ''],
     ['2026-02-29', 'no-such-day', ''],
     ['1900-02-29', 'no-such-day', ''],
     ['2026-13-01', 'no-such-day', ''],
