@@ -12,7 +12,7 @@ import { nameKind } from './read-cell/read-name.js';
 import { rank } from './read-cell/read-number.js';
 import { visitRows } from './read-rows.js';
 
-const armySchema = {
+export const armySchema = {
   unit: column('unit', nameKind),
   figure: column('figure', nameKind),
   scheme: column('scheme', nameKind),

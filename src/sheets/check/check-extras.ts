@@ -8,7 +8,7 @@ import { nameKind } from './read-cell/read-name.js';
 import { servedFigures } from './read-cell/read-number.js';
 import { readRows } from './read-rows.js';
 
-const extrasSchema = (price: CellKind<number>) => ({
+export const extrasSchema = (price: CellKind<number>) => ({
   item: column('item', nameKind),
   price: column('price', price),
   serves: column('serves', servedFigures),

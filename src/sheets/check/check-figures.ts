@@ -17,7 +17,7 @@ import { baseKind, boxKind } from './read-cell/read-sides.js';
 import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
-const figuresSchema = (price: CellKind<number>) => ({
+export const figuresSchema = (price: CellKind<number>) => ({
   figure: column('figure', nameKind),
   eyeMm: column('eye mm', eyeHeight),
   build: column('build', choiceKind('a build', [...builds, ...boxBuilds])),

@@ -10,7 +10,7 @@ import { nameKind } from './read-cell/read-name.js';
 import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
-const shopsSchema = (price: CellKind<number>) => ({
+export const shopsSchema = (price: CellKind<number>) => ({
   shop: column('shop', nameKind),
   postage: column('postage', price, { blank: 0, meaning: '0' }),
   freeFrom: column('free from', price, { meaning: 'postage is always paid' }),
