@@ -3,21 +3,12 @@
 import { registry } from '../../../src/assumptions/registry.js';
 import type { Problem } from '../../../src/model/problem.js';
 import type { SheetName } from '../../../src/model/words.js';
-import { armySchema } from '../../../src/sheets/check/check-army.js';
-import { extrasSchema } from '../../../src/sheets/check/check-extras.js';
-import { figuresSchema } from '../../../src/sheets/check/check-figures.js';
-import { openOffers } from '../../../src/sheets/check/check-offers.js';
-import { openPots } from '../../../src/sheets/check/check-pots.js';
 import { checkSettings } from '../../../src/sheets/check/check-settings.js';
-import { shopsSchema } from '../../../src/sheets/check/check-shops.js';
 import { checkTables } from '../../../src/sheets/check/check-tables.js';
 import { type LeftAlone, makeFindings } from '../../../src/sheets/check/collect-findings.js';
-import { openLog } from '../../../src/sheets/check/open-log.js';
-import { openSchemes } from '../../../src/sheets/check/open-schemes.js';
-import type { Schema } from '../../../src/sheets/check/open-sheet.js';
-import type { CellKind } from '../../../src/sheets/check/read-cell/cell-kind.js';
 import { priceKind } from '../../../src/sheets/check/read-cell/read-price.js';
-import { type ReadSheet, readRows } from '../../../src/sheets/check/read-rows.js';
+import { readRows } from '../../../src/sheets/check/read-rows.js';
+import { type Column, kindOf, type Terms } from '../../../src/sheets/columns/column.js';
 import { columnLetters } from '../../../src/sheets/read/name-cell.js';
 import { readTables } from '../../../src/sheets/read/read-tables.js';
 import type { Table } from '../../../src/sheets/table.js';
@@ -47,39 +38,28 @@ export interface Answer {
 export async function readAnswer(path: string, today: string): Promise<Answer> {
   const read = await readTables(path);
   const { problems, leftAlone } = checkTables(read, { assumptions: registry, today });
-  const ofSettings = read.tables.find(({ sheet }) => sheet === 'settings');
-  const { currency, settings } = checkSettings(ofSettings, registry, makeFindings());
-  const price = priceKind({ currency, locale: settings.locale });
-  const sheets = read.tables.flatMap((table) => {
-    const open = openTable(table, price);
-    return open === undefined ? [] : [answerOf(table, open, settings.currency)];
-  });
+  const table = read.tables.find(({ sheet }) => sheet === 'settings');
+  const unpriced = { price: priceKind({ currency: undefined, locale: 'en' }) };
+  const given = { table, terms: unpriced, findings: makeFindings() };
+  const { currency, settings } = checkSettings(given, registry);
+  const terms = { price: priceKind({ currency, locale: settings.locale }) };
+  const sheets = read.tables.map((one) => answerOf(one, terms, settings.currency));
   return { sheets, problems, leftAlone };
 }
 
-/** Undefined for kinds of sheets that the corpus has none of. */
-function openTable(table: Table, price: CellKind<number>): ReadSheet<Schema> | undefined {
-  const findings = makeFindings();
-  const openers: Partial<Record<SheetName, () => unknown>> = {
-    pots: () => openPots(table, price, findings),
-    offers: () => openOffers(table, price, findings),
-    shops: () => readRows('shops', shopsSchema(price), { table, findings }),
-    figures: () => readRows('figures', figuresSchema(price), { table, findings }),
-    schemes: () => openSchemes(table, findings),
-    army: () => readRows('army', armySchema, { table, findings }),
-    extras: () => readRows('extras', extrasSchema(price), { table, findings }),
-    log: () => openLog(table, findings),
-  };
-  return openers[table.sheet]?.() as ReadSheet<Schema> | undefined;
-}
-
-function answerOf(table: Table, sheet: ReadSheet<Schema>, currency: string): AnswerSheet {
-  const keys = Object.keys(sheet.schema).filter((key) => sheet.indexOf(key) !== -1);
-  const called = (key: string): string => sheet.schema[key]?.header ?? key;
+function answerOf(table: Table, terms: Terms, currency: string): AnswerSheet {
+  const sheet = readRows(table.sheet, { table, terms, findings: makeFindings() });
+  const columns: Readonly<Record<string, Column>> = sheet.columns;
+  const keys = Object.keys(columns).filter((key) => sheet.indexOf(key) !== -1);
+  const called = (key: string): string => columns[key]?.header ?? key;
   const rows = sheet.rows.map((row) => {
     const values = keys.map((key) => {
-      const value = (row as Readonly<Record<string, unknown>>)[key];
-      return [called(key), showValue(value, sheet.schema[key]?.kind.money === undefined ? '' : currency)];
+      const column = columns[key];
+      const isPrice = column !== undefined && kindOf(column, terms).money !== undefined;
+      return [
+        called(key),
+        showValue((row as object as Readonly<Record<string, unknown>>)[key], isPrice ? currency : ''),
+      ];
     });
     return [row.row, Object.fromEntries(values.filter(([, value]) => value !== undefined))];
   });
