@@ -2,68 +2,22 @@
 // Out: settings, with a default for each that is not there.
 import type { Assumption, Assumptions } from '../../model/assumption.js';
 import type { Override, Settings } from '../../model/sheets.js';
+import { settingNames, settingRows } from '../columns/setting-rows.js';
 import { headerKey } from '../match-header.js';
-import type { CellDate, Table } from '../table.js';
+import type { CellDate } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { findNearest } from './find-nearest.js';
-import { column, type RowOf } from './open-sheet.js';
-import { type CellKind, Mistake, readCell, type Written } from './read-cell/cell-kind.js';
-import { choiceKind } from './read-cell/read-choice.js';
-import { dateKind } from './read-cell/read-date.js';
-import { nameKind } from './read-cell/read-name.js';
+import type { From } from './open-sheet.js';
+import { Mistake, readCell, type Written } from './read-cell/cell-kind.js';
 import { readOverride } from './read-cell/read-override.js';
-import { currencyKind, localeKind, surePercentKind } from './read-cell/read-setting.js';
-import { type ReadSheet, readRows } from './read-rows.js';
+import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 
-const anything: CellKind<Written | CellDate> = {
-  noun: 'a value',
-  read: (cell) => cell,
-  readDate: (date) => date,
-};
+type Key = keyof typeof settingRows;
+type Row = RowIn<'settings'>;
 
-const settingsSchema = {
-  name: column('name', nameKind),
-  value: column('value', anything),
-};
-
-/** What each setting is when no row names it. */
-const defaults = { currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army' } as const;
-
-const kinds = {
-  currency: currencyKind,
-  date: dateKind,
-  locale: localeKind,
-  surePercent: surePercentKind,
-  restock: choiceKind('army or shelf', ['army', 'shelf']),
-} as const;
-
-type Key = keyof typeof kinds;
-
-const keys: ReadonlyMap<string, Key> = new Map<string, Key>([
-  ['currency', 'currency'],
-  ['date', 'date'],
-  ['locale', 'locale'],
-  ['sure%', 'surePercent'],
-  ['restock', 'restock'],
-]);
-
-const names: Readonly<Record<Key, string>> = {
-  currency: 'currency',
-  date: 'date',
-  locale: 'locale',
-  surePercent: 'sure %',
-  restock: 'restock',
-};
-
-const meanings: Readonly<Record<Key, string>> = {
-  currency: 'EUR, which is assumed',
-  date: 'the day on which the plan is made',
-  locale: 'en, which is assumed',
-  surePercent: '80',
-  restock: 'army: only what the plan needs',
-};
-
-type Row = RowOf<typeof settingsSchema>;
+const rows = Object.entries(settingRows).map(([key, of]) => [key as Key, of] as const);
+/** By the key of its name. */
+const keys: ReadonlyMap<string, Key> = new Map(rows.map(([key, { name }]) => [headerKey(name), key]));
 
 export interface CheckedSettings {
   readonly settings: Settings;
@@ -72,12 +26,8 @@ export interface CheckedSettings {
 }
 
 /** Every setting; a row by an assumption's name becomes an override. */
-export function checkSettings(
-  table: Table | undefined,
-  assumptions: Assumptions,
-  findings: Findings,
-): CheckedSettings {
-  const sheet = readRows('settings', settingsSchema, { table, findings });
+export function checkSettings(from: From, assumptions: Assumptions): CheckedSettings {
+  const sheet = readRows('settings', from);
   const byKey = new Map([...assumptions.values()].map((one) => [headerKey(one.name), one]));
   const given = new Map<string, Row>();
   const values: Partial<Record<Key, unknown>> = {};
@@ -85,13 +35,12 @@ export function checkSettings(
   for (const row of sheet.rows) {
     const place = takeRow(row, { sheet, byKey, given });
     if (place === undefined || row.value === undefined) continue;
-    const value =
-      typeof place === 'string' ? readCell<unknown>(kinds[place], row.value) : readOwn(row.value, place);
+    const value = typeof place === 'string' ? readSetting(place, row.value) : readOwn(row.value, place);
     if (value instanceof Mistake) sheet.blame(value.code, row, 'value', { expected: value.expected });
     else if (typeof place === 'string') values[place] = value;
     else overrides.push(value as Override);
   }
-  recordDefaults(given, findings);
+  recordDefaults(given, from.findings);
   return { settings: settingsOf(values, overrides), currency: currencyOf(values, given) };
 }
 
@@ -103,7 +52,7 @@ function takeRow(
     byKey,
     given,
   }: {
-    readonly sheet: ReadSheet<typeof settingsSchema>;
+    readonly sheet: SheetOf<'settings'>;
     readonly byKey: ReadonlyMap<string, Assumption>;
     readonly given: Map<string, Row>;
   },
@@ -112,7 +61,7 @@ function takeRow(
   const key = headerKey(row.name);
   const place = keys.get(key) ?? byKey.get(key);
   if (place === undefined) {
-    const known = [...Object.values(names), ...[...byKey.values()].map(({ name }) => name)];
+    const known = [...settingNames, ...[...byKey.values()].map(({ name }) => name)];
     sheet.blame('unknown-setting', row, 'name', { expected: findNearest(row.name, known) });
     return undefined;
   }
@@ -122,13 +71,17 @@ function takeRow(
   return before === undefined ? place : undefined;
 }
 
+const readSetting = (key: Key, value: Written | CellDate): unknown =>
+  readCell<unknown>(settingRows[key].kind, value);
+
 function readOwn(value: Written | CellDate, assumption: Assumption): Override | Mistake {
   if (typeof value === 'object') return new Mistake('date-not-wanted', 'a number');
   return readOverride(value, assumption);
 }
 
 function settingsOf(values: Partial<Record<Key, unknown>>, overrides: readonly Override[]): Settings {
-  return { ...defaults, ...values, overrides } as Settings;
+  const blank = rows.flatMap(([key, { blank }]) => ('value' in blank ? [[key, blank.value]] : []));
+  return { ...Object.fromEntries(blank), ...values, overrides } as Settings;
 }
 
 function currencyOf(
@@ -137,12 +90,12 @@ function currencyOf(
 ): string | undefined {
   const { currency } = values;
   if (typeof currency === 'string') return currency;
-  return given.has('currency') ? undefined : defaults.currency;
+  return given.has('currency') ? undefined : settingRows.currency.blank.value;
 }
 
 function recordDefaults(given: ReadonlyMap<string, Row>, findings: Findings): void {
-  for (const [key, setting] of keys) {
-    if (given.has(key)) continue;
-    useDefault(findings, { sheet: 'settings', column: names[setting], rows: 1, meaning: meanings[setting] });
+  for (const [, { name, blank }] of rows) {
+    if (given.has(headerKey(name))) continue;
+    useDefault(findings, { sheet: 'settings', column: name, rows: 1, meaning: blank.means });
   }
 }
