@@ -10,12 +10,14 @@ import { hexOf } from '../../words/hex-of.js';
 import { roundMlTable, splitMl } from '../../words/round-ml.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
-import { nameOf } from '../../words/word-name.js';
-import { listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { mlDigits, type NumberWords } from '../../words/word-numbers.js';
 import { wordRange } from '../../words/word-sure.js';
+import { sharedWords } from '../../words/words.js';
 import { viewPartCosts } from './view-part-costs.js';
+import { type UseWords, useWords } from './words.js';
 
 export interface UseView {
+  readonly labels: UseWords['labels'];
   readonly lead: string;
   /** Of the table by zone and layer. */
   readonly trust: TrustView;
@@ -56,55 +58,46 @@ export interface UsePaint {
 }
 
 export interface UseBar {
-  readonly id: string;
   readonly hex: string;
-  readonly title: string;
-  readonly says: string;
   readonly onFigureShare: number;
   readonly lostShare: number;
 }
 
 /** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
-export function viewUse({ plan, words, trust }: ViewInputs): UseView {
+export function viewUse({ plan, words: say, trust }: ViewInputs): UseView {
   const { work } = plan.summary;
   const used = layers.filter((layer) => work.zones.some(({ layersMl }) => layersMl.has(layer)));
   const { zones, layers: layerCosts, paints } = plan.costs;
-  const costOf = viewPartCosts(zones, words);
-  const layerCost = viewPartCosts(layerCosts, words);
+  const words = useWords(say);
+  const costOf = viewPartCosts(zones, say);
+  const layerCost = viewPartCosts(layerCosts, say);
   const useCosts = [...paints].map(([paint, { useCost }]): [string, Amount] => [paint, useCost]);
-  const paintCost = viewPartCosts(new Map(useCosts), words);
-  const table = viewZones(work, used, words);
+  const paintCost = viewPartCosts(new Map(useCosts), say);
+  const table = viewZones(work, used, say);
   return {
-    lead: wordLead(work, words),
+    labels: words.labels,
+    lead: words.lead(work),
     trust: trust.of(work.trust),
-    layers: used,
+    layers: used.map((layer) => sharedWords.layers[layer]),
     ...table,
     zones: table.zones.map((zone) => ({ ...zone, cost: costOf.of(zone.zone) })),
     layerCosts: used.map(layerCost.of),
     cost: costOf.total,
-    paints: [...work.paints].map(([paint, of], index) => ({
-      ...viewPaint(paint, of, { words, id: `use-${index + 1}`, hex: hexOf(plan, paint) }),
-      remainingRange: wordRemaining(of, plan.ranges.paints.get(paint)?.needMl, words),
+    paints: [...work.paints].map(([paint, of]) => ({
+      ...viewPaint(paint, of, hexOf(plan, paint), say),
+      remainingRange: wordRemaining(of, plan.ranges.paints.get(paint)?.needMl, say),
       cost: of.remainingMl > 0 ? paintCost.of(paint) : '',
       trust: trust.of(of.trust),
     })),
-    notPainted: wordUnpainted(plan),
+    notPainted: listUnpainted(plan, words),
   };
 }
 
 /** `7.3 to 22.4`, without the unit, as its column names it. */
-function wordRemaining({ remainingMl }: PaintWork, range: Range | undefined, words: NumberWords): string {
+function wordRemaining({ remainingMl }: PaintWork, range: Range | undefined, say: NumberWords): string {
   if (range === undefined || remainingMl === 0) return '';
   const digits = mlDigits(remainingMl);
-  return wordRange(range, (ml) => words.bareMl(ml, digits));
-}
-
-function wordLead({ wholeMl, remainingMl }: WorkSums, words: NumberWords): string {
-  const whole = `The whole scheme puts out ${words.ml(wholeMl)} of paint`;
-  if (remainingMl === 0) return `${whole}; nothing of it is still to be done.`;
-  return remainingMl === wholeMl
-    ? `${whole}, all of it still to be done.`
-    : `${whole}; ${words.ml(remainingMl)} of that is still to be done, and is shown here.`;
+  return wordRange(range, (ml) => say.bareMl(ml, digits));
 }
 
 interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
@@ -112,10 +105,10 @@ interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
 }
 
 /** Zones with most paint first; a drop's size is its share of the largest in its layer. */
-function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], words: NumberWords): ZoneTable {
+function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], say: NumberWords): ZoneTable {
   const rowsMl = zones.map(({ layersMl }) => used.map((layer) => layersMl.get(layer) ?? 0));
   const largestMl = used.map((_, column) => Math.max(...rowsMl.map((row) => row[column] ?? 0)));
-  const { cells, rowTotals, columnTotals, total } = roundMlTable(rowsMl, remainingMl, words);
+  const { cells, rowTotals, columnTotals, total } = roundMlTable(rowsMl, remainingMl, say);
   return {
     zones: zones.map(({ zone }, row) => ({
       zone,
@@ -130,41 +123,31 @@ function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], wor
   };
 }
 
-interface PaintLooks {
-  readonly words: NumberWords;
-  readonly id: string;
-  readonly hex: string;
-}
-
 function viewPaint(
   paint: string,
   { wholeMl, remainingMl, onFigureMl, lostMl, leftoverMl }: PaintWork,
-  { words, id, hex }: PaintLooks,
+  hex: string,
+  say: NumberWords,
 ): Omit<UsePaint, 'trust' | 'cost' | 'remainingRange'> {
   const digits = mlDigits(remainingMl);
-  const parts = splitMl(remainingMl, [onFigureMl, lostMl, leftoverMl], digits, words);
+  const parts = splitMl(remainingMl, [onFigureMl, lostMl, leftoverMl], digits, say);
   const [onFigure = '', lost = '', leftover = ''] = parts;
-  const texts = {
-    whole: words.bareMl(wholeMl),
-    remaining: words.bareMl(remainingMl, digits),
-    ...{ onFigure, lost, leftover },
-  };
-  const bar = {
-    id,
+  return {
+    paint,
     hex,
-    title: `Where ${nameOf(paint)} goes`,
-    says: `${onFigure} ml on the figures, ${lost} ml lost on the way, ${leftover} ml left over`,
-    onFigureShare: shareOf(onFigureMl, remainingMl),
-    lostShare: shareOf(lostMl, remainingMl),
+    whole: say.bareMl(wholeMl),
+    remaining: say.bareMl(remainingMl, digits),
+    ...{ onFigure, lost, leftover },
+    bar: {
+      hex,
+      onFigureShare: shareOf(onFigureMl, remainingMl),
+      lostShare: shareOf(lostMl, remainingMl),
+    },
   };
-  return { paint, hex, ...texts, bar };
 }
 
 /** One sentence for each figure and scheme that leaves parts bare. */
-function wordUnpainted({ estimate }: Plan): string[] {
-  const says = new Set<string>();
-  for (const { figure, scheme, notPainted } of estimate.jobs.keys()) {
-    if (notPainted.length > 0) says.add(`${nameOf(figure)} in ${nameOf(scheme)}: ${listOf(notPainted, 12)}`);
-  }
-  return [...says];
+function listUnpainted({ estimate }: Plan, words: UseWords): string[] {
+  const bare = [...estimate.jobs.keys()].filter(({ notPainted }) => notPainted.length > 0);
+  return [...new Set(bare.map(words.unpainted))];
 }
