@@ -9,24 +9,26 @@ import { sharedWords } from '../../words/words.js';
 /** A needed paint's state; `low` for one that this army does not need. */
 export type PotState = StockState | 'low';
 
-export const potWords = (say: NumberWords) => ({
-  labels: {
-    heading: 'Pots that run low',
-    ranges: `In brackets, and drawn across each bar: low to high, ${lowHighMeaning}.`,
-    here: 'on your shelf',
-    onWay: 'on the way',
-    toBuy: 'to buy',
-    need: 'the line: what the army is likely to need',
-    reach: 'low to high: above, the need; in the bar, what you have',
-    keep: 'reach this, and the pot stays at its keep level',
-    mark: {
-      before: 'Under each paint stand the ',
-      link: 'mark',
-      after: ' of its weakest input and what causes most of its doubt.',
-    },
-    sure: { before: 'What is to be bought follows from ', link: 'how sure you want to be', after: '.' },
-    runningLow: 'running low',
+const labels = {
+  heading: 'Pots that run low',
+  ranges: `In brackets, and drawn across each bar: low to high, ${lowHighMeaning}.`,
+  here: 'on your shelf',
+  onWay: 'on the way',
+  toBuy: 'to buy',
+  need: 'the line: what the army is likely to need',
+  reach: 'low to high: above, the need; in the bar, what you have',
+  keep: 'reach this, and the pot stays at its keep level',
+  mark: {
+    before: 'Under each paint stand the ',
+    link: 'mark',
+    after: ' of its weakest input and what causes most of its doubt.',
   },
+  sure: { before: 'What is to be bought follows from ', link: 'how sure you want to be', after: '.' },
+  runningLow: 'running low',
+};
+
+export const potWords = (say: NumberWords) => ({
+  labels,
   axis: { need: 'likely need', twice: 'twice', keep: 'keep level' },
   lead: (runningLow: number, unusedLow: number): string =>
     runningLow === 0 && unusedLow === 0

@@ -4,6 +4,7 @@ import type { UnitSums } from '../../../model/summary.js';
 import { roundUnits } from '../../words/round-units.js';
 import type { NumberWords } from '../../words/word-numbers.js';
 import { wordCostRange } from '../../words/word-sure.js';
+import type { CostWords } from './words.js';
 
 export interface UnitRow {
   readonly name: string;
@@ -18,37 +19,37 @@ export interface UnitRow {
 }
 
 /** The whole army as a row. */
-export function wordArmy({ costs, summary, ranges }: Plan, words: NumberWords): UnitRow {
+export function viewArmy({ costs, summary, ranges }: Plan, words: CostWords, say: NumberWords): UnitRow {
   return {
-    name: 'The whole army',
-    whole: words.amount(costs.useWhole),
-    wholeRange: wordCostRange(ranges.useWhole, words),
-    remaining: words.amount(costs.useRemaining),
-    ...wordApart(summary.costs.army, words),
+    name: words.wholeArmy,
+    whole: say.amount(costs.useWhole),
+    wholeRange: wordCostRange(ranges.useWhole, say),
+    remaining: say.amount(costs.useRemaining),
+    ...viewApart(summary.costs.army, say),
   };
 }
 
 /** In the army sheet's order. */
-export function wordUnits({ summary }: Plan, words: NumberWords): UnitRow[] {
+export function viewUnits({ summary }: Plan, words: CostWords, say: NumberWords): UnitRow[] {
   const { units } = summary.costs;
   const rounded = roundUnits(summary.costs);
   return units.map((row, index) => {
     const { wholeMinor = 0, remainingMinor = 0 } = rounded[index] ?? {};
     return {
-      name: row.unit?.unit ?? 'All other units',
-      whole: words.priced(wholeMinor, row.whole.atLeast),
-      wholeRange: row.wholeRange === undefined ? '' : wordCostRange(row.wholeRange, words),
-      remaining: words.priced(remainingMinor, row.remaining.atLeast),
-      ...wordApart(row, words),
+      name: row.unit?.unit ?? words.otherUnits,
+      whole: say.priced(wholeMinor, row.whole.atLeast),
+      wholeRange: row.wholeRange === undefined ? '' : wordCostRange(row.wholeRange, say),
+      remaining: say.priced(remainingMinor, row.remaining.atLeast),
+      ...viewApart(row, say),
     };
   });
 }
 
 type Apart = Pick<UnitRow, 'figures' | 'cash' | 'cashPerFigure' | 'figuresPrice'>;
 
-const wordApart = (sums: UnitSums, words: NumberWords): Apart => ({
-  figures: words.count(sums.figures),
-  cash: words.money(sums.cashMinor),
-  cashPerFigure: words.money(sums.cashPerFigureMinor),
-  figuresPrice: words.amount(sums.figuresPrice),
+const viewApart = (sums: UnitSums, say: NumberWords): Apart => ({
+  figures: say.count(sums.figures),
+  cash: say.money(sums.cashMinor),
+  cashPerFigure: say.money(sums.cashPerFigureMinor),
+  figuresPrice: say.amount(sums.figuresPrice),
 });
