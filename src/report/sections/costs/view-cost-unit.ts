@@ -58,26 +58,26 @@ export interface CostUnitInputs {
   readonly dearest: number;
   /** Cost of use of one figure, minor units. */
   readonly range: Range | undefined;
-  readonly words: CostWords;
-  readonly say: NumberWords;
+  readonly texts: CostWords;
+  readonly words: NumberWords;
   readonly viewFigure: ReturnType<typeof viewFigureOnce>;
 }
 
 /** One unit: its name, and what its figure costs. */
 export function viewCostUnit({ unit, ...costs }: UnitCost, inputs: CostUnitInputs): CostUnit {
-  const { dearest, words, say, viewFigure } = inputs;
+  const { dearest, texts, words, viewFigure } = inputs;
   const range = rangeOf(inputs.range, dearest);
-  const { parts, texts, perFigure, trust } = viewFigure(costs);
+  const { parts, split, perFigure, trust } = viewFigure(costs);
   return {
     unit: unit.unit,
-    figures: say.count(unit.count),
+    figures: words.count(unit.count),
     figure: unit.figure,
     scheme: unit.scheme,
     perFigure,
-    range: range === undefined || inputs.range === undefined ? '' : wordCostRange(inputs.range, say),
-    split: texts,
+    range: range === undefined || inputs.range === undefined ? '' : wordCostRange(inputs.range, words),
+    split,
     bar: {
-      title: words.barTitle(unit.unit, perFigure),
+      title: texts.barTitle(unit.unit, perFigure),
       range,
       pieces: parts.map(({ key, exact }) => ({ key, share: shareOf(exact, dearest) })),
     },
@@ -88,7 +88,7 @@ export function viewCostUnit({ unit, ...costs }: UnitCost, inputs: CostUnitInput
 interface FigureInputs {
   readonly parts: readonly CostPart[];
   readonly jobs: Plan['summary']['jobs'];
-  readonly say: NumberWords;
+  readonly words: NumberWords;
   readonly trust: TrustWords;
 }
 
@@ -104,14 +104,13 @@ export function viewFigureOnce(inputs: FigureInputs): (costed: CostedJob) => Fig
   };
 }
 
-interface FigureView extends Pick<CostUnit, 'perFigure' | 'trust'> {
+interface FigureView extends Pick<CostUnit, 'perFigure' | 'split' | 'trust'> {
   /** Those that the figure has. */
   readonly parts: readonly { readonly key: string; readonly exact: number }[];
-  readonly texts: readonly string[];
 }
 
 /** The split is by largest remainder, so it adds up to the cent. */
-function viewFigure({ job, use }: CostedJob, { parts, jobs, say, trust }: FigureInputs): FigureView {
+function viewFigure({ job, use }: CostedJob, { parts, jobs, words, trust }: FigureInputs): FigureView {
   const { costByLayer, trust: doubt = noDoubt } = jobs.get(job) ?? {};
   const amounts = parts.map(({ layer }): Amount | undefined =>
     layer === undefined ? use.extrasPerFigure : costByLayer?.get(layer),
@@ -121,8 +120,8 @@ function viewFigure({ job, use }: CostedJob, { parts, jobs, say, trust }: Figure
       const amount = amounts[at];
       return amount === undefined ? [] : [{ key, exact: amount.exactMinor.toNumber() }];
     }),
-    texts: say.split(use.perFigure, amounts),
-    perFigure: say.amount(use.perFigure),
+    split: words.split(use.perFigure, amounts),
+    perFigure: words.amount(use.perFigure),
     trust: trust.of(doubt),
   };
 }

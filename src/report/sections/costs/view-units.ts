@@ -19,37 +19,37 @@ export interface UnitRow {
 }
 
 /** The whole army as a row. */
-export function viewArmy({ costs, summary, ranges }: Plan, words: CostWords, say: NumberWords): UnitRow {
+export function viewArmy({ costs, summary, ranges }: Plan, texts: CostWords, words: NumberWords): UnitRow {
   return {
-    name: words.wholeArmy,
-    whole: say.amount(costs.useWhole),
-    wholeRange: wordCostRange(ranges.useWhole, say),
-    remaining: say.amount(costs.useRemaining),
-    ...viewApart(summary.costs.army, say),
+    name: texts.wholeArmy,
+    whole: words.amount(costs.useWhole),
+    wholeRange: wordCostRange(ranges.useWhole, words),
+    remaining: words.amount(costs.useRemaining),
+    ...viewApart(summary.costs.army, words),
   };
 }
 
 /** In the army sheet's order. */
-export function viewUnits({ summary }: Plan, words: CostWords, say: NumberWords): UnitRow[] {
+export function viewUnits({ summary }: Plan, texts: CostWords, words: NumberWords): UnitRow[] {
   const { units } = summary.costs;
   const rounded = roundUnits(summary.costs);
   return units.map((row, index) => {
     const { wholeMinor = 0, remainingMinor = 0 } = rounded[index] ?? {};
     return {
-      name: row.unit?.unit ?? words.otherUnits,
-      whole: say.priced(wholeMinor, row.whole.atLeast),
-      wholeRange: row.wholeRange === undefined ? '' : wordCostRange(row.wholeRange, say),
-      remaining: say.priced(remainingMinor, row.remaining.atLeast),
-      ...viewApart(row, say),
+      name: row.unit?.unit ?? texts.otherUnits,
+      whole: words.priced(wholeMinor, row.whole.atLeast),
+      wholeRange: row.wholeRange === undefined ? '' : wordCostRange(row.wholeRange, words),
+      remaining: words.priced(remainingMinor, row.remaining.atLeast),
+      ...viewApart(row, words),
     };
   });
 }
 
 type Apart = Pick<UnitRow, 'figures' | 'cash' | 'cashPerFigure' | 'figuresPrice'>;
 
-const viewApart = (sums: UnitSums, say: NumberWords): Apart => ({
-  figures: say.count(sums.figures),
-  cash: say.money(sums.cashMinor),
-  cashPerFigure: say.money(sums.cashPerFigureMinor),
-  figuresPrice: say.amount(sums.figuresPrice),
+const viewApart = (sums: UnitSums, words: NumberWords): Apart => ({
+  figures: words.count(sums.figures),
+  cash: words.money(sums.cashMinor),
+  cashPerFigure: words.money(sums.cashPerFigureMinor),
+  figuresPrice: words.amount(sums.figuresPrice),
 });

@@ -40,67 +40,67 @@ export interface CostsView {
 
 /** Money of the plan; units in the army sheet's order. */
 export function viewCosts(inputs: ViewInputs): CostsView {
-  const { plan, words: say, trust } = inputs;
+  const { plan, words, trust } = inputs;
   const { costs, summary } = plan;
-  const words = costWords(say);
+  const texts = costWords(words);
   const shown = costs.units.slice(0, mostUnitRows);
-  const parts = listCostParts(plan.estimate.jobs.keys(), costs.extrasWhole, words);
-  const viewFigure = viewFigureOnce({ parts, jobs: summary.jobs, say, trust });
+  const parts = listCostParts(plan.estimate.jobs.keys(), costs.extrasWhole, texts);
+  const viewFigure = viewFigureOnce({ parts, jobs: summary.jobs, words, trust });
   return {
-    labels: words.labels,
-    sums: listSums(inputs, words),
-    unpriced: costs.unpriced.length === 0 ? '' : words.unpriced(costs.unpriced),
+    labels: texts.labels,
+    sums: listSums(inputs, texts),
+    unpriced: costs.unpriced.length === 0 ? '' : texts.unpriced(costs.unpriced),
     parts,
     units: shown.map((unit) =>
       viewCostUnit(unit, {
-        ...{ dearest: summary.costs.dearestMinor, words, say, viewFigure },
+        ...{ dearest: summary.costs.dearestMinor, texts, words, viewFigure },
         range: plan.ranges.perFigure.get(unit.job),
       }),
     ),
-    more: costs.units.length > shown.length ? words.more(mostUnitRows, costs.units.length) : '',
-    rows: viewUnits(plan, words, say),
-    total: viewArmy(plan, words, say),
+    more: costs.units.length > shown.length ? texts.more(mostUnitRows, costs.units.length) : '',
+    rows: viewUnits(plan, texts, words),
+    total: viewArmy(plan, texts, words),
   };
 }
 
-function listSums({ plan, words: say, trust }: ViewInputs, words: CostWords): CostsView['sums'] {
+function listSums({ plan, words, trust }: ViewInputs, texts: CostWords): CostsView['sums'] {
   const { costs, figureCount, ranges, summary } = plan;
   const costTrust = trust.of(summary.costs.trust);
   const likeNewest = [...costs.paints.values()].filter(({ likeNewestMl }) => likeNewestMl > 0);
   return [
     {
-      title: words.use.title,
+      title: texts.use.title,
       within: false,
       trust: costTrust,
-      figure: say.amount(costs.useWhole),
-      range: wordCostRange(ranges.useWhole, say),
-      says: words.use.says(
-        say.amount(costs.extrasWhole),
+      figure: words.amount(costs.useWhole),
+      range: wordCostRange(ranges.useWhole, words),
+      says: texts.use.says(
+        words.amount(costs.extrasWhole),
         likeNewest.map(({ paint }) => paint),
       ),
     },
     {
-      ...words.remaining,
+      ...texts.remaining,
       within: true,
       trust: costTrust,
-      figure: say.amount(costs.useRemaining),
-      range: wordCostRange(ranges.useRemaining, say),
+      figure: words.amount(costs.useRemaining),
+      range: wordCostRange(ranges.useRemaining, words),
     },
     {
-      title: words.cash.title,
+      title: texts.cash.title,
       within: false,
       trust: trust.of(summary.lasting.trust),
-      figure: say.money(costs.cashMinor),
+      figure: words.money(costs.cashMinor),
       range: '',
-      says: words.cash.says(say.money(summary.costs.army.cashPerFigureMinor)),
+      says: texts.cash.says(words.money(summary.costs.army.cashPerFigureMinor)),
     },
     {
-      title: words.figures.title,
+      title: texts.figures.title,
       within: false,
       trust: trust.of({ mark: 'yours', biggestDoubt: '' }),
-      figure: say.amount(costs.figuresPrice),
+      figure: words.amount(costs.figuresPrice),
       range: '',
-      says: words.figures.says(figureCount),
+      says: texts.figures.says(figureCount),
     },
   ];
 }

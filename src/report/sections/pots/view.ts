@@ -69,23 +69,23 @@ export interface PotBar {
 
 /** Every paint that the army still needs, then the low ones that it does not. */
 export function viewPots(inputs: ViewInputs): PotsView {
-  const { plan, words: say } = inputs;
+  const { plan, words } = inputs;
   const { lasting, work } = plan.summary;
-  const words = potWords(say);
+  const texts = potWords(words);
   const groups = [...lasting.states, { state: 'low' as const, paints: lasting.unusedLow }];
   const runningLow = lasting.states.flatMap(({ paints }) => paints).filter((one) => one.runningLow);
-  const lead = words.lead(runningLow.length, lasting.unusedLow.length);
+  const lead = texts.lead(runningLow.length, lasting.unusedLow.length);
   return {
-    labels: words.labels,
+    labels: texts.labels,
     lead: lasting.states.length === 0 ? `${wordNoNeed(work)} ${lead}` : lead,
     groups: groups
       .filter(({ paints }) => paints.length > 0)
       .map(({ state, paints }) => ({
         state,
-        title: words.states[state].title,
-        meaning: words.states[state].meaning,
-        axis: listMarks(lineOf(state), words),
-        paints: paints.map((one) => viewPot(one, state, { ...inputs, words, say })),
+        title: texts.states[state].title,
+        meaning: texts.states[state].meaning,
+        axis: listMarks(lineOf(state), texts),
+        paints: paints.map((one) => viewPot(one, state, { ...inputs, texts })),
       })),
   };
 }
@@ -100,30 +100,29 @@ const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =
         { share: 2, text: axis.twice },
       ];
 
-interface PotInputs extends Omit<ViewInputs, 'words'> {
-  readonly words: PotWords;
-  readonly say: NumberWords;
+interface PotInputs extends ViewInputs {
+  readonly texts: PotWords;
 }
 
-function viewPot(stock: PaintStock, state: PotState, { plan, words, say, trust }: PotInputs): PotRow {
+function viewPot(stock: PaintStock, state: PotState, { plan, texts, words, trust }: PotInputs): PotRow {
   const range = plan.ranges.paints.get(stock.paint);
   const doubt = plan.summary.lasting.paintTrust.get(stock.paint);
   return {
     paint: stock.paint,
     runningLow: stock.runningLow,
-    amounts: listAmounts(stock, range, { words, say, used: state !== 'low' }),
+    amounts: listAmounts(stock, range, { texts, words, used: state !== 'low' }),
     bar: drawnBar(stock, range, {
       hex: hexOf(plan, stock.paint),
       line: lineOf(state),
-      title: words.barTitle(stock.paint, state),
+      title: texts.barTitle(stock.paint, state),
     }),
     trust: trust.of(doubt ?? { mark: stock.mark, biggestDoubt: '' }),
   };
 }
 
 interface Wording {
-  readonly words: PotWords;
-  readonly say: NumberWords;
+  readonly texts: PotWords;
+  readonly words: NumberWords;
   /** False for a paint that this army does not need. */
   readonly used: boolean;
 }
@@ -132,15 +131,15 @@ interface Wording {
 function listAmounts(
   stock: PaintStock,
   range: PaintRange | undefined,
-  { words, say, used }: Wording,
+  { texts, words, used }: Wording,
 ): Amounts[] {
   const { needMl, haveMl, orderedMl, leftAfterMl, toBuyMl, keepMl, pots } = stock;
-  const { amounts } = words;
+  const { amounts } = texts;
   const digits = mlDigits(Math.max(needMl, haveMl));
-  const ml = (volumeMl: number): string => say.ml(volumeMl, digits);
+  const ml = (volumeMl: number): string => words.ml(volumeMl, digits);
   const lowHigh = (of: Range | undefined): string =>
-    of === undefined || ml(of.low) === ml(of.high) ? '' : ` (${wordMlRange(of, digits, say)})`;
-  const onWay = orderedMl > 0 ? `, ${words.onWay(ml(orderedMl))}` : '';
+    of === undefined || ml(of.low) === ml(of.high) ? '' : ` (${wordMlRange(of, digits, words)})`;
+  const onWay = orderedMl > 0 ? `, ${texts.onWay(ml(orderedMl))}` : '';
   const have = {
     label: amounts.have,
     text: haveMl === 0 ? amounts.none : `${ml(haveMl)}${lowHigh(range?.haveMl)}${onWay}`,
@@ -149,15 +148,15 @@ function listAmounts(
   if (!used) return [have, ...keep];
   const need = { label: amounts.need, text: `${ml(needMl)}${lowHigh(range?.needMl)}` };
   const left = pots.length > 0 && leftAfterMl > 0 ? [{ label: amounts.left, text: ml(leftAfterMl) }] : [];
-  const buy = toBuyMl > 0 ? [{ label: amounts.toBuy, text: say.ml(toBuyMl) }] : [];
-  const chance = wordShort(stock, range, say);
+  const buy = toBuyMl > 0 ? [{ label: amounts.toBuy, text: words.ml(toBuyMl) }] : [];
+  const chance = wordShort(stock, range, words);
   const short = chance === '' ? [] : [{ label: amounts.chance, text: chance }];
   return [have, need, ...short, ...buy, ...left, ...keep];
 }
 
 /** A paint of which there is no pot runs short for sure: its state says so. */
-function wordShort({ pots, needMl }: PaintStock, range: PaintRange | undefined, say: NumberWords): string {
-  return range === undefined || pots.length === 0 || needMl === 0 ? '' : wordChance(range.chanceShort, say);
+function wordShort({ pots, needMl }: PaintStock, range: PaintRange | undefined, words: NumberWords): string {
+  return range === undefined || pots.length === 0 || needMl === 0 ? '' : wordChance(range.chanceShort, words);
 }
 
 type BarLooks = Pick<PotBar, 'hex' | 'line' | 'title'>;

@@ -64,19 +64,19 @@ export interface UseBar {
 }
 
 /** Work still to be done; finished steps show in the lead and in the paints' whole column only. */
-export function viewUse({ plan, words: say, trust }: ViewInputs): UseView {
+export function viewUse({ plan, words, trust }: ViewInputs): UseView {
   const { work } = plan.summary;
   const used = layers.filter((layer) => work.zones.some(({ layersMl }) => layersMl.has(layer)));
   const { zones, layers: layerCosts, paints } = plan.costs;
-  const words = useWords(say);
-  const costOf = viewPartCosts(zones, say);
-  const layerCost = viewPartCosts(layerCosts, say);
+  const texts = useWords(words);
+  const costOf = viewPartCosts(zones, words);
+  const layerCost = viewPartCosts(layerCosts, words);
   const useCosts = [...paints].map(([paint, { useCost }]): [string, Amount] => [paint, useCost]);
-  const paintCost = viewPartCosts(new Map(useCosts), say);
-  const table = viewZones(work, used, say);
+  const paintCost = viewPartCosts(new Map(useCosts), words);
+  const table = viewZones(work, used, words);
   return {
-    labels: words.labels,
-    lead: words.lead(work),
+    labels: texts.labels,
+    lead: texts.lead(work),
     trust: trust.of(work.trust),
     layers: used.map((layer) => sharedWords.layers[layer]),
     ...table,
@@ -84,20 +84,20 @@ export function viewUse({ plan, words: say, trust }: ViewInputs): UseView {
     layerCosts: used.map(layerCost.of),
     cost: costOf.total,
     paints: [...work.paints].map(([paint, of]) => ({
-      ...viewPaint(paint, of, hexOf(plan, paint), say),
-      remainingRange: wordRemaining(of, plan.ranges.paints.get(paint)?.needMl, say),
+      ...viewPaint(paint, of, hexOf(plan, paint), words),
+      remainingRange: wordRemaining(of, plan.ranges.paints.get(paint)?.needMl, words),
       cost: of.remainingMl > 0 ? paintCost.of(paint) : '',
       trust: trust.of(of.trust),
     })),
-    notPainted: listUnpainted(plan, words),
+    notPainted: listUnpainted(plan, texts),
   };
 }
 
 /** `7.3 to 22.4`, without the unit, as its column names it. */
-function wordRemaining({ remainingMl }: PaintWork, range: Range | undefined, say: NumberWords): string {
+function wordRemaining({ remainingMl }: PaintWork, range: Range | undefined, words: NumberWords): string {
   if (range === undefined || remainingMl === 0) return '';
   const digits = mlDigits(remainingMl);
-  return wordRange(range, (ml) => say.bareMl(ml, digits));
+  return wordRange(range, (ml) => words.bareMl(ml, digits));
 }
 
 interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
@@ -105,10 +105,10 @@ interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
 }
 
 /** Zones with most paint first; a drop's size is its share of the largest in its layer. */
-function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], say: NumberWords): ZoneTable {
+function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], words: NumberWords): ZoneTable {
   const rowsMl = zones.map(({ layersMl }) => used.map((layer) => layersMl.get(layer) ?? 0));
   const largestMl = used.map((_, column) => Math.max(...rowsMl.map((row) => row[column] ?? 0)));
-  const { cells, rowTotals, columnTotals, total } = roundMlTable(rowsMl, remainingMl, say);
+  const { cells, rowTotals, columnTotals, total } = roundMlTable(rowsMl, remainingMl, words);
   return {
     zones: zones.map(({ zone }, row) => ({
       zone,
@@ -127,16 +127,16 @@ function viewPaint(
   paint: string,
   { wholeMl, remainingMl, onFigureMl, lostMl, leftoverMl }: PaintWork,
   hex: string,
-  say: NumberWords,
+  words: NumberWords,
 ): Omit<UsePaint, 'trust' | 'cost' | 'remainingRange'> {
   const digits = mlDigits(remainingMl);
-  const parts = splitMl(remainingMl, [onFigureMl, lostMl, leftoverMl], digits, say);
+  const parts = splitMl(remainingMl, [onFigureMl, lostMl, leftoverMl], digits, words);
   const [onFigure = '', lost = '', leftover = ''] = parts;
   return {
     paint,
     hex,
-    whole: say.bareMl(wholeMl),
-    remaining: say.bareMl(remainingMl, digits),
+    whole: words.bareMl(wholeMl),
+    remaining: words.bareMl(remainingMl, digits),
     ...{ onFigure, lost, leftover },
     bar: {
       hex,
@@ -147,7 +147,7 @@ function viewPaint(
 }
 
 /** One sentence for each figure and scheme that leaves parts bare. */
-function listUnpainted({ estimate }: Plan, words: UseWords): string[] {
+function listUnpainted({ estimate }: Plan, texts: UseWords): string[] {
   const bare = [...estimate.jobs.keys()].filter(({ notPainted }) => notPainted.length > 0);
-  return [...new Set(bare.map(words.unpainted))];
+  return [...new Set(bare.map(texts.unpainted))];
 }
