@@ -82,7 +82,7 @@ it('explains each mark once, and what low and high mean', () => {
     'common practice',
     'from memory',
   ]);
-  expect(ground.lead).toContain('one time in ten it lies below the low, one in ten above the high');
+  expect(ground.labels.lead).toContain('one time in ten it lies below the low, one in ten above the high');
 });
 
 it('lists defaults', () => {
