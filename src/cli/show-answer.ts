@@ -12,8 +12,8 @@ export function showAnswer(
   const told = answer.map(({ question, figure, detail }) =>
     [question, `  ${figure}`, `  ${detail}`].map(showUnfenced).join('\n'),
   );
-  const named = cautions.map(({ about }) => about).join(', ');
-  const take = named === '' ? '' : `\n\nCautions in the report: ${named}.`;
+  const named = cautions?.blocks.map(({ about }) => about).join(', ');
+  const take = named === undefined ? '' : `\n\nCautions in the report: ${named}.`;
   stdout.write(`${told.join('\n\n')}${take}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`);
 }
 

@@ -5,7 +5,7 @@ import type { Problem } from '../../model/problem.js';
 import { viewReorder } from '../reorder/view-reorder.js';
 import { type AnswerFigure, viewAnswer } from '../sections/answer/view.js';
 import { type BudgetView, viewBudget } from '../sections/budget/view.js';
-import { type CautionView, viewCautions } from '../sections/cautions/view.js';
+import { type CautionsView, viewCautions } from '../sections/cautions/view.js';
 import { type CoatsView, viewCoats } from '../sections/coats/view.js';
 import { type CostsView, viewCosts } from '../sections/costs/view.js';
 import { type GroundView, viewGround } from '../sections/ground/view.js';
@@ -53,7 +53,8 @@ export interface ReportView {
   /** Undefined where nothing is left to be painted. */
   readonly time: TimeView | undefined;
   readonly ground: GroundView;
-  readonly cautions: readonly CautionView[];
+  /** Undefined where the plan calls for none. */
+  readonly cautions: CautionsView | undefined;
 }
 
 /**

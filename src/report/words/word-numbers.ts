@@ -1,6 +1,8 @@
 // Report view: numbers as text. In: the painter's locale and currency, raw amounts. Out: words, rounded once.
 import { type Amount, minorDigits, roundMinor, splitWhole, toMajor } from '../../model/money.js';
 import type { Settings } from '../../model/sheets.js';
+import { formOf } from './form-of.js';
+import { sharedWords } from './words.js';
 
 export interface Numerals {
   readonly decimal: string;
@@ -132,17 +134,16 @@ export function mlDigits(volumeMl: number): number {
 export const isTraceMl = (volumeMl: number): boolean => Math.abs(volumeMl) < 0.005;
 
 /** `1 paint`, `3 paints`; the number is worded by the caller's locale. */
-export function countOf(words: NumberWords, count: number, one: string, many = `${one}s`): string {
-  return `${words.count(count)} ${count === 1 ? one : many}`;
-}
+export const countOf = (words: NumberWords, count: number, one: string, many = `${one}s`): string =>
+  `${words.count(count)} ${formOf(count, one, many)}`;
+
+const lists = new Intl.ListFormat('en-GB');
 
 /** `a`, `a and b`, `a, b and c`; more than `most` names end in "and 4 more". Of none: ''. */
-export function listOf(names: readonly string[], most = 5): string {
-  const shown = names.length > most ? [...names.slice(0, most), `${names.length - most} more`] : [...names];
-  const last = shown.pop();
-  if (last === undefined) return '';
-  return shown.length === 0 ? last : `${shown.join(', ')} and ${last}`;
-}
+export const listOf = (names: readonly string[], most = 5): string =>
+  lists.format(
+    names.length > most ? [...names.slice(0, most), sharedWords.more(names.length - most)] : names,
+  );
 
 /** Splits `2026-10-05` into words of the page's language: `5 October 2026`. The clock is not asked. */
 export function wordDate(iso: string, lang: string): string {

@@ -4,6 +4,7 @@ import type { UnitSums } from '../../../model/summary.js';
 import { roundUnits } from '../../words/round-units.js';
 import type { NumberWords } from '../../words/word-numbers.js';
 import { wordCostRange } from '../../words/word-sure.js';
+import type { CostWords } from './words.js';
 
 export interface UnitRow {
   readonly name: string;
@@ -18,35 +19,35 @@ export interface UnitRow {
 }
 
 /** The whole army as a row. */
-export function wordArmy({ costs, summary, ranges }: Plan, words: NumberWords): UnitRow {
+export function viewArmy({ costs, summary, ranges }: Plan, texts: CostWords, words: NumberWords): UnitRow {
   return {
-    name: 'The whole army',
+    name: texts.wholeArmy,
     whole: words.amount(costs.useWhole),
     wholeRange: wordCostRange(ranges.useWhole, words),
     remaining: words.amount(costs.useRemaining),
-    ...wordApart(summary.costs.army, words),
+    ...viewApart(summary.costs.army, words),
   };
 }
 
 /** In the army sheet's order. */
-export function wordUnits({ summary }: Plan, words: NumberWords): UnitRow[] {
+export function viewUnits({ summary }: Plan, texts: CostWords, words: NumberWords): UnitRow[] {
   const { units } = summary.costs;
   const rounded = roundUnits(summary.costs);
   return units.map((row, index) => {
     const { wholeMinor = 0, remainingMinor = 0 } = rounded[index] ?? {};
     return {
-      name: row.unit?.unit ?? 'All other units',
+      name: row.unit?.unit ?? texts.otherUnits,
       whole: words.priced(wholeMinor, row.whole.atLeast),
       wholeRange: row.wholeRange === undefined ? '' : wordCostRange(row.wholeRange, words),
       remaining: words.priced(remainingMinor, row.remaining.atLeast),
-      ...wordApart(row, words),
+      ...viewApart(row, words),
     };
   });
 }
 
 type Apart = Pick<UnitRow, 'figures' | 'cash' | 'cashPerFigure' | 'figuresPrice'>;
 
-const wordApart = (sums: UnitSums, words: NumberWords): Apart => ({
+const viewApart = (sums: UnitSums, words: NumberWords): Apart => ({
   figures: words.count(sums.figures),
   cash: words.money(sums.cashMinor),
   cashPerFigure: words.money(sums.cashPerFigureMinor),
