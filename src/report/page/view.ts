@@ -3,7 +3,7 @@
 import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import { viewReorder } from '../reorder/view-reorder.js';
-import { type AnswerFigure, viewAnswer } from '../sections/answer/view.js';
+import { type AnswerView, viewAnswer } from '../sections/answer/view.js';
 import { type BudgetView, viewBudget } from '../sections/budget/view.js';
 import { type CautionView, viewCautions } from '../sections/cautions/view.js';
 import { type CoatsView, viewCoats } from '../sections/coats/view.js';
@@ -32,7 +32,7 @@ export interface ReportView {
   readonly facts: readonly string[];
   /** The paints of the army in the order in which they first go on. */
   readonly palette: PaletteView;
-  readonly answer: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+  readonly answer: AnswerView;
   /** Undefined where no budget was given. */
   readonly budget: BudgetView | undefined;
   readonly pots: PotsView;

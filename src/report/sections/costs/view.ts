@@ -99,7 +99,7 @@ function explainSums({ plan, words, trust }: ViewInputs): CostsView['sums'] {
     {
       title: 'The figures themselves',
       within: false,
-      trust: { mark: 'yours', doubt: '', doubtId: '' },
+      trust: trust.of({ mark: 'yours', biggestDoubt: '' }),
       figure: words.amount(costs.figuresPrice),
       range: '',
       says: `What ${countOf(words, figureCount, 'unpainted figure')} cost, apart from both.`,

@@ -5,8 +5,8 @@ import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { wordBut } from '../../words/word-promise.js';
-import { searchLonger } from '../../words/word-proof.js';
+
+import { searchLonger, wordBut } from '../../words/word-proof.js';
 import { type StairsChart, viewStairsChart } from './view-chart.js';
 
 export interface StairsView {
