@@ -4,12 +4,13 @@ import { minorDigits, toMajor } from '../../model/money.js';
 import type { Order, OrderLine, ShopBill } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
 import type { OrderSums } from '../../model/summary.js';
+import type { Container } from '../../model/words.js';
 import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
 
 export interface ReorderPot {
   readonly paint: string;
   readonly sizeMl: number;
-  readonly container: string;
+  readonly container: Container;
   /** Pots of this row in all. */
   readonly count: number;
   /** Usable ml that the needs take of all of them, and what is left over. */
