@@ -89,6 +89,7 @@ export const sharedWords = {
     'Time ran out before all orders at this cost were compared: another may take fewer shops or pots.',
   notProved: (above: string): string =>
     `Not proved to be the cheapest: it costs at most ${above} above the best possible.`,
+  provedOrNot: (isProved: boolean): string => (isProved ? 'proved' : 'not proved'),
   searchLonger: 'Plan again with more time to search, such as --seconds 60.',
   unmet: 'The offers do not cover everything: what they lack is listed, the rest is ordered.',
   /** After what an order reaches. */

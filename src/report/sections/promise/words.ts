@@ -7,6 +7,7 @@ import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { wordMore } from '../../words/word-proof.js';
 import { isRather, wordReached, wordTimes } from '../../words/word-sure.js';
+import { sharedWords } from '../../words/words.js';
 
 const labels = {
   heading: 'What being sure costs',
@@ -86,5 +87,5 @@ const levelWords = (say: NumberWords) => ({
   likely: 'the likely needs alone',
   level: (surePercent: number, isReached: boolean) =>
     `${say.sure(surePercent)} sure${isReached ? '' : ', not reached'}`,
-  proved: (isProved: boolean) => (isProved ? 'proved' : 'not proved'),
+  proved: sharedWords.provedOrNot,
 });
