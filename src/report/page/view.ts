@@ -19,14 +19,17 @@ import { type TimeView, viewTime } from '../sections/time/view.js';
 import { type UseView, viewUse } from '../sections/use/view.js';
 import { viewWeigh, type WeighView } from '../sections/weigh/view.js';
 import { viewInputs } from '../words/view-inputs.js';
-import { countOf, type Numerals, wordDate, wordNumerals } from '../words/word-numbers.js';
+import { type Numerals, wordNumerals } from '../words/word-numbers.js';
 import { type PaletteView, viewPalette } from './view-palette.js';
+import { type PageWords, pageWords } from './words.js';
 
 export interface ReportView {
   /** Language of the page: the locale where it is English, else `en`, for the words are English. */
   readonly lang: string;
   /** How the page writes numbers, for whoever reads them back out of it. */
   readonly numerals: Numerals;
+  /** Texts of the page around its sections. */
+  readonly frame: PageWords['frame'];
   readonly title: string;
   /** Facts under the title: units, paints, date, currency. */
   readonly facts: readonly string[];
@@ -63,17 +66,14 @@ export interface ReportView {
 export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
   const inputs = viewInputs(plan);
   const { words, lang } = inputs;
+  const texts = pageWords(words);
   return {
     lang,
     numerals: wordNumerals(words),
-    title: `Paint for ${countOf(words, plan.figureCount, 'figure')}`,
-    facts: [
-      countOf(words, plan.estimate.units.length, 'unit'),
-      countOf(words, plan.summary.work.paints.size, 'paint'),
-      wordDate(plan.date, lang),
-      `prices in ${plan.settings.currency}`,
-    ],
-    palette: viewPalette(plan),
+    frame: texts.frame,
+    title: texts.title(plan.figureCount),
+    facts: texts.facts(plan, lang),
+    palette: viewPalette(plan, texts.palette),
     answer: viewAnswer(inputs),
     budget: viewBudget(inputs),
     pots: viewPots(inputs),

@@ -8,7 +8,7 @@ import { wordNoNeed } from '../../words/word-no-need.js';
 import { type AnswerWords, answerWords } from './words.js';
 
 /** One of the three figures that the page opens with; the console prints the same. */
-export interface AnswerFigure {
+interface AnswerFigure {
   readonly question: string;
   readonly figure: string;
   readonly detail: string;

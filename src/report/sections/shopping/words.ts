@@ -13,6 +13,8 @@ const labels = {
   follows: 'How much is bought follows from',
   howSure: 'how sure you want to be',
   bought: 'Bought',
+  /** For the page's script, which counts the ticks. */
+  someBought: `${sharedWords.some('{some}', '{all}')} bought`,
   offer: 'Offer',
   inIt: 'What is in it',
   price: 'Price',
