@@ -9,7 +9,7 @@ export function showAnswer(
   { answer, cautions }: Pick<ReportView, 'answer' | 'cautions'>,
   files: readonly string[],
 ): void {
-  const told = answer.map(({ question, figure, detail }) =>
+  const told = answer.figures.map(({ question, figure, detail }) =>
     [question, `  ${figure}`, `  ${detail}`].map(showUnfenced).join('\n'),
   );
   const named = cautions?.blocks.map(({ about }) => about).join(', ');

@@ -4,12 +4,14 @@ import { minorDigits, toMajor } from '../../model/money.js';
 import type { Order, OrderLine, ShopBill } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
 import type { OrderSums } from '../../model/summary.js';
+import type { Container } from '../../model/words.js';
 import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
+import { reorderWords } from './words.js';
 
 export interface ReorderPot {
   readonly paint: string;
   readonly sizeMl: number;
-  readonly container: string;
+  readonly container: Container;
   /** Pots of this row in all. */
   readonly count: number;
   /** Usable ml that the needs take of all of them, and what is left over. */
@@ -106,9 +108,7 @@ function viewGroup(whom: ReorderGroup['for'], { order, sums, sumOf }: GroupInput
 }
 
 const proofNoteOf = ({ aboveBestMinor }: Order, sumOf: SumOf): string =>
-  aboveBestMinor === 0
-    ? ''
-    : `not proved to be the cheapest: at most ${sumOf(aboveBestMinor)} above the best possible`;
+  aboveBestMinor === 0 ? '' : reorderWords.notProved(sumOf(aboveBestMinor));
 
 function viewShop(bill: ShopBill, lines: readonly ReorderLine[], sumOf: SumOf): ReorderShop {
   const { shop, goodsMinor, postageMinor, totalMinor } = bill;
@@ -125,8 +125,8 @@ function viewShop(bill: ShopBill, lines: readonly ReorderLine[], sumOf: SumOf): 
 function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, sumOf: SumOf): string {
   const notes = [];
   if (belowLeastOrderMinor !== undefined)
-    notes.push(`below this shop's least order of ${sumOf(belowLeastOrderMinor)}`);
-  if (postageMinor < 0) notes.push("together with the army's order the goods travel free");
+    notes.push(reorderWords.belowLeastOrder(sumOf(belowLeastOrderMinor)));
+  if (postageMinor < 0) notes.push(reorderWords.travelsFree);
   return notes.join('; ');
 }
 

@@ -37,7 +37,7 @@ const goldens: readonly (readonly [name: string, svg: string])[] = [
   ['pot-axis-needed', drawPotAxis(view.pots.groups[0]?.axis ?? [])],
   ['pot-axis-keep-level', drawPotAxis(view.pots.groups.at(-1)?.axis ?? [])],
   ['palette', drawPalette(view.palette)],
-  ['palette-empty', drawPalette({ says: 'No paints', bands: [] })],
+  ['palette-empty', drawPalette({ title: 'Palette', says: 'No paints', bands: [] })],
   ['cost-bar', view.costs.units[0] === undefined ? '' : drawCostBar(view.costs.units[0].bar)],
   ['use-bar', view.use.paints[0] === undefined ? '' : drawUseBar(view.use.paints[0].bar)],
   ['done-bar', drawDoneBar(0.6)],

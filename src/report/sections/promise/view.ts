@@ -3,12 +3,13 @@
 import type { Plan } from '../../../model/plan.js';
 import { shareOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
+import type { NumberWords } from '../../words/word-numbers.js';
 import { wordMore } from '../../words/word-proof.js';
-import { isRather, wordReached, wordTimes } from '../../words/word-sure.js';
+import { wordReached } from '../../words/word-sure.js';
+import { type PromiseWords, promiseWords } from './words.js';
 
 export interface PromiseView {
+  readonly labels: PromiseWords['labels'];
   readonly lead: string;
   /** How the draws are made, and what is proved. */
   readonly note: string;
@@ -42,75 +43,37 @@ interface PromiseRow {
 
 /** Undefined where nothing is needed any more, or no sureness costs anything, or none can be bought. */
 export function viewPromise({ plan, words }: ViewInputs): PromiseView | undefined {
-  const { promised, ranges, summary } = plan;
+  const { promised, ranges, summary, order } = plan;
   const { standing, reached, isFree, isHeldBack, levels } = summary.promise;
   if (ranges.paints.size === 0 || isFree || standing === 'not sold') return undefined;
+  const texts = promiseWords(words);
   return {
-    lead: wordLead(plan, words),
-    note: `An army like this is yours with other values for all that nobody knows for sure: each assumption, each pot’s reading. ${words.count(ranges.draws)} of them were drawn to make the order, and as many fresh ones to check it.`,
+    labels: texts.labels,
+    lead: texts.lead(promised.surePercent, standing, ranges.paints.size),
+    note: texts.note(ranges.draws),
     reached: wordReached(reached, words),
-    says: `of ${words.count(ranges.draws)} fresh armies like this are finished with ${plan.order.lines.length === 0 ? 'today’s pots' : 'your pots and this order'}${standing === 'apart' ? ', as far as the paints on offer go' : ''}. Asked for: ${words.sure(promised.surePercent)}.`,
-    plainly: wordPlainly(plan, words),
-    warnings: wordWarnings(plan, words),
-    caption: `The least cash found for each promise, postage included. It is not proved that no other order keeps a promise for less.${isHeldBack ? ' Paints that no shop offers are left out.' : ''}`,
-    levels: listLevels(plan, words),
+    says: texts.reached(ranges.draws, order, promised, standing),
+    plainly: texts.plainly(promised, summary.promise),
+    warnings: listWarnings(plan, texts),
+    caption: texts.caption(isHeldBack),
+    levels: listLevels(plan, words, texts),
     showProved: levels.some(({ proved }) => !proved),
   };
 }
 
-function wordLead({ promised, ranges, summary }: Plan, words: NumberWords): string {
-  const made = summary.promise.standing === 'missed' ? 'was to be made' : 'is made';
-  const asked = words.count(promised.surePercent);
-  const paints = ranges.paints.size;
-  const each =
-    paints === 1
-      ? ''
-      : ` That is more than ${words.sure(promised.surePercent)} for each paint by itself: with ${countOf(words, paints, 'paint')}, one of them would run out far more often. So it can cost much more than what is likely.`;
-  return `The order ${made} so that in ${asked} of ${words.count(100)} armies like this nothing at all runs out.${each}`;
-}
-
-/** That a joint promise can cost much more than what is likely. */
-function wordPlainly({ promised, summary }: Plan, words: NumberWords): string {
-  const { likely, surePercent } = promised;
-  const { standing, extraMinor } = summary.promise;
-  const what = standing === 'missed' ? 'This order' : `To be ${words.sure(surePercent)} sure`;
-  const rarely = `alone ${isRather(likely.met) ? 'would do' : 'would do only'} in ${wordTimes(likely.met, words)} armies like this`;
-  const likelyCash =
-    likely.cashMinor === 0
-      ? `Nothing need be bought for the likely needs, which ${rarely}.`
-      : `Just the likely needs would cost ${words.money(likely.cashMinor)}, which ${rarely}.`;
-  if (extraMinor === 0) return `${likelyCash} ${what} costs no more than that.`;
-  return `${likelyCash} ${what} costs ${wordMore(extraMinor, words)}.`;
-}
-
-function wordWarnings(plan: Plan, words: NumberWords): string[] {
-  const { promised, order, summary } = plan;
-  const named = listOf(
-    order.unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`),
-    12,
-  );
-  const lacking = named === '' ? 'paints that no shop offers' : `${named}, which the offers do not cover`;
-  const back = `With every paint only ${wordReached(promised.metOnFreshDraws, words)} are finished: the army also hangs on ${lacking}.`;
-  const isHeldBack = summary.promise.isHeldBack && summary.promise.standing !== 'kept';
-  return [...wordMissed(plan, words), ...(isHeldBack ? [back] : [])];
-}
-
-/** That the offers do not reach what was asked for, and what reaches the farthest. */
-function wordMissed({ promised, summary }: Plan, words: NumberWords): string[] {
-  const { standing, surer } = summary.promise;
-  if (standing !== 'missed') return [];
-  const missed = `No order from these offers is ${words.sure(promised.surePercent)} sure.`;
-  if (surer === undefined) return [missed];
+function listWarnings({ promised, order, summary }: Plan, texts: PromiseWords): string[] {
+  const { standing, surer, isHeldBack } = summary.promise;
   return [
-    `${missed} The surest found reaches ${wordReached(surer.met, words)}, for ${words.money(surer.cashMinor)}.`,
+    ...(standing === 'missed' ? [texts.missed(promised.surePercent, surer)] : []),
+    ...(isHeldBack && standing !== 'kept' ? [texts.heldBack(promised.metOnFreshDraws, order.unmet)] : []),
   ];
 }
 
-function listLevels({ promised, summary }: Plan, words: NumberWords): PromiseRow[] {
+function listLevels({ promised, summary }: Plan, words: NumberWords, texts: PromiseWords): PromiseRow[] {
   const { likely, surePercent } = promised;
   const { levels, mostMinor } = summary.promise;
   const first: PromiseRow = {
-    label: 'the likely needs alone',
+    label: texts.likely,
     isOwn: false,
     cash: words.money(likely.cashMinor),
     more: '',
@@ -122,12 +85,12 @@ function listLevels({ promised, summary }: Plan, words: NumberWords): PromiseRow
     first,
     ...levels.map(
       (level): PromiseRow => ({
-        label: `${words.sure(level.surePercent)} sure${level.isReached ? '' : ', not reached'}`,
+        label: texts.level(level.surePercent, level.isReached),
         isOwn: level.surePercent === surePercent,
         cash: words.money(level.cashMinor),
         more: wordMore(level.extraMinor, words),
         met: wordReached(level.met, words),
-        proved: level.proved ? 'proved' : 'not proved',
+        proved: texts.proved(level.proved),
         share: shareOf(level.cashMinor, mostMinor),
       }),
     ),

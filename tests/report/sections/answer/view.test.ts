@@ -7,8 +7,8 @@ import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
 const answerOf = (changes: Partial<Plan>) =>
-  viewPlan(changedPlan({ budget: undefined, ...changes }), []).answer.map(({ question, figure, detail }) =>
-    plainSpaces(`${question} ${figure}. ${detail}`),
+  viewPlan(changedPlan({ budget: undefined, ...changes }), []).answer.figures.map(
+    ({ question, figure, detail }) => plainSpaces(`${question} ${figure}. ${detail}`),
   );
 
 describe('the small plan', () => {
@@ -44,7 +44,7 @@ describe('the small plan', () => {
 
   it('names what decides each figure', () => {
     // The draws find brush wet film first. Of the cost, flood is 2 x 152.5 = 305, can 2 x 120 + 36 = 276, brush 2 x 130.
-    const doubts = viewPlan(smallPlan, []).answer.map(({ trust }) => `${trust.mark}, ${trust.doubt}`);
+    const doubts = viewPlan(smallPlan, []).answer.figures.map(({ trust }) => `${trust.mark}, ${trust.doubt}`);
     expect(doubts).toEqual([
       'from memory, brush wet film',
       'from memory, flood transfer',
