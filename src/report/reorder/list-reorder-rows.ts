@@ -3,6 +3,7 @@
 import type { Container } from '../../model/words.js';
 import { roundMl } from './format-amount.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './view-reorder.js';
+import type { reorderWords } from './words.js';
 
 /** An amount and how the list comes to it. */
 export interface Cost {
@@ -13,8 +14,8 @@ export interface Cost {
 
 /** One row; what is left out stays blank. */
 export interface ReorderRow {
-  readonly for: ReorderGroup['for'] | 'both';
-  readonly entry: 'pot' | 'goods' | 'postage' | 'shop total' | 'total' | 'no offer';
+  readonly for: keyof typeof reorderWords.whom;
+  readonly entry: keyof typeof reorderWords.entries;
   readonly shop?: string;
   readonly offer?: string;
   readonly paint?: string;

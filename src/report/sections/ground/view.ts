@@ -88,7 +88,7 @@ interface Wording {
 function viewAssumption(one: Assumption, id: string, { texts, words }: Wording): AssumptionRow {
   const { name, low, likely, high, unit, mark, source, weighings } = one;
   const isExact = low === likely && high === likely;
-  const said = sharedWords.marks[mark];
+  const said = sharedWords.marks[mark].name;
   return {
     id,
     name,
