@@ -6,7 +6,9 @@ import { shareOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
-import { listOf, type NumberWords } from '../../words/word-numbers.js';
+import { listOf } from '../../words/word-numbers.js';
+import { sharedWords } from '../../words/words.js';
+import type { TimeWords } from './words.js';
 
 interface EveningRow {
   readonly no: string;
@@ -20,15 +22,10 @@ interface EveningRow {
 
 /** Shares are of a whole evening. */
 export interface EveningBar {
-  /** Unique within the page, letters, digits and hyphens only. */
-  readonly id: string;
-  readonly title: string;
-  readonly says: string;
   readonly pieces: readonly {
     /** A layer's key, or `waiting`. */
     readonly key: string;
     readonly share: number;
-    readonly title: string;
   }[];
 }
 
@@ -47,7 +44,7 @@ export interface EveningsView {
 }
 
 /** In order, from the first. */
-export function viewEvenings({ plan, words }: ViewInputs): EveningsView {
+export function viewEvenings({ plan, words }: ViewInputs, texts: TimeWords): EveningsView {
   const { time } = plan;
   const listed = time.spelledOut.slice(0, mostRows);
   const finished = new Map<number, string[]>();
@@ -60,65 +57,38 @@ export function viewEvenings({ plan, words }: ViewInputs): EveningsView {
     return {
       no: words.count(no),
       minutes: wordMinutes(evening.minutes, words),
-      says: wordPieces(evening.pieces, words),
+      says: listPieces(evening.pieces, texts),
       finished: listOf(finished.get(no) ?? []),
-      bar: viewBar(evening, no, { eveningMin: time.eveningMin, words }),
+      bar: viewBar(evening, time.eveningMin),
     };
   });
   const keys = new Set(rows.flatMap(({ bar }) => bar.pieces.map(({ key }) => key)));
   return {
-    layers: layers.map((layer) => ({ layer, key: keyOf(layer) })).filter(({ key }) => keys.has(key)),
+    layers: layers
+      .map((layer) => ({ layer: sharedWords.layers[layer], key: keyOf(layer) }))
+      .filter(({ key }) => keys.has(key)),
     waits: keys.has('waiting'),
     first: rows.slice(0, shownRows),
     folded: rows.slice(shownRows),
-    more:
-      time.spelledOut.length > mostRows
-        ? `The first ${words.count(mostRows)} evenings are listed; plan.json holds ${words.count(time.spelledOut.length)}.`
-        : '',
+    more: time.spelledOut.length > mostRows ? texts.more(mostRows, time.spelledOut.length) : '',
   };
 }
 
 const keyOf = (layer: string): string => layer.replaceAll(' ', '-');
 
-interface BarInputs {
-  readonly eveningMin: number;
-  readonly words: NumberWords;
-}
-
-function viewBar({ pieces, minutes }: Evening, no: number, { eveningMin, words }: BarInputs): EveningBar {
-  return {
-    id: `evening-${no}`,
-    title: `Evening ${words.count(no)}`,
-    says: `${wordMinutes(minutes, words)} of ${wordMinutes(eveningMin, words)}; the text beside it says what is painted.`,
-    pieces: pieces.map((piece) => ({
-      key: piece.what === 'waiting' ? 'waiting' : keyOf(piece.pass.layer),
-      share: shareOf(piece.minutes, eveningMin),
-      title: `${wordPiece(piece, words)}, ${wordMinutes(piece.minutes, words)}`,
-    })),
-  };
-}
-
-function wordPiece(piece: EveningPiece, words: NumberWords): string {
-  if (piece.what === 'waiting') return 'waiting';
-  return `${nameOf(piece.unit)}: ${wordWork(piece, words)}`;
-}
-
-type Work = Exclude<EveningPiece, { what: 'waiting' }>;
-
-/** `9 highlight on 12`, `spray 12 varnish on 24`, `15 base coat, coat 2, on 12`. */
-function wordWork({ what, pass, figures }: Work, words: NumberWords): string {
-  const coat = pass.coat > 1 ? `, coat ${pass.coat},` : '';
-  const spray = what === 'spraying' ? 'spray ' : '';
-  return `${spray}${pass.step} ${pass.layer}${coat} on ${words.tenth(figures)}`;
-}
+const viewBar = ({ pieces }: Evening, eveningMin: number): EveningBar => ({
+  pieces: pieces.map((piece) => ({
+    key: piece.what === 'waiting' ? 'waiting' : keyOf(piece.pass.layer),
+    share: shareOf(piece.minutes, eveningMin),
+  })),
+});
 
 /** Pieces of one unit that follow one another share its name. */
-function wordPieces(pieces: readonly EveningPiece[], words: NumberWords): EveningRow['says'] {
+function listPieces(pieces: readonly EveningPiece[], texts: TimeWords): EveningRow['says'] {
   const says: { unit: string; what: string }[] = [];
   for (const piece of pieces) {
     const unit = piece.what === 'waiting' ? '' : piece.unit;
-    const what =
-      piece.what === 'waiting' ? `wait ${wordMinutes(piece.minutes, words)}` : wordWork(piece, words);
+    const what = texts.piece(piece);
     const last = says.at(-1);
     if (last !== undefined && last.unit === unit) last.what += `; ${what}`;
     else says.push({ unit, what });

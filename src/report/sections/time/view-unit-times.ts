@@ -1,8 +1,9 @@
 // Report view: minutes of units and their batches. In: the plan's time. Out: rows; what units share is worded once.
-import type { BatchTime, JobTime, SmallestBatch, UnitTime } from '../../../model/time.js';
+import type { BatchTime, JobTime, UnitTime } from '../../../model/time.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordMinuteRange, wordMinutes } from '../../words/word-minutes.js';
-import { countOf, type NumberWords } from '../../words/word-numbers.js';
+import type { NumberWords } from '../../words/word-numbers.js';
+import type { TimeWords } from './words.js';
 
 interface UnitTimeRow {
   readonly unit: string;
@@ -39,22 +40,23 @@ export interface UnitTimesView {
 }
 
 /** In the army sheet's order. Finished units have no batches. */
-export function viewUnitTimes({ plan, words }: ViewInputs): UnitTimesView {
+export function viewUnitTimes({ plan, words }: ViewInputs, texts: TimeWords): UnitTimesView {
   const { units } = plan.time;
   const shown = units.slice(0, unitRows);
   return {
-    units: shown.map((one) => viewUnit(one, words)),
+    units: shown.map((one) => viewUnit(one, texts, words)),
     batches: shown.flatMap(({ unit, time }) =>
-      time.batches.map((batch) => ({ unit: unit.unit, ...viewBatch(batch, time, words) })),
+      time.batches.map((batch) => ({ unit: unit.unit, ...viewBatch(batch, time, { texts, words }) })),
     ),
-    moreUnits:
-      units.length > unitRows
-        ? `The first ${words.count(unitRows)} units are listed; plan.json tells the time of each.`
-        : '',
+    moreUnits: units.length > unitRows ? texts.moreUnits(unitRows) : '',
   };
 }
 
-function viewUnit({ unit, time, doneOnEvening }: UnitTime, words: NumberWords): UnitTimeRow {
+function viewUnit(
+  { unit, time, doneOnEvening }: UnitTime,
+  texts: TimeWords,
+  words: NumberWords,
+): UnitTimeRow {
   const isFinished = time.passes.length === 0;
   return {
     unit: unit.unit,
@@ -63,32 +65,24 @@ function viewUnit({ unit, time, doneOnEvening }: UnitTime, words: NumberWords): 
     perFigureRange: wordMinuteRange(time.brushPerFigure, words),
     brush: isFinished ? '' : wordMinutes(time.brushMin, words),
     setup: isFinished ? '' : wordMinutes(time.setupMin, words),
-    done: wordDone(isFinished, doneOnEvening, words),
+    done: isFinished ? texts.unitFinished : texts.doneOn(doneOnEvening),
   };
 }
 
-function wordDone(isFinished: boolean, evening: number | undefined, words: NumberWords): string {
-  if (isFinished) return 'finished';
-  return evening === undefined ? 'later' : `evening ${words.count(evening)}`;
+interface Wording {
+  readonly texts: TimeWords;
+  readonly words: NumberWords;
 }
 
-function viewBatch(batch: BatchTime, time: JobTime, words: NumberWords): Omit<BatchRow, 'unit'> {
-  const { batches, figures, elapsedMin, waitingMin, atLeastMin, shortest } = batch;
+function viewBatch(batch: BatchTime, time: JobTime, { texts, words }: Wording): Omit<BatchRow, 'unit'> {
+  const { elapsedMin, waitingMin, atLeastMin, shortest } = batch;
   return {
-    batches: `${countOf(words, batches, 'batch', 'batches')} of ${words.count(figures)}`,
+    batches: texts.batches(batch),
     elapsed: wordMinutes(elapsedMin, words),
     waiting: wordMinutes(waitingMin, words),
     atLeast: wordMinutes(atLeastMin, words),
-    shortest,
-    noWaiting: wordSmallest(time.smallestBatchWithoutWaiting, words),
-    betweenLong: wordSmallest(time.smallestBatchBetweenLongDrying, words),
+    shortest: texts.shortest[shortest],
+    noWaiting: texts.smallest(time.smallestBatchWithoutWaiting),
+    betweenLong: texts.smallest(time.smallestBatchBetweenLongDrying),
   };
-}
-
-/** `78 (step 12 varnish dries 30 min)`. */
-function wordSmallest({ figures, becauseOf }: SmallestBatch, words: NumberWords): string {
-  if (figures === undefined) return 'none is large enough';
-  if (becauseOf === undefined) return words.count(figures);
-  const { step, layer, driesMin } = becauseOf;
-  return `${words.count(figures)} (step ${words.count(step)} ${layer} dries ${wordMinutes(driesMin, words)})`;
 }

@@ -3,21 +3,19 @@ import { splitWhole } from '../../../model/money.js';
 import type { TimePlan } from '../../../model/time.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
-import { wordMinuteRange, wordMinutes } from '../../words/word-minutes.js';
-import { countOf, type NumberWords } from '../../words/word-numbers.js';
-import { lowHighMeaning } from '../../words/word-sure.js';
+import { wordMinutes } from '../../words/word-minutes.js';
+import type { NumberWords } from '../../words/word-numbers.js';
 import { type EveningsView, viewEvenings } from './view-evenings.js';
 import { type UnitTimesView, viewUnitTimes } from './view-unit-times.js';
+import { type TimeWords, timeWords } from './words.js';
 
-export interface TimeView extends EveningsView, UnitTimesView {
+export interface TimeView extends EveningsView, UnitTimesView, Pick<TimeWords, 'labels'> {
   readonly lead: string;
   readonly trust: TrustView;
   /** Sums over the army, the main ones first. */
   readonly sums: readonly TimeSum[];
   /** Said where the army's last evenings are reckoned, not spelled out; else ''. */
   readonly reckoned: string;
-  /** What the plan of evenings claims and what not. */
-  readonly claim: string;
   /** Where step by step is proved shortest. */
   readonly proof: string;
 }
@@ -35,70 +33,33 @@ export function viewTime(inputs: ViewInputs): TimeView | undefined {
   const { plan, words } = inputs;
   const { time } = plan;
   if (time.evenings === 0) return undefined;
+  const texts = timeWords(words);
   return {
-    lead:
-      `What is still to be done, by one painter in evenings of ${wordMinutes(time.eveningMin, words)}. ` +
-      'Nobody has measured minutes for figures this small: they are from memory, and your own are better.',
+    labels: texts.labels,
+    lead: texts.lead(time.eveningMin),
     trust: inputs.trust.of(plan.summary.timeTrust),
-    sums: wordSums(time, words),
-    reckoned: time.eveningsReckoned
-      ? `The first ${countOf(words, time.spelledOut.length, 'evening')} are planned; the rest is reckoned to go on at their pace.`
-      : '',
-    ...viewEvenings(inputs),
-    claim:
-      'Units come by priority. While one batch dries, the next that is dry goes on; sprays are gathered; overnight everything dries. ' +
-      'This is a rule of thumb: nobody proves that fewer evenings would not do.',
-    ...viewUnitTimes(inputs),
-    proof: wordProof(time),
+    sums: listSums(time, texts.sums, words),
+    reckoned: time.eveningsReckoned ? texts.reckoned(time.spelledOut.length) : '',
+    ...viewEvenings(inputs, texts),
+    ...viewUnitTimes(inputs, texts),
+    proof: texts.proof(isAllProved(time)),
   };
 }
 
 /** Parts are rounded so that they add up to the elapsed time. */
-function wordSums(time: TimePlan, words: NumberWords): TimeSum[] {
-  const { brushMin, brushRange, setupMin, waitingMin, elapsedMin, evenings } = time;
+function listSums(time: TimePlan, texts: TimeWords['sums'], words: NumberWords): TimeSum[] {
+  const { brushMin, brushRange, setupMin, waitingMin, elapsedMin } = time;
   const parts = splitWhole(Math.round(elapsedMin), [brushMin, setupMin, waitingMin]);
-  const [brush = 0, setup = 0, waiting = 0] = parts;
-  const say = (minutes: number): string => wordMinutes(minutes, words);
+  const [brush = '', setup = '', waiting = ''] = parts.map((minutes) => wordMinutes(minutes, words));
+  const { evenings } = texts;
   return [
-    {
-      title: 'Evenings',
-      within: false,
-      figure: `${time.eveningsReckoned ? 'about ' : ''}${countOf(words, evenings, 'evening')}`,
-      says: `With batches overlapping, so that little waits. Your own evening stands in the settings sheet as evening min.`,
-    },
-    {
-      title: 'Brush in hand',
-      within: false,
-      figure: say(brush),
-      says: `Low to high ${wordMinuteRange(brushRange, words)} (${lowHighMeaning}).`,
-    },
-    {
-      title: 'One batch after the other',
-      within: false,
-      figure: say(elapsedMin),
-      says: 'Step by step without a break, nothing overlapping: brush in hand, and on top of that',
-    },
-    {
-      title: 'setting up',
-      within: true,
-      figure: say(setup),
-      says: 'Paint fetched, shaken and put out; rinsing.',
-    },
-    {
-      title: 'waiting',
-      within: true,
-      figure: say(waiting),
-      says: 'Nothing to do but wait for paint to dry. The evenings fill most of it with other batches.',
-    },
+    { ...evenings, within: false, figure: evenings.figure(time) },
+    { title: texts.brush.title, within: false, figure: brush, says: texts.brush.says(brushRange) },
+    { ...texts.elapsed, within: false, figure: wordMinutes(elapsedMin, words) },
+    { ...texts.setup, within: true, figure: setup },
+    { ...texts.waiting, within: true, figure: waiting },
   ];
 }
 
-function wordProof({ units }: TimePlan): string {
-  const times = new Set(units.map(({ time }) => time));
-  const kinds = new Set([...times].flatMap(({ batches }) => batches.map(({ shortest }) => shortest)));
-  const meaning =
-    'Step by step means: one step over the whole batch, then the next. No order of work is shorter where it says proved ' +
-    '(always for two coats, for coats that are all alike, and wherever nothing waits)';
-  if (!kinds.has('rule of thumb')) return `${meaning}.`;
-  return `${meaning}; elsewhere it is a rule of thumb, which another order of work might beat, though never below the time given.`;
-}
+const isAllProved = ({ units }: TimePlan): boolean =>
+  units.every(({ time }) => time.batches.every(({ shortest }) => shortest === 'proved'));
