@@ -2,6 +2,7 @@
 // sheets into, and its bytes.
 import type { Workbook, Worksheet } from 'exceljs';
 import { type Archive, openArchive } from './open-archive.js';
+import { workbookWords } from './words.js';
 
 /** The library, loaded once; a call ahead of time saves the wait. */
 export const loadWorkbookLibrary = () => import('exceljs');
@@ -40,7 +41,7 @@ export function addSheet(workbook: Workbook, name: string, width = 0): Worksheet
       printTitlesRow: '1:1',
       ...(pages > 1 ? { printTitlesColumn: 'A:B' } : {}),
     },
-    headerFooter: { oddFooter: '&L&A&RPage &P of &N' },
+    headerFooter: { oddFooter: `&L&A&R${workbookWords.page('&P', '&N')}` },
   });
 }
 

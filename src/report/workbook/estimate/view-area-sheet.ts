@@ -4,9 +4,11 @@ import type { Figure } from '../../../model/sheets.js';
 import type { KitItem } from '../../../model/words.js';
 import type { FigureArea } from '../../../model/work.js';
 import { bodyParts, type Part, parts } from '../../../model/zones.js';
+import { columnWords } from './column-words.js';
 import { baseCm2, boxCm2 } from './measure-shapes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
+import { sheetWords } from './words.js';
 import {
   call,
   either,
@@ -26,29 +28,30 @@ const partColumns: Readonly<Record<string, ColumnOf>> = Object.fromEntries(
   parts.map((part): [Part, ColumnOf] => [part, [part, 11, 3]]),
 );
 
+const names = columnWords.areas;
 const columns = {
-  figure: ['figure', 22],
-  eyeMm: ['eye mm', 8],
-  skin: ['bare skin cm2', 12, 3],
-  dress: ['dress', 10],
-  dressFactor: ['dress factor', 11],
-  build: ['build', 14],
-  buildFactor: ['build factor', 11],
-  kit: ['kit factor', 10],
-  relief: ['relief', 8],
-  longMm: ['box long mm', 11],
-  wideMm: ['box wide mm', 11],
-  highMm: ['box high mm', 11],
-  estimated: ['body and kit, or hull, cm2', 12, 3],
-  ownCm2: ['your own cm2', 12],
-  scale: ['parts times', 10, 4],
-  base: ['base', 10],
-  baseLongMm: ['base long mm', 12],
-  baseWideMm: ['base wide mm', 12],
-  baseHighMm: ['base high mm', 12],
-  perBase: ['figures a base', 13],
-  whole: ['whole cm2', 10, 3],
-  withBase: ['with base cm2', 12, 3],
+  figure: [names.figure, 22],
+  eyeMm: [names.eyeMm, 8],
+  skin: [names.skin, 12, 3],
+  dress: [names.dress, 10],
+  dressFactor: [names.dressFactor, 11],
+  build: [names.build, 14],
+  buildFactor: [names.buildFactor, 11],
+  kit: [names.kit, 10],
+  relief: [names.relief, 8],
+  longMm: [names.longMm, 11],
+  wideMm: [names.wideMm, 11],
+  highMm: [names.highMm, 11],
+  estimated: [names.estimated, 12, 3],
+  ownCm2: [names.ownCm2, 12],
+  scale: [names.scale, 10, 4],
+  base: [names.base, 10],
+  baseLongMm: [names.baseLongMm, 12],
+  baseWideMm: [names.baseWideMm, 12],
+  baseHighMm: [names.baseHighMm, 12],
+  perBase: [names.perBase, 13],
+  whole: [names.whole, 10, 3],
+  withBase: [names.withBase, 12, 3],
   ...partColumns,
 } as const satisfies Record<string, ColumnOf>;
 
@@ -65,7 +68,7 @@ export const lastPart: Part = parts.at(-1) ?? 'base edge';
 
 /** Figures that a unit uses, each in a row of its own. */
 export function openAreas(figures: ReadonlyMap<string, FigureArea>, assume: Assume): AreaSheet {
-  const table: AreaTable = new SheetTable('areas', columns);
+  const table: AreaTable = new SheetTable(sheetWords.areas.name, columns);
   const rows = new Map<string, number>();
   const rowOf = (name: string): number => {
     const known = rows.get(name);

@@ -1,6 +1,8 @@
 // Report view: the workbook's assumptions. In: the plan's assumptions. Out: their sheet, and a cell for each name.
 import type { Assumption } from '../../../model/assumption.js';
+import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
+import { cellWords, sheetWords } from './words.js';
 import type { SheetView } from './workbook-view.js';
 import type { Term } from './write-formula.js';
 
@@ -13,25 +15,26 @@ export interface AssumptionSheet {
 
 /** One row an assumption; what no formula asks for is said to change nothing here. */
 export function openAssumptions(assumptions: readonly Assumption[]): AssumptionSheet {
+  const names = columnWords.assumptions;
   const columns = {
-    name: ['assumption', 28],
-    likely: ['likely', 11],
-    unit: ['unit', 22],
-    works: ['changes this workbook', 21],
-    low: ['low', 9],
-    high: ['high', 9],
-    mark: ['mark', 16],
-    source: ['source', 60],
+    name: [names.name, 28],
+    likely: [names.likely, 11],
+    unit: [names.unit, 22],
+    works: [names.works, 21],
+    low: [names.low, 9],
+    high: [names.high, 9],
+    mark: [names.mark, 16],
+    source: [names.source, 60],
   } as const satisfies Record<string, ColumnOf>;
-  const table = new SheetTable('assumptions', columns, ['low', 'high']);
+  const table = new SheetTable(sheetWords.assumptions.name, columns, ['low', 'high']);
   const rows = new Map<string, number>();
   for (const { name, low, likely, high, unit, mark, source } of assumptions) {
-    rows.set(name, table.add({ name, likely, unit, works: 'no', low, high, mark, source }));
+    rows.set(name, table.add({ name, likely, unit, works: cellWords.works.no, low, high, mark, source }));
   }
   const likely = (name: string): Term => {
     const row = rows.get(name);
     if (row === undefined) throw new Error(`no assumption is called "${name}"`);
-    table.put(row, { works: 'yes' });
+    table.put(row, { works: cellWords.works.yes });
     return table.from('likely', row);
   };
   return { likely, view: () => table.view() };

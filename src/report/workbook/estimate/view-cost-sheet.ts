@@ -2,11 +2,13 @@
 
 import type { Amount } from '../../../model/money.js';
 import type { UnitCost } from '../../../model/plan.js';
+import { columnWords } from './column-words.js';
 import type { UnitRow } from './list-recipes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { LineTable } from './view-line-sheet.js';
 import type { RecipeTable } from './view-recipe-sheet.js';
 import type { UnitTable } from './view-unit-sheet.js';
+import { cellWords, sheetWords } from './words.js';
 import {
   both,
   either,
@@ -20,21 +22,22 @@ import {
   wordsIf,
 } from './write-formula.js';
 
+const names = columnWords.costs;
 const columns = {
-  unit: ['unit', 26],
-  figures: ['figures', 8],
-  paint: ['paint, whole', 12, 4],
-  extras: ['extras, whole', 12, 4],
-  whole: ['cost of use, whole', 12, 4],
-  each: ['of it a figure', 12, 4],
-  atLeast: ['whole, or more', 15],
-  paintLeft: ['paint, remaining', 12, 4],
-  extrasLeft: ['extras, remaining', 12, 4],
-  left: ['cost of use, remaining', 12, 4],
-  leftAtLeast: ['remaining, or more', 18],
-  cash: ['cash for the order, as planned', 12, 2],
-  figurePrice: ['price of an unpainted figure', 12, 2],
-  figuresPrice: ['price of the unpainted figures', 12, 2],
+  unit: [names.unit, 26],
+  figures: [names.figures, 8],
+  paint: [names.paint, 12, 4],
+  extras: [names.extras, 12, 4],
+  whole: [names.whole, 12, 4],
+  each: [names.each, 12, 4],
+  atLeast: [names.atLeast, 15],
+  paintLeft: [names.paintLeft, 12, 4],
+  extrasLeft: [names.extrasLeft, 12, 4],
+  left: [names.left, 12, 4],
+  leftAtLeast: [names.leftAtLeast, 18],
+  cash: [names.cash, 12, 2],
+  figurePrice: [names.figurePrice, 12, 2],
+  figuresPrice: [names.figuresPrice, 12, 2],
 } as const satisfies Record<string, ColumnOf>;
 
 export type CostTable = SheetTable<keyof typeof columns>;
@@ -52,7 +55,7 @@ export interface CostInputs {
 
 /** One row a unit, in the same places as in the units' sheet; units left out come last, in plain numbers. */
 export function writeCosts(inputs: CostInputs): CostTable {
-  const table: CostTable = new SheetTable('costs', columns, ['cash']);
+  const table: CostTable = new SheetTable(sheetWords.costs.name, columns, ['cash']);
   for (const [at, one] of inputs.rows.entries()) writeRow(table, at + 2, { one, ...inputs });
   if (inputs.leftOut.length > 0) addLeftOut(table, inputs);
   return table;
@@ -71,7 +74,7 @@ function writeRow(table: CostTable, unitRow: number, of: OneRow): void {
     ...usePaint(unitRow, of),
     extras: times(here('figures'), extrasEach),
     cash: major(one.cashMinor),
-    figurePrice: priceMinor === undefined ? 'unpriced' : major(priceMinor),
+    figurePrice: priceMinor === undefined ? cellWords.unpriced : major(priceMinor),
   });
   table.put(row, { extrasLeft: either(isUnfinished(unitRow, of), here('extras'), num(0)) });
   table.put(row, {
@@ -95,13 +98,13 @@ function usePaint(unitRow: number, { one, units, lines, recipes }: OneRow) {
   const unpricedLeft = lines.sumIfs(stillToDo, 'unpriced');
   return {
     paint: priced((key) => recipes.from(key, recipeRow)),
-    atLeast: wordsIf(isBelow(num(0), recipes.from('unpriced', recipeRow)), 'at least'),
+    atLeast: wordsIf(isBelow(num(0), recipes.from('unpriced', recipeRow)), cellWords.atLeast),
     paintLeft: isLogged
       ? lines.sumIf('recipe', recipe, 'costLeft')
       : priced((key) => lines.sumIfs(stillToDo, key)),
     leftAtLeast: wordsIf(
       isBelow(num(0), isLogged ? lines.sumIf('recipe', recipe, 'unpricedLeft') : unpricedLeft),
-      'at least',
+      cellWords.atLeast,
     ),
   };
 }
@@ -125,10 +128,10 @@ function addLeftOut(table: CostTable, { leftOut, major }: CostInputs): void {
     0,
   );
   const isAtLeast = (of: 'whole' | 'remaining') =>
-    leftOut.some(({ use }) => use[of].atLeast) ? 'at least' : '';
+    leftOut.some(({ use }) => use[of].atLeast) ? cellWords.atLeast : '';
   table.add({
     ...{
-      unit: leftOut.length === 1 ? 'the unit left out' : `the ${leftOut.length} units left out`,
+      unit: cellWords.leftOut(leftOut.length),
       figures,
       paint: whole - extras,
       extras,

@@ -3,12 +3,14 @@
 
 import type { Paint, Step } from '../../../model/sheets.js';
 import type { Line } from '../../../model/work.js';
+import { columnWords } from './column-words.js';
 import type { Recipe } from './list-recipes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { AreaSheet } from './view-area-sheet.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
 import type { UnitTable } from './view-unit-sheet.js';
 import type { ZoneSheet } from './view-zone-sheet.js';
+import { sheetWords } from './words.js';
 import {
   either,
   isBelow,
@@ -24,44 +26,45 @@ import {
   times,
 } from './write-formula.js';
 
+const names = columnWords.lines;
 const columns = {
-  recipe: ['recipe', 8],
-  figure: ['figure', 22],
-  scheme: ['scheme', 16],
-  unit: ['only for (by the log)', 20],
-  step: ['step', 6],
-  zone: ['zone', 16],
-  layer: ['layer', 14],
-  method: ['method', 10],
-  paintNumber: ['paint no.', 9],
-  paint: ['paint', 22],
-  areaCm2: ['zone cm2', 10, 3],
-  areaShare: ['share of the zone', 10],
-  coats: ['coats', 7],
-  film: ['wet film µm', 12],
-  thin: ['thin', 6],
-  mixShare: ['share of the mix', 10],
-  onFigureMl: ['ml on one figure', 12, 5],
-  transfer: ['transfer', 9, 3],
-  leftover: ['leftover ml', 11],
-  palettes: ['zones that share it', 11],
-  painter: ['painter', 8],
-  perFigureMl: ['ml a figure', 11, 5],
-  perSittingMl: ['ml a sitting', 12, 5],
-  figures: ['figures, whole', 9],
-  sittings: ['sittings, whole', 9],
-  putOutMl: ['ml put out, whole', 12, 4],
-  logged: ['figures done by the log', 12],
-  figuresLeft: ['figures, remaining', 11],
-  sittingsLeft: ['sittings, remaining', 11],
-  leftMl: ['ml put out, remaining', 12, 4],
-  price: ['price a ml', 11, 4],
-  unpriced: ['share unpriced', 10, 3],
-  unpricedLeft: ['ml unpriced, remaining', 12, 4],
-  costPerFigure: ['cost a figure', 12, 4],
-  costPerSitting: ['cost a sitting', 12, 4],
-  cost: ['cost, whole', 12, 4],
-  costLeft: ['cost, remaining', 12, 4],
+  recipe: [names.recipe, 8],
+  figure: [names.figure, 22],
+  scheme: [names.scheme, 16],
+  unit: [names.unit, 20],
+  step: [names.step, 6],
+  zone: [names.zone, 16],
+  layer: [names.layer, 14],
+  method: [names.method, 10],
+  paintNumber: [names.paintNumber, 9],
+  paint: [names.paint, 22],
+  areaCm2: [names.areaCm2, 10, 3],
+  areaShare: [names.areaShare, 10],
+  coats: [names.coats, 7],
+  film: [names.film, 12],
+  thin: [names.thin, 6],
+  mixShare: [names.mixShare, 10],
+  onFigureMl: [names.onFigureMl, 12, 5],
+  transfer: [names.transfer, 9, 3],
+  leftover: [names.leftover, 11],
+  palettes: [names.palettes, 11],
+  painter: [names.painter, 8],
+  perFigureMl: [names.perFigureMl, 11, 5],
+  perSittingMl: [names.perSittingMl, 12, 5],
+  figures: [names.figures, 9],
+  sittings: [names.sittings, 9],
+  putOutMl: [names.putOutMl, 12, 4],
+  logged: [names.logged, 12],
+  figuresLeft: [names.figuresLeft, 11],
+  sittingsLeft: [names.sittingsLeft, 11],
+  leftMl: [names.leftMl, 12, 4],
+  price: [names.price, 11, 4],
+  unpriced: [names.unpriced, 10, 3],
+  unpricedLeft: [names.unpricedLeft, 12, 4],
+  costPerFigure: [names.costPerFigure, 12, 4],
+  costPerSitting: [names.costPerSitting, 12, 4],
+  cost: [names.cost, 12, 4],
+  costLeft: [names.costLeft, 12, 4],
 } as const satisfies Record<string, ColumnOf>;
 
 export type LineTable = SheetTable<keyof typeof columns>;
@@ -83,7 +86,7 @@ export interface LineInputs {
 
 /** One row for each paint of each step of each recipe. */
 export function writeLines(inputs: LineInputs): LineTable {
-  const table: LineTable = new SheetTable('lines', columns, [
+  const table: LineTable = new SheetTable(sheetWords.lines.name, columns, [
     'recipe',
     'step',
     'paintNumber',

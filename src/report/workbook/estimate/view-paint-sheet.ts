@@ -1,9 +1,11 @@
 // Report view: the workbook's paints. In: stock, lines, pots. Out: the sheet: need, have, likely to buy, price, cost.
 import type { PaintStock } from '../../../model/stock.js';
 import type { Estimate } from '../../../model/work.js';
+import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { LineTable } from './view-line-sheet.js';
 import type { Supplies } from './view-pot-sheet.js';
+import { cellWords, sheetWords } from './words.js';
 import {
   both,
   either,
@@ -19,24 +21,25 @@ import {
   wordsIf,
 } from './write-formula.js';
 
+const names = columnWords.paints;
 const columns = {
-  number: ['paint no.', 9],
-  paint: ['paint', 24],
-  wholeMl: ['need ml, whole', 12, 3],
-  needMl: ['need ml, remaining', 12, 3],
-  plannedMl: ['remaining, as planned', 12, 3],
-  haveMl: ['have ml', 9, 3],
-  leftAfterMl: ['left after ml', 12, 3],
-  likelyMl: ['likely to buy ml', 12, 3],
-  promisedMl: ['promised ml to buy', 12, 3],
-  orderedMl: ['in the order ml', 12, 3],
-  price: ['price a ml', 11, 4],
-  pricedShare: ['share with a price', 12, 3],
-  cost: ['cost of use, whole', 12, 4],
-  costLeft: ['cost of use, remaining', 12, 4],
-  atLeast: ['or more', 9],
-  elsewhereMl: ['whole, units left out', 12, 3],
-  elsewhereLeftMl: ['remaining, units left out', 12, 3],
+  number: [names.number, 9],
+  paint: [names.paint, 24],
+  wholeMl: [names.wholeMl, 12, 3],
+  needMl: [names.needMl, 12, 3],
+  plannedMl: [names.plannedMl, 12, 3],
+  haveMl: [names.haveMl, 9, 3],
+  leftAfterMl: [names.leftAfterMl, 12, 3],
+  likelyMl: [names.likelyMl, 12, 3],
+  promisedMl: [names.promisedMl, 12, 3],
+  orderedMl: [names.orderedMl, 12, 3],
+  price: [names.price, 11, 4],
+  pricedShare: [names.pricedShare, 12, 3],
+  cost: [names.cost, 12, 4],
+  costLeft: [names.costLeft, 12, 4],
+  atLeast: [names.atLeast, 9],
+  elsewhereMl: [names.elsewhereMl, 12, 3],
+  elsewhereLeftMl: [names.elsewhereLeftMl, 12, 3],
 } as const satisfies Record<string, ColumnOf>;
 
 export type PaintTable = SheetTable<keyof typeof columns>;
@@ -51,7 +54,7 @@ export interface PaintInputs {
 
 /** Paints in the order of the stock, numbered from 1; nobody's name can be taken for a pattern that way. */
 export function writePaints({ stock, lines, writeSupplies, elsewhere }: PaintInputs): PaintTable {
-  const table: PaintTable = new SheetTable('paints', columns, [
+  const table: PaintTable = new SheetTable(sheetWords.paints.name, columns, [
     'number',
     'plannedMl',
     'promisedMl',
@@ -109,7 +112,7 @@ function pricePaint(table: PaintTable, row: number, supplies: Supplies): void {
     costLeft: times(here('needMl'), here('price'), here('pricedShare')),
     atLeast: wordsIf(
       both(isBelow(num(0), here('wholeMl')), isBelow(here('pricedShare'), num(1))),
-      'at least',
+      cellWords.atLeast,
     ),
   });
 }

@@ -5,25 +5,28 @@ import type { OrderedPot } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
 import type { PaintStock, ShelfPot } from '../../../model/stock.js';
 import type { Container } from '../../../model/words.js';
+import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
+import { cellWords, sheetWords } from './words.js';
 import { least, minus, most, num, over, plus, type Term, times } from './write-formula.js';
 
+const names = columnWords.pots;
 const columns = {
-  number: ['paint no.', 9],
-  paint: ['paint', 24],
-  where: ['where', 30],
-  pots: ['pots', 6],
-  sizeMl: ['size ml', 8],
-  leftMl: ['left ml, by the label', 12, 3],
-  usable: ['usable share', 12],
-  usableMl: ['usable ml', 10, 3],
-  money: ['price of them', 12, 4],
-  perMl: ['price a usable ml', 12, 4],
-  beforeMl: ['ml in pots used before', 12, 3],
-  usedMl: ['ml used', 10, 3],
-  pricedMl: ['ml used with a price', 12, 3],
-  cost: ['cost of use', 12, 4],
+  number: [names.number, 9],
+  paint: [names.paint, 24],
+  where: [names.where, 30],
+  pots: [names.pots, 6],
+  sizeMl: [names.sizeMl, 8],
+  leftMl: [names.leftMl, 12, 3],
+  usable: [names.usable, 12],
+  usableMl: [names.usableMl, 10, 3],
+  money: [names.money, 12, 4],
+  perMl: [names.perMl, 12, 4],
+  beforeMl: [names.beforeMl, 12, 3],
+  usedMl: [names.usedMl, 10, 3],
+  pricedMl: [names.pricedMl, 12, 3],
+  cost: [names.cost, 12, 4],
 } as const satisfies Record<string, ColumnOf>;
 
 /** A paint's supplies: rows one below the other. */
@@ -46,7 +49,7 @@ export interface Shelf {
 
 /** An empty sheet, and what writes the supplies of one paint into it. */
 export function openPots({ order, likely, major }: Shelf) {
-  const table: Supplies['table'] = new SheetTable('pots', columns, [
+  const table: Supplies['table'] = new SheetTable(sheetWords.pots.name, columns, [
     'number',
     'beforeMl',
     'pricedMl',
@@ -97,7 +100,7 @@ interface Supply {
 }
 
 const fromShelf = ({ row, ordered, container, sizeMl, usableMl, priceMinor }: ShelfPot): Supply => ({
-  where: `${ordered ? 'on its way' : 'shelf'}, row ${row} of pots`,
+  where: cellWords.pot(row, ordered),
   ...{ container, sizeMl, pots: 1, usableMl, priceMinor },
 });
 
@@ -105,13 +108,11 @@ function anotherLike({ pots }: PaintStock): Supply[] {
   const newest = newestPaid(pots);
   if (newest === undefined) return [];
   const { row, container, sizeMl, priceMinor } = newest;
-  return [
-    { where: `not there; priced as row ${row} of pots`, container, sizeMl, pots: undefined, priceMinor },
-  ];
+  return [{ where: cellWords.notThere(row), container, sizeMl, pots: undefined, priceMinor }];
 }
 
 const fromShop = (shop: string, { container, sizeMl, count, costMinor }: OrderedPot): Supply => ({
-  where: `order, ${shop}`,
+  where: cellWords.ordered(shop),
   ...{ container, sizeMl, pots: count, priceMinor: costMinor },
 });
 

@@ -2,18 +2,21 @@
 
 import type { Amount } from '../../../model/money.js';
 import type { Plan } from '../../../model/plan.js';
+import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { CostTable } from './view-cost-sheet.js';
 import type { PaintTable } from './view-paint-sheet.js';
+import { sheetWords, totalWords } from './words.js';
 import type { SheetView } from './workbook-view.js';
 import { either, isZero, minus, num, over, type Term } from './write-formula.js';
 
+const names = columnWords.totals;
 const columns = {
-  what: ['total', 38],
-  now: ['now', 14, 2],
-  planned: ['as planned', 14, 2],
-  change: ['change', 14, 2],
-  unit: ['in', 8],
+  what: [names.what, 38],
+  now: [names.now, 14, 2],
+  planned: [names.planned, 14, 2],
+  change: [names.change, 14, 2],
+  unit: [names.unit, 8],
 } as const satisfies Record<string, ColumnOf>;
 
 interface Totals {
@@ -26,7 +29,7 @@ interface Totals {
 
 /** What changes with the workbook, beside what the plan said of it. */
 export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
-  const table = new SheetTable('totals', columns, ['planned']);
+  const table = new SheetTable(sheetWords.totals.name, columns, ['planned']);
   const { estimate, stock, costs: planned, figureCount, settings } = plan;
   const add = (what: string, now: Term, [as, unit]: readonly [number, string]): number => {
     const row = table.add({ what, now, planned: isAlike(as, now.result) ? now.result : as, unit });
@@ -43,46 +46,36 @@ export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
     settings.currency,
   ];
   const missingMl = stock.reduce((sum, { needMl, haveMl }) => sum + Math.max(0, needMl - haveMl), 0);
-  const figures = add('figures', costs.sum('figures'), [figureCount, 'figures']);
+  const figures = add(totalWords.figures, costs.sum('figures'), [figureCount, totalWords.figures]);
   add(
-    'paint put out, whole scheme',
+    totalWords.whole,
     paints.sum('wholeMl'),
     ml(({ wholeMl }) => wholeMl),
   );
   add(
-    'paint put out, remaining',
+    totalWords.remaining,
     paints.sum('needMl'),
     ml(({ remainingMl }) => remainingMl),
   );
-  add('likely to be missing', paints.sum('likelyMl'), [missingMl, 'ml']);
-  const whole = add(
-    `cost of use, whole scheme${atLeast(planned.useWhole)}`,
-    costs.sum('whole'),
-    money(planned.useWhole),
-  );
-  add(`of it extras${atLeast(planned.extrasWhole)}`, costs.sum('extras'), money(planned.extrasWhole));
+  add(totalWords.missing, paints.sum('likelyMl'), [missingMl, 'ml']);
+  const whole = add(totalWords.cost + atLeast(planned.useWhole), costs.sum('whole'), money(planned.useWhole));
+  add(totalWords.extras + atLeast(planned.extrasWhole), costs.sum('extras'), money(planned.extrasWhole));
   const each = major(planned.useWhole.exactMinor.toNumber()) / (figureCount || 1);
   const count = table.here('now', figures);
   const average = either(isZero(count), num(0), over(table.here('now', whole), count));
-  add(`cost of use, a figure${atLeast(planned.useWhole)}`, average, [each, settings.currency]);
+  add(totalWords.each + atLeast(planned.useWhole), average, [each, settings.currency]);
+  add(totalWords.left + atLeast(planned.useRemaining), costs.sum('left'), money(planned.useRemaining));
   add(
-    `cost of use, remaining${atLeast(planned.useRemaining)}`,
-    costs.sum('left'),
-    money(planned.useRemaining),
-  );
-  add(
-    `price of the unpainted figures${atLeast(planned.figuresPrice)}`,
+    totalWords.figuresPrice + atLeast(planned.figuresPrice),
     costs.sum('figuresPrice'),
     money(planned.figuresPrice),
   );
-  table.add({ what: orderOf(plan), planned: major(planned.cashMinor), unit: settings.currency });
+  table.add({ what: totalWords.order(plan), planned: major(planned.cashMinor), unit: settings.currency });
   return table.view();
 }
 
-const orderOf = ({ promised }: Plan): string => `cash for the order, to be ${promised.surePercent}% sure`;
-
 /** Where something in a sum has no price. */
-const atLeast = (sum: Amount): string => (sum.atLeast ? ', at least' : '');
+const atLeast = (sum: Amount): string => (sum.atLeast ? totalWords.atLeast : '');
 
 /** Sums of one and the same in another order differ by a hair; the sheet shall open without a change. */
 const isAlike = (one: number, other: number): boolean =>

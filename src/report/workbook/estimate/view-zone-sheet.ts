@@ -1,9 +1,11 @@
 // Report view: areas of zones on figures. In: zones of the painter, the areas' sheet. Out: the sheet, and a cell a zone.
 import type { OwnZone } from '../../../model/sheets.js';
 import { type Part, parts, partsOfZone, type ZonePart } from '../../../model/zones.js';
+import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import { type AreaSheet, firstPart, lastPart } from './view-area-sheet.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
+import { sheetWords } from './words.js';
 import type { SheetView } from './workbook-view.js';
 import { call, num, over, type Term } from './write-formula.js';
 
@@ -23,13 +25,14 @@ export function openZones(
   areas: AreaSheet,
   likely: AssumptionSheet['likely'],
 ): ZoneSheet {
+  const names = columnWords.zones;
   const columns: Readonly<Record<string, ColumnOf>> = {
-    figure: ['figure', 22],
-    zone: ['zone', 18],
-    areaCm2: ['area cm2', 10, 3],
+    figure: [names.figure, 22],
+    zone: [names.zone, 18],
+    areaCm2: [names.areaCm2, 10, 3],
     ...partColumns,
   };
-  const table = new SheetTable<string>('zones', columns);
+  const table = new SheetTable<string>(sheetWords.zones.name, columns);
   const rows = new Map<string, number>();
   const write = (figure: string, zone: string): number => {
     const areaRow = areas.rowOf(figure);

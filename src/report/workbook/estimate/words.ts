@@ -1,0 +1,86 @@
+// Report view: the workbook's English, but for its headers. In: results. Out: text.
+import type { Plan } from '../../../model/plan.js';
+import { formOf } from '../../words/form-of.js';
+
+/** Each sheet's name, which formulas have too, and what it holds. In their order. */
+export const sheetWords = {
+  totals: { name: 'totals', says: 'what it all comes to now, and as planned' },
+  assumptions: {
+    name: 'assumptions',
+    says: 'every value that the estimate rests on; the column "likely" is what counts',
+  },
+  units: { name: 'units', says: 'how many figures, in what batches, how far they are' },
+  areas: { name: 'areas', says: 'the surface of one figure, part by part' },
+  zones: { name: 'zones', says: 'which parts make up a zone of a figure, and how much of each' },
+  lines: {
+    name: 'lines',
+    says: 'paint by paint, step by step: what one figure and one sitting take, and what all of them do',
+  },
+  paints: { name: 'paints', says: 'need, have, likely to buy, price, cost of use' },
+  pots: {
+    name: 'pots',
+    says: 'where the paint comes from, in the order in which it is used up, and what a ml costs',
+  },
+  recipes: {
+    name: 'recipes',
+    says: 'what one figure, and one sitting of each step, of a figure in a scheme cost',
+  },
+  costs: { name: 'costs', says: 'cost of use by unit' },
+  extras: { name: 'extras', says: 'what else is used up' },
+};
+
+const plainWords: readonly string[] = [
+  'Coats that the colours decided: they were chosen by comparing colours. Other coats follow the assumption, or are the scheme’s own.',
+  'What is left in the pots, as read on the day of the plan and lowered by the log; only its usable share follows the assumption.',
+  'The order and its pots: the program searched for them. If the need grows past the pots, the rest of it counts as unpriced.',
+  'What is promised to be enough ("promised ml to buy"): it was drawn many times, not worked out. Low and high are for reading only.',
+  'The cash for the order, and each unit’s share of it.',
+  'What the log taught: it stands among the assumptions with the mark "weighed". A value that you change is not weighed again.',
+  'How many figures the log calls done, and how many zones share one palette.',
+];
+
+/** What may be changed, what follows, and what does not: lines one below the other. */
+export const readMeWords = {
+  name: 'read me',
+  header: 'Halfpot',
+  lead: (date: string, currency: string): readonly string[] => [
+    `This is the estimate of ${date}, worked out once more. Change a number and see what becomes of it.`,
+    'Blue numbers are there to be changed: a wet film, a transfer, a dress factor, a count, what a pot costs. Black ones are formulas and follow.',
+    'Nothing goes back: to keep a value of yours, write its name and the value into your settings sheet and plan again.',
+    `Volumes are ml, areas cm2, films µm, money ${currency}. "Whole" is the whole scheme on all figures, "remaining" what is still to be done.`,
+  ],
+  together: (units: number): string =>
+    `To keep this workbook small, ${units} units are put together by figure, scheme and step done ("more units"): their sittings are plain numbers.`,
+  leftOut: (units: number): string =>
+    `To keep this workbook small, ${formOf(units, 'one unit is', `${units} units are`)} left out: paint and cost are plain numbers in the sheets paints and costs, and do not follow. plan.json has their lines.`,
+  sheets: ['The sheets', ...Object.values(sheetWords).map(({ name, says }) => `${name}: ${says}.`)],
+  plain: ['What does not follow', ...plainWords],
+};
+
+export const totalWords = {
+  figures: 'figures',
+  whole: 'paint put out, whole scheme',
+  remaining: 'paint put out, remaining',
+  missing: 'likely to be missing',
+  cost: 'cost of use, whole scheme',
+  extras: 'of it extras',
+  each: 'cost of use, a figure',
+  left: 'cost of use, remaining',
+  figuresPrice: 'price of the unpainted figures',
+  /** Behind a sum where something in it has no price. */
+  atLeast: ', at least',
+  order: ({ promised }: Plan): string => `cash for the order, to be ${promised.surePercent}% sure`,
+};
+
+export const cellWords = {
+  atLeast: 'at least',
+  unpriced: 'unpriced',
+  /** Whether an assumption changes anything here. */
+  works: { yes: 'yes', no: 'no' },
+  allExtras: 'all of them',
+  moreUnits: (units: number): string => `${units} more units`,
+  leftOut: (units: number): string => formOf(units, 'the unit left out', `the ${units} units left out`),
+  pot: (row: number, isOnWay: boolean): string => `${isOnWay ? 'on its way' : 'shelf'}, row ${row} of pots`,
+  notThere: (row: number): string => `not there; priced as row ${row} of pots`,
+  ordered: (shop: string): string => `order, ${shop}`,
+};
