@@ -38,7 +38,8 @@ export function viewPrimers({ plan, words }: ViewInputs, texts: PrimerWords): Pr
   if (primers.length < 2) return undefined;
   const { primerExtraMin } = plan.summary.coats;
   const digits = mlDigits(Math.max(...primers.map(({ ml }) => ml)));
-  const notListed = primers.length > mostRows ? texts.notListed(mostRows, primers.length) : '';
+  const others = primers.slice(mostRows).length;
+  const notListed = others > 0 ? texts.notListed(mostRows, others) : '';
   return {
     lead: `${texts.best(findBest(plan))}${notListed}`,
     colourless: primers.every(({ hasColour }) => hasColour) ? '' : texts.colourless,

@@ -117,8 +117,8 @@ const undercoatWords = (say: NumberWords) => ({
 
 const primerWords = (say: NumberWords) => ({
   best: (best: BestPrimers): string => wordBest(best, say),
-  notListed: (shown: number, primers: number): string =>
-    ` The first ${say.count(shown)} are listed; ${say.count(primers - shown)} more stand in plan.json.`,
+  notListed: (shown: number, others: number): string =>
+    ` The first ${say.count(shown)} are listed; ${say.count(others)} more stand in plan.json.`,
   colourless:
     'No colour: without a hex nobody knows how well coats hide it, so those over it are the usual ones of their layers, and its row says little.',
   flags: {
