@@ -128,7 +128,7 @@ const edges = [
 /** Each library and the one place that may import it. */
 const libraries = [
   { library: 'exceljs', folders: ['^src/sheets/starter/', '^src/report/(workbook|reorder)/'] },
-  // It guesses what parts the cells, and quotes every CSV that is written.
+  // It parts the cells of every CSV that is read, and quotes every one that is written.
   {
     library: 'papaparse',
     folders: [
@@ -137,6 +137,7 @@ const libraries = [
       '^src/report/sections/instead/word-swap-row\\.ts$',
     ],
   },
+  { library: 'yauzl', folders: ['^src/sheets/read/open-zip\\.ts$'] },
   { library: 'handlebars', folders: ['^src/report/page/'] },
   { library: 'decimal.js', folders: ['^src/model/money\\.ts$'] },
   { library: 'commander', folders: ['^src/cli/'] },

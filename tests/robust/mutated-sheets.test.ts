@@ -126,7 +126,7 @@ describe(`damage to a workbook (seed ${seed})`, () => {
   });
 
   it('to its parts, packed again', async () => {
-    const zip = openZip(await makeWorkbook(fourSheets));
+    const zip = await openZip(await makeWorkbook(fourSheets));
     const names = [
       'xl/workbook.xml',
       'xl/_rels/workbook.xml.rels',

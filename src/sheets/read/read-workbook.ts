@@ -26,7 +26,7 @@ export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGri
   if (kind !== 'zip')
     return failed(problem(bytes.length === 0 ? 'broken-workbook' : 'not-a-workbook', { file }));
   try {
-    return await readZip(openZip(bytes), file);
+    return await readZip(await openZip(bytes), file);
   } catch (error) {
     if (!(error instanceof WorkbookError)) throw error;
     return failed(problem(error.fault, { file }, { found: error.message, expected: error.most }));

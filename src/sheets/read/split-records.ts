@@ -1,6 +1,6 @@
 // Readers: a CSV text to records of cells. In: the text with line ends as \n, its delimiter. Out: records,
-// and every quotation mark that does not pair up. Each letter is looked at a few times at the most, whatever stands there.
-import { spreadsheetLimits } from './grid.js';
+// and every quotation mark that does not pair up.
+import Papa, { type ParseError } from 'papaparse';
 
 export interface QuoteTrouble {
   /** Record from 0, blank ones counted. */
@@ -18,102 +18,64 @@ export interface SplitRecords {
 
 /** Of a text with more broken quotes than this, the first are told. */
 const MOST_TROUBLES = 20;
+/** A broken mark may run to the end of the text: so many letters are looked at again for all of them. */
+const MOST_LETTERS_AGAIN = 2 ** 25;
 const SNIPPET_LETTERS = 20;
-/** A cell in quotation marks is no longer, even if each of its letters is a mark and doubled. */
-const LONGEST_QUOTED = 2 * spreadsheetLimits.cellCharacters;
 
 /**
  * Splits by RFC 4180; a blank line, and what follows the last line end, is a record of one blank cell. A
  * quotation mark that opens a cell and has no proper partner is reported and read as if it were not there, so
- * that it does not swallow the rows below it. An empty text gives no records.
+ * that it does not swallow the rows below it; after the last that is told, no mark counts. An empty text gives no records.
  */
 export function splitRecords(text: string, delimiter: string): SplitRecords {
-  const troubles: QuoteTrouble[] = [];
+  if (text === '') return { records: [], troubles: [] };
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline: '\n' });
+  return errors.some(isOfQuotes) ? splitBroken(text, delimiter) : { records: data, troubles: [] };
+}
+
+const isOfQuotes = ({ type }: ParseError): boolean => type === 'Quotes';
+
+function splitBroken(text: string, delimiter: string): SplitRecords {
   const records: string[][] = [];
-  let mark = text.indexOf('"');
-  for (let at = text === '' ? -1 : 0; at !== -1; ) {
-    const lineEnd = endOf(text, text.indexOf('\n', at));
-    // Where no mark stands in the line the system splits it, several times as fast.
-    if (mark === -1 || mark >= lineEnd) {
-      records.push(text.slice(at, lineEnd).split(delimiter));
-      at = lineEnd === text.length ? -1 : lineEnd + 1;
-    } else {
-      const record = splitMarked(text, at, { delimiter, number: records.length, troubles });
-      records.push(record.cells);
-      at = record.next;
-      if (at !== -1 && mark < at) mark = text.indexOf('"', at);
-    }
-  }
-  return { records, troubles };
-}
-
-/** Where something was found, else the end of the text. */
-const endOf = (text: string, found: number): number => (found === -1 ? text.length : found);
-
-interface Marked {
-  readonly delimiter: string;
-  readonly number: number;
-  readonly troubles: QuoteTrouble[];
-}
-
-/** A record with quotation marks in it, cell by cell; `next` is where the one after it begins, -1 for none. */
-function splitMarked(
-  text: string,
-  start: number,
-  { delimiter, number, troubles }: Marked,
-): { readonly cells: string[]; readonly next: number } {
-  const cells: string[] = [];
-  for (let at = start; ; ) {
-    const isMarked = text[at] === '"';
-    const closed = isMarked ? readQuoted(text, at + 1, delimiter) : undefined;
-    if (isMarked && closed === undefined && troubles.length < MOST_TROUBLES)
-      troubles.push({ record: number, ...describe(text, at + 1, delimiter) });
-    const from = isMarked ? at + 1 : at;
-    const end = closed?.end ?? plainEnd(text, from, delimiter);
-    cells.push(closed?.cell ?? text.slice(from, end));
-    if (end === text.length) return { cells, next: -1 };
-    at = end + 1;
-    if (text[end] === '\n') return { cells, next: at };
+  const troubles: QuoteTrouble[] = [];
+  let again = 0;
+  for (let rest = text; ; ) {
+    const { next, broken } = splitUntilBroken(rest, delimiter, records);
+    if (broken === undefined) return { records, troubles };
+    const mark = rest.indexOf('"', broken - 1);
+    troubles.push({ record: records.length, ...describe(rest, mark + 1, delimiter) });
+    again += rest.length;
+    const isLast = troubles.length === MOST_TROUBLES || again > MOST_LETTERS_AGAIN;
+    const after = rest.slice(mark + 1);
+    rest = rest.slice(next, mark) + (isLast ? after.replaceAll('"', '') : after);
   }
 }
 
-/** The next delimiter or line end. */
-function plainEnd(text: string, from: number, delimiter: string): number {
-  let at = from;
-  while (at < text.length && text[at] !== delimiter && text[at] !== '\n') at += 1;
-  return at;
-}
-
-/** A cell whose opening mark stands before `from`; undefined where it is not closed before a delimiter or line end. */
-function readQuoted(
+/** Adds the records before the first broken mark; `next` is where the record with it begins. */
+function splitUntilBroken(
   text: string,
-  from: number,
   delimiter: string,
-): { readonly cell: string; readonly end: number } | undefined {
-  const closing = closingMark(text, from);
-  if (closing === -1) return undefined;
-  let end = closing + 1;
-  while (text[end] === ' ' && delimiter !== ' ') end += 1;
-  if (end < text.length && text[end] !== delimiter && text[end] !== '\n') return undefined;
-  const written = text.slice(from, closing);
-  return { cell: written.includes('"') ? written.replaceAll('""', '"') : written, end };
+  records: string[][],
+): { readonly next: number; readonly broken: number | undefined } {
+  let next = 0;
+  let broken: number | undefined;
+  Papa.parse<string[]>(text, {
+    delimiter,
+    newline: '\n',
+    step: ({ data, errors, meta }, parser) => {
+      broken = errors.find(isOfQuotes)?.index;
+      if (broken !== undefined) return parser.abort();
+      records.push(data);
+      next = meta.cursor;
+    },
+  });
+  return { next, broken };
 }
 
 /** `from` is the place after the opening mark. */
 function describe(text: string, from: number, delimiter: string): Omit<QuoteTrouble, 'record'> {
-  const line = text.slice(from, from + SNIPPET_LETTERS).split('\n', 1)[0] ?? '';
-  const snippet = line.split('"', 1)[0]?.split(delimiter, 1)[0]?.trim() ?? '';
-  const closing = closingMark(text, from);
-  const closedInRow = closing !== -1 && !text.slice(from, closing).includes('\n');
-  return { kind: closedInRow ? 'stray' : 'unclosed', snippet };
-}
-
-/** The first mark from `from` on that is not doubled; -1 where none stands within the longest cell. */
-function closingMark(text: string, from: number): number {
-  for (let at = from; at < text.length && at - from <= LONGEST_QUOTED; at += 1) {
-    if (text[at] !== '"') continue;
-    if (text[at + 1] !== '"') return at;
-    at += 1;
-  }
-  return -1;
+  const end = text.indexOf('\n', from);
+  const line = text.slice(from, end === -1 ? text.length : end);
+  const snippet = line.slice(0, SNIPPET_LETTERS).split('"', 1)[0]?.split(delimiter, 1)[0]?.trim() ?? '';
+  return { kind: line.replaceAll('""', '').includes('"') ? 'stray' : 'unclosed', snippet };
 }

@@ -3,7 +3,7 @@ import { openZip } from '../../../src/sheets/read/open-zip.js';
 
 /** Files in the order of the directory; folders, which some writers list as well, are left out. */
 export async function listParts(archive: Uint8Array): Promise<Record<string, string>> {
-  const zip = openZip(Buffer.from(archive));
+  const zip = await openZip(Buffer.from(archive));
   const parts: Record<string, string> = {};
   for (const name of namesOf(Buffer.from(archive))) {
     const chunks: Uint8Array[] = [];

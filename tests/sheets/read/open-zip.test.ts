@@ -8,9 +8,9 @@ type Read = (name: string) => Promise<Buffer | undefined>;
 
 /** Parts of a zip as a whole. */
 const readerOf = (zip: Buffer, mostMb?: number): Read => {
-  const { inflate } = openZip(zip, mostMb);
+  const open = openZip(zip, mostMb);
   return async (name) => {
-    const chunks = inflate(name);
+    const chunks = (await open).inflate(name);
     if (chunks === undefined) return undefined;
     const all: Uint8Array[] = [];
     for await (const chunk of chunks) all.push(chunk);
