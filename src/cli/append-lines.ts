@@ -19,7 +19,8 @@ const emptyWaitMs = 100;
 
 /**
  * Returns when the bytes are on the disk. Throws a UsageError for what the caller can mend, and then the file is as
- * it was. A process that is killed leaves the file with all the bytes or with none.
+ * it was. A process that is killed leaves the file with all the bytes or with none, or, where they go over the edge of a page of
+ * memory, with those before it.
  */
 export async function appendLines(path: string, makeBytes: MakeBytes): Promise<void> {
   try {

@@ -42,17 +42,21 @@ async function kill({ child }: Writer): Promise<void> {
   await ended;
 }
 
-/** Every line is whole, and each writer's lines are there in their order, from the first to the last it spoke of. */
-function expectWhole(path: string, writers: readonly Writer[], letters: number): void {
-  const [header, ...lines] = readFileSync(path, 'utf8').split('\n');
+/**
+ * Every line is whole, and each writer's lines are there in their order, from the first to the last it spoke of. A system writes
+ * page by page, and a kill may come between two: then the line at work, of which nothing was said, ends there.
+ */
+function expectWhole(path: string, writers: readonly Writer[], letters: number, torn = 0): void {
+  const text = readFileSync(path, 'utf8');
+  const [header, ...lines] = text.split('\n');
   expect(header).toBe('name,count,filler,end');
   expect(lines.pop()).toBe('');
   const whole = new RegExp(`^\\w+,\\d+,x{${letters}},end$`);
-  expect(lines.filter((line) => !whole.test(line))).toEqual([]);
+  expect(lines.filter((line) => !whole.test(line)).length).toBeLessThanOrEqual(torn);
   for (const { name, said } of writers) {
-    const counts = lines
-      .filter((line) => line.startsWith(`${name},`))
-      .map((line) => Number(line.split(',')[1]));
+    const counts = [...text.matchAll(new RegExp(`${name},(\\d+),x{${letters}},end\\n`, 'g'))].map(
+      ([, count]) => Number(count),
+    );
     expect(counts).toEqual(counts.map((_, at) => at));
     expect(counts.length).toBeGreaterThanOrEqual(said);
     expect(said).toBeGreaterThan(0);
@@ -69,7 +73,7 @@ describe('lines at the end of a file', () => {
         await wait(Math.random() * 200);
         await kill(writer);
       }
-      expectWhole(path, writers, letters);
+      expectWhole(path, writers, letters, writers.length);
     }
   });
 
