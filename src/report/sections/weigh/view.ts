@@ -3,15 +3,14 @@
 
 import type { Plan } from '../../../model/plan.js';
 import type { Doubt, Remedy } from '../../../model/ranges.js';
-import type { Container, Method } from '../../../model/words.js';
+import type { Container } from '../../../model/words.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf } from '../../words/word-numbers.js';
 import { wordChance, wordDoubt } from '../../words/word-sure.js';
 import { type LearnedView, viewLearned } from './view-learned.js';
+import { type WeighWords, weighWords } from './words.js';
 
-export interface WeighView {
+export interface WeighView extends Pick<WeighWords, 'labels'> {
   readonly lead: string;
   /** What to do, the greatest help first. */
   readonly remedies: readonly {
@@ -48,11 +47,13 @@ const [paintRows, doubtsEach] = [30, 3];
 export function viewWeigh(inputs: ViewInputs): WeighView {
   const { plan, words } = inputs;
   const { ranges } = plan;
+  const texts = weighWords(words);
   const risky = plan.summary.doubts.paints;
   return {
-    lead: wordLead(plan),
+    labels: texts.labels,
+    lead: texts.lead(ranges.doubts.length > 0),
     remedies: ranges.remedies.map((remedy, place) => ({
-      says: `${wordRemedy(remedy, plan)}: that settles about ${words.percent(remedy.share)} of ${place === 0 ? 'the doubt about the cash' : 'it'}.`,
+      says: texts.remedy(remedy, potOf(remedy, plan), place === 0),
       share: remedy.share,
     })),
     doubts: ranges.doubts.map((doubt) => viewDoubt(doubt, inputs)),
@@ -62,49 +63,17 @@ export function viewWeigh(inputs: ViewInputs): WeighView {
       chance: wordChance(range.chanceShort, words),
       doubts: range.doubts.slice(0, doubtsEach).map((doubt) => viewDoubt(doubt, inputs)),
     })),
-    morePaints:
-      risky.length > paintRows
-        ? `${countOf(words, risky.length - paintRows, 'more paint is', 'more paints are')} in doubt; plan.json lists each.`
-        : '',
-    learned: viewLearned(inputs),
+    morePaints: risky.length > paintRows ? texts.morePaints(risky.length - paintRows) : '',
+    learned: viewLearned(inputs, texts.learned),
   };
 }
-
-const wordLead = ({ ranges }: Plan): string =>
-  ranges.doubts.length === 0
-    ? 'Whatever turns out, today’s pots lack nothing, so no weighing would change what to buy.'
-    : 'The doubt about the cash is how widely the worth of what today’s pots lack spreads from one army like this to another.';
 
 function viewDoubt({ name, share }: Doubt, { words, trust }: ViewInputs): DoubtRow {
   return { name: wordDoubt(name), id: trust.idOf(name), causes: words.percent(share), share };
 }
 
-/** What is done to the next batch. */
-const doings: Record<Method, string> = {
-  brush: 'batch that you paint with it by brush',
-  flood: 'batch that you wash with it',
-  drybrush: 'batch that you drybrush with it',
-  sponge: 'batch that you sponge with it',
-  spread: 'batch of bases that you spread it on',
-  airbrush: 'batch that you airbrush with it',
-  'spray can': 'batch that you spray',
-};
-
-const vessels: Record<Container, string> = { dropper: 'dropper', pot: 'pot', tube: 'tube', can: 'can' };
-
-/** `your Towpath primer can`; without a pot, `the Moorhen red that you buy`. */
-function wordPot(paint: string, { stock }: Plan): string {
-  const pot = stock.find((one) => one.paint === paint)?.pots[0];
-  return pot === undefined
-    ? `the ${nameOf(paint)} that you buy`
-    : `your ${nameOf(paint)} ${vessels[pot.container]}`;
-}
-
-function wordRemedy({ how, what, paint }: Remedy, plan: Plan): string {
-  if (how === 'measure')
-    return `Find out the surface of a ${nameOf(what)}, and write it into the figures sheet as area cm2`;
-  if (how === 'read')
-    return `Weigh ${wordPot(what, plan)} and an empty one like it, and write both into the pots sheet`;
-  const doing = Object.entries(doings).find(([method]) => method === what)?.[1] ?? 'batch';
-  return `Weigh ${wordPot(paint, plan)} before and after the next ${doing}`;
+/** What the paint that is to be weighed is in; undefined where none of it is owned. */
+function potOf({ how, what, paint }: Remedy, { stock }: Plan): Container | undefined {
+  const weighed = how === 'weigh' ? paint : what;
+  return stock.find((one) => one.paint === weighed)?.pots[0]?.container;
 }

@@ -102,7 +102,7 @@ describe('weighings', () => {
       '12 September 2026, Nettle coat, First watch, 6, 4.5 ml ± 0.50 ml, 3.8 ml, 1.2 times',
       '19 September 2026, Nettle coat, Second watch, 3, 2.2 ml ± 0.40 ml, 1.9 ml, 1.2 times',
     ]);
-    expect(learned.more).toBe('');
+    expect(learned.note).toBe('the error is that of a weighing, and of one batch beside another');
   });
 
   it('show the latest twenty', () => {
@@ -111,7 +111,7 @@ describe('weighings', () => {
     const weighings = Array.from({ length: 23 }, (_, at) => ({ ...first, figures: at }));
     const view = weighOf({}, { learned: { ...smallLearned, weighings } }).learned;
     expect(view.rows.map(({ figures }) => figures).slice(0, 2)).toEqual(['3', '4']);
-    expect(view.more).toBe('The latest 20 of 23; plan.json lists each.');
+    expect(view.note).toBe('The latest 20 of 23; plan.json lists each.');
   });
 
   it('are asked for where there are none', () => {
