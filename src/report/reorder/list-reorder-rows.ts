@@ -51,7 +51,7 @@ export function listReorderRows(view: ReorderView): readonly ReorderRow[] {
 function addGroup(add: Add, { for: whom, shops, totalMinor, note, unmet }: ReorderGroup): number {
   const totals = shops.map((shop) => addShop(add, whom, shop));
   const total = add({ for: whom, entry: 'total', cost: { minor: totalMinor, from: totals }, note });
-  for (const { paint, ml } of unmet) add({ for: whom, entry: 'no offer', paint, missingMl: roundMl(ml) });
+  for (const { paint, ml } of unmet) add({ for: whom, entry: 'noOffer', paint, missingMl: roundMl(ml) });
   return total;
 }
 
@@ -63,7 +63,7 @@ function addShop(add: Add, whom: ReorderRow['for'], of: ReorderShop): number {
   const goods = add({ ...place, entry: 'goods', cost: { minor: goodsMinor, from: { first, last } } });
   const postage = add({ ...place, entry: 'postage', cost: { minor: postageMinor } });
   const cost = { minor: totalMinor, from: [goods, postage] };
-  return add({ ...place, entry: 'shop total', cost, note });
+  return add({ ...place, entry: 'shopTotal', cost, note });
 }
 
 /** A set takes one row a pot. */

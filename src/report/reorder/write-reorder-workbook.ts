@@ -86,7 +86,7 @@ interface RowInputs {
 /** Sums stand out. */
 function addRow(sheet: Worksheet, { entry }: ReorderRow, { cells, view }: RowInputs): void {
   const added = sheet.addRow([...cells]);
-  if (entry === 'shop total' || entry === 'total') added.font = boldFont;
+  if (entry === 'shopTotal' || entry === 'total') added.font = boldFont;
   for (const [at, { kind }] of columns.entries()) {
     if (kind === 'money') added.getCell(at + 1).numFmt = currencyFormat(view);
     if (kind === 'code') added.getCell(at + 1).numFmt = '@';

@@ -58,6 +58,6 @@ function viewWeighing(weighing: Weighing, { texts, words, lang, times }: RowInpu
     figures: words.count(figures),
     used: texts.used(weighing),
     expected: words.ml(expectedMl),
-    times: times === undefined ? '' : texts.times(times),
+    times: times === undefined ? '' : texts.usedTimes(times),
   };
 }

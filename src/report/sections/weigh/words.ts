@@ -89,5 +89,5 @@ const learnedWords = (say: NumberWords) => ({
     `The latest ${say.count(shown)} of ${say.count(weighings)}; plan.json lists each.`,
   error: 'the error is that of a weighing, and of one batch beside another',
   used: ({ usedMl, errorMl }: Weighing): string => `${say.ml(usedMl)} ± ${say.ml(errorMl)}`,
-  times: (times: number): string => `${say.bareMl(times, 1)} times`,
+  usedTimes: (times: number): string => `${say.bareMl(times, 1)} times`,
 });
