@@ -1,7 +1,6 @@
 // Reorder list: its English, in names of columns and in cells. In: sums as text. Out: text.
 import type { Container } from '../../model/words.js';
 import { sharedWords } from '../words/words.js';
-import type { ReorderRow } from './list-reorder-rows.js';
 
 export const reorderWords = {
   /** As reorder.csv has them; the sheet begins each with a capital. */
@@ -24,7 +23,7 @@ export const reorderWords = {
     missingMl: 'missing ml',
     note: 'note',
   },
-  whom: { army: 'army', shelf: 'shelf', both: 'both' } satisfies Record<ReorderRow['for'], string>,
+  whom: { army: 'army', shelf: 'shelf', both: 'both' },
   entries: {
     pot: 'pot',
     goods: 'goods',
@@ -32,7 +31,7 @@ export const reorderWords = {
     'shop total': 'shop total',
     total: 'total',
     'no offer': 'no offer',
-  } satisfies Record<ReorderRow['entry'], string>,
+  },
   container: (of: Container): string => sharedWords.containers[of][0],
   sheet: 'reorder',
 
