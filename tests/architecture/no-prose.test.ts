@@ -28,17 +28,12 @@ const modelText = read('src/model', '.ts')
 const words = new Set([...modelText.matchAll(/['"]([\w' -]+)['"]/g)].map(([, text = '']) => text));
 const none = new Set<string>();
 
-/** Sections whose English still stands among their code. */
-const notYet = /(^|\/)(pots|costs|use|progress|coats|cautions|ground|time|weigh)\/|^widths\/narrow\.css$/;
-
 const holdsWords = /(^|\/)(words|[a-z]+-words)\.ts$|^(words|plan-json)\//;
 
 type Files = readonly { readonly name: string; readonly text: string }[];
 
 const findIn = (files: Files, find: (text: string, name: string) => string[]): string[] =>
-  files
-    .filter(({ name }) => !notYet.test(name))
-    .flatMap(({ name, text }) => find(text, name).map((found) => `${name}:${found}`));
+  files.flatMap(({ name, text }) => find(text, name).map((found) => `${name}:${found}`));
 
 describe('English stands in files of its own: none is found', () => {
   it('in the code of the report', () => {
