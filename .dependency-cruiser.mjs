@@ -20,9 +20,16 @@ const edges = [
     comment: 'Wording knows only the problem as data. Put what the words need into found, expected or hint.',
   },
   {
+    name: 'unpack-imports-nothing',
+    from: '^src/unpack/',
+    allowed: ['^src/unpack/'],
+    comment:
+      'Zip and XML know nothing of what is packed in them. Put what is to be read of a part into the reader that asks for it.',
+  },
+  {
     name: 'sheets-import-model-and-problems',
     from: '^src/sheets/',
-    allowed: ['^src/sheets/', '^src/model/', '^src/problems/'],
+    allowed: ['^src/sheets/', '^src/unpack/', '^src/model/', '^src/problems/'],
     comment:
       'Reading and checking sheets comes before any estimate. Take what you need (the registry, the date) ' +
       'as an argument; src/cli hands it over.',

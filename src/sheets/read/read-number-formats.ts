@@ -1,5 +1,5 @@
 // Readers: what the cell styles of a workbook make of a number. In: chunks of its styles part. Out: a kind for each style.
-import { readAttributes, scanXml } from './scan-xml.js';
+import { readAttributes, scanXml } from '../../unpack/scan-xml.js';
 import { type FormatKind, kindOfFormat } from './type-cell.js';
 import { tooLarge } from './workbook-error.js';
 

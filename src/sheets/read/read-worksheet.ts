@@ -1,10 +1,11 @@
 // Readers: one worksheet to rows. In: chunks of its part. Out: non-blank rows, merged ranges, which rows are hidden.
+
+import { readAttributes, scanXml, type XmlVisitor } from '../../unpack/scan-xml.js';
 import type { Cell } from '../table.js';
 import { type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import { type GridRow, spreadsheetLimits } from './grid.js';
 import { columnNumber } from './name-cell.js';
 import { openStoredCell } from './open-stored-cell.js';
-import { readAttributes, scanXml, type XmlVisitor } from './scan-xml.js';
 import { type CellSurroundings, type FormatKind, typeCell } from './type-cell.js';
 import { WorkbookError } from './workbook-error.js';
 
