@@ -6,11 +6,13 @@ import { errorAssumptions } from './errors.js';
 import { filmAssumptions } from './film.js';
 import { layerAssumptions } from './layers.js';
 import { potAssumptions } from './pots.js';
+import { surfaceAssumptions } from './surface.js';
 import { timeAssumptions } from './time.js';
 
 /** Every assumption in the order in which the report lists them. */
 const listed: readonly Assumption[] = [
   ...bodyAssumptions,
+  ...surfaceAssumptions,
   ...filmAssumptions,
   ...layerAssumptions,
   ...potAssumptions,

@@ -14,7 +14,7 @@ export function resolveZone(
   ownZones: readonly OwnZone[],
 ): ReadonlyMap<Part, number> {
   const covered = new Map<Part, number>();
-  for (const { part, share } of partsOfZone(zone, figure.figure, ownZones)) {
+  for (const { part, share } of partsOfZone(zone, figure, ownZones)) {
     const areaCm2 = parts.get(part);
     if (areaCm2 !== undefined) covered.set(part, (covered.get(part) ?? 0) + areaCm2 * share);
   }

@@ -11,7 +11,7 @@ function layAll(rows: readonly Row[], parts: readonly Part[] = ['head', 'front t
   return rows.map(([zone, paint, areaShare = 1], index) => {
     const coat = {
       step: makeStep({ step: index, zone, paint }),
-      parts: partsOfZone(zone, '', []),
+      parts: partsOfZone(zone, { figure: '' }, []),
       areaShare,
     };
     return layCoat(ground, coat).map((one) => [

@@ -2,7 +2,6 @@
 // made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
 import { z } from 'zod';
 import { layers, methods, sheetNames } from '../../model/words.js';
-import { parts } from '../../model/zones.js';
 import {
   coatsBecause,
   fewestPots,
@@ -59,7 +58,7 @@ const unit = z.object({
   useCostRemaining: cost('Cost of use of what is still to be done; extras while unfinished.'),
   remainingAtLeast: yesNo('True where something of what is still to be done has no price.'),
   figuresPrice: cash('Price of the unpainted figures; null where unpriced.').nullable(),
-  notPainted: list(z.enum(parts), 'Parts that only primer, wash or varnish reaches, or nothing.'),
+  notPainted: list(z.string(), 'Parts that only primer, wash or varnish reaches, or nothing.'),
 });
 
 const line = z.object({
@@ -135,7 +134,7 @@ const figure = z.object({
   figure: text('Name of the figure.'),
   wholeCm2: cm2('Body and kit, or hull.'),
   withBaseCm2: cm2('The same with its base.'),
-  parts: z.partialRecord(z.enum(parts), z.number().min(0)).describe('Square centimetres of each part.'),
+  parts: z.record(z.string(), z.number().min(0)).describe('Square centimetres of each part.'),
   mark,
   biggestDoubt,
 });

@@ -33,6 +33,7 @@ export function trustWords(assumptions: readonly Assumption[]): TrustWords {
 const meanings: Record<Mark, string> = {
   weighed: 'You weighed it: learned from your log.',
   yours: 'It stands in your sheets.',
+  'your model': 'Measured on your own model file.',
   published: 'From a published source, named beside it.',
   'open models': 'Measured on free-licensed 3D models of people, soldiers and horses.',
   'common practice': 'What painters usually do; no source.',

@@ -1,14 +1,11 @@
 // Report view: areas of zones on figures. In: zones of the painter, the areas' sheet. Out: the sheet, and a cell a zone.
 import type { OwnZone } from '../../../model/sheets.js';
-import { type Part, parts, partsOfZone } from '../../../model/zones.js';
+import type { FigureArea } from '../../../model/work.js';
+import { type Part, partsOfZone } from '../../../model/zones.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
-import { type AreaSheet, firstPart, lastPart } from './view-area-sheet.js';
+import { type AreaSheet, partColumns, partKey } from './view-area-sheet.js';
 import type { SheetView } from './workbook-view.js';
 import { call, type Term } from './write-formula.js';
-
-const partColumns: Readonly<Record<string, ColumnOf>> = Object.fromEntries(
-  parts.map((part): [Part, ColumnOf] => [part, [part, 11]]),
-);
 
 export interface ZoneSheet {
   /** The zone's area on a figure, cm2; a row is written when it is first asked for. */
@@ -17,27 +14,33 @@ export interface ZoneSheet {
 }
 
 /** One row for each zone on each figure: how much of each part is in it, 0 to 1. */
-export function openZones(zones: readonly OwnZone[], areas: AreaSheet): ZoneSheet {
+export function openZones(
+  zones: readonly OwnZone[],
+  areas: AreaSheet,
+  figures: ReadonlyMap<string, FigureArea>,
+): ZoneSheet {
   const columns: Readonly<Record<string, ColumnOf>> = {
     figure: ['figure', 22],
     zone: ['zone', 18],
     areaCm2: ['area cm2', 10, 3],
-    ...partColumns,
+    ...partColumns(areas.parts),
   };
   const table = new SheetTable<string>('zones', columns);
   const rows = new Map<string, number>();
   const write = (figure: string, zone: string): number => {
     const areaRow = areas.rowOf(figure);
-    const shares = sharesOf(partsOfZone(zone, figure, zones));
+    const shares = sharesOf(partsOfZone(zone, figures.get(figure)?.figure ?? { figure }, zones));
     const row = table.add({ figure, zone });
     let areaCm2 = 0;
     for (const [part, share] of shares) {
-      const cm2 = areas.table.number(part, areaRow);
-      if (cm2 > 0) table.put(row, { [part]: share });
+      if (!areas.parts.includes(part)) continue;
+      const cm2 = areas.table.number(partKey(part), areaRow);
+      if (cm2 > 0) table.put(row, { [partKey(part)]: share });
       areaCm2 += cm2 * share;
     }
-    const ofFigure = areas.table.range(firstPart, lastPart, { from: areaRow, to: areaRow });
-    const inZone = table.range(firstPart, lastPart, { from: row, to: row });
+    const [first, last] = [partKey(areas.parts[0] ?? ''), partKey(areas.parts.at(-1) ?? '')];
+    const ofFigure = areas.table.range(first, last, { from: areaRow, to: areaRow });
+    const inZone = table.range(first, last, { from: row, to: row });
     table.put(row, { areaCm2: call('SUMPRODUCT', [ofFigure, inZone], areaCm2) });
     return row;
   };
