@@ -3,7 +3,7 @@ import { overrideAssumptions } from '../../src/assumptions/override-assumptions.
 import { registry } from '../../src/assumptions/registry.js';
 import { measureBase, measureBox } from '../../src/estimate/measure-base.js';
 import { areaDoubts, bareSkinCm2, measureFigure } from '../../src/estimate/measure-figure.js';
-import type { Figure } from '../../src/model/sheets.js';
+import type { Figure, FigureModel } from '../../src/model/sheets.js';
 import { makeFigure, makePiece } from '../make-sheets.js';
 
 describe('bare skin of a small person', () => {
@@ -167,7 +167,7 @@ describe('against measured open models, before relief', () => {
 });
 
 describe('a figure with the painter’s own model', () => {
-  const model = (...pieces: ReturnType<typeof makePiece>[]): Figure['model'] => ({
+  const model = (...pieces: ReturnType<typeof makePiece>[]): FigureModel => ({
     files: ['guard.stl'],
     pieces,
   });

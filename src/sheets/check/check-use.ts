@@ -1,7 +1,7 @@
 // Checks: what the army's schemes ask for, against what there is. In: checked sheets. Out: warnings at the schemes' rows.
 import type { Pair } from '../../model/pair-units.js';
 import type { Figure, OwnZone } from '../../model/sheets.js';
-import { type PartShare, partsOfFigure, readyMadeZones } from '../../model/zones.js';
+import { modelPartsInZone, type PartShare, partsOfFigure, readyMadeZones } from '../../model/zones.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import type { CheckedSwaps } from './check-swaps.js';
 import type { NameBook } from './keep-names.js';
@@ -86,7 +86,7 @@ export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted)
     const own: ReadonlySet<string> = new Set(partsOfFigure(body));
     const told = new Set<string>();
     for (const { zone, row } of schemes.schemes.get(scheme)?.steps ?? []) {
-      const covered = shares(zone, figure);
+      const covered = shares(zone, body);
       if (told.has(zone) || covered === undefined || covered.some(({ part }) => own.has(part))) continue;
       told.add(zone);
       const at = rows.get(row);
@@ -97,18 +97,19 @@ export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted)
 }
 
 /**
- * The parts of a zone on a figure: the painter's row for the figure, then the one for any, then the ready-made.
- * Undefined for a zone that nobody knows, which is told elsewhere.
+ * The parts of a zone on a figure: those of its model, else the painter's row for the figure, then the one for any, then the
+ * ready-made. Undefined for a zone that nobody knows, which is told elsewhere.
  */
 function zoneLookup(
   zones: readonly OwnZone[],
-): (zone: string, figure: string) => readonly PartShare[] | undefined {
+): (zone: string, figure: Figure) => readonly PartShare[] | undefined {
   const key = (zone: string, figure = ''): string => `${zone}\n${figure}`;
   const byKey = new Map(zones.map(({ zone, figure, parts }) => [key(zone, figure), parts]));
   const named = new Set(zones.map(({ zone }) => zone));
-  return (zone, figure) =>
-    byKey.get(key(zone, figure)) ??
-    byKey.get(key(zone)) ??
-    readyMadeZones.get(zone) ??
-    (named.has(zone) ? [] : undefined);
+  return (zone, figure) => {
+    const ofModel = modelPartsInZone(zone, figure);
+    if (ofModel.length > 0) return ofModel;
+    const known = byKey.get(key(zone, figure.figure)) ?? byKey.get(key(zone)) ?? readyMadeZones.get(zone);
+    return known ?? (named.has(zone) ? [] : undefined);
+  };
 }

@@ -26,6 +26,8 @@ interface Given {
   readonly table: Table | undefined;
   /** Undefined where figures cannot be looked up. */
   readonly figures: NameBook | undefined;
+  /** Parts that models of figures name; undefined where they cannot be looked up. */
+  readonly modelParts: NameBook | undefined;
   readonly findings: Findings;
 }
 
@@ -38,7 +40,7 @@ interface CheckedZones {
 const partByKey: ReadonlyMap<string, Part> = new Map(parts.map((part) => [foldName(part), part]));
 
 /** The painter's zones in row order. */
-export function checkZones({ table, figures, findings }: Given): CheckedZones {
+export function checkZones({ table, figures, modelParts, findings }: Given): CheckedZones {
   const sheet = readRows('zones', zonesSchema, { table, findings });
   const ready = makeNameBook();
   const book = makeNameBook();
@@ -46,9 +48,12 @@ export function checkZones({ table, figures, findings }: Given): CheckedZones {
     ready.add(name);
     book.add(name);
   }
+  for (const name of modelParts?.all() ?? []) book.add(name);
   for (const { zone } of sheet.rows) if (zone !== undefined) book.add(zone);
   const first = new Map<string, number>();
-  const zones = sheet.rows.flatMap((row) => checkRow(sheet, row, { book, ready, figures, first }) ?? []);
+  const zones = sheet.rows.flatMap(
+    (row) => checkRow(sheet, row, { book, ready, figures, modelParts, first }) ?? [],
+  );
   return { zones, book };
 }
 
@@ -56,6 +61,7 @@ interface Beside {
   readonly book: NameBook;
   readonly ready: NameBook;
   readonly figures: NameBook | undefined;
+  readonly modelParts: NameBook | undefined;
   readonly first: Map<string, number>;
 }
 
@@ -73,13 +79,22 @@ function checkRow(sheet: ZoneSheet, row: Row, beside: Beside): OwnZone | undefin
   return { zone, ...(figure === undefined ? {} : { figure }), parts: shares };
 }
 
+/** A part's name alone comes first: that of a model may end like a share, as `arm 2`. */
+function readOne(piece: string, modelParts: NameBook | undefined) {
+  const find = (name: string): Part | undefined => partByKey.get(foldName(name)) ?? modelParts?.find(name);
+  const whole = find(piece);
+  if (whole !== undefined) return { name: piece, part: whole, share: 1 };
+  const { name, share } = readPart(piece, readShare);
+  return { name, part: find(name), share };
+}
+
 /** Shares by part; the same part may be named twice as long as it stays within the whole. */
-function readParts(sheet: ZoneSheet, row: Row, { book }: Beside): readonly PartShare[] {
+function readParts(sheet: ZoneSheet, row: Row, { book, modelParts }: Beside): readonly PartShare[] {
   const shares = new Map<Part, number>();
   for (const piece of row.parts ?? []) {
-    const { name, share } = readPart(piece, readShare);
-    const part = partByKey.get(foldName(name));
-    if (part === undefined) tellUnknownPart(sheet, row, { name: name === '' ? piece : name, book });
+    const { name, part, share } = readOne(piece, modelParts);
+    if (part === undefined)
+      tellUnknownPart(sheet, row, { name: name === '' ? piece : name, book, modelParts });
     if (share instanceof Mistake) {
       sheet.blame(share.code, row, 'parts', { found: piece, expected: share.expected });
     } else if (part !== undefined) shares.set(part, (shares.get(part) ?? 0) + share);
@@ -94,8 +109,9 @@ function readParts(sheet: ZoneSheet, row: Row, { book }: Beside): readonly PartS
 function tellUnknownPart(
   sheet: ZoneSheet,
   row: Row,
-  { name, book }: { readonly name: string; readonly book: NameBook },
+  { name, book, modelParts }: Pick<Beside, 'book' | 'modelParts'> & { readonly name: string },
 ): void {
+  if (modelParts === undefined) return;
   const zone = book.find(name);
   if (zone === undefined) {
     sheet.blame('unknown-part', row, 'parts', { found: name, expected: partsNear(name) });
