@@ -6,8 +6,8 @@ const saveAnew = 'Save it anew as STL, OBJ or 3MF from the program that made it.
 export const modelProblems = {
   'model-missing': {
     severity: 'error',
-    says: 'there is no file "{found}" beside the sheets',
-    hint: 'Put it there, or write its name as it is.',
+    says: 'there is no file "{found}"',
+    hint: 'Put it beside the sheets, or write its name as it is.',
   },
   'model-outside': {
     severity: 'error',

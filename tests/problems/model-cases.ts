@@ -48,7 +48,7 @@ const fileCases: readonly ProblemCase[] = [
   models(
     'model-missing',
     { rows: ['spearman,28,,,spearmen.stl,'] },
-    'figures.csv row 2, "model" (E2): there is no file "spearmen.stl" beside the sheets. Put it there, or write its name as it is.',
+    'figures.csv row 2, "model" (E2): there is no file "spearmen.stl". Put it beside the sheets, or write its name as it is.',
   ),
   models('model-outside', { rows: ['spearman,28,,,../spearman.stl,'] }, outside('E2', '../spearman.stl')),
   models(

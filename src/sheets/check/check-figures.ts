@@ -1,6 +1,7 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
 import type { Figure, FigureModel } from '../../model/sheets.js';
-import { type Build, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
+import { usualBuild } from '../../model/usual-build.js';
+import { builds, dresses, type KitItem, kitItems } from '../../model/words.js';
 import { readyMadeZones } from '../../model/zones.js';
 import { problem } from '../../problems/catalogue.js';
 import type { ModelFiles } from '../model-file.js';
@@ -161,11 +162,6 @@ function checkBox(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
 /** Without body and kit; an area of the painter's own needs parts to lie on. */
 const hasNoParts = ({ base, areaCm2 }: Row): boolean =>
   base === undefined || base === 'none' || areaCm2 !== undefined;
-
-/** Eyes at 25 to 35 mm are heroic, any other figure is true to scale. */
-function usualBuild(eyeMm: number | undefined): Build {
-  return eyeMm !== undefined && eyeMm >= 25 && eyeMm <= 35 ? 'heroic' : 'true scale';
-}
 
 interface Worn {
   readonly kit: ReadonlyMap<KitItem, number>;

@@ -1,5 +1,6 @@
 // Readers: a model file on the disk, measured once. In: its path. Out: its measures, or why there are none.
 import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
 import { extname } from 'node:path';
 import { modelEndings } from '../../../surface/read-model.js';
 import type { ModelFile } from '../../model-file.js';
@@ -12,6 +13,7 @@ const MOST_MODEL_MB = 400;
 
 /** What a file of the same content gave before is not measured again. Nothing is thrown for what the file holds. */
 export async function measureFile(path: string): Promise<ModelFile> {
+  if (!existsSync(path)) return { fault: 'model-missing', detail: '' };
   const ending = extname(path).toLowerCase();
   if (!modelEndings.includes(ending)) return { fault: 'model-type', detail: '' };
   const read = await readBytes(path, { file: path }, MOST_MODEL_MB);
