@@ -1,7 +1,13 @@
 // Checks: what the army's schemes ask for, against what there is. In: checked sheets. Out: warnings at the schemes' rows.
 import type { Pair } from '../../model/pair-units.js';
 import type { Figure, OwnZone } from '../../model/sheets.js';
-import { modelPartsInZone, type PartShare, partsOfFigure, readyMadeZones } from '../../model/zones.js';
+import {
+  modelPartsInZone,
+  type PartShare,
+  partsOfFigure,
+  partsOfModel,
+  readyMadeZones,
+} from '../../model/zones.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import type { CheckedSwaps } from './check-swaps.js';
 import type { NameBook } from './keep-names.js';
@@ -79,7 +85,7 @@ interface Painted extends Use {
 /** Zones of a scheme of which a figure painted in it has no part; told once for each scheme, zone and figure. */
 export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted): void {
   const rows = new Map(schemes.sheet.rows.map((row) => [row.row, row]));
-  const shares = zoneLookup(zones);
+  const shares = zoneLookup(zones, figures);
   for (const { scheme, figure } of pairs) {
     const body = figures.get(figure);
     if (body === undefined) continue;
@@ -102,10 +108,11 @@ export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted)
  */
 function zoneLookup(
   zones: readonly OwnZone[],
+  figures: ReadonlyMap<string, Figure>,
 ): (zone: string, figure: Figure) => readonly PartShare[] | undefined {
   const key = (zone: string, figure = ''): string => `${zone}\n${figure}`;
   const byKey = new Map(zones.map(({ zone, figure, parts }) => [key(zone, figure), parts]));
-  const named = new Set(zones.map(({ zone }) => zone));
+  const named = new Set([...zones.map(({ zone }) => zone), ...[...figures.values()].flatMap(partsOfModel)]);
   return (zone, figure) => {
     const ofModel = modelPartsInZone(zone, figure);
     if (ofModel.length > 0) return ofModel;
