@@ -3,7 +3,14 @@
 import type { Figure } from '../../../model/sheets.js';
 import type { KitItem } from '../../../model/words.js';
 import type { FigureArea } from '../../../model/work.js';
-import { bodyParts, isBasePart, type Part, parts, partsOfModel } from '../../../model/zones.js';
+import {
+  type BodyPart,
+  bodyParts,
+  isBasePart,
+  type Part,
+  parts,
+  partsOfModel,
+} from '../../../model/zones.js';
 import { baseCm2, boxCm2 } from './measure-shapes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
@@ -94,7 +101,7 @@ type Columns = Pick<AreaSheet, 'table' | 'parts'>;
 function measureRow(sheet: Columns, { figure, parts: own }: FigureArea, assume: Assume): number {
   const { table } = sheet;
   const row = table.add({ figure: figure.figure });
-  if (figure.model !== undefined) putMeasured(table, row, own);
+  if (figure.model !== undefined) divideModel(table, row, { figure, own, assume });
   else estimateRow(table, row, { figure, own, assume });
   if (own.has('base top') && !partsOfModel(figure).some(isBasePart)) placeBase(table, row, figure);
   const whole = sheet.parts.filter((part) => !isBasePart(part));
@@ -103,11 +110,24 @@ function measureRow(sheet: Columns, { figure, parts: own }: FigureArea, assume: 
   return row;
 }
 
-/** What was measured stands as it is: no value of the other sheets moves it. */
-function putMeasured(table: AreaTable, row: number, own: ReadonlyMap<Part, number>): void {
-  const ownCm2 = [...own].reduce((total, [part, cm2]) => total + (isBasePart(part) ? 0 : cm2), 0);
-  table.put(row, { ownCm2, ...Object.fromEntries([...own].map(([part, cm2]) => [partKey(part), cm2])) });
+/** What was measured stands as it is; what the body chart divides of it is the painter's own total of those parts. */
+function divideModel(table: AreaTable, row: number, { figure, own, assume }: Body): void {
+  const named = partsOfModel(figure);
+  const isDrawn = (part: Part): boolean =>
+    figure.areaCm2 === undefined && part !== 'hull' && !named.includes(part) && !isBasePart(part);
+  for (const [part, cm2] of own) if (!isDrawn(part)) table.put(row, { [partKey(part)]: cm2 });
+  const drawn = new Map([...own].filter(([part]) => isDrawn(part)));
+  if (drawn.size === 0) return;
+  const areaCm2 = [...drawn.values()].reduce((total, cm2) => total + cm2, 0);
+  const kit = figure.kit.filter(({ item }) => drawn.has(item));
+  estimateRow(table, row, {
+    figure: { ...withoutBox(figure), eyeMm: figure.eyeMm ?? 1, kit, areaCm2 },
+    own: drawn,
+    assume,
+  });
 }
+
+const withoutBox = ({ boxMm: _, ...figure }: Figure): Figure => figure;
 
 function estimateRow(table: AreaTable, row: number, { figure, own, assume }: Body): void {
   const here = (key: string): Term => table.here(key, row);
@@ -138,13 +158,22 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
     kit: plus(...figure.kit.map(({ item, count }) => kitFactor(item, count, assume))),
     relief: assume('relief'),
   });
-  if (own.has('head')) {
+  const ofBody = bodyParts.filter((part) => own.has(part));
+  if (ofBody.length > 0) {
     table.put(row, { dressFactor: assume(`dress ${figure.dress}`) });
     table.put(row, { buildFactor: assume(`build ${figure.build}`) });
   }
   // A body that is not there has blank factors, which count as 0.
-  const body = plus(times(here('dressFactor'), here('buildFactor')), here('kit'));
-  table.put(row, { estimated: times(here('skin'), body, here('relief')) });
+  const whole = times(here('dressFactor'), here('buildFactor'));
+  const isWhole = ofBody.length === 0 || ofBody.length === bodyParts.length;
+  const body = isWhole ? whole : times(whole, shareOfBody(ofBody, assume));
+  table.put(row, { estimated: times(here('skin'), plus(body, here('kit')), here('relief')) });
+}
+
+function shareOfBody(of: readonly BodyPart[], assume: Assume): Term {
+  const shares = bodyParts.map((one) => assume(`share ${one}`));
+  const all = shares.reduce((total, { result }) => total + result, 0);
+  return over(plus(...of.map((part) => assume(`share ${part}`))), call('SUM', spanOf(shares), all));
 }
 
 const kitFactor = (item: KitItem, count: number, assume: Assume): Term =>
@@ -173,11 +202,8 @@ function partOf(part: Part, { figure, here, assume }: PartOf): Term | undefined 
   if (part === 'hull') return times(here('estimated'), here('scale'));
   const share = bodyParts.find((one) => one === part);
   if (share !== undefined) {
-    const shares = bodyParts.map((one) => assume(`share ${one}`));
-    const all = shares.reduce((total, { result }) => total + result, 0);
     const body = times(here('skin'), here('dressFactor'), here('buildFactor'), here('relief'));
-    const ofBody = over(assume(`share ${share}`), call('SUM', spanOf(shares), all));
-    return times(body, ofBody, here('scale'));
+    return times(body, shareOfBody([share], assume), here('scale'));
   }
   const worn = figure.kit.filter(({ item }) => item === part);
   const factors = worn.map(({ item, count }) => kitFactor(item, count, assume));
