@@ -2,7 +2,7 @@
 import type { MeasuredModel } from '../model/measured.js';
 
 /** Each is a problem code. */
-export type ModelFault =
+type ModelFault =
   | 'model-missing'
   | 'model-outside'
   | 'model-type'

@@ -16,7 +16,8 @@ export function readStl(bytes: Uint8Array): Mesh {
   if (count > 0 && expected === bytes.length) return readBinary(view, count);
   const isText = !bytes.subarray(0, 1024).includes(0);
   if (isText) return readText(bytes);
-  if (bytes.length < HEAD_BYTES || expected > bytes.length)
+  if (count === 0) throw new ModelError('broken', 'there is no surface in it');
+  if (expected > bytes.length)
     throw new ModelError('broken', `it is cut off, with ${triangles(bytes.length)} of ${count} triangles`);
   return readBinary(view, count);
 }

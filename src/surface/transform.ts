@@ -3,7 +3,7 @@
 
 export type Transform = readonly number[];
 
-export const nowhereElse: Transform = [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0];
+const nowhereElse: Transform = [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0];
 
 /** First `inner`, then `outer`. */
 export function multiply(inner: Transform, outer: Transform): Transform {

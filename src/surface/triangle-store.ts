@@ -27,7 +27,7 @@ export interface TriangleStore {
 /** Of these the largest model takes two thirds of the gigabyte that it may. */
 const MOST_TRIANGLES = 4_000_000;
 /** Fewer than a byte counts. */
-export const MOST_PARTS = 200;
+const MOST_PARTS = 200;
 
 /** Throws a ModelError where there are too many of a kind, before they are kept. */
 export function openStore(expected = 2 ** 16, mostTriangles = MOST_TRIANGLES): TriangleStore {

@@ -9,7 +9,7 @@ export type Body = readonly Triangle[];
 type Surface = (u: number, v: number) => Point;
 
 /** A surface over the unit square, in `columns` x `rows` cells of two triangles; those without area are left out. */
-export function tile(surface: Surface, columns: number, rows: number): Body {
+function tile(surface: Surface, columns: number, rows: number): Body {
   const at = (column: number, row: number): Point => surface(column / columns, row / rows);
   const cells = Array.from({ length: columns * rows }, (_, index) => [
     index % columns,
@@ -25,7 +25,7 @@ export function tile(surface: Surface, columns: number, rows: number): Body {
   });
 }
 
-export function areaOf([a, b, c]: Triangle): number {
+function areaOf([a, b, c]: Triangle): number {
   const [p, q] = [minus(b, a), minus(c, a)];
   return Math.hypot(p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]) / 2;
 }
