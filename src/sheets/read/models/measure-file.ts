@@ -11,7 +11,7 @@ import { measureVersion } from './measure-bytes.js';
 
 /** Eight million triangles as binary STL, twice what is measured of any. */
 const MOST_MODEL_MB = 400;
-const CHUNK_BYTES = 2 ** 20;
+const CHUNK_BYTES = 8 * 2 ** 20;
 
 /** What a file of the same content gave before is not measured again. Nothing is thrown for what the file holds. */
 export async function measureFile(path: string): Promise<ModelFile> {
@@ -45,10 +45,11 @@ async function findKept(path: string, ending: string) {
   const file = await open(path).catch(() => undefined);
   if (file === undefined) return undefined;
   try {
-    for (let left = MOST_MODEL_MB + 1; left > 0; left -= 1) {
+    for (let seen = 0; seen <= MOST_MODEL_MB * 2 ** 20; ) {
       const { bytesRead } = await file.read(chunk, 0, CHUNK_BYTES);
       if (bytesRead === 0) return await readKept(key.digest('hex'));
       key.update(chunk.subarray(0, bytesRead));
+      seen += bytesRead;
     }
     return undefined;
   } catch {
