@@ -8,6 +8,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/architecture/fixtures/**'],
     testTimeout: 30_000,
+    // What is measured on model files is kept by no test that does not ask for it.
+    env: { XDG_CACHE_HOME: '/dev/null/nothing-is-kept' },
     hookTimeout: 60_000,
     // One for each core: many tests wait for processes of their own.
     maxWorkers: '100%',

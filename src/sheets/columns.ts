@@ -111,9 +111,13 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
   ],
   figures: [
     needed('figure', 'Name of the sculpt.', { example: 'spearman' }),
-    free('eye mm', 'Height of the eyes above the soles, in millimetres. Needed unless box mm is given.', {
-      example: '28',
-    }),
+    free(
+      'eye mm',
+      'Height of the eyes above the soles, in millimetres. Needed unless box mm or model is given.',
+      {
+        example: '28',
+      },
+    ),
     free(
       'build',
       'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2. Blank: heroic for eyes at 25 to 35 mm, else true scale; of a box: closed.',
@@ -138,6 +142,16 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     free('per base', 'How many figures share one base. Blank: 1.', { example: '1' }),
     free('box mm', 'Length, width, height of a vehicle, engine or building; takes no dress, kit.', {
       example: '90x30x20',
+    }),
+    free(
+      'model',
+      'Your model files of it beside the sheets (STL, OBJ, 3MF), parted by commas. Blank: none.',
+      {
+        example: 'spearman.stl',
+      },
+    ),
+    free('model high mm', 'Height of the printed model; of several, of the first. Blank: as its file says.', {
+      example: '34',
     }),
     free('area cm2', 'Your own total of body and kit, or hull, in cm2. Blank: estimated.', {
       example: '9.5',

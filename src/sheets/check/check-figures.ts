@@ -1,8 +1,12 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
-import type { Figure } from '../../model/sheets.js';
-import { type Build, boxBuilds, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
+import type { Figure, FigureModel } from '../../model/sheets.js';
+import { usualBuild } from '../../model/usual-build.js';
+import { boxBuilds, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
+import { readyMadeZones } from '../../model/zones.js';
 import { problem } from '../../problems/catalogue.js';
+import type { ModelFiles } from '../model-file.js';
 import type { Table } from '../table.js';
+import { checkModel } from './check-model.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { joinOr } from './find-nearest.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
@@ -12,7 +16,7 @@ import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind, wordFinder } from './read-cell/read-choice.js';
 import { figuresPerBase } from './read-cell/read-count.js';
 import { listKind, nameKind } from './read-cell/read-name.js';
-import { baseHeight, eyeHeight, surface } from './read-cell/read-number.js';
+import { baseHeight, eyeHeight, modelHeight, surface } from './read-cell/read-number.js';
 import { baseKind, boxKind } from './read-cell/read-sides.js';
 import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
@@ -27,6 +31,8 @@ const figuresSchema = (price: CellKind<number>) => ({
   baseHighMm: column('base high mm', baseHeight),
   perBase: column('per base', figuresPerBase),
   boxMm: column('box mm', boxKind),
+  model: column('model', listKind),
+  modelHighMm: column('model high mm', modelHeight),
   areaCm2: column('area cm2', surface, { meaning: 'estimated' }),
   price: column('price', price, { meaning: 'unpriced' }),
 });
@@ -38,36 +44,66 @@ export interface CheckedFigures {
   readonly figures: ReadonlyMap<string, Figure>;
   /** Every name with a row, however bad the row; undefined where the sheet or its column is missing. */
   readonly book: NameBook | undefined;
+  /** Parts that models name, known ones spelled as they are known; undefined where a model could not be used. */
+  readonly modelParts: NameBook | undefined;
 }
 
 interface Given {
   readonly table: Table | undefined;
   readonly price: CellKind<number>;
+  readonly models?: ModelFiles | undefined;
   readonly findings: Findings;
 }
 
 /** One Figure for each name; a name that stands twice counts once. */
-export function checkFigures({ table, price, findings }: Given): CheckedFigures {
+export function checkFigures({ table, price, models, findings }: Given): CheckedFigures {
   const sheet = readRows('figures', figuresSchema(price), { table, findings });
   tellNoSize(sheet);
   const book = makeNameBook();
   const first = new Map<string, number>();
   const figures = new Map<string, Figure>();
+  const modelParts = makeNameBook();
+  const modelOf = openModels(sheet, models, modelParts);
+  let areModelsKnown = true;
   for (const row of sheet.rows) {
     const kit = readKit(sheet, row);
     const figure = row.figure === undefined ? undefined : book.add(row.figure);
     checkRow(sheet, row, kit);
     checkBase(sheet, row);
+    const model = modelOf(row);
+    if (model === undefined && (row.model !== undefined || row.bad.includes('model'))) areModelsKnown = false;
     if (figure === undefined || tellRepeat(sheet, row, { key: 'figure', name: figure, first })) continue;
-    figures.set(figure, figureOf(row, figure, kit));
+    figures.set(figure, figureOf(row, figure, { kit, model }));
   }
   recordDefaults(sheet.rows, findings);
-  return { figures, book: sheet.has('figure') ? book : undefined };
+  return {
+    figures,
+    book: sheet.has('figure') ? book : undefined,
+    modelParts: areModelsKnown ? modelParts : undefined,
+  };
 }
 
-/** Every figure needs one of two columns: where both are missing, that is one problem and not one a row. */
+/** Only names that a model has are put into the book of parts, known ones spelled as they are known. */
+function openModels(sheet: FigureSheet, files: ModelFiles | undefined, parts: NameBook) {
+  const known = makeNameBook();
+  for (const name of readyMadeZones.keys()) known.add(name);
+  const add = (name: string): string => parts.add(known.find(name) ?? name);
+  return (row: Row): FigureModel | undefined => {
+    const { model, modelHighMm, eyeMm, base, areaCm2 } = row;
+    if (model !== undefined && areaCm2 !== undefined) sheet.blame('model-and-area', row, 'areaCm2');
+    const blame: Parameters<typeof checkModel>[1]['blame'] = (code, key, details) =>
+      sheet.blame(code, row, key, details);
+    return checkModel(
+      { model, modelHighMm, eyeMm, base: base === 'none' ? undefined : base },
+      { files, parts: { ...parts, add }, blame },
+    );
+  };
+}
+
+/** Every figure needs one of three columns: where all are missing, that is one problem and not one a row. */
 function tellNoSize({ table, findings, indexOf }: FigureSheet): void {
   if (table === undefined || indexOf('eyeMm') !== -1 || indexOf('boxMm') !== -1) return;
+  if (indexOf('model') !== -1) return;
   const place = { file: table.file, sheet: table.sheet, column: 'eye mm' };
   findings.problems.push(problem('missing-column', place));
 }
@@ -91,10 +127,11 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   const isBad = (key: string): boolean => row.bad.includes(key);
   if (row.boxMm !== undefined) checkBox(sheet, row, kit);
   if (row.boxMm !== undefined || isBad('boxMm')) return;
-  const isAsked = sheet.has('eyeMm') || sheet.has('boxMm');
-  if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   questionEyes(sheet, row);
   if (row.eyeMm !== undefined) checkBuild(sheet, row, ['body', builds]);
+  if (row.model !== undefined || isBad('model')) return;
+  const isAsked = ['eyeMm', 'boxMm', 'model'].some((key) => sheet.indexOf(key) !== -1);
+  if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
   const wearsNothing = (row.kit ?? []).every((item) => /^none$/i.test(item));
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
@@ -138,12 +175,12 @@ function checkBuild(
 const hasNoParts = ({ base, areaCm2 }: Row): boolean =>
   base === undefined || base === 'none' || areaCm2 !== undefined;
 
-/** Eyes at 25 to 35 mm are heroic, any other figure is true to scale. */
-function usualBuild(eyeMm: number | undefined): Build {
-  return eyeMm !== undefined && eyeMm >= 25 && eyeMm <= 35 ? 'heroic' : 'true scale';
+interface Worn {
+  readonly kit: ReadonlyMap<KitItem, number>;
+  readonly model: FigureModel | undefined;
 }
 
-function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): Figure {
+function figureOf(row: Row, figure: string, { kit, model }: Worn): Figure {
   const { eyeMm, base, boxMm, areaCm2, price } = row;
   const isBox = boxMm !== undefined;
   return {
@@ -156,13 +193,14 @@ function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): 
     baseHighMm: row.baseHighMm ?? 3,
     perBase: row.perBase ?? 1,
     ...(boxMm === undefined ? {} : { boxMm }),
+    ...(model === undefined ? {} : { model }),
     ...(areaCm2 === undefined ? {} : { areaCm2 }),
     ...(price === undefined ? {} : { priceMinor: price }),
   };
 }
 
 function recordDefaults(rows: readonly Row[], findings: Findings): void {
-  const bodies = rows.filter(({ boxMm }) => boxMm === undefined);
+  const bodies = rows.filter(({ boxMm, model }) => boxMm === undefined && model === undefined);
   const boxes = rows.filter(({ boxMm }) => boxMm !== undefined);
   const based = rows.filter(({ base }) => base !== undefined && base !== 'none');
   const used = (of: readonly Row[], key: keyof Row & string, words: readonly [string, string]): void => {

@@ -6,6 +6,7 @@ import type { IsoDate, Sheets } from '../../model/sheets.js';
 import { neededSheets, type SheetName, sheetNames } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { orderProblems } from '../../problems/order-problems.js';
+import type { ModelFiles } from '../model-file.js';
 import type { ReadTables, Table } from '../table.js';
 import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
@@ -23,6 +24,7 @@ import { checkZones } from './check-zones.js';
 import { type Findings, type LeftAlone, makeFindings, useDefault } from './collect-findings.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
+import { nameModelParts } from './name-model-parts.js';
 import { namePaints } from './name-paints.js';
 import { openLog } from './open-log.js';
 import { openSwaps } from './open-swaps.js';
@@ -30,6 +32,7 @@ import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
+import type { CellKind } from './read-cell/cell-kind.js';
 import { priceKind } from './read-cell/read-price.js';
 import { readRows } from './read-rows.js';
 
@@ -40,6 +43,8 @@ export interface Known {
   readonly today: IsoDate;
   /** The day of the plan whatever the settings name. */
   readonly chosenDay?: IsoDate | undefined;
+  /** Model files that figures name; left out where nobody asks for areas. */
+  readonly models?: ModelFiles;
 }
 
 export interface CheckedSheets {
@@ -113,10 +118,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
-  const figures = checkFigures({ table: tables.get('figures'), price, findings });
-  const zones = checkZones({ table: tables.get('zones'), figures: figures.book, percentOf, findings });
-  const zoneBook = unread.has('zones') ? undefined : zones.book;
-  const schemes = checkSchemes({ table: tables.get('schemes'), paints: book, zones: zoneBook, findings });
+  const { figures, zones, schemes } = checkPainted(tables, { ...run, price, paints: book, percentOf });
   const army = checkArmy({ table: tables.get('army'), figures: figures.book, schemes, findings });
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
@@ -146,6 +148,29 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
 
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
   chosenDay === undefined ? settings : { ...settings, date: chosenDay };
+
+interface Painting extends Run {
+  readonly price: CellKind<number>;
+  readonly paints: NameBook | undefined;
+  /** The likely value of an assumption in percent. */
+  readonly percentOf: (assumption: string) => number;
+}
+
+/** What is painted and how: a model's parts go by their names where zones or schemes have them. */
+function checkPainted(
+  tables: ReadonlyMap<SheetName, Table>,
+  { known, findings, unread, price, paints, percentOf }: Painting,
+) {
+  const table = tables.get('figures');
+  const measured = checkFigures({ table, price, models: known.models, findings });
+  const { book: figures, modelParts } = measured;
+  const zones = checkZones({ table: tables.get('zones'), figures, modelParts, percentOf, findings });
+  const areKnown = !unread.has('zones') && modelParts !== undefined;
+  const zoneBook = areKnown ? zones.book : undefined;
+  const schemes = checkSchemes({ table: tables.get('schemes'), paints, zones: zoneBook, findings });
+  const asked = { zones: zones.zones, schemes: schemes.schemes, findings };
+  return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, schemes };
+}
 
 /** The likely value of an assumption in percent: the painter's own, else that of the registry. */
 function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
