@@ -27,10 +27,11 @@ import type { Buying } from './order/choose-counts.js';
 import { chooseOrder, placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
 import { drawFrontier, farthestDrawn } from './order/frontier/draw-frontier.js';
-import type { Market } from './order/list-wares.js';
+import type { Market } from './order/open-market.js';
 import { orderRestock } from './order/order-restock.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
 import { isOnOffer, openPrices } from './order/price-buying.js';
+import { sharing } from './order/share-time.js';
 import { spendBudget } from './order/spend-budget.js';
 import { drawArmy, drawingFor, drawLack } from './ranges/draw-army.js';
 import { keepPromise } from './ranges/keep-promise.js';
@@ -74,15 +75,19 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
+  const [ordering, explaining] = [sharing('order', buying), sharing('reasons', buying)];
+  const pricing = sharing('levels', buying);
   const { order, promised } = await keepPromise({
     ...{ drawn, fresh, likely: findShort(counted), surePercent: settings.surePercent },
     canBuy: isOnOffer(market),
-    priceNeeds: (needs) => priceNeeds(needs, market, buying),
-    order: (needs) => chooseOrder(needs, market, buying),
+    priceNeeds: (needs) => priceNeeds(needs, market, pricing),
+    order: (needs) => chooseOrder(needs, market, ordering, explaining),
   });
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl: promised.toBuyMl });
   const isRestocking = settings.restock === 'shelf';
-  const restock = isRestocking ? await orderRestock({ stock, army: order }, market, buying) : undefined;
+  const restock = isRestocking
+    ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
+    : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
@@ -135,10 +140,11 @@ async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: numb
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
   const stairs = await climbStairs({ toBuyAt, figures: countFigures(sheets), market, buying });
 
+  const again = sharing('again', buying);
   const planAgain = (finished: readonly number[]) => {
     const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
     const needs = remainingNeeds(estimateWork(fewer, table).estimate);
-    return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, buying);
+    return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, again);
   };
   const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
   return { stairs, budget: await spendBudget(budgetMinor, spending) };
@@ -156,7 +162,8 @@ async function askColours(table: Table, marginOf: MarginOf) {
     jobs: estimate.jobs,
     minutesOf,
   });
-  const primers = await comparePrimers(sheets, (changed) => tryPrimer(changed, table));
+  const pricing = { ...table, buying: sharing('primers', buying) };
+  const primers = await comparePrimers(sheets, (changed) => tryPrimer(changed, pricing));
 
   const haveMl = haveMlOf(stock);
   const canBuy = isOnOffer(market);

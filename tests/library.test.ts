@@ -47,4 +47,4 @@ it('gives the solver back after each plan, and leaves alone one that was handed 
   expect(alive).toBe(1);
   await solver.close();
   expect(alive).toBe(0);
-}, 120_000);
+});

@@ -65,7 +65,7 @@ function definePlan(program: Command): void {
       'let the whole army finish in so many of 100 cases: 50 to 99 (default: 80)',
       once,
     )
-    .option('--seconds <time>', 'search so long for the cheapest order (default: 10)', once)
+    .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)', once)
     .option('--json', 'print plan.json and nothing else; files only with --out')
     .addHelpText(
       'after',

@@ -21,7 +21,9 @@ import { writeFiles } from './write-files.js';
 /** Of the painter's own columns so many are named, so that the line stays short; `halfpot check` names all. */
 const mostNamed = 6;
 
-type Search = Pick<PlanOptions, 'solve' | 'seconds'>;
+interface Search extends Pick<PlanOptions, 'seconds'> {
+  readonly solver: ReturnType<typeof openSolver>;
+}
 
 export interface PlanFlags {
   readonly out?: string;
@@ -51,9 +53,8 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
     const settings = { ...sheets.settings, ...(sure === undefined ? {} : { surePercent: sure }) };
-    const search = { solve: solver.solve, seconds };
     const asked = { folder, sheets: { ...sheets, settings }, problems, today: day.today };
-    await planAndWrite(asked, flags, search);
+    await planAndWrite(asked, flags, { solver, seconds });
     return exitCodes.done;
   } finally {
     await solver.close();
@@ -71,14 +72,16 @@ interface Asked {
 async function planAndWrite(
   { folder, sheets, problems, today }: Asked,
   flags: PlanFlags,
-  search: Search,
+  { solver, seconds }: Search,
 ): Promise<void> {
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
   const progress = showProgress(sheets.settings);
-  const options = { ...search, budgetMinor, onProgress: progress.onProgress };
+  const options = { solve: solver.solve, seconds, budgetMinor, onProgress: progress.onProgress };
   const plan = await planArmy(sheets, today, options).finally(progress.end);
+  // The files take the memory that the solver leaves.
+  await solver.close();
   const view = viewPlan(plan, problems);
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));

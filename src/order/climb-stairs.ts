@@ -1,8 +1,10 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
 import type { OrderNeed, Stair, Stairs } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import { type Buying, besides, cheapestCounts, sharing } from './choose-counts.js';
-import { findHolders, heldMl, type Market } from './list-wares.js';
+import { type Buying, besides, cheapestCounts } from './choose-counts.js';
+import { findHolders, heldMl } from './list-wares.js';
+import type { Market } from './open-market.js';
+import { sharing } from './share-time.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
 
@@ -12,9 +14,6 @@ const mostSteps = 24;
 /** Among so many figures a single pot no longer shows, and steps that can't be proved take long: fewer, in strides. */
 const manyFigures = 5000;
 const fewSteps = 12;
-
-/** Of the time that the order may take: for all steps together. */
-const shareOfStairs = 0.5;
 
 /** What a climb needs to know. */
 export interface Climb {
@@ -35,7 +34,7 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
   const most = 2 * figures;
   const supply = measureSupply(market);
   const withinAt = (count: number): readonly OrderNeed[] => splitNeeds(toBuyAt(count), supply).within;
-  const asking = besides(sharing(shareOfStairs, buying));
+  const asking = besides(sharing('stairs', buying));
   const ask = (count: number): Promise<Chosen> => cheapestCounts(withinAt(count), market, asking);
   // The army and one figure more come first, while there is time.
   const known = new Map<number, Chosen>();

@@ -7,7 +7,7 @@ import { sameMl } from '../model/volume.js';
 import { billShops } from './bill-shops.js';
 import { type Buying, settledCounts } from './choose-counts.js';
 import { statusOf } from './choose-order.js';
-import type { Market } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import { writeOrder } from './write-order.js';
 

@@ -1,7 +1,9 @@
 // Order: all that could be bought, less what the needs can do without. In: needs, wares, market. Out: counts.
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import { type Holders, heldMl, type Market, placesByShop, type Ware } from './list-wares.js';
+import { type Holders, heldMl, placesByShop } from './list-wares.js';
+import type { Market } from './open-market.js';
+import type { Ware } from './ware.js';
 
 /** Wares, and which of them hold each paint. */
 export interface Shelves {

@@ -2,13 +2,11 @@
 import { newestPaid } from '../model/newest-paid.js';
 import type { Order } from '../model/order.js';
 import type { CountedStock } from '../model/stock.js';
-import { type Market, openShops, usableMlOf } from './list-wares.js';
+import { type Market, openMarket, usableMlOf } from './open-market.js';
 
 /** Which paints any shop sells, by themselves or in a set, as far as their offers last. */
-export function isOnOffer({ offers, shops }: Market): (paint: string) => boolean {
-  const open = openShops(offers, shops);
-  const sold = offers.filter(({ shop, available }) => open.has(shop) && available !== 0);
-  const paints = new Set(sold.flatMap(({ pots }) => pots.map(({ paint }) => paint)));
+export function isOnOffer(market: Market): (paint: string) => boolean {
+  const paints = new Set(openMarket(market).stock.flatMap(({ mlOf }) => [...mlOf.keys()]));
   return (paint) => paints.has(paint);
 }
 

@@ -1,6 +1,6 @@
 // Order: one of several orders at the same cost. In: the program, the order found. Out: counts that break ties alike.
 import { columnsOf, type OrderProgram } from './build-program.js';
-import type { Market } from './list-wares.js';
+import type { Market } from './open-market.js';
 import type { IntegerProgram, Limits, Row, Solve } from './solver/integer-program.js';
 import type { Chosen } from './write-order.js';
 

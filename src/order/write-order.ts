@@ -1,8 +1,9 @@
 // Order: counts of wares as an order to place. In: wares and counts, shops, needs. Out: lines, bills, sums.
 import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/order.js';
 import { billShops } from './bill-shops.js';
-import { type Market, usableMlOf, type Ware } from './list-wares.js';
+import { type Market, usableMlOf } from './open-market.js';
 import { findSinglePrices, priceSet, type SinglePrices } from './price-set.js';
+import type { Ware } from './ware.js';
 
 /** Goods and postage of counts of wares, in whole minor units; no wares, nothing. */
 export function costOfCounts(wares: readonly Ware[], counts: readonly number[], { shops }: Market): number {

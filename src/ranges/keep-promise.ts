@@ -88,7 +88,9 @@ async function findOwn(offering: Offering, others: readonly FoundLevel[]): Promi
   const surer = others.filter((one) => one.surePercent > surePercent);
   const [cheapest] = surer.sort((a, b) => a.order.totalMinor - b.order.totalMinor);
   if (cheapest === undefined || cheapest.order.totalMinor >= own.order.totalMinor) return own;
-  return { ...cheapest, surePercent, order: await place(asNeeds(cheapest.toBuy)) };
+  const order = await place(asNeeds(cheapest.toBuy));
+  // The second search may have less time than the first.
+  return order.totalMinor < own.order.totalMinor ? { ...cheapest, surePercent, order } : own;
 }
 
 /** The order for a promise; `finish` makes the last search for it. */

@@ -81,7 +81,7 @@ describe('a long search', () => {
     expect(order.status).toBe('not proved');
     expect(Number(order.aboveBest)).toBeGreaterThan(0);
     expect(Number(order.aboveBest)).toBeLessThan(Number(order.total));
-  }, 120_000);
+  });
 
   it('is broken off at once by Ctrl-C, and leaves nothing behind', async () => {
     const out = join(root, 'broken-off');

@@ -57,7 +57,7 @@ describe('a staircase that takes long', () => {
   const toBuyAt = (figures: number) =>
     drawn.needs.map(({ paint, ml }) => ({ paint, ml: (ml * figures) / 40 }));
 
-  it('searches no longer than half of what the order may take; steps after that are not proved, and no cheaper', async () => {
+  it('searches no longer than three tenths of what the order may take; steps after that are not proved, and no cheaper', async () => {
     let searches = 0;
     const solve: Solve = async (program, limits) => {
       searches += 1;
@@ -67,9 +67,9 @@ describe('a staircase that takes long', () => {
     const least = await climbStairs({ toBuyAt, figures: 60, market: drawn, buying });
     const { steps } = await climbStairs({ toBuyAt, figures: 60, market: drawn, buying: slow });
     expect(least.steps.length).toBeGreaterThan(8);
-    expect(searches).toBe(5);
+    expect(searches).toBe(3);
     // The army and one figure more are asked first; the first step buys nothing, which needs no search.
-    expect(steps.findIndex(({ proved }) => !proved)).toBe(4);
+    expect(steps.findIndex(({ proved }) => !proved)).toBe(2);
     const provedAt = (figures: number) => steps.findLast((step) => step.figures <= figures)?.proved;
     expect([60, 61].map(provedAt)).toEqual([true, true]);
     for (const { figures, cashMinor } of steps) {
@@ -95,7 +95,7 @@ describe('the staircase of a drawn market', () => {
     }
     const cash = steps.map(({ cashMinor }) => cashMinor);
     expect(cash).toEqual([...cash].sort((a, b) => a - b));
-  }, 60_000);
+  });
 
   it('takes strides where there are too many steps, says so, and reaches twice the army', async () => {
     const many = (figures: number) => drawn.needs.map(({ paint, ml }) => ({ paint, ml: ml * figures }));
@@ -108,7 +108,7 @@ describe('the staircase of a drawn market', () => {
     expect(everyStep).toBe(false);
     expect(steps.length).toBeLessThanOrEqual(25);
     expect(steps.at(-1)?.figures).toBe(mostFigures);
-  }, 60_000);
+  });
 
   it.each([10, 40, 200, 6000])(
     'knows what one figure more than %i costs, however crowded',
@@ -120,6 +120,5 @@ describe('the staircase of a drawn market', () => {
       expect(shown?.proved).toBe(true);
       expect(shown?.cashMinor).toBe((await cheapestCounts(within, drawn, buying)).totalMinor);
     },
-    60_000,
   );
 });

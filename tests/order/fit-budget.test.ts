@@ -163,5 +163,5 @@ describe('against trying every number of figures', () => {
       expect(proved, `seed ${seed}`).toBe(true);
       expect(await cashFor(finished, fitting), `seed ${seed}`).toBeLessThanOrEqual(fitting.budgetMinor);
     }
-  }, 120_000);
+  });
 });

@@ -230,18 +230,14 @@ describe('against every way to serve the needs, times every order', () => {
     [1, 150],
     [151, 300],
     [301, 450],
-  ])(
-    'cases %i to %i: as little unmet, the same cash, swaps as near, as few pots',
-    async (from, to) => {
-      let [steps, unmet] = [0, 0];
-      for (let seed = from; seed <= to; seed++) {
-        const seen = await compare(seed);
-        steps += seen.steps;
-        unmet += seen.unmet;
-      }
-      expect(steps).toBeGreaterThan(100);
-      expect(unmet).toBeGreaterThan(100);
-    },
-    240_000,
-  );
+  ])('cases %i to %i: as little unmet, the same cash, swaps as near, as few pots', async (from, to) => {
+    let [steps, unmet] = [0, 0];
+    for (let seed = from; seed <= to; seed++) {
+      const seen = await compare(seed);
+      steps += seen.steps;
+      unmet += seen.unmet;
+    }
+    expect(steps).toBeGreaterThan(100);
+    expect(unmet).toBeGreaterThan(100);
+  });
 });

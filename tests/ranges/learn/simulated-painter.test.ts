@@ -220,6 +220,5 @@ describe('a painter whose rows differ by chance alone', () => {
       expect(contradicted.length).toBeGreaterThanOrEqual(1);
       expect(contradicted.length).toBeLessThanOrEqual(12);
     },
-    120_000,
   );
 });

@@ -87,4 +87,4 @@ it('to the minor unit, whatever the shops', async () => {
   );
   // Seen among the draws, or the test would not look at what it is for.
   expect(refunds).toBeGreaterThan(0);
-}, 120_000);
+});

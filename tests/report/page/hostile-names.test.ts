@@ -11,7 +11,7 @@ import { renameAll } from './rename-all.js';
 let pages: Pages;
 beforeAll(async () => {
   pages = await openPages();
-}, 60_000);
+});
 afterAll(() => pages?.close());
 
 const pieces = fc.constantFrom(
@@ -71,11 +71,13 @@ it('names of any pieces leave the page as it is', async () => {
     }),
     { numRuns: 40 },
   );
-}, 60_000);
+});
 
 it('a browser makes nothing of them, and still sorts and finds', async () => {
-  const count = (url: string) => async () => {
-    const { page, complaints, requests } = await pages.visit(url);
+  const { page, complaints, requests } = await pages.visit('about:blank');
+  const count = async (url: string) => {
+    const [complained, asked] = [complaints.length, requests.length];
+    await page.goto(url);
     await page.locator('.paints button.sort').first().click();
     const found = await page.evaluate(() => ({
       elements: document.querySelectorAll('*').length,
@@ -85,13 +87,12 @@ it('a browser makes nothing of them, and still sorts and finds', async () => {
       wide: document.documentElement.scrollWidth > innerWidth,
     }));
     const shown = await page.locator('.paints tbody tr:first-child bdi').first().textContent();
-    await page.context().close();
-    return { ...found, complaints, asked: requests.length, shown };
+    return { ...found, complaints: complaints.slice(complained), asked: requests.length - asked, shown };
   };
-  const plain = await count(await pages.write('plain.html', renameAll(smallPlan, 'x')))();
+  const plain = await count(await pages.write('plain.html', renameAll(smallPlan, 'x')));
   await fc.assert(
     fc.asyncProperty(names, async (text) => {
-      const seen = await count(await pages.write('hostile.html', renameAll(smallPlan, text)))();
+      const seen = await count(await pages.write('hostile.html', renameAll(smallPlan, text)));
       // HTML leaves NUL out of text; UTF-8 has no lone surrogate, and writes the replacement character.
       const written = text.replaceAll('\0', '').replaceAll('\ud800', '\ufffd');
       expect(seen).toMatchObject({
@@ -105,4 +106,4 @@ it('a browser makes nothing of them, and still sorts and finds', async () => {
     }),
     { numRuns: 8, examples: [['a\u0000b\ud800c </script>\u202e\u05d0']] },
   );
-}, 60_000);
+});

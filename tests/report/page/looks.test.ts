@@ -2,7 +2,7 @@
 // move a line or two, so a cell may also be like its neighbours. Renewed with `--update`, and only where it differs.
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { smallPlan } from '../a-small-plan.js';
 import { openPages, type Pages } from './open-pages.js';
@@ -13,18 +13,19 @@ const [mostMean, farOff, mostFarOff] = [2, 20, 0.02];
 
 let pages: Pages;
 let pageUrl: string;
+let blank: Page;
 
 beforeAll(async () => {
   pages = await openPages();
   pageUrl = await pages.write('small.html', smallPlan);
-}, 60_000);
+  blank = (await pages.visit('about:blank')).page;
+});
 
 afterAll(() => pages?.close());
 
 /** One line a row, two hexadecimal digits a cell. */
 async function gridOf(page: Page): Promise<string> {
   const png = (await page.screenshot()).toString('base64');
-  const blank = await page.context().newPage();
   const cells = await blank.evaluate(
     async ([source, wide, high]) => {
       const picture = new Image();
@@ -49,7 +50,6 @@ async function gridOf(page: Page): Promise<string> {
     },
     [png, columns, rows] as const,
   );
-  await blank.close();
   const hex = cells.map((cell) => cell.toString(16).padStart(2, '0'));
   return Array.from(
     { length: rows },
@@ -92,33 +92,46 @@ const views = [
   ['stairs', { viewport: { width: 1280, height: 960 } }, '.climb'],
 ] as const;
 
+type View = readonly [name: string, options: BrowserContextOptions, place: string];
+
 const pathOf = (name: string): string => fileURLToPath(new URL(`golden/looks/${name}.txt`, import.meta.url));
 
-async function look(options: (typeof views)[number][1], place: string, change?: string): Promise<string> {
-  const { page } = await pages.visit(pageUrl, { ...options, bypassCSP: true });
-  if (change !== undefined) await page.addStyleTag({ content: change });
+/** Opened once each: a page of its own for every look takes far longer than the look. */
+const opened = new Map<string, Page>();
+
+async function open([name, options]: View): Promise<Page> {
+  const page = opened.get(name) ?? (await pages.visit(pageUrl, { ...options, bypassCSP: true })).page;
+  opened.set(name, page);
+  return page;
+}
+
+/** With another style while it looks, if any is given. */
+async function look(view: View, change?: string): Promise<string> {
+  const place = view[2];
+  const page = await open(view);
+  const style = change === undefined ? undefined : await page.addStyleTag({ content: change });
   if (place !== '#answer')
     await page
       .locator(place)
       .first()
       .evaluate((one) => one.scrollIntoView());
   const grid = await gridOf(page);
-  await page.context().close();
+  await style?.evaluate((tag) => (tag as Element).remove());
   return grid;
 }
 
-it.each(views)('%s looks as it did', async (name, options, place) => {
-  const seen = await look(options, place);
+it.each(views)('%s looks as it did', async (...view) => {
+  const [name] = view;
+  const seen = await look(view);
   const kept = existsSync(pathOf(name)) ? readFileSync(pathOf(name), 'utf8') : '';
   await expect(kept !== '' && isAlike(seen, kept) ? kept : seen).toMatchFileSnapshot(pathOf(name));
 });
 
 describe('the comparison', () => {
-  const [, options, place] = views[0];
-
-  it.each(views)('of %s does not mind another font', async (name, options, place) => {
+  it.each(views)('of %s does not mind another font', async (...view) => {
+    const [name] = view;
     for (const font of ['DejaVu Sans', 'serif']) {
-      const seen = await look(options, place, `:root { --sans: "${font}"; --serif: "${font}" }`);
+      const seen = await look(view, `:root { --sans: "${font}"; --serif: "${font}" }`);
       expect(isAlike(seen, readFileSync(pathOf(name), 'utf8')), font).toBe(true);
     }
   });
@@ -130,7 +143,7 @@ describe('the comparison', () => {
     ['columns under one another', '.answer.answer { display: block }'],
     ['no stylesheet to speak of', '* { all: revert }'],
   ])('tells %s', async (_, change) => {
-    const seen = await look(options, place, change);
+    const seen = await look(views[0], change);
     expect(isAlike(seen, readFileSync(pathOf('desk'), 'utf8'))).toBe(false);
   });
 });

@@ -26,12 +26,14 @@ export interface Pages {
   readonly close: () => Promise<void>;
 }
 
+/** What takes longer is not there: enough for a busy machine, and less than a whole test may take. */
+const longestMs = 120_000;
+
 /** Throws with what to type where there is no browser: no test of these is ever skipped. */
 export async function openPages(): Promise<Pages> {
   const executablePath = findBrowser();
-  if (executablePath === undefined)
-    throw new Error('No Chromium for the report tests: apt-get install chromium');
-  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
+  if (executablePath === undefined) throw new Error('No Chromium for the report tests: npm run browser');
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'], timeout: longestMs });
   const folder = mkdtempSync(join(tmpdir(), 'halfpot-page-'));
   return {
     browser,
@@ -50,6 +52,7 @@ export async function openPages(): Promise<Pages> {
 
 async function visit(browser: Browser, url: string, options: BrowserContextOptions = {}): Promise<Visit> {
   const context = await browser.newContext({ offline: true, ...options });
+  context.setDefaultTimeout(longestMs);
   const page = await context.newPage();
   const [requests, complaints]: [string[], string[]] = [[], []];
   page.on('request', (request) => requests.push(request.url()));

@@ -1,7 +1,7 @@
 // The page on paper: how many sheets, where sections begin, the list to buy on a page of its own with boxes to tick.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { smallPlan } from '../a-small-plan.js';
-import { openPages, type Pages } from './open-pages.js';
+import { openPages, type Pages, type Visit } from './open-pages.js';
 
 let pages: Pages;
 let pageUrl: string;
@@ -9,7 +9,7 @@ let pageUrl: string;
 beforeAll(async () => {
   pages = await openPages();
   pageUrl = await pages.write('small.html', smallPlan);
-}, 60_000);
+});
 
 afterAll(() => pages?.close());
 
@@ -45,10 +45,16 @@ describe.each([
   ['A4', 842],
   ['Letter', 792],
 ] as const)('on %s', (format, high) => {
-  it('the list to buy has a page of its own, and the whole is of so many sheets', async () => {
-    const { page, complaints } = await pages.visit(pageUrl);
-    const pdf = await page.pdf({ format, printBackground: true, outline: true, tagged: true });
-    const { pages: sheets, marks } = readPdf(pdf);
+  let visit: Visit;
+  let printed: ReturnType<typeof readPdf>;
+  beforeAll(async () => {
+    visit = await pages.visit(pageUrl);
+    printed = readPdf(await visit.page.pdf({ format, printBackground: true, outline: true, tagged: true }));
+  });
+  afterAll(() => visit?.page.context().close());
+
+  it('the list to buy has a page of its own, and the whole is of so many sheets', () => {
+    const { pages: sheets, marks } = printed;
     const of = (title: string): Mark => {
       const mark = marks.find((one) => one.title === title);
       if (mark === undefined) throw new Error(`no ${title} among ${marks.map((one) => one.title)}`);
@@ -66,19 +72,15 @@ describe.each([
     expect(others).not.toContain('What must I buy?');
     expect(others).not.toContain('Pots that run low');
     expect(of('What must I buy?').page).toBeLessThan(list.page);
-    expect(complaints).toEqual([]);
-    await page.context().close();
-  }, 60_000);
+    expect(visit.complaints).toEqual([]);
+  });
 
   it('no heading of a section is left alone at the foot of a page', async () => {
-    const { page } = await pages.visit(pageUrl);
-    const sections = await page.locator('main h2:not(.unseen)').allTextContents();
-    const { marks } = readPdf(await page.pdf({ format, outline: true, tagged: true }));
-    const heads = marks.filter(({ title }) => sections.includes(title));
+    const sections = await visit.page.locator('main h2:not(.unseen)').allTextContents();
+    const heads = printed.marks.filter(({ title }) => sections.includes(title));
     expect(heads.length).toBeGreaterThan(9);
     expect(heads.filter(({ y }) => y < high * 0.1)).toEqual([]);
-    await page.context().close();
-  }, 60_000);
+  });
 });
 
 it('what is folded on the screen stands on paper, tools do not', async () => {

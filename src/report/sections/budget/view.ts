@@ -32,7 +32,7 @@ export interface BudgetView {
   readonly total: string;
 }
 
-export interface OpenRow {
+interface OpenRow {
   readonly unit: string;
   /** `6 of 10` */
   readonly finished: string;

@@ -14,7 +14,7 @@ export interface PrimersView {
   readonly rows: readonly PrimerRow[];
 }
 
-export interface PrimerRow {
+interface PrimerRow {
   readonly paint: string;
   readonly hex: string;
   readonly isBest: boolean;

@@ -14,7 +14,7 @@ export interface UndercoatsView {
   readonly moreUndercoats: string;
 }
 
-export interface UndercoatRow {
+interface UndercoatRow {
   readonly drawn: Over;
   readonly says: string;
   readonly where: string;

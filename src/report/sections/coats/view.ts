@@ -28,7 +28,7 @@ export interface CoatsView extends UndercoatsView {
   readonly primers: PrimersView | undefined;
 }
 
-export interface CoatRow {
+interface CoatRow {
   readonly drawn: Over;
   /** `3 coats: weak yellow over dark brown; over Oat it would be 1`. */
   readonly says: string;

@@ -19,7 +19,7 @@ export interface GroundView {
   readonly warnings: readonly string[];
 }
 
-export interface AssumptionRow {
+interface AssumptionRow {
   readonly id: string;
   readonly name: string;
   readonly low: string;

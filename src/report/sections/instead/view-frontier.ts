@@ -20,7 +20,7 @@ export interface FrontierView {
   readonly notes: readonly string[];
 }
 
-export interface FrontierRow {
+interface FrontierRow {
   /** The number of the level in the chart; '' for the choice of fewest pots. */
   readonly no: string;
   /** `2 to 3`, or `fewest pots`. */

@@ -35,7 +35,7 @@ interface TakenRow extends Pair {
   readonly where: string;
 }
 
-export interface InsteadPaint {
+interface InsteadPaint {
   readonly paint: string;
   readonly hex: string;
   readonly toBuy: string;
@@ -44,7 +44,7 @@ export interface InsteadPaint {
   readonly more: string;
 }
 
-export interface SubstituteRow extends Pair {
+interface SubstituteRow extends Pair {
   /** True where the names say that both are one colour. */
   readonly sameByName: boolean;
   /** What the army leaves over of it, and whether that does. */

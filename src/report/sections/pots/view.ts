@@ -14,7 +14,7 @@ import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js
 import { type LowHigh, lowHighMeaning, wordChance, wordMlRange } from '../../words/word-sure.js';
 
 /** What stands where: a label and its text. */
-export interface Amounts {
+interface Amounts {
   readonly label: string;
   readonly text: string;
 }
@@ -27,7 +27,7 @@ export interface PotsView {
   readonly groups: readonly PotGroup[];
 }
 
-export interface PotGroup {
+interface PotGroup {
   /** For looks: `none owned`, `short`, `tight`, `enough`, `low`. */
   readonly state: string;
   readonly title: string;
@@ -38,7 +38,7 @@ export interface PotGroup {
   readonly paints: readonly PotRow[];
 }
 
-export interface PotRow {
+interface PotRow {
   readonly paint: string;
   readonly runningLow: boolean;
   readonly amounts: readonly Amounts[];

@@ -15,7 +15,7 @@ export interface ProgressView {
   readonly more: string;
 }
 
-export interface ProgressRow {
+interface ProgressRow {
   readonly unit: string;
   readonly figures: string;
   /** `2 of 5` */

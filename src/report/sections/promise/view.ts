@@ -26,7 +26,7 @@ export interface PromiseView {
 }
 
 /** Cash for one level; the first row is that of the likely needs. */
-export interface PromiseRow {
+interface PromiseRow {
   readonly label: string;
   /** True for the level that the order keeps. */
   readonly isOwn: boolean;

@@ -21,7 +21,7 @@ export interface ShoppingView {
   readonly bothTotal: string;
 }
 
-export interface ShoppingGroup {
+interface ShoppingGroup {
   readonly title: string;
   readonly says: string;
   /** How sure it is that nothing cheaper covers it; '' where nothing is bought. */
@@ -33,7 +33,7 @@ export interface ShoppingGroup {
   readonly unmet: readonly { readonly paint: string; readonly hex: string; readonly missing: string }[];
 }
 
-export interface ShoppingShop {
+interface ShoppingShop {
   readonly shop: string;
   readonly lines: readonly ShoppingLine[];
   readonly goods: string;
@@ -44,7 +44,7 @@ export interface ShoppingShop {
   readonly note: string;
 }
 
-export interface WayRow {
+interface WayRow {
   readonly way: string;
   readonly total: string;
   /** Compared with the order: `€0.95 more`. */

@@ -23,7 +23,7 @@ export interface StairsView {
   readonly notes: readonly string[];
 }
 
-export interface StairRow {
+interface StairRow {
   /** The number of the step in the chart. */
   readonly no: string;
   readonly figures: string;

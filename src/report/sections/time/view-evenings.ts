@@ -8,7 +8,7 @@ import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
 import { listOf, type NumberWords } from '../../words/word-numbers.js';
 
-export interface EveningRow {
+interface EveningRow {
   readonly no: string;
   readonly minutes: string;
   /** What is painted, unit by unit. */

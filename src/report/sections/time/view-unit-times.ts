@@ -4,7 +4,7 @@ import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordMinuteRange, wordMinutes } from '../../words/word-minutes.js';
 import { countOf, type NumberWords } from '../../words/word-numbers.js';
 
-export interface UnitTimeRow {
+interface UnitTimeRow {
   readonly unit: string;
   readonly figures: string;
   readonly perFigure: string;
@@ -15,7 +15,7 @@ export interface UnitTimeRow {
   readonly done: string;
 }
 
-export interface BatchRow {
+interface BatchRow {
   readonly unit: string;
   /** `2 batches of 12` */
   readonly batches: string;

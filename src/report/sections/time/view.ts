@@ -22,7 +22,7 @@ export interface TimeView extends EveningsView, UnitTimesView {
   readonly proof: string;
 }
 
-export interface TimeSum {
+interface TimeSum {
   readonly title: string;
   /** True for a part of the sum above. */
   readonly within: boolean;

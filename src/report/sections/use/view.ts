@@ -30,7 +30,7 @@ export interface UseView {
   readonly notPainted: readonly string[];
 }
 
-export interface UseZone {
+interface UseZone {
   readonly zone: string;
   /** One for each layer; `text` is '' where the zone gets none. `share` is of the largest in its layer. */
   readonly cells: readonly { readonly text: string; readonly share: number }[];
@@ -38,7 +38,7 @@ export interface UseZone {
   readonly cost: string;
 }
 
-export interface UsePaint {
+interface UsePaint {
   readonly paint: string;
   readonly hex: string;
   readonly whole: string;

@@ -11,7 +11,7 @@ export interface LearnedView {
   readonly more: string;
 }
 
-export interface WeighingRow {
+interface WeighingRow {
   readonly date: string;
   readonly paint: string;
   readonly unit: string;

@@ -33,7 +33,7 @@ export interface WeighView {
   readonly learned: LearnedView;
 }
 
-export interface DoubtRow {
+interface DoubtRow {
   readonly name: string;
   /** Id of its row in the registry; '' for a pot's reading. */
   readonly id: string;
