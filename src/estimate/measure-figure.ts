@@ -59,7 +59,7 @@ export function inputsOfPart(figure: Figure, part: Part): readonly string[] {
 
 function surfaceFactors(figure: Figure, part: Part): readonly string[] {
   if (isBasePart(part)) return [];
-  if (part === 'hull') return [`relief ${figure.build}`];
+  if (part === 'hull') return figure.boxMm === undefined ? [] : [`relief ${figure.build}`];
   if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief'];
   return [`kit ${part}`, 'relief'];
 }

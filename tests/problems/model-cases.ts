@@ -81,7 +81,7 @@ const fileCases: readonly ProblemCase[] = [
     ...models(
       'model-unreadable',
       { rows: ['spearman,28,,,spearman.stl,'] },
-      'figures.csv row 2, "model" (E2): "spearman.stl" cannot be opened (it is no ordinary file). See that you may read it, and that no other program holds it.',
+      'figures.csv row 2, "model" (E2): "spearman.stl" cannot be opened (it is a folder). See that you may read it, and that no other program holds it.',
     ),
     make: (dir) => {
       mkdirSync(join(dir, 'spearman.stl'));

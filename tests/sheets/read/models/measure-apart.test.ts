@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measureApart } from '../../../../src/sheets/read/models/measure-apart.js';
 
-const run = (code: string, seconds = 20) =>
+const run = (code: string, seconds = 200) =>
   measureApart(Buffer.from('bytes'), '.stl', {
     seconds,
     heapMb: 48,
