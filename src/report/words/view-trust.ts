@@ -36,6 +36,7 @@ export function trustWords(assumptions: readonly Assumption[]): TrustWords {
 const meanings: Record<Mark, string> = {
   weighed: 'You weighed it: learned from your log.',
   yours: 'It stands in your sheets.',
+  'your model': 'Measured on your own model file.',
   published: 'From a published source, named beside it.',
   'open models':
     'Visible area of open 3D models; how many, whose and under what licence stands beside it, as far as known.',

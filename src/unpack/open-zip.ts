@@ -1,7 +1,7 @@
-// Readers: a zip's table of contents and its parts, inflated within bounds. In: bytes. Out: parts by name, in chunks.
+// Unpacking: a zip's table of contents and its parts, inflated within bounds. In: bytes. Out: parts by name, in chunks.
 // Layout and numbers: PKWARE APPNOTE.TXT 6.3.10, sections 4.3.7, 4.3.12, 4.3.14 to 4.3.16 and 4.5.3.
 import { crc32, createInflateRaw } from 'node:zlib';
-import { tooLarge, WorkbookError } from './workbook-error.js';
+import { UnpackError } from './unpack-error.js';
 
 export interface OpenZip {
   /** The inflated part, chunk by chunk; undefined where there is none of that name (case and a leading slash ignored). */
@@ -17,7 +17,7 @@ interface Entry {
   readonly headerAt: number;
 }
 
-/** All parts read from one workbook together. A sheet of a million cells takes a tenth of it. */
+/** All parts read from one package together. A sheet of a million cells takes a tenth of it. */
 const MOST_INFLATED_MB = 256;
 const MOST_ENTRIES = 10_000;
 const UNKNOWN = 0xffffffff;
@@ -25,7 +25,7 @@ const CHUNK_BYTES = 2 ** 18;
 
 /**
  * Reads the central directory; parts are inflated when asked for, together no more than `mostMb`, and never stand in
- * memory as a whole. Throws a WorkbookError for a directory or part that is damaged, encrypted or too large, the latter
+ * memory as a whole. Throws an UnpackError for a directory or part that is damaged, encrypted or too large, the latter
  * before anything is inflated.
  */
 export function openZip(zip: Buffer, mostMb = MOST_INFLATED_MB): OpenZip {
@@ -34,9 +34,10 @@ export function openZip(zip: Buffer, mostMb = MOST_INFLATED_MB): OpenZip {
   const inflate = (name: string): AsyncIterable<Uint8Array> | undefined => {
     const entry = entries.get(partKey(name));
     if (entry === undefined) return undefined;
-    if (entry.isEncrypted) throw new WorkbookError('locked-workbook', `${name} is encrypted`);
+    if (entry.isEncrypted) throw new UnpackError('locked', `${name} is encrypted`);
     if (entry.bytes > left)
-      throw tooLarge(
+      throw new UnpackError(
+        'too large',
         `${Math.ceil(mostMb - left / 2 ** 20 + entry.bytes / 2 ** 20)} MB unpacked`,
         `${mostMb} MB`,
       );
@@ -60,12 +61,12 @@ function guard<T>(read: () => T): T {
   }
 }
 
-function asDamage(error: unknown): WorkbookError {
-  if (error instanceof WorkbookError) return error;
+function asDamage(error: unknown): UnpackError {
+  if (error instanceof UnpackError) return error;
   return broken(error instanceof Error ? error.message : String(error));
 }
 
-const broken = (reason: string): WorkbookError => new WorkbookError('broken-workbook', reason);
+const broken = (reason: string): UnpackError => new UnpackError('broken', reason);
 
 function readDirectory(zip: Buffer): Map<string, Entry> {
   const { count, start } = findDirectory(zip);
