@@ -20,9 +20,24 @@ const edges = [
     comment: 'Wording knows only the problem as data. Put what the words need into found, expected or hint.',
   },
   {
+    name: 'unpack-imports-nothing',
+    from: '^src/unpack/',
+    allowed: ['^src/unpack/'],
+    comment:
+      'Zip and XML know nothing of what is packed in them. Put what is to be read of a part into the reader that asks for it.',
+  },
+  {
+    name: 'surface-imports-model-and-unpack',
+    from: '^src/surface/',
+    allowed: ['^src/surface/', '^src/unpack/', '^src/model/'],
+    comment:
+      'The surface of a model is geometry: bytes in, areas and free sky out. Files, threads and what is kept belong to ' +
+      'src/sheets/read, problems to whoever asked, values to the stage that uses what was measured.',
+  },
+  {
     name: 'sheets-import-model-and-problems',
     from: '^src/sheets/',
-    allowed: ['^src/sheets/', '^src/model/', '^src/problems/'],
+    allowed: ['^src/sheets/', '^src/surface/', '^src/unpack/', '^src/model/', '^src/problems/'],
     comment:
       'Reading and checking sheets comes before any estimate. Take what you need (the registry, the date) ' +
       'as an argument; src/cli hands it over.',
@@ -137,7 +152,7 @@ const libraries = [
       '^src/report/sections/instead/word-swap-row\\.ts$',
     ],
   },
-  { library: 'yauzl', folders: ['^src/sheets/read/open-zip\\.ts$'] },
+  { library: 'yauzl', folders: ['^src/unpack/open-zip\\.ts$'] },
   { library: 'handlebars', folders: ['^src/report/page/'] },
   { library: 'decimal.js', folders: ['^src/model/money\\.ts$'] },
   { library: 'commander', folders: ['^src/cli/'] },

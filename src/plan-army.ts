@@ -46,6 +46,7 @@ import { planTime } from './time/plan-time.js';
 import { sumBrushMinutes } from './time/sum-brush-minutes.js';
 
 export { registry } from './assumptions/registry.js';
+export { likenFigure } from './estimate/liken-figure.js';
 export { openSolver } from './order/solver/open-solver.js';
 
 /** How the order is searched for, what may be spent, and how many draws say how sure; each has its default. */

@@ -1,4 +1,5 @@
 // Small checked sheets for stage tests: say what matters, the rest takes the default of its column.
+import type { MeasuredPiece } from '../src/model/measured.js';
 import type { Figure, Offer, Paint, Pot, Sheets, Shop, Step, Unit } from '../src/model/sheets.js';
 
 export const makePot = (pot: Partial<Pot> & { paint: string }): Pot => ({
@@ -27,6 +28,20 @@ export const makeFigure = (figure: Partial<Figure> = {}): Figure => ({
   perBase: 1,
   ...figure,
 });
+
+/** A piece of a model, cm2 on one side: by hundredths of free sky, how many of its points see so much from either side. */
+export function makePiece(
+  part: string,
+  area: number,
+  {
+    open = { 20: 100 },
+    hidden = { 0: 100 },
+  }: { open?: Record<number, number>; hidden?: Record<number, number> } = {},
+): MeasuredPiece {
+  const counts = (by: Record<number, number>): number[] =>
+    Array.from({ length: 21 }, (_, sky) => by[sky] ?? 0);
+  return { part, isSole: false, area, points: 100, open: counts(open), hidden: counts(hidden) };
+}
 
 export const makeStep = (step: Partial<Step> & { step: number; paint?: string }): Step => {
   const { paint = 'Slate', ...rest } = step;

@@ -6,6 +6,7 @@ import { errorAssumptions } from './errors.js';
 import { filmAssumptions } from './film.js';
 import { layerAssumptions } from './layers.js';
 import { potAssumptions } from './pots.js';
+import { surfaceAssumptions } from './surface.js';
 import { timeAssumptions } from './time.js';
 import { zoneAssumptions } from './zones.js';
 
@@ -13,6 +14,7 @@ import { zoneAssumptions } from './zones.js';
 const listed: readonly Assumption[] = [
   ...bodyAssumptions,
   ...zoneAssumptions,
+  ...surfaceAssumptions,
   ...filmAssumptions,
   ...layerAssumptions,
   ...potAssumptions,

@@ -6,6 +6,7 @@ import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
 import { nameFault } from './name-fault.js';
 import type { LogFlags } from './run-log.js';
+import type { MeasureFlags } from './run-measure.js';
 import type { PlanFlags } from './run-plan.js';
 
 /** Where the report goes unless said otherwise. */
@@ -47,8 +48,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
       const { runCheck } = await import('./run-check.js');
       process.exitCode = await runCheck(sheets);
     });
-  definePlan(program);
-  defineLog(program);
+  for (const define of [definePlan, defineLog, defineMeasure]) define(program);
   return program;
 }
 
@@ -77,6 +77,22 @@ function definePlan(program: Command): void {
     .action(async (sheets: string, options: Omit<PlanFlags, 'usualFolder'>) => {
       const { runPlan } = await import('./run-plan.js');
       process.exitCode = await runPlan(sheets, { ...options, usualFolder });
+    });
+}
+
+function defineMeasure(program: Command): void {
+  program
+    .command('measure')
+    .description('say what of a model file a brush reaches, and the row to write')
+    .argument('<files...>', 'STL, OBJ or 3MF files of one figure, without supports')
+    .option('--high <mm>', 'how high the print is, where the file does not say; of several files, the first')
+    .addHelpText(
+      'after',
+      example('measure spearman.stl', 'prints its area, its parts, and its row for the figures sheet'),
+    )
+    .action(async (files: string[], flags: MeasureFlags) => {
+      const { runMeasure } = await import('./run-measure.js');
+      process.exitCode = await runMeasure(files, flags);
     });
 }
 

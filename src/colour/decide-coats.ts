@@ -9,10 +9,12 @@ import { chooseCoats, type Desk, makeDesk, type Under } from './choose-coats.js'
 import { isCovering, isLeftBlank, type Palette } from './cover-beneath.js';
 import { type Beneath, bareGround, layCoat } from './track-beneath.js';
 
+type Measured = Pick<FigureArea, 'figure' | 'parts'>;
+
 /** What the choice is made with besides the sheets. */
 export interface Sight extends Omit<Palette, 'paints'> {
   /** Every figure of the army, measured. */
-  readonly areas: ReadonlyMap<string, Pick<FigureArea, 'parts'>>;
+  readonly areas: ReadonlyMap<string, Measured>;
 }
 
 /**
@@ -26,7 +28,7 @@ export function decideCoats(sheets: Sheets, { areas, ...sight }: Sight): CoatCho
   for (const { figure, scheme } of pairUnits(sheets.army)) {
     const [area, found] = [areas.get(figure), sheets.schemes.get(scheme)];
     if (area === undefined || found === undefined) continue;
-    for (const [step, choice] of decideScheme(found, { figure, area, zones: sheets.zones, desk })) {
+    for (const [step, choice] of decideScheme(found, { area, zones: sheets.zones, desk })) {
       choices.set(step, (choices.get(step) ?? new Map<string, CoatChoice>()).set(figure, choice));
     }
   }
@@ -34,19 +36,18 @@ export function decideCoats(sheets: Sheets, { areas, ...sight }: Sight): CoatCho
 }
 
 interface OneFigure {
-  readonly figure: string;
-  readonly area: Pick<FigureArea, 'parts'>;
+  readonly area: Measured;
   readonly zones: Sheets['zones'];
   readonly desk: Desk;
 }
 
-function decideScheme({ steps }: Scheme, { figure, area, zones, desk }: OneFigure): [Step, CoatChoice][] {
+function decideScheme({ steps }: Scheme, { area, zones, desk }: OneFigure): [Step, CoatChoice][] {
   const ground = bareGround(area.parts.keys());
   return steps.flatMap((step): [Step, CoatChoice][] => {
     if (!isCovering(step, desk)) return [];
     const percentOf = (name: string): number => likely(desk.assumptions, name);
     const areaShare = step.areaShare ?? percentOf(`${step.layer} area`) / 100;
-    const parts = partsOfZone(step.zone, figure, zones).map((one) => ({
+    const parts = partsOfZone(step.zone, area.figure, zones).map((one) => ({
       part: one.part,
       share: shareOf(one, percentOf),
     }));

@@ -12,7 +12,7 @@ const overall: readonly Layer[] = ['primer', 'wash', 'varnish'];
 export function findUnpainted(area: FigureArea, steps: readonly Step[], zones: readonly OwnZone[]): Part[] {
   const painted = new Set<Part>();
   for (const step of steps.filter(({ layer }) => !overall.includes(layer))) {
-    for (const { part } of partsOfZone(step.zone, area.figure.figure, zones)) painted.add(part);
+    for (const { part } of partsOfZone(step.zone, area.figure, zones)) painted.add(part);
   }
   return [...area.parts.keys()].filter((part) => !painted.has(part));
 }

@@ -1,10 +1,11 @@
 // Estimate: the surface of one figure by part. In: a figure and the assumptions. Out: areas in cm2, mark and doubt.
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
-import { type Assumptions, weakestMark } from '../model/assumption.js';
+import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
+import { reachedOf } from '../model/measured.js';
 import type { Figure } from '../model/sheets.js';
 import type { KitItem } from '../model/words.js';
 import type { FigureArea, Surface } from '../model/work.js';
-import { type BodyPart, bodyParts, type Part, partsOfFigure } from '../model/zones.js';
+import { type BodyPart, bodyParts, isBasePart, type Part, partsOfFigure } from '../model/zones.js';
 import { measureBase, measureBox } from './measure-base.js';
 
 /**
@@ -17,19 +18,15 @@ export function bareSkinCm2(eyeMm: number, assumptions: Assumptions): number {
 }
 
 /**
- * Areas of every part of a figure. The painter's own total takes the place of body and kit (or hull);
- * the parts keep their proportions. A figure without body, kit, box and base has no parts and no area.
+ * Areas of every part of a figure. What is measured on the painter's model takes the place of body and kit (or hull), and
+ * the painter's own total that of both; the parts keep their proportions. A figure without body, kit, box, model and base
+ * has no parts and no area.
  */
 export function measureFigure(figure: Figure, assumptions: Assumptions): FigureArea {
-  const own = ownScale(figure, assumptions);
-  const parts = new Map<Part, number>();
-  for (const part of partsOfFigure(figure)) {
-    const scale = isBase(part) ? 1 : own;
-    parts.set(part, partCm2(figure, part, assumptions) * scale);
-  }
-  const wholeCm2 = sum([...parts].filter(([part]) => !isBase(part)));
+  const parts = areasOfParts(figure, assumptions);
+  const wholeCm2 = sum([...parts].filter(([part]) => !isBasePart(part)));
   // The painter's own total rests on nothing else, only its parts do on the shares.
-  const estimated = figure.areaCm2 === undefined ? [...parts.keys()] : [];
+  const estimated = isOwn(figure) ? [] : [...parts.keys()];
   const inputs = [...new Set(estimated.flatMap((part) => inputsOfPart(figure, part)))];
   return {
     figure,
@@ -37,27 +34,32 @@ export function measureFigure(figure: Figure, assumptions: Assumptions): FigureA
     wholeCm2,
     withBaseCm2: sum([...parts]),
     surface: surfaceOf(figure, parts),
-    mark: weakestMark(['yours', ...inputs.map((name) => assume(assumptions, name).mark)]),
+    mark: weakestMark([ownMark(figure), ...inputs.map((name) => assume(assumptions, name).mark)]),
     biggestDoubt: biggestDoubt(figure, parts, assumptions),
   };
 }
 
-/** Names of the doubtful factors that the area of a part rests on; none where the painter gave the total. */
+const isOwn = ({ areaCm2, model }: Figure): boolean => areaCm2 !== undefined || model !== undefined;
+
+const ownMark = ({ areaCm2, model }: Figure): Mark =>
+  areaCm2 === undefined && model !== undefined ? 'your model' : 'yours';
+
+/** Names of the doubtful factors that the area of a part rests on; none where the painter gave the total or the model. */
 function factorsOfPart(figure: Figure, part: Part): readonly string[] {
-  return figure.areaCm2 === undefined ? surfaceFactors(figure, part) : [];
+  return isOwn(figure) ? [] : surfaceFactors(figure, part);
 }
 
 /** Names of everything that the area of a part rests on, also of what is held as exact. */
 export function inputsOfPart(figure: Figure, part: Part): readonly string[] {
   const share = isBody(part) ? [`share ${part}`] : [];
-  const isMade = isBase(part) || part === 'hull' || figure.areaCm2 !== undefined;
+  const isMade = isBasePart(part) || part === 'hull' || isOwn(figure);
   const person = isMade ? [] : ['skin of a person', 'stature of a person', 'eye level'];
   return [...person, ...share, ...factorsOfPart(figure, part)];
 }
 
 function surfaceFactors(figure: Figure, part: Part): readonly string[] {
-  if (isBase(part)) return [];
-  if (part === 'hull') return [`relief ${figure.build}`];
+  if (isBasePart(part)) return [];
+  if (part === 'hull') return figure.boxMm === undefined ? [] : [`relief ${figure.build}`];
   if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief'];
   return [`kit ${part}`, 'relief'];
 }
@@ -105,25 +107,52 @@ function biggestDoubt(figure: Figure, parts: ReadonlyMap<Part, number>, assumpti
   return doubts.sort(([, a], [, b]) => b - a)[0]?.[0] ?? '';
 }
 
-const isBase = (part: Part): boolean => part === 'base top' || part === 'base edge';
 const isBody = (part: Part): part is BodyPart => (bodyParts as readonly Part[]).includes(part);
 const sum = (entries: readonly (readonly [Part, number])[]): number =>
   entries.reduce((total, [, areaCm2]) => total + areaCm2, 0);
 
-/** What the parts are multiplied with so that body and kit come to the painter's own total; 1 without one. */
-function ownScale(figure: Figure, assumptions: Assumptions): number {
-  if (figure.areaCm2 === undefined) return 1;
-  const estimated = partsOfFigure(figure)
-    .filter((part) => !isBase(part))
-    .reduce((total, part) => total + partCm2(figure, part, assumptions), 0);
-  return estimated === 0 ? 0 : figure.areaCm2 / estimated;
+/** Named parts of a model as they are measured, all others by their factors, scaled to what they share. */
+function areasOfParts(figure: Figure, assumptions: Assumptions): Map<Part, number> {
+  const measured = reachedParts(figure, assumptions);
+  const isScaled = (part: Part): boolean => !isBasePart(part) && !measured.has(part);
+  const parts = partsOfFigure(figure);
+  const plain = new Map(
+    parts.map((part) => [part, measured.get(part) ?? partCm2(figure, part, assumptions)] as const),
+  );
+  const shared = figure.model === undefined ? figure.areaCm2 : (measured.get('') ?? 0);
+  const scaled = scaleTo(plain, shared, isScaled);
+  return figure.model === undefined ? scaled : scaleTo(scaled, figure.areaCm2, (part) => !isBasePart(part));
+}
+
+/** What a brush reaches of a model, cm2 by part; '' for what has no name of its own. */
+function reachedParts({ model }: Figure, assumptions: Assumptions): Map<Part, number> {
+  const areas = new Map<Part, number>();
+  for (const piece of model?.pieces ?? []) {
+    const { area } = reachedOf([piece], likely(assumptions, 'sky a brush needs'));
+    areas.set(piece.part, (areas.get(piece.part) ?? 0) + area);
+  }
+  return areas;
+}
+
+/** Some parts in their proportions, so that they come to a total; as they are without one. */
+function scaleTo(
+  parts: Map<Part, number>,
+  totalCm2: number | undefined,
+  isScaled: (part: Part) => boolean,
+): Map<Part, number> {
+  if (totalCm2 === undefined) return parts;
+  const so = sum([...parts].filter(([part]) => isScaled(part)));
+  const scale = so === 0 ? 0 : totalCm2 / so;
+  return new Map([...parts].map(([part, cm2]) => [part, isScaled(part) ? cm2 * scale : cm2]));
 }
 
 function partCm2(figure: Figure, part: Part, assumptions: Assumptions): number {
-  if (isBase(part)) return basePartCm2(figure, part);
+  if (isBasePart(part)) return basePartCm2(figure, part);
   const product = surfaceFactors(figure, part).reduce((total, name) => total * likely(assumptions, name), 1);
-  if (part === 'hull') return figure.boxMm === undefined ? 0 : measureBox(figure.boxMm) * product;
-  const skin = bareSkinCm2(figure.eyeMm ?? 0, assumptions) * product;
+  // Of a model only proportions count.
+  const ofModel = figure.model === undefined ? 0 : 1;
+  if (part === 'hull') return figure.boxMm === undefined ? ofModel : measureBox(figure.boxMm) * product;
+  const skin = bareSkinCm2(figure.eyeMm ?? ofModel, assumptions) * product;
   if (isBody(part)) return skin * bodyShare(part, assumptions);
   return skin * countOfKit(figure, part as KitItem);
 }

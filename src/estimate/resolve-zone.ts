@@ -26,7 +26,7 @@ export function resolveZone(
 ): CoveredZone {
   const covered = new Map<Part, number>();
   const assumed = new Set<string>();
-  for (const one of partsOfZone(zone, figure.figure, zones)) {
+  for (const one of partsOfZone(zone, figure, zones)) {
     const areaCm2 = parts.get(one.part);
     if (areaCm2 === undefined) continue;
     const share = shareOf(one, (name) => likely(assumptions, name));

@@ -4,6 +4,7 @@
 export const marks = [
   'weighed',
   'yours',
+  'your model',
   'published',
   'open models',
   'common practice',

@@ -1,5 +1,6 @@
 // Model: the painter's sheets after checking. Names that refer to each other are spelled alike
 // (the first spelling met), so every stage may compare them with ===.
+import type { MeasuredPiece } from './measured.js';
 import type {
   BoxBuild,
   Build,
@@ -91,9 +92,17 @@ export type BaseShape =
   | { readonly shape: 'rectangle'; readonly longMm: number; readonly wideMm: number }
   | { readonly shape: 'oval'; readonly longMm: number; readonly wideMm: number };
 
+/** The painter's own model files of a figure, measured. */
+export interface FigureModel {
+  /** As written, one or more. */
+  readonly files: readonly string[];
+  /** Areas in cm2. Parts that a zone or scheme names, or that are known; '' for the rest, which the body chart divides. */
+  readonly pieces: readonly MeasuredPiece[];
+}
+
 export interface Figure {
   readonly figure: string;
-  /** Soles to eyes; absent only for a box. */
+  /** Soles to eyes; absent only for a box or a model. */
   readonly eyeMm?: number;
   readonly build: Build | BoxBuild;
   readonly dress: Dress;
@@ -102,6 +111,7 @@ export interface Figure {
   readonly baseHighMm: number;
   readonly perBase: number;
   readonly boxMm?: { readonly longMm: number; readonly wideMm: number; readonly highMm: number };
+  readonly model?: FigureModel;
   /** The painter's own total of body and kit (or hull). */
   readonly areaCm2?: number;
   /** Price of the unpainted figure, whole minor units. */

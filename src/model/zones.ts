@@ -21,8 +21,11 @@ export type BodyPart = (typeof bodyParts)[number];
 const baseParts = ['base top', 'base edge'] as const;
 type BasePart = (typeof baseParts)[number];
 
-export type Part = BodyPart | KitItem | BasePart | 'hull';
-export const parts: readonly Part[] = [...bodyParts, ...kitItems, 'hull', ...baseParts];
+type KnownPart = BodyPart | KitItem | BasePart | 'hull';
+export const parts: readonly KnownPart[] = [...bodyParts, ...kitItems, 'hull', ...baseParts];
+
+/** One that is known, or one that the model file of a figure names. */
+export type Part = string;
 
 /** A part and how much of it a zone covers; `share` is 0 to 1. */
 export interface PartShare {
@@ -44,7 +47,7 @@ export function shareOf(covered: ZonePart, percentOf: (assumption: string) => nu
   return 'share' in covered ? covered.share : percentOf(covered.assumed) / 100;
 }
 
-const all = (names: readonly Part[]): ZonePart[] => names.map((part) => ({ part, share: 1 }));
+const all = (names: readonly Part[]): PartShare[] => names.map((part) => ({ part, share: 1 }));
 const some = (zone: PartialZone, names: readonly Part[]): ZonePart[] =>
   names.map((part) => ({ part, assumed: zoneShareName(zone) }));
 
@@ -77,14 +80,41 @@ interface ZoneRow {
   readonly parts: readonly PartShare[];
 }
 
+/** The model of a figure, as far as zones ask: pieces by part, '' for what is divided by the body chart. */
+interface Modelled {
+  readonly figure: string;
+  readonly model?: { readonly pieces: readonly { readonly part: Part }[] } | undefined;
+}
+
+/** Parts of a figure that its model file names, in the order of the file. */
+export function partsOfModel({ model }: Pick<Modelled, 'model'>): Part[] {
+  return [...new Set(model?.pieces.map(({ part }) => part))].filter((part) => part !== '');
+}
+
+/** Whether a part belongs to the base: `whole` leaves it out. */
+export const isBasePart = (part: Part): boolean =>
+  part === 'base' || (baseParts as readonly Part[]).includes(part);
+
+/** Of a model's own parts, those in a zone: the one of that name; every one is in `all`, and but for its base in `whole`. */
+export function modelPartsInZone(zone: string, of: Pick<Modelled, 'model'>): PartShare[] {
+  const isIn = (part: Part): boolean =>
+    part === zone || zone === 'all' || (zone === 'whole' && !isBasePart(part));
+  return of.model === undefined ? [] : all(partsOfModel(of).filter(isIn));
+}
+
+/**
 /**
  * The parts that a zone names, each with how much of it the zone covers, whether or not a figure has them. The
- * painter's row for this figure wins over one for any figure, and that over a ready-made zone. An unknown zone is empty.
+ * painter's row for this figure wins over one for any figure, and that over a ready-made zone; with these two go the parts
+ * of the figure's model in the zone. An unknown zone is empty.
  */
-export function partsOfZone(zone: string, figure: string, ownZones: readonly ZoneRow[]): readonly ZonePart[] {
+export function partsOfZone(zone: string, of: Modelled, ownZones: readonly ZoneRow[]): readonly ZonePart[] {
   const own = ownZones.filter((one) => one.zone === zone);
-  const chosen = own.find((one) => one.figure === figure) ?? own.find((one) => one.figure === undefined);
-  return chosen?.parts ?? readyMadeZones.get(zone) ?? [];
+  const forFigure = own.find((one) => one.figure === of.figure);
+  if (forFigure !== undefined) return forFigure.parts;
+  const named = own.find((one) => one.figure === undefined)?.parts ?? readyMadeZones.get(zone) ?? [];
+  const more = modelPartsInZone(zone, of).filter(({ part }) => named.every((one) => one.part !== part));
+  return more.length === 0 ? named : [...named, ...more];
 }
 
 /** What of a figure decides which parts it has. */
@@ -94,16 +124,24 @@ interface PartsOf {
   readonly kit: readonly { readonly item: KitItem }[];
   readonly base?: unknown;
   readonly boxMm?: unknown;
+  readonly model?: Modelled['model'];
 }
 
 /**
- * The parts that a figure has: body (unless dress is none), kit, hull of a box, base top and edge.
- * A figure with neither body, kit, box nor base gives an empty list.
+ * The parts that a figure has: body (unless dress is none), kit, hull of a box, base top and edge. A model's named parts
+ * take the place of those of the same name, and its base that of the base; where all of it is named, it is all there is.
+ * A figure with neither body, kit, box, model nor base gives an empty list.
  */
 export function partsOfFigure(figure: PartsOf): Part[] {
   const body = figure.boxMm === undefined && figure.dress !== 'none' ? [...bodyParts] : [];
   const kit = kitItems.filter((item) => figure.kit.some((worn) => worn.item === item));
   const hull: Part[] = figure.boxMm === undefined ? [] : ['hull'];
-  const base = figure.base === undefined ? [] : [...baseParts];
-  return [...body, ...kit, ...hull, ...base];
+  const named = partsOfModel(figure);
+  const base = figure.base === undefined || named.some(isBasePart) ? [] : [...baseParts];
+  const drawn = [...body, ...kit, ...hull];
+  if (figure.model === undefined) return [...drawn, ...base];
+  const isDivided = figure.model.pieces.some(({ part }) => part === '');
+  const chart = drawn.filter((part) => !named.includes(part));
+  const rest: Part[] = chart.length > 0 ? chart : ['hull'];
+  return [...(isDivided ? rest : []), ...named, ...base];
 }

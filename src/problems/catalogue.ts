@@ -4,12 +4,15 @@ import type { Place, Problem } from '../model/problem.js';
 import { cellProblems } from './cell-problems.js';
 import { crossProblems } from './cross-problems.js';
 import { fileProblems } from './file-problems.js';
+import { modelProblems } from './model-problems.js';
 import type { Wording } from './wording.js';
 
-const catalogue = { ...fileProblems, ...cellProblems, ...crossProblems } as const satisfies Record<
-  string,
-  Wording
->;
+const catalogue = {
+  ...fileProblems,
+  ...cellProblems,
+  ...modelProblems,
+  ...crossProblems,
+} as const satisfies Record<string, Wording>;
 
 export type ProblemCode = keyof typeof catalogue;
 

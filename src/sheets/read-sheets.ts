@@ -1,5 +1,6 @@
 // Sheets, the whole stage: a folder or a workbook in; checked rows, or every problem there is with them, out.
 import { type CheckedSheets, checkTables, type Known } from './check/check-tables.js';
+import { listModelFiles } from './check/list-model-files.js';
 import { readTables } from './read/read-tables.js';
 
 export type { CheckedSheets } from './check/check-tables.js';
@@ -9,5 +10,9 @@ export type { CheckedSheets } from './check/check-tables.js';
  * problem is an error; warnings leave it whole. Sheets that are optional and not there give empty lists.
  */
 export async function readSheets(path: string, known: Known): Promise<CheckedSheets> {
-  return checkTables(await readTables(path), known);
+  const read = await readTables(path);
+  const names = listModelFiles(read);
+  if (names.size === 0) return checkTables(read, known);
+  const { readModels } = await import('./read/models/read-models.js');
+  return checkTables(read, { ...known, models: await readModels(path, names) });
 }

@@ -1,5 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { binaryStl, cylinder } from '../surface/make-models.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
 describe('usage', () => {
@@ -15,6 +17,7 @@ describe('usage', () => {
     const commands = [...listed.matchAll(/^ {2}([a-z]+)/gm)].map(([, name = '']) => name);
     expect(commands).toEqual(expect.arrayContaining(['start', 'check', 'plan']));
     const cwd = makeFolder();
+    writeFileSync(join(cwd, 'spearman.stl'), binaryStl({ body: cylinder(6, 34, 16) }));
     // As listed: start comes first and makes the sheets that the others read.
     for (const command of commands) {
       const [, typed = ''] = /Example:\n {2}halfpot (.+)/.exec(runHalfpot([command, '--help']).out) ?? [];

@@ -13,7 +13,7 @@ function layAll(rows: readonly Row[], parts: readonly Part[] = ['head', 'front t
   return rows.map(([zone, paint, areaShare = 1], index) => {
     const coat = {
       step: makeStep({ step: index, zone, paint }),
-      parts: partsOfZone(zone, '', []).map((one) => ({
+      parts: partsOfZone(zone, { figure: '' }, []).map((one) => ({
         part: one.part,
         share: shareOf(one, (name) => likely(registry, name)),
       })),

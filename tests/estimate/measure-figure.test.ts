@@ -4,10 +4,10 @@ import { overrideAssumptions } from '../../src/assumptions/override-assumptions.
 import { registry } from '../../src/assumptions/registry.js';
 import { measureBase, measureBox } from '../../src/estimate/measure-base.js';
 import { areaDoubts, bareSkinCm2, inputsOfPart, measureFigure } from '../../src/estimate/measure-figure.js';
-import type { Figure } from '../../src/model/sheets.js';
+import type { Figure, FigureModel } from '../../src/model/sheets.js';
 import { builds } from '../../src/model/words.js';
 import { columns } from '../../src/sheets/columns/columns.js';
-import { makeFigure } from '../make-sheets.js';
+import { makeFigure, makePiece } from '../make-sheets.js';
 
 describe('bare skin of a small person', () => {
   // A person of 175 cm and 70 kg by Du Bois & Du Bois 1916, eye level 1638 mm: worked out from the formula.
@@ -223,5 +223,82 @@ describe('against measured open models, before relief', () => {
   ])('%s as a share of the whole figure is within five points', (_, percent, low, high) => {
     expect(percent).toBeGreaterThanOrEqual(low - 5);
     expect(percent).toBeLessThanOrEqual(high + 5);
+  });
+});
+
+describe('a figure with the painter’s own model', () => {
+  const model = (...pieces: ReturnType<typeof makePiece>[]): FigureModel => ({
+    files: ['guard.stl'],
+    pieces,
+  });
+  const weapon: Figure['kit'] = [{ item: 'weapon', count: 1 }];
+
+  it('undivided: 10 cm2 by the chart; body 1.2 x 1.26 = 1.512 to a weapon of 0.15', () => {
+    const area = measureFigure(makeFigure({ kit: weapon, model: model(makePiece('', 10)) }), registry);
+    expect(area).toMatchObject({ mark: 'your model', biggestDoubt: '', wholeCm2: expect.closeTo(10, 10) });
+    expect(area.parts.get('weapon')).toBeCloseTo((10 * 0.15) / 1.662, 10);
+    expect(area.parts.get('head')).toBeCloseTo((10 * 1.512 * 0.07) / 1.662, 10);
+    expect(area.surface).toEqual([{ factors: [], share: expect.closeTo(1, 12) }]);
+  });
+
+  it('says nothing else without eyes, and with a build', () => {
+    const { eyeMm: _, ...blind } = makeFigure({ kit: weapon, model: model(makePiece('', 10)) });
+    const { parts } = measureFigure(blind, registry);
+    const seeing = measureFigure(
+      makeFigure({ kit: weapon, model: model(makePiece('', 10)) }),
+      registry,
+    ).parts;
+    for (const [part, cm2] of parts) expect(cm2, part).toBeCloseTo(seeing.get(part) ?? 0, 10);
+  });
+
+  it('counts what has a twentieth of its sky free, on each side, at the edge', () => {
+    const half = makePiece('', 8, { open: { 4: 50, 5: 50 }, hidden: { 4: 75, 6: 25 } });
+    const { wholeCm2 } = measureFigure(makeFigure({ model: model(half) }), registry);
+    expect(wholeCm2).toBeCloseTo(8 * 0.5 + 8 * 0.25, 10);
+    const own = overrideAssumptions(registry, [{ name: 'sky a brush needs', likely: 4 }]);
+    expect(measureFigure(makeFigure({ model: model(half) }), own).wholeCm2).toBeCloseTo(16, 10);
+    const most = overrideAssumptions(registry, [{ name: 'sky a brush needs', likely: 60 }]);
+    expect(measureFigure(makeFigure({ model: model(makePiece('', 8)) }), most).wholeCm2).toBeCloseTo(8, 10);
+  });
+
+  it('named parts stand for themselves; the chart divides the rest without those it names', () => {
+    const pieces = [makePiece('head', 1), makePiece('banner', 4), makePiece('', 6)];
+    const { parts, wholeCm2 } = measureFigure(makeFigure({ model: model(...pieces) }), registry);
+    expect([parts.get('head'), parts.get('banner'), wholeCm2]).toEqual([1, 4, expect.closeTo(11, 10)]);
+    // Of 100 parts of the skin 93 are not the head.
+    expect(parts.get('thighs')).toBeCloseTo((6 * 19) / 93, 10);
+  });
+
+  it('all named: nothing else is there', () => {
+    const pieces = [makePiece('body', 7), makePiece('banner', 4)];
+    const { parts } = measureFigure(makeFigure({ kit: weapon, model: model(...pieces) }), registry);
+    expect([...parts]).toEqual([
+      ['body', 7],
+      ['banner', 4],
+    ]);
+  });
+
+  it('a base of its own takes the place of that of the sheet, and is no part of the whole', () => {
+    const base = { shape: 'round', acrossMm: 25 } as const;
+    const own = measureFigure(
+      makeFigure({ base, model: model(makePiece('', 7), makePiece('base', 5)) }),
+      registry,
+    );
+    expect(own.parts.has('base top')).toBe(false);
+    expect([own.wholeCm2, own.withBaseCm2]).toEqual([expect.closeTo(7, 10), expect.closeTo(12, 10)]);
+    const other = measureFigure(makeFigure({ base, model: model(makePiece('', 7)) }), registry);
+    expect(other.withBaseCm2).toBeCloseTo(7 + 4.9087 + 2.3562, 3);
+  });
+
+  it('a thing without body and kit is a hull', () => {
+    const { parts } = measureFigure(makeFigure({ dress: 'none', model: model(makePiece('', 30)) }), registry);
+    expect([...parts]).toEqual([['hull', 30]]);
+  });
+
+  it('the painter’s own total wins, and the parts keep their proportions', () => {
+    const pieces = [makePiece('banner', 4), makePiece('', 6)];
+    const area = measureFigure(makeFigure({ areaCm2: 20, model: model(...pieces) }), registry);
+    expect(area).toMatchObject({ mark: 'yours', wholeCm2: expect.closeTo(20, 10) });
+    expect(area.parts.get('banner')).toBeCloseTo(8, 10);
   });
 });

@@ -11,6 +11,7 @@ import { cellCases } from './cell-cases.js';
 import { crossCases } from './cross-cases.js';
 import { fileCases } from './file-cases.js';
 import { logCases } from './log-cases.js';
+import { modelCases } from './model-cases.js';
 import { fourShortSheets, type ProblemCase, writeSheets } from './problem-case.js';
 import { swapCases } from './swap-cases.js';
 
@@ -40,15 +41,18 @@ describe('files, tables and headers', () => {
 });
 
 describe('cells and rows', () => {
-  it.each(titled([...cellCases, ...crossCases, ...logCases, ...swapCases]))('%s', async (_, one) => {
-    const problems = await problemsOf(one);
-    expect(problems.map(wordProblem)).toEqual(one.says);
-    expect([...new Set(problems.map(({ code }) => code))]).toEqual([one.code]);
-  });
+  it.each(titled([...cellCases, ...crossCases, ...logCases, ...modelCases, ...swapCases]))(
+    '%s',
+    async (_, one) => {
+      const problems = await problemsOf(one);
+      expect(problems.map(wordProblem)).toEqual(one.says);
+      expect([...new Set(problems.map(({ code }) => code))]).toEqual([one.code]);
+    },
+  );
 });
 
 describe('all codes', () => {
-  const cases = [...fileCases, ...cellCases, ...crossCases, ...logCases, ...swapCases];
+  const cases = [...fileCases, ...cellCases, ...crossCases, ...logCases, ...modelCases, ...swapCases];
 
   it('have a case each', () => {
     const cased = new Set(cases.map(({ code }) => code));

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { openZip } from '../../src/sheets/read/open-zip.js';
+import { openZip } from '../../src/unpack/open-zip.js';
 import { makeFolder } from '../cli/run-halfpot.js';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { fourSheets, makeWorkbook, makeZip } from '../sheets/read/make-files.js';

@@ -1,7 +1,6 @@
 // plan.json: what it tells of units and of the jobs that they share. In: nothing. Out: schemas for plan-document.ts.
 import { z } from 'zod';
 import { layers, methods } from '../../model/words.js';
-import { parts } from '../../model/zones.js';
 import { coatsBecause } from './colour-document.js';
 import {
   atLeast,
@@ -86,7 +85,7 @@ export const job = z.object({
   useCostRemaining: cost('Cost of use of what is still to be done; extras while unfinished.'),
   remainingAtLeast: yesNo('True where something of what is still to be done has no price.'),
   figuresPrice: cash('Price of the unpainted figures of one unit; null where unpriced.').nullable(),
-  notPainted: list(z.enum(parts), 'Parts that only primer, wash or varnish reaches, or nothing.'),
+  notPainted: list(z.string(), 'Parts that only primer, wash or varnish reaches, or nothing.'),
   mark,
   biggestDoubt,
   time: jobTime.describe('How long one unit takes.'),

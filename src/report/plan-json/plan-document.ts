@@ -3,7 +3,6 @@
 import { z } from 'zod';
 import { cautions } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
-import { parts } from '../../model/zones.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
 import { costs } from './cost-document.js';
 import {
@@ -105,7 +104,7 @@ const figure = z.object({
   figure: text('Name of the figure.'),
   wholeCm2: cm2('Body and kit, or hull.'),
   withBaseCm2: cm2('The same with its base.'),
-  parts: z.partialRecord(z.enum(parts), z.number().min(0)).describe('Square centimetres of each part.'),
+  parts: z.record(z.string(), z.number().min(0)).describe('Square centimetres of each part.'),
   mark,
   biggestDoubt,
 });

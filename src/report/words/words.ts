@@ -36,6 +36,7 @@ export const sharedWords = {
   marks: {
     weighed: { name: 'weighed', meaning: 'You weighed it: learned from your log.' },
     yours: { name: 'yours', meaning: 'It stands in your sheets.' },
+    'your model': { name: 'your model', meaning: 'Measured on your own model file.' },
     published: { name: 'published', meaning: 'From a published source, named beside it.' },
     'open models': {
       name: 'open models',

@@ -1,12 +1,15 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
-import type { Figure } from '../../model/sheets.js';
+import type { Figure, FigureModel } from '../../model/sheets.js';
+import { usualBuild } from '../../model/usual-build.js';
 import { boxBuilds, builds, type KitItem, kitItems } from '../../model/words.js';
+import { readyMadeZones } from '../../model/zones.js';
 import { problem } from '../../problems/catalogue.js';
+import type { ModelFiles } from '../model-file.js';
+import { checkModel } from './check-model.js';
 import { joinOr } from './find-nearest.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import { kitNear } from './list-words.js';
 import type { From } from './open-sheet.js';
-import { usualBuild } from './pick-build.js';
 import { wordFinder } from './read-cell/read-choice.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
@@ -18,31 +21,64 @@ export interface CheckedFigures {
   readonly figures: ReadonlyMap<string, Figure>;
   /** Every name with a row, however bad the row; undefined where the sheet or its column is missing. */
   readonly book: NameBook | undefined;
+  /** Parts that models name, known ones spelled as they are known; undefined where a model could not be used. */
+  readonly modelParts: NameBook | undefined;
+}
+
+interface Given extends From {
+  readonly models?: ModelFiles | undefined;
 }
 
 /** One Figure for each name; a name that stands twice counts once. */
-export function checkFigures(from: From): CheckedFigures {
+export function checkFigures({ models, ...from }: Given): CheckedFigures {
   const sheet = readRows('figures', from);
   tellNoSize(sheet);
   const book = makeNameBook();
   const first = new Map<string, number>();
   const figures = new Map<string, Figure>();
+  const modelParts = makeNameBook();
+  const modelOf = openModels(sheet, models, modelParts);
+  let areModelsKnown = true;
   for (const row of sheet.rows) {
     const kit = readKit(sheet, row);
     const figure = row.figure === undefined ? undefined : book.add(row.figure);
     checkRow(sheet, row, kit);
     checkBase(sheet, row);
+    const model = modelOf(row);
+    if (model === undefined && (row.model !== undefined || row.bad.includes('model'))) areModelsKnown = false;
     if (figure === undefined || tellRepeat(sheet, row, { key: 'figure', name: figure, first })) continue;
-    const made = figureOf(row, figure, kit);
+    const made = figureOf(row, figure, { kit, model });
     if (made !== undefined) figures.set(figure, made);
   }
   recordDefaults(sheet);
-  return { figures, book: sheet.has('figure') ? book : undefined };
+  return {
+    figures,
+    book: sheet.has('figure') ? book : undefined,
+    modelParts: areModelsKnown ? modelParts : undefined,
+  };
 }
 
-/** Every figure needs one of two columns: where both are missing, that is one problem and not one a row. */
+/** Only names that a model has are put into the book of parts, known ones spelled as they are known. */
+function openModels(sheet: FigureSheet, files: ModelFiles | undefined, parts: NameBook) {
+  const known = makeNameBook();
+  for (const name of readyMadeZones.keys()) known.add(name);
+  const add = (name: string): string => parts.add(known.find(name) ?? name);
+  return (row: Row): FigureModel | undefined => {
+    const { model, modelHighMm, eyeMm, base, areaCm2 } = row;
+    if (model !== undefined && areaCm2 !== undefined) sheet.blame('model-and-area', row, 'areaCm2');
+    const blame: Parameters<typeof checkModel>[1]['blame'] = (code, key, details) =>
+      sheet.blame(code, row, key, details);
+    return checkModel(
+      { model, modelHighMm, eyeMm, base: base === 'none' ? undefined : base },
+      { files, parts: { ...parts, add }, blame },
+    );
+  };
+}
+
+/** Every figure needs one of three columns: where all are missing, that is one problem and not one a row. */
 function tellNoSize({ table, findings, indexOf }: FigureSheet): void {
   if (table === undefined || indexOf('eyeMm') !== -1 || indexOf('boxMm') !== -1) return;
+  if (indexOf('model') !== -1) return;
   const place = { file: table.file, sheet: table.sheet, column: 'eye mm' };
   findings.problems.push(problem('missing-column', place));
 }
@@ -66,10 +102,11 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   const isBad = (key: string): boolean => row.bad.includes(key);
   if (row.boxMm !== undefined) checkBox(sheet, row, kit);
   if (row.boxMm !== undefined || isBad('boxMm')) return;
-  const isAsked = sheet.has('eyeMm') || sheet.has('boxMm');
-  if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   questionEyes(sheet, row);
   if (row.eyeMm !== undefined) checkBuild(sheet, row, ['body', builds]);
+  if (row.model !== undefined || isBad('model')) return;
+  const isAsked = ['eyeMm', 'boxMm', 'model'].some((key) => sheet.indexOf(key) !== -1);
+  if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
   const wearsNothing = (row.kit ?? []).every((item) => /^none$/i.test(item));
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
@@ -113,8 +150,13 @@ function checkBuild(
 const hasNoParts = ({ base, areaCm2 }: Row): boolean =>
   base === undefined || base === 'none' || areaCm2 !== undefined;
 
+interface Worn {
+  readonly kit: ReadonlyMap<KitItem, number>;
+  readonly model: FigureModel | undefined;
+}
+
 /** Undefined where a cell could not be read that always gives a value. */
-function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): Figure | undefined {
+function figureOf(row: Row, figure: string, { kit, model }: Worn): Figure | undefined {
   const { eyeMm, base, baseHighMm, perBase, boxMm, areaCm2, price } = row;
   if (baseHighMm === undefined || perBase === undefined) return undefined;
   const isBox = boxMm !== undefined;
@@ -128,17 +170,19 @@ function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): 
     baseHighMm,
     perBase,
     ...(boxMm === undefined ? {} : { boxMm }),
+    ...(model === undefined ? {} : { model }),
     ...(areaCm2 === undefined ? {} : { areaCm2 }),
     ...(price === undefined ? {} : { priceMinor: price }),
   };
 }
 
 function recordDefaults(sheet: FigureSheet): void {
-  const bodies = sheet.rows.filter(({ boxMm }) => boxMm === undefined);
+  const estimated = sheet.rows.filter(({ model }) => model === undefined);
+  const bodies = estimated.filter(({ boxMm }) => boxMm === undefined);
   const based = sheet.rows.filter(({ base }) => base !== undefined && base !== 'none');
   const used = (of: readonly Row[], key: keyof FigureSheet['columns'] & string): void =>
     sheet.useBlank(key, of.filter((row) => sheet.text(row, key) === '').length);
-  used(sheet.rows, 'build');
+  used(estimated, 'build');
   for (const key of ['dress', 'kit'] as const) used(bodies, key);
   for (const key of ['baseHighMm', 'perBase'] as const) used(based, key);
 }

@@ -6,6 +6,7 @@ import type { IsoDate, Sheets } from '../../model/sheets.js';
 import { neededSheets, type SheetName, sheetNames } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { orderProblems } from '../../problems/order-problems.js';
+import type { ModelFiles } from '../model-file.js';
 import type { ReadTables, Table } from '../table.js';
 import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
@@ -23,6 +24,7 @@ import { checkZones } from './check-zones.js';
 import { type Findings, type LeftAlone, makeFindings } from './collect-findings.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
+import { nameModelParts } from './name-model-parts.js';
 import { namePaints } from './name-paints.js';
 import type { From } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
@@ -30,7 +32,7 @@ import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
-import { priceKind } from './read-cell/read-price.js';
+import { anyPrice, priceKind } from './read-cell/read-price.js';
 import { readRows } from './read-rows.js';
 
 /** What the checks must know that no sheet says. */
@@ -40,6 +42,8 @@ export interface Known {
   readonly today: IsoDate;
   /** The day of the plan whatever the settings name. */
   readonly chosenDay?: IsoDate | undefined;
+  /** Model files that figures name; left out where nobody asks for areas. */
+  readonly models?: ModelFiles;
 }
 
 export interface CheckedSheets {
@@ -77,9 +81,6 @@ function unreadSheets(
   return new Set([...broken, ...neededSheets.filter((sheet) => !tables.has(sheet))]);
 }
 
-/** No column of the settings sheet holds a price, and until it is read nobody knows a currency. */
-const unpriced = { price: priceKind({ currency: undefined, locale: 'en' }) };
-
 interface Run {
   readonly known: Known;
   readonly findings: Findings;
@@ -92,7 +93,7 @@ interface Run {
 function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(
-    { table: tables.get('settings'), terms: unpriced, findings },
+    { table: tables.get('settings'), terms: { price: anyPrice }, findings },
     known.assumptions,
   );
   const settings = onChosenDay(ofSettings.settings, known);
@@ -110,10 +111,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
-  const figures = checkFigures(from('figures'));
-  const zones = checkZones({ ...from('zones'), figures: figures.book, percentOf });
-  const zoneBook = unread.has('zones') ? undefined : zones.book;
-  const schemes = checkSchemes({ ...from('schemes'), paints: book, zones: zoneBook });
+  const { figures, zones, schemes } = checkPainted(from, { known, unread, paints: book, percentOf });
   const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
@@ -158,6 +156,24 @@ function checkStock(from: (sheet: SheetName) => From, day: IsoDate) {
 
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
   chosenDay === undefined ? settings : { ...settings, date: chosenDay };
+
+interface Painting extends Pick<Run, 'known' | 'unread'> {
+  readonly paints: NameBook | undefined;
+  /** The likely value of an assumption in percent. */
+  readonly percentOf: (assumption: string) => number;
+}
+
+/** What is painted and how: a model's parts go by their names where zones or schemes have them. */
+function checkPainted(from: (sheet: SheetName) => From, { known, unread, paints, percentOf }: Painting) {
+  const measured = checkFigures({ ...from('figures'), models: known.models });
+  const { book: figures, modelParts } = measured;
+  const zones = checkZones({ ...from('zones'), figures, modelParts, percentOf });
+  const areKnown = !unread.has('zones') && modelParts !== undefined;
+  const schemes = checkSchemes({ ...from('schemes'), paints, zones: areKnown ? zones.book : undefined });
+  const { findings } = from('figures');
+  const asked = { zones: zones.zones, schemes: schemes.schemes, findings };
+  return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, schemes };
+}
 
 /** The likely value of an assumption in percent: the painter's own, else that of the registry. */
 function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {

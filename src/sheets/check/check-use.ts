@@ -1,7 +1,13 @@
 // Checks: what the army's schemes ask for, against what there is. In: checked sheets. Out: warnings at the schemes' rows.
 import type { Pair } from '../../model/pair-units.js';
 import type { Figure, OwnZone } from '../../model/sheets.js';
-import { partsOfFigure, readyMadeZones, type ZonePart } from '../../model/zones.js';
+import {
+  modelPartsInZone,
+  partsOfFigure,
+  partsOfModel,
+  readyMadeZones,
+  type ZonePart,
+} from '../../model/zones.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import type { CheckedSwaps } from './check-swaps.js';
 import type { NameBook } from './keep-names.js';
@@ -79,14 +85,14 @@ interface Painted extends Use {
 /** Zones of a scheme of which a figure painted in it has no part; told once for each scheme, zone and figure. */
 export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted): void {
   const rows = new Map(schemes.sheet.rows.map((row) => [row.row, row]));
-  const shares = zoneLookup(zones);
+  const shares = zoneLookup(zones, figures);
   for (const { scheme, figure } of pairs) {
     const body = figures.get(figure);
     if (body === undefined) continue;
     const own: ReadonlySet<string> = new Set(partsOfFigure(body));
     const told = new Set<string>();
     for (const { zone, row } of schemes.schemes.get(scheme)?.steps ?? []) {
-      const covered = shares(zone, figure);
+      const covered = shares(zone, body);
       if (told.has(zone) || covered === undefined || covered.some(({ part }) => own.has(part))) continue;
       told.add(zone);
       const at = rows.get(row);
@@ -97,18 +103,20 @@ export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted)
 }
 
 /**
- * The parts of a zone on a figure: the painter's row for the figure, then the one for any, then the ready-made.
- * Undefined for a zone that nobody knows, which is told elsewhere.
+ * The parts of a zone on a figure: those of its model, else the painter's row for the figure, then the one for any, then the
+ * ready-made. Undefined for a zone that nobody knows, which is told elsewhere.
  */
 function zoneLookup(
   zones: readonly OwnZone[],
-): (zone: string, figure: string) => readonly ZonePart[] | undefined {
+  figures: ReadonlyMap<string, Figure>,
+): (zone: string, figure: Figure) => readonly ZonePart[] | undefined {
   const key = (zone: string, figure = ''): string => `${zone}\n${figure}`;
   const byKey = new Map(zones.map(({ zone, figure, parts }) => [key(zone, figure), parts]));
-  const named = new Set(zones.map(({ zone }) => zone));
-  return (zone, figure) =>
-    byKey.get(key(zone, figure)) ??
-    byKey.get(key(zone)) ??
-    readyMadeZones.get(zone) ??
-    (named.has(zone) ? [] : undefined);
+  const named = new Set([...zones.map(({ zone }) => zone), ...[...figures.values()].flatMap(partsOfModel)]);
+  return (zone, figure) => {
+    const ofModel = modelPartsInZone(zone, figure);
+    if (ofModel.length > 0) return ofModel;
+    const known = byKey.get(key(zone, figure.figure)) ?? byKey.get(key(zone)) ?? readyMadeZones.get(zone);
+    return known ?? (named.has(zone) ? [] : undefined);
+  };
 }

@@ -19,6 +19,8 @@ interface Given extends From {
   readonly figures: NameBook | undefined;
   /** The likely value of an assumption in percent. */
   readonly percentOf: (assumption: string) => number;
+  /** Parts that models of figures name; undefined where they cannot be looked up. */
+  readonly modelParts: NameBook | undefined;
 }
 
 interface CheckedZones {
@@ -30,7 +32,7 @@ interface CheckedZones {
 const partByKey: ReadonlyMap<string, Part> = new Map(parts.map((part) => [foldName(part), part]));
 
 /** The painter's zones in row order. */
-export function checkZones({ figures, percentOf, ...from }: Given): CheckedZones {
+export function checkZones({ figures, modelParts, percentOf, ...from }: Given): CheckedZones {
   const sheet = readRows('zones', from);
   const ready = makeNameBook();
   const book = makeNameBook();
@@ -38,15 +40,16 @@ export function checkZones({ figures, percentOf, ...from }: Given): CheckedZones
     ready.add(name);
     book.add(name);
   }
+  for (const name of modelParts?.all() ?? []) book.add(name);
   for (const { zone } of sheet.rows) if (zone !== undefined) book.add(zone);
   const first = new Map<string, number>();
   const zones = sheet.rows.flatMap(
-    (row) => checkRow(sheet, row, { book, ready, figures, percentOf, first }) ?? [],
+    (row) => checkRow(sheet, row, { book, ready, figures, modelParts, percentOf, first }) ?? [],
   );
   return { zones, book };
 }
 
-interface Beside extends Pick<Given, 'figures' | 'percentOf'> {
+interface Beside extends Omit<Given, keyof From> {
   readonly book: NameBook;
   readonly ready: NameBook;
   readonly first: Map<string, number>;
@@ -66,12 +69,20 @@ function checkRow(sheet: ZoneSheet, row: Row, beside: Beside): OwnZone | undefin
   return { zone, ...(figure === undefined ? {} : { figure }), parts: shares };
 }
 
+/** A part's name alone comes first: that of a model may end like a share, as `arm 2`. */
+function readOne(piece: string, modelParts: NameBook | undefined) {
+  const find = (name: string): Part | undefined => partByKey.get(foldName(name)) ?? modelParts?.find(name);
+  const whole = find(piece);
+  if (whole !== undefined) return { name: piece, part: whole, share: 1 };
+  const { name, share } = readPart(piece, readShare);
+  return { name, part: find(name), share };
+}
+
 /** Shares by part; the same part may be named twice as long as it stays within the whole. */
 function readParts(sheet: ZoneSheet, row: Row, beside: Beside): readonly PartShare[] {
   const shares = new Map<Part, number>();
   for (const piece of row.parts ?? []) {
-    const { name, share } = readPart(piece, readShare);
-    const part = partByKey.get(foldName(name));
+    const { name, part, share } = readOne(piece, beside.modelParts);
     if (part === undefined) tellUnknownPart(sheet, row, name === '' ? piece : name, beside);
     if (share instanceof Mistake) {
       sheet.blame(share.code, row, 'parts', { found: piece, expected: share.expected });
@@ -84,7 +95,9 @@ function readParts(sheet: ZoneSheet, row: Row, beside: Beside): readonly PartSha
   return [...shares].map(([part, share]) => ({ part, share: Math.min(1, share) }));
 }
 
-function tellUnknownPart(sheet: ZoneSheet, row: Row, name: string, { book, percentOf }: Beside): void {
+function tellUnknownPart(sheet: ZoneSheet, row: Row, name: string, beside: Beside): void {
+  const { book, percentOf, modelParts } = beside;
+  if (modelParts === undefined) return;
   const zone = book.find(name);
   if (zone === undefined) {
     sheet.blame('unknown-part', row, 'parts', { found: name, expected: partsNear(name) });

@@ -1,17 +1,17 @@
 // Columns: what is painted. In: nothing. Out: the columns of figures, zones and army.
+import { heroicEyesMm } from '../../model/usual-build.js';
 import { boxBuilds, builds, dresses } from '../../model/words.js';
-import { heroicEyesMm } from '../check/pick-build.js';
 import { choiceKind } from '../check/read-cell/read-choice.js';
 import { batchSize, doneStep, figureCount, figuresPerBase } from '../check/read-cell/read-count.js';
 import { listKind, nameKind } from '../check/read-cell/read-name.js';
-import { baseHeight, eyeHeight, rank, surface } from '../check/read-cell/read-number.js';
+import { baseHeight, eyeHeight, modelHeight, rank, surface } from '../check/read-cell/read-number.js';
 import { baseKind, boxKind } from '../check/read-cell/read-sides.js';
 import { free, money, needed } from './column.js';
 
 export const figures = {
   figure: needed('figure', nameKind, { says: 'Name of the sculpt.', example: 'spearman' }),
   eyeMm: free('eye mm', eyeHeight, {
-    says: 'Height of the eyes above the soles, in millimetres. Needed unless box mm is given.',
+    says: 'Height of the eyes above the soles, in millimetres. Needed unless box mm or model is given.',
     example: '28',
   }),
   build: free('build', choiceKind('a build', [...builds, ...boxBuilds]), {
@@ -50,6 +50,16 @@ export const figures = {
   boxMm: free('box mm', boxKind, {
     says: 'Length, width, height of a vehicle, engine or building; takes no dress, kit.',
     example: '90x30x20',
+  }),
+  model: free('model', listKind, {
+    says: 'Your model files of it beside the sheets (STL, OBJ, 3MF), parted by commas.',
+    blank: { means: 'none' },
+    example: 'spearman.stl',
+  }),
+  modelHighMm: free('model high mm', modelHeight, {
+    says: 'Height of the printed model; of several, of the first.',
+    blank: { means: 'as its file says' },
+    example: '34',
   }),
   areaCm2: free('area cm2', surface, {
     says: 'Your own total of body and kit, or hull, in cm2.',

@@ -1,7 +1,7 @@
 // Readers: the worksheets that a workbook names. In: an open zip. Out: names, hidden or not, and which part
 // holds each. Part names and relationships: ECMA-376 part 1, 18.2 (workbook) and part 2, 8.3 (relationships).
-import type { OpenZip } from './open-zip.js';
-import { readAttributes, scanXml } from './scan-xml.js';
+import type { OpenZip } from '../../unpack/open-zip.js';
+import { readAttributes, scanXml } from '../../unpack/scan-xml.js';
 import { WorkbookError } from './workbook-error.js';
 
 export interface WorksheetPart {

@@ -1,5 +1,5 @@
 // Readers: one cell of a worksheet as its tags go by. In: names of tags, texts. Out: what is stored in it.
-import { decodeCellText } from './decode-xml-text.js';
+import { decodeCellText } from '../../unpack/decode-xml-text.js';
 import { spreadsheetLimits } from './grid.js';
 import { type CellFormat, plainFormat } from './read-format.js';
 import type { StoredCell } from './type-cell.js';

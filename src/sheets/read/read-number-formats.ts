@@ -1,7 +1,6 @@
 // Readers: what the cell styles of a workbook make of a number. In: chunks of its styles part. Out: a format for each style.
+import { readAttributes, scanXml } from '../../unpack/scan-xml.js';
 import { type CellFormat, plainFormat, readFormat } from './read-format.js';
-import { readAttributes, scanXml } from './scan-xml.js';
-
 import { tooLarge } from './workbook-error.js';
 
 /** Microsoft, "Excel specifications and limits": 65,490 cell styles. */

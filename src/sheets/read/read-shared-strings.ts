@@ -1,8 +1,9 @@
 // Readers: the texts that a workbook's cells share. In: chunks of their part. Out: a cell for each, by its number.
+
+import { scanXml } from '../../unpack/scan-xml.js';
 import type { Cell } from '../table.js';
 import { type Room, takeLetters } from './count-room.js';
 import { openCellText } from './open-stored-cell.js';
-import { scanXml } from './scan-xml.js';
 import { plainText } from './type-cell.js';
 
 /** Takes room for each. Rich text without its looks, and without the reading aids above it (ECMA-376 18.4.6). */

@@ -3,18 +3,17 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { ReadGrids } from './grid.js';
 import { readWorkbook } from './read-workbook.js';
+import type { Reply } from './run-apart.js';
 
-export interface ReadRequest {
+interface ReadRequest {
   readonly bytes: Uint8Array;
   readonly file: string;
 }
 
-export type ReadReply = { readonly grids: ReadGrids } | { readonly failure: unknown };
-
 const { bytes, file } = workerData as ReadRequest;
-const send = (reply: ReadReply): void => parentPort?.postMessage(reply);
+const send = (reply: Reply<ReadGrids>): void => parentPort?.postMessage(reply);
 
 readWorkbook(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length), file).then(
-  (grids) => send({ grids }),
+  (answer) => send({ answer }),
   (failure: unknown) => send({ failure }),
 );

@@ -2,18 +2,18 @@
 // problems.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { type OpenZip, openZip } from '../../unpack/open-zip.js';
 import type { Cell } from '../table.js';
 import { longCells } from './check-shape.js';
 import { makeRoom } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
 import { listWorksheets, type WorkbookParts, type WorksheetPart } from './list-worksheets.js';
 import { matchSheetName, nearSheetName } from './match-sheet-name.js';
-import { type OpenZip, openZip } from './open-zip.js';
 import { readNumberFormats } from './read-number-formats.js';
 import { readSharedStrings } from './read-shared-strings.js';
 import { readWorksheet, type WorksheetSurroundings } from './read-worksheet.js';
 import { sniffFile } from './sniff-file.js';
-import { WorkbookError } from './workbook-error.js';
+import { WorkbookError, workbookErrorOf } from './workbook-error.js';
 
 /**
  * Reads an .xlsx or .xlsm; a workbook without any of the sheets gives no grids. Never throws for what it
@@ -28,8 +28,9 @@ export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGri
   try {
     return await readZip(await openZip(bytes), file);
   } catch (error) {
-    if (!(error instanceof WorkbookError)) throw error;
-    return failed(problem(error.fault, { file }, { found: error.message, expected: error.most }));
+    const known = workbookErrorOf(error);
+    if (known === undefined) throw error;
+    return failed(problem(known.fault, { file }, { found: known.message, expected: known.most }));
   }
 }
 

@@ -1,12 +1,13 @@
 // Readers: one worksheet to rows. In: chunks of its part. Out: non-blank rows, merged ranges, which rows and columns are
 // hidden.
+
+import { readAttributes, scanXml, type XmlVisitor } from '../../unpack/scan-xml.js';
 import type { Cell } from '../table.js';
 import { type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import { type GridRow, type HiddenColumns, spreadsheetLimits } from './grid.js';
 import { columnNumber } from './name-cell.js';
 import { openStoredCell } from './open-stored-cell.js';
 import type { CellFormat } from './read-format.js';
-import { readAttributes, scanXml, type XmlVisitor } from './scan-xml.js';
 import { type CellSurroundings, typeCell } from './type-cell.js';
 import { WorkbookError } from './workbook-error.js';
 

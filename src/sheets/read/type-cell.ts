@@ -1,6 +1,7 @@
 // Readers: one workbook cell to a table cell. In: what the worksheet holds of it. Out: a Cell.
+
+import { decodeCellText, decodeEntities } from '../../unpack/decode-xml-text.js';
 import type { BrokenCell, Cell } from '../table.js';
-import { decodeCellText, decodeEntities } from './decode-xml-text.js';
 import type { CellFormat } from './read-format.js';
 import { WorkbookError } from './workbook-error.js';
 

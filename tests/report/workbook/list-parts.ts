@@ -1,5 +1,5 @@
 // Tests: what a zip archive holds. In: its bytes. Out: texts by name, through the reader of workbooks, which checks each.
-import { openZip } from '../../../src/sheets/read/open-zip.js';
+import { openZip } from '../../../src/unpack/open-zip.js';
 
 /** Files in the order of the directory; folders, which some writers list as well, are left out. */
 export async function listParts(archive: Uint8Array): Promise<Record<string, string>> {

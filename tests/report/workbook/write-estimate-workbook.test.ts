@@ -1,10 +1,10 @@
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/model/plan.js';
-import type { Sheets } from '../../../src/model/sheets.js';
+import type { Figure, Sheets } from '../../../src/model/sheets.js';
 import { registry } from '../../../src/plan-army.js';
 import { readSheets } from '../../../src/sheets/read-sheets.js';
-import { makeUnit } from '../../make-sheets.js';
+import { makePiece, makeUnit } from '../../make-sheets.js';
 import { compareTotals, compareWithPlan } from './compare-with-plan.js';
 import { bytesOf, everyKind, fullShelves, planOf } from './estimate-armies.js';
 import { type Recalculated, recalculate } from './recalculate-workbook.js';
@@ -26,12 +26,35 @@ async function sampleSheets(): Promise<Sheets> {
   return sheets;
 }
 
+/** Models in one piece, with parts of their own, with their own base, and of a thing; and one with a total beside it. */
+const modelled: Sheets = {
+  ...everyKind,
+  figures: new Map(
+    [...everyKind.figures].map(([name, figure], at): [string, Figure] => {
+      const pieces = [
+        [makePiece('', 11)],
+        [
+          makePiece('head', 1),
+          makePiece('pennant', 2),
+          makePiece('base', 5),
+          makePiece('', 9, { hidden: { 7: 100 } }),
+        ],
+        [makePiece('pennant', 3), makePiece('', 8)],
+        [makePiece('', 70)],
+        [makePiece('pennant', 4)],
+      ][at];
+      return [name, pieces === undefined ? figure : { ...figure, model: { files: ['a.stl'], pieces } }];
+    }),
+  ),
+};
+
 const armies: [string, () => Promise<Sheets>][] = [
   ['the sample', sampleSheets],
   ['an army of every kind', async () => everyKind],
   // Two paints of a mix become one.
   ['an army with a swap', async () => ({ ...everyKind, swaps: [{ row: 2, paint: 'Rye', instead: 'Ash' }] })],
   ['an army with full shelves', async () => fullShelves],
+  ['an army with models', async () => modelled],
   ['an empty army', async () => ({ ...everyKind, army: [], log: [], extras: [] })],
 ];
 
@@ -94,6 +117,16 @@ describe('a change in estimate.xlsx', () => {
   ])('of %s does too', async (_, likely) => {
     const { book, after } = await changeBoth(fullShelves, { likely, count: {} });
     compareWithPlan(book, after, expectNear);
+  });
+
+  it('of shares and dress divides what is measured of models anew', async () => {
+    const likely = { 'share thighs': 25, 'dress clothed': 1.31, 'kit weapon': 0.3, 'kit horse': 2 };
+    // A total beside a model stands as it is, and so do its parts.
+    const figures = [...modelled.figures].filter(([, { areaCm2 }]) => areaCm2 === undefined);
+    const army = modelled.army.filter(({ figure }) => figures.some(([name]) => name === figure));
+    const sheets = { ...modelled, figures: new Map(figures), army, log: [] };
+    const { book, after } = await changeBoth(sheets, { likely, count: {} });
+    compareWithPlan(book, after, expectNear, { isAlike: () => false });
   });
 
   it('of a count reaches units half done, and those that the log knows', async () => {

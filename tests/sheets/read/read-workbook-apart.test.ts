@@ -14,12 +14,12 @@ const post = "import { parentPort, workerData } from 'node:worker_threads';";
 
 describe('readWorkbookApart', () => {
   it('gives what the thread answers', async () => {
-    const code = `${post} parentPort.postMessage({ grids: { problems: [Buffer.from(workerData.bytes).toString(), workerData.file] } });`;
+    const code = `${post} parentPort.postMessage({ answer: { problems: [Buffer.from(workerData.bytes).toString(), workerData.file] } });`;
     expect(await run(code)).toEqual({ problems: ['bytes', 'army.xlsx'] });
   });
 
   it('hands large bytes over and copies small ones', async () => {
-    const code = `${post} parentPort.postMessage({ grids: { length: workerData.bytes.length } });`;
+    const code = `${post} parentPort.postMessage({ answer: { length: workerData.bytes.length } });`;
     const bounds = {
       seconds: 20,
       heapMb: 48,

@@ -3,7 +3,14 @@
 import type { Figure } from '../../../model/sheets.js';
 import type { KitItem } from '../../../model/words.js';
 import type { FigureArea } from '../../../model/work.js';
-import { bodyParts, type Part, parts } from '../../../model/zones.js';
+import {
+  type BodyPart,
+  bodyParts,
+  isBasePart,
+  type Part,
+  parts,
+  partsOfModel,
+} from '../../../model/zones.js';
 import { columnWords } from './column-words.js';
 import { baseCm2, boxCm2 } from './measure-shapes.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
@@ -24,9 +31,14 @@ import {
 
 type Assume = AssumptionSheet['likely'];
 
-const partColumns: Readonly<Record<string, ColumnOf>> = Object.fromEntries(
-  parts.map((part): [Part, ColumnOf] => [part, [part, 11, 3]]),
-);
+/** No part of a model is named as a column is. */
+export const partKey = (part: Part): string => `part ${part}`;
+
+/** A column for each part. */
+export function partColumns(ofFigures: readonly Part[], digits?: number): Readonly<Record<string, ColumnOf>> {
+  const column = (part: Part): ColumnOf => (digits === undefined ? [part, 11] : [part, 11, digits]);
+  return Object.fromEntries(ofFigures.map((part) => [partKey(part), column(part)]));
+}
 
 const names = columnWords.areas;
 const columns = {
@@ -52,38 +64,78 @@ const columns = {
   perBase: [names.perBase, 13],
   whole: [names.whole, 10, 3],
   withBase: [names.withBase, 12, 3],
-  ...partColumns,
 } as const satisfies Record<string, ColumnOf>;
 
 type AreaTable = SheetTable<string>;
 
 export interface AreaSheet {
   readonly table: AreaTable;
+  /** Every part there is, and those of models; those of bases last. */
+  readonly parts: readonly Part[];
   /** The row of a figure; it is measured when first asked for. */
   readonly rowOf: (figure: string) => number;
 }
 
-export const firstPart: Part = parts[0] ?? 'head';
-export const lastPart: Part = parts.at(-1) ?? 'base edge';
-
 /** Figures that a unit uses, each in a row of its own. */
 export function openAreas(figures: ReadonlyMap<string, FigureArea>, assume: Assume): AreaSheet {
-  const table: AreaTable = new SheetTable(sheetWords.areas.name, columns);
+  const ofFigures = listParts(figures);
+  const table: AreaTable = new SheetTable(sheetWords.areas.name, {
+    ...columns,
+    ...partColumns(ofFigures, 3),
+  });
   const rows = new Map<string, number>();
   const rowOf = (name: string): number => {
     const known = rows.get(name);
     if (known !== undefined) return known;
     const area = figures.get(name);
     if (area === undefined) throw new Error(`the plan has no areas of ${name}`);
-    const row = measureRow(table, area, assume);
+    const row = measureRow({ table, parts: ofFigures }, area, assume);
     rows.set(name, row);
     return row;
   };
-  return { table, rowOf };
+  return { table, parts: ofFigures, rowOf };
 }
 
-function measureRow(table: AreaTable, { figure, parts: own }: FigureArea, assume: Assume): number {
+function listParts(figures: ReadonlyMap<string, FigureArea>): Part[] {
+  const ofModels = [...figures.values()].flatMap(({ figure }) => partsOfModel(figure));
+  const all = [...new Set<Part>([...parts, ...ofModels])];
+  return [...all.filter((part) => !isBasePart(part)), ...all.filter(isBasePart)];
+}
+
+type Columns = Pick<AreaSheet, 'table' | 'parts'>;
+
+function measureRow(sheet: Columns, { figure, parts: own }: FigureArea, assume: Assume): number {
+  const { table } = sheet;
   const row = table.add({ figure: figure.figure });
+  if (figure.model !== undefined) divideModel(table, row, { figure, own, assume });
+  else estimateRow(table, row, { figure, own, assume });
+  if (own.has('base top') && !partsOfModel(figure).some(isBasePart)) placeBase(table, row, figure);
+  const whole = sheet.parts.filter((part) => !isBasePart(part));
+  const sum = (of: readonly Part[]): Term => sumParts(table, row, of);
+  table.put(row, { whole: sum(whole), withBase: sum(sheet.parts) });
+  return row;
+}
+
+/** What was measured stands as it is; what the body chart divides of it is the painter's own total of those parts. */
+function divideModel(table: AreaTable, row: number, { figure, own, assume }: Body): void {
+  const named = partsOfModel(figure);
+  const isDrawn = (part: Part): boolean =>
+    figure.areaCm2 === undefined && part !== 'hull' && !named.includes(part) && !isBasePart(part);
+  for (const [part, cm2] of own) if (!isDrawn(part)) table.put(row, { [partKey(part)]: cm2 });
+  const drawn = new Map([...own].filter(([part]) => isDrawn(part)));
+  if (drawn.size === 0) return;
+  const areaCm2 = [...drawn.values()].reduce((total, cm2) => total + cm2, 0);
+  const kit = figure.kit.filter(({ item }) => drawn.has(item));
+  estimateRow(table, row, {
+    figure: { ...withoutBox(figure), eyeMm: figure.eyeMm ?? 1, kit, areaCm2 },
+    own: drawn,
+    assume,
+  });
+}
+
+const withoutBox = ({ boxMm: _, ...figure }: Figure): Figure => figure;
+
+function estimateRow(table: AreaTable, row: number, { figure, own, assume }: Body): void {
   const here = (key: string): Term => table.here(key, row);
   if (figure.boxMm === undefined) estimateBody(table, row, { figure, own, assume });
   else {
@@ -93,11 +145,7 @@ function measureRow(table: AreaTable, { figure, parts: own }: FigureArea, assume
     table.put(row, { estimated: times(boxCm2(sides), here('relief')) });
   }
   table.put(row, { ownCm2: figure.areaCm2, scale: scaleOf(figure, here) });
-  for (const part of own.keys()) table.put(row, { [part]: partOf(part, { figure, here, assume }) });
-  placeBase(table, row, figure);
-  const sum = (last: Part): Term => sumParts(table, row, last);
-  table.put(row, { whole: sum('hull'), withBase: sum(lastPart) });
-  return row;
+  for (const part of own.keys()) table.put(row, { [partKey(part)]: partOf(part, { figure, here, assume }) });
 }
 
 interface Body {
@@ -116,13 +164,22 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
     kit: plus(...figure.kit.map(({ item, count }) => kitFactor(item, count, assume))),
     relief: assume('relief'),
   });
-  if (own.has('head')) {
+  const ofBody = bodyParts.filter((part) => own.has(part));
+  if (ofBody.length > 0) {
     table.put(row, { dressFactor: assume(`dress ${figure.dress}`) });
     table.put(row, { buildFactor: figure.build === 'true scale' ? 1 : assume(`build ${figure.build}`) });
   }
   // A body that is not there has blank factors, which count as 0.
-  const body = plus(times(here('dressFactor'), here('buildFactor')), here('kit'));
-  table.put(row, { estimated: times(here('skin'), body, here('relief')) });
+  const whole = times(here('dressFactor'), here('buildFactor'));
+  const isWhole = ofBody.length === 0 || ofBody.length === bodyParts.length;
+  const body = isWhole ? whole : times(whole, shareOfBody(ofBody, assume));
+  table.put(row, { estimated: times(here('skin'), plus(body, here('kit')), here('relief')) });
+}
+
+function shareOfBody(of: readonly BodyPart[], assume: Assume): Term {
+  const shares = bodyParts.map((one) => assume(`share ${one}`));
+  const all = shares.reduce((total, { result }) => total + result, 0);
+  return over(plus(...of.map((part) => assume(`share ${part}`))), call('SUM', spanOf(shares), all));
 }
 
 const kitFactor = (item: KitItem, count: number, assume: Assume): Term =>
@@ -151,11 +208,8 @@ function partOf(part: Part, { figure, here, assume }: PartOf): Term | undefined 
   if (part === 'hull') return times(here('estimated'), here('scale'));
   const share = bodyParts.find((one) => one === part);
   if (share !== undefined) {
-    const shares = bodyParts.map((one) => assume(`share ${one}`));
-    const all = shares.reduce((total, { result }) => total + result, 0);
     const body = times(here('skin'), here('dressFactor'), here('buildFactor'), here('relief'));
-    const ofBody = over(assume(`share ${share}`), call('SUM', spanOf(shares), all));
-    return times(body, ofBody, here('scale'));
+    return times(body, shareOfBody([share], assume), here('scale'));
   }
   const worn = figure.kit.filter(({ item }) => item === part);
   const factors = worn.map(({ item, count }) => kitFactor(item, count, assume));
@@ -179,11 +233,16 @@ function placeBase(table: AreaTable, row: number, { base, baseHighMm, perBase }:
   const here = (key: string): Term => table.here(key, row);
   const size = { long: here('baseLongMm'), wide: here('baseWideMm'), high: here('baseHighMm') };
   const { top, edge } = baseCm2(base.shape, size);
-  table.put(row, { 'base top': over(top, here('perBase')), 'base edge': over(edge, here('perBase')) });
+  table.put(row, {
+    [partKey('base top')]: over(top, here('perBase')),
+    [partKey('base edge')]: over(edge, here('perBase')),
+  });
 }
 
-function sumParts(table: AreaTable, row: number, last: Part): Term {
-  const upTo = parts.slice(0, parts.indexOf(last) + 1);
-  const total = upTo.reduce((sum, part) => sum + table.number(part, row), 0);
-  return call('SUM', [`${table.here(firstPart, row).formula}:${table.here(last, row).formula}`], total);
+/** Of parts whose columns stand side by side. */
+function sumParts(table: AreaTable, row: number, of: readonly Part[]): Term {
+  const keys = of.map(partKey);
+  const total = keys.reduce((sum, key) => sum + table.number(key, row), 0);
+  const ends = [keys[0] ?? '', keys.at(-1) ?? ''].map((key) => table.here(key, row).formula);
+  return call('SUM', [ends.join(':')], total);
 }

@@ -34,7 +34,7 @@ export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds
   const assumptions = openAssumptions(plan.assumptions);
   const { likely } = assumptions;
   const areas = openAreas(plan.estimate.figures, likely);
-  const zones = openZones(sheets.zones, areas, likely);
+  const zones = openZones(sheets.zones, { areas, figures: plan.estimate.figures, likely });
   const units = writeUnits(recipes.rows);
 
   const numbers = new Map(plan.stock.map(({ paint }, at) => [paint, at + 1]));

@@ -1,17 +1,14 @@
 // Report view: areas of zones on figures. In: zones of the painter, the areas' sheet. Out: the sheet, and a cell a zone.
 import type { OwnZone } from '../../../model/sheets.js';
-import { type Part, parts, partsOfZone, type ZonePart } from '../../../model/zones.js';
+import type { FigureArea } from '../../../model/work.js';
+import { partsOfZone, type ZonePart } from '../../../model/zones.js';
 import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
-import { type AreaSheet, firstPart, lastPart } from './view-area-sheet.js';
+import { type AreaSheet, partColumns, partKey } from './view-area-sheet.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
 import { sheetWords } from './words.js';
 import type { SheetView } from './workbook-view.js';
 import { call, num, over, type Term } from './write-formula.js';
-
-const partColumns: Readonly<Record<string, ColumnOf>> = Object.fromEntries(
-  parts.map((part): [Part, ColumnOf] => [part, [part, 11]]),
-);
 
 export interface ZoneSheet {
   /** The zone's area on a figure, cm2; a row is written when it is first asked for. */
@@ -19,18 +16,20 @@ export interface ZoneSheet {
   readonly view: () => SheetView;
 }
 
+interface ZoneInputs {
+  readonly areas: AreaSheet;
+  readonly figures: ReadonlyMap<string, FigureArea>;
+  readonly likely: AssumptionSheet['likely'];
+}
+
 /** One row for each zone on each figure: how much of each part is in it, 0 to 1. */
-export function openZones(
-  zones: readonly OwnZone[],
-  areas: AreaSheet,
-  likely: AssumptionSheet['likely'],
-): ZoneSheet {
+export function openZones(zones: readonly OwnZone[], { areas, figures, likely }: ZoneInputs): ZoneSheet {
   const names = columnWords.zones;
   const columns: Readonly<Record<string, ColumnOf>> = {
     figure: [names.figure, 22],
     zone: [names.zone, 18],
     areaCm2: [names.areaCm2, 10, 3],
-    ...partColumns,
+    ...partColumns(areas.parts),
   };
   const table = new SheetTable<string>(sheetWords.zones.name, columns);
   const rows = new Map<string, number>();
@@ -38,14 +37,16 @@ export function openZones(
     const areaRow = areas.rowOf(figure);
     const row = table.add({ figure, zone });
     let areaCm2 = 0;
-    for (const one of partsOfZone(zone, figure, zones)) {
-      const cm2 = areas.table.number(one.part, areaRow);
+    for (const one of partsOfZone(zone, figures.get(figure)?.figure ?? { figure }, zones)) {
+      if (!areas.parts.includes(one.part)) continue;
+      const cm2 = areas.table.number(partKey(one.part), areaRow);
       if (cm2 === 0) continue;
-      table.put(row, { [one.part]: cellOf(one, likely) });
-      areaCm2 += cm2 * table.number(one.part, row);
+      table.put(row, { [partKey(one.part)]: cellOf(one, likely) });
+      areaCm2 += cm2 * table.number(partKey(one.part), row);
     }
-    const ofFigure = areas.table.range(firstPart, lastPart, { from: areaRow, to: areaRow });
-    const inZone = table.range(firstPart, lastPart, { from: row, to: row });
+    const [first, last] = [partKey(areas.parts[0] ?? ''), partKey(areas.parts.at(-1) ?? '')];
+    const ofFigure = areas.table.range(first, last, { from: areaRow, to: areaRow });
+    const inZone = table.range(first, last, { from: row, to: row });
     table.put(row, { areaCm2: call('SUMPRODUCT', [ofFigure, inZone], areaCm2) });
     return row;
   };

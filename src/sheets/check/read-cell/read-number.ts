@@ -94,6 +94,13 @@ export const eyeHeight = numberKind({
   least: [3, 'the smallest figure, eyes at 3 mm'],
   most: [300, 'the tallest figure, eyes at 300 mm'],
 });
+/** Of a printed model in mm. */
+export const modelHeight = numberKind({
+  ...length,
+  example: '34',
+  least: [1, 'the smallest print, 1 mm'],
+  most: [2000, 'the largest print, 2000 mm'],
+});
 /** In mm; 0 is a sheet of paper. */
 export const baseHeight = numberKind({
   ...length,

@@ -42,6 +42,9 @@ export function priceKind({ currency, locale }: PriceTerms): CellKind<number> {
   };
 }
 
+/** Until the settings are read nobody knows a currency. */
+export const anyPrice = priceKind({ currency: undefined, locale: 'en' });
+
 function readPrice(cell: Written, reading: Reading): number | Mistake {
   const { currency } = reading;
   const text = typeof cell === 'string' ? partPrice(cell, reading) : cell;

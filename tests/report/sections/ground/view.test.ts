@@ -77,6 +77,7 @@ it('explains each mark once, and what low and high mean', () => {
   expect(ground.marks.map(({ mark }) => mark)).toEqual([
     'weighed',
     'yours',
+    'your model',
     'published',
     'open models',
     'common practice',

@@ -1,8 +1,8 @@
 import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { openZip } from '../../../src/sheets/read/open-zip.js';
-import { WorkbookError } from '../../../src/sheets/read/workbook-error.js';
-import { fourSheets, makeWorkbook, makeZip } from './make-files.js';
+import { openZip } from '../../src/unpack/open-zip.js';
+import { UnpackError } from '../../src/unpack/unpack-error.js';
+import { fourSheets, makeWorkbook, makeZip } from '../sheets/read/make-files.js';
 
 type Read = (name: string) => Promise<Buffer | undefined>;
 
@@ -22,7 +22,7 @@ const fault = async (act: () => Promise<unknown>): Promise<string> => {
   try {
     await act();
   } catch (error) {
-    if (error instanceof WorkbookError) return error.fault;
+    if (error instanceof UnpackError) return error.fault;
     throw error;
   }
   return 'none';
@@ -75,12 +75,12 @@ describe('openZip', () => {
 
   it('finds damage wherever a zip is cut off or changed', async () => {
     for (let length = 0; length < zip.length - 4; length += 3) {
-      expect(await fault(async () => readerOf(zip.subarray(0, length))('b.txt'))).toBe('broken-workbook');
+      expect(await fault(async () => readerOf(zip.subarray(0, length))('b.txt'))).toBe('broken');
     }
     const changed = Buffer.from(zip);
     const at = changed.indexOf(deflateRawSync('two'.repeat(1000)));
     changed.writeUInt8(changed.readUInt8(at + 3) ^ 0xff, at + 3);
-    expect(await fault(async () => readerOf(changed)('b.txt'))).toBe('broken-workbook');
+    expect(await fault(async () => readerOf(changed)('b.txt'))).toBe('broken');
   });
 
   it('never throws anything but its own error, whatever byte is changed', async () => {
@@ -93,20 +93,20 @@ describe('openZip', () => {
 
   it('inflates no more than its bound, all parts together', async () => {
     const kb = 1 / 1024;
-    expect(await fault(async () => readerOf(zip, 2 * kb)('b.txt'))).toBe('too-large-file');
+    expect(await fault(async () => readerOf(zip, 2 * kb)('b.txt'))).toBe('too large');
     expect(await fault(async () => readerOf(zip, 3 * kb)('b.txt'))).toBe('none');
     const read = readerOf(zip, 4 * kb);
     await read('b.txt');
-    expect(await fault(async () => read('b.txt'))).toBe('too-large-file');
+    expect(await fault(async () => read('b.txt'))).toBe('too large');
   });
 
   it('inflates no more than the directory says', async () => {
     const lying = Buffer.from(zip);
     lying.writeUInt32LE(10, lying.lastIndexOf('b.txt') - 46 + 24);
-    expect(await fault(async () => readerOf(lying)('b.txt'))).toBe('broken-workbook');
+    expect(await fault(async () => readerOf(lying)('b.txt'))).toBe('broken');
   });
 
   it('tells an encrypted part', async () => {
-    expect(await fault(async () => readerOf(makeZip({ a: 'b' }, 1))('a'))).toBe('locked-workbook');
+    expect(await fault(async () => readerOf(makeZip({ a: 'b' }, 1))('a'))).toBe('locked');
   });
 });

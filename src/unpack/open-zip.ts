@@ -1,22 +1,22 @@
-// Readers: a zip's table of contents and its parts, inflated within bounds. In: bytes. Out: parts by name, in chunks.
+// Unpacking: a zip's table of contents and its parts, inflated within bounds. In: bytes. Out: parts by name, in chunks.
 import { pipeline } from 'node:stream';
 import { crc32, createInflateRaw } from 'node:zlib';
 import { type Entry, fromBufferPromise, type ZipFile } from 'yauzl';
-import { tooLarge, WorkbookError } from './workbook-error.js';
+import { UnpackError } from './unpack-error.js';
 
 export interface OpenZip {
   /** The inflated part, chunk by chunk; undefined where there is none of that name (case and a leading slash ignored). */
   readonly inflate: (name: string) => AsyncIterable<Uint8Array> | undefined;
 }
 
-/** All parts read from one workbook together. A sheet of a million cells takes a tenth of it. */
+/** All parts read from one package together. A sheet of a million cells takes a tenth of it. */
 const MOST_INFLATED_MB = 256;
 const MOST_ENTRIES = 10_000;
 const CHUNK_BYTES = 2 ** 18;
 
 /**
  * Reads the central directory; parts are inflated when asked for, together no more than `mostMb`, and never stand in
- * memory as a whole. Throws a WorkbookError for a directory or part that is damaged, encrypted or too large, the latter
+ * memory as a whole. Throws a UnpackError for a directory or part that is damaged, encrypted or too large, the latter
  * before anything is inflated.
  */
 export async function openZip(bytes: Buffer, mostMb = MOST_INFLATED_MB): Promise<OpenZip> {
@@ -25,10 +25,11 @@ export async function openZip(bytes: Buffer, mostMb = MOST_INFLATED_MB): Promise
   const inflate = (name: string): AsyncIterable<Uint8Array> | undefined => {
     const entry = entries.get(partKey(name));
     if (entry === undefined) return undefined;
-    if (entry.isEncrypted()) throw new WorkbookError('locked-workbook', `${name} is encrypted`);
+    if (entry.isEncrypted()) throw new UnpackError('locked', `${name} is encrypted`);
     const { uncompressedSize } = entry;
     if (uncompressedSize > left)
-      throw tooLarge(
+      throw new UnpackError(
+        'too large',
         `${Math.ceil(mostMb - left / 2 ** 20 + uncompressedSize / 2 ** 20)} MB unpacked`,
         `${mostMb} MB`,
       );
@@ -40,12 +41,12 @@ export async function openZip(bytes: Buffer, mostMb = MOST_INFLATED_MB): Promise
 
 const partKey = (name: string): string => name.replaceAll('\\', '/').replace(/^\/+/, '').toLowerCase();
 
-function asDamage(error: unknown): WorkbookError {
-  if (error instanceof WorkbookError) return error;
+function asDamage(error: unknown): UnpackError {
+  if (error instanceof UnpackError) return error;
   return broken(error instanceof Error ? error.message : String(error));
 }
 
-const broken = (reason: string): WorkbookError => new WorkbookError('broken-workbook', reason);
+const broken = (reason: string): UnpackError => new UnpackError('broken', reason);
 
 /** Names are taken as they are: no part is ever written to a disk. */
 async function readDirectory(

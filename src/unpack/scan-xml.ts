@@ -1,7 +1,7 @@
-// Readers: the XML of a workbook's part, tag by tag. In: chunks of bytes. Out: calls for tags and texts; the part never
+// Unpacking: the XML of a package's part, tag by tag. In: chunks of bytes. Out: calls for tags and texts; the part never
 // stands in memory, and no byte is looked at more than a few times.
 import { decodeEntities } from './decode-xml-text.js';
-import { WorkbookError } from './workbook-error.js';
+import { UnpackError } from './unpack-error.js';
 
 /** Names come without the prefix that some programs put before each. */
 export interface XmlVisitor {
@@ -12,7 +12,7 @@ export interface XmlVisitor {
   readonly text?: (text: string) => void;
 }
 
-/** No tag, comment or the like is longer in any workbook; it is all that is held back from one chunk to the next. */
+/** No tag, comment or the like is longer in any of them; it is all that is held back from one chunk to the next. */
 const MOST_TAG_LETTERS = 2 ** 20;
 /** Cells lie six deep. */
 const MOST_DEPTH = 256;
@@ -26,7 +26,7 @@ const SLASH = 0x2f;
 const COLON = 0x3a;
 const GREATER = 0x3e;
 
-/** Visits a whole part. Throws a WorkbookError where it is no well-formed XML; no bytes are no part. */
+/** Visits a whole part. Throws an UnpackError where it is no well-formed XML; no bytes are no part. */
 export async function scanXml(chunks: AsyncIterable<Uint8Array>, visitor: XmlVisitor): Promise<void> {
   const scan = openScan(visitor);
   let decoder: InstanceType<typeof TextDecoder> | undefined;
@@ -44,7 +44,7 @@ function encodingOf([first, second]: Uint8Array): string {
   return first === 0xff && second === 0xfe ? 'utf-16le' : 'utf-8';
 }
 
-const broken = (reason: string): WorkbookError => new WorkbookError('broken-workbook', reason);
+const broken = (reason: string): UnpackError => new UnpackError('broken', reason);
 
 function openScan(visitor: XmlVisitor): { readonly write: (text: string) => void; readonly end: () => void } {
   const path: string[] = [];

@@ -1,4 +1,4 @@
-// Readers: text of an XML part as it is meant. In: text between tags or quotes. Out: the same decoded.
+// Unpacking: text of an XML part as it is meant. In: text between tags or quotes. Out: the same decoded.
 
 const named: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', apos: "'" };
 const HIGHEST = 0x10ffff;

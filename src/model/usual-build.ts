@@ -1,5 +1,5 @@
-// Checks: what a blank build means. In: a figure's height. Out: a build.
-import type { Build } from '../../model/words.js';
+// Model: how stout a figure is where nobody says. In: the height of its eyes. Out: a build.
+import type { Build } from './words.js';
 
 /** Eyes between the two, in mm, are those of figures that are made stout. */
 export const heroicEyesMm = [25, 35] as const;

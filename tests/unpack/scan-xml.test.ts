@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeCellText, decodeEntities } from '../../../src/sheets/read/decode-xml-text.js';
-import { readAttributes, scanXml } from '../../../src/sheets/read/scan-xml.js';
-import { WorkbookError } from '../../../src/sheets/read/workbook-error.js';
+import { decodeCellText, decodeEntities } from '../../src/unpack/decode-xml-text.js';
+import { readAttributes, scanXml } from '../../src/unpack/scan-xml.js';
+import { UnpackError } from '../../src/unpack/unpack-error.js';
 
 /** Chunks of so many bytes. */
 async function* cut(bytes: Buffer, length: number): AsyncGenerator<Uint8Array> {
@@ -67,7 +67,7 @@ describe('scanXml', () => {
     '<a/>more<',
     `<a>${'<b>'.repeat(300)}`,
   ])('refuses %j', async (xml) => {
-    await expect(met(xml)).rejects.toThrow(WorkbookError);
+    await expect(met(xml)).rejects.toThrow(UnpackError);
   });
 
   it('refuses a tag that goes on and on', async () => {
