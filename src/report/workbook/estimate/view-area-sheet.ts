@@ -32,7 +32,7 @@ import {
 type Assume = AssumptionSheet['likely'];
 
 /** No part of a model is named as a column is. */
-export const partKey = (part: Part): string => `part ${part}`;
+export const partKey = (part: Part): string => `part-${part}`;
 
 /** A column for each part. */
 export function partColumns(ofFigures: readonly Part[], digits?: number): Readonly<Record<string, ColumnOf>> {
