@@ -58,11 +58,15 @@ describe('what is done', () => {
     });
   });
 
-  it('is a step begun where some figures have had it; of its lines the one with most figures left counts', () => {
-    const remaining = wardens.remaining.map((line) => (line.step === 2 ? { ...line, figures: 4 } : line));
+  it.each([
+    [4, 7],
+    [7, 4],
+  ])('is a step begun on 3 of 10 where its lines lack %d and %d figures', (tunicLeft, cloakLeft) => {
+    const remaining = wardens.remaining.map((one) => (one.step === 2 ? { ...one, figures: tunicLeft } : one));
     const [, tunic] = remaining;
     if (tunic === undefined) throw new Error('no line');
-    const sums = sumOf({ ...wardens, remaining: [...remaining, { ...tunic, zone: 'cloak', figures: 7 }] });
+    const cloak = { ...tunic, zone: 'cloak', figures: cloakLeft };
+    const sums = sumOf({ ...wardens, remaining: [...remaining, cloak] });
     expect(sums).toMatchObject({ stepsFinished: 0, begun: [{ step: 2, figures: 3 }], isBegun: true });
   });
 
