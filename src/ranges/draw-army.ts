@@ -1,9 +1,10 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
+import type { Drawing, DrawnLack, LackingPaint } from '../model/draws.js';
 import type { PaintStock } from '../model/plan.js';
 import type { Container } from '../model/words.js';
 import type { Estimate, Surface } from '../model/work.js';
-import { type Beliefs, type Drawing, type DrawnFactor, drawFactors } from './draw-factors.js';
+import { type Beliefs, type DrawnFactor, drawFactors } from './draw-factors.js';
 import { type DrawnShelf, drawShelf, openGains, type ShelfInputs } from './draw-shelf.js';
 import { factorsOf, sumTerms, type TermSum, type Terms } from './list-terms.js';
 import { openPutOut } from './put-out.js';
@@ -28,27 +29,9 @@ export interface DrawInputs {
   readonly beliefs: Beliefs;
 }
 
-/** What a paint lacks over all draws. */
-export interface LackingPaint {
-  readonly paint: string;
-  /** Usable ml, need less shelf: what today's pots lack; below 0 where they last. */
-  readonly lackMl: Float64Array;
-  /** What it comes in: that of its first pot, else a pot. */
-  readonly container: Container;
-}
-
 /** One paint over all draws, usable ml. */
 export interface DrawnPaint extends DrawnShelf, LackingPaint {
   readonly needMl: Float64Array;
-}
-
-/** What the army lacks: all that an order is made and checked from. */
-export interface DrawnLack {
-  readonly drawing: Drawing;
-  /** Paints that the remaining work needs, in the order of the stock. */
-  readonly paints: readonly LackingPaint[];
-  /** What a ml of a bought pot gives over the likely; undefined: just that. */
-  readonly gainOf: (container: Container) => Float64Array | undefined;
 }
 
 export interface DrawnArmy extends DrawnLack {

@@ -1,10 +1,11 @@
 // Ranges: the shelf once an order has come. In: drawn army, the order. Out: how often nothing runs out, and whether it may
 // do without some pots.
+
+import type { DrawnLack } from '../model/draws.js';
 import type { Order } from '../model/order.js';
+import { chanceOf } from '../model/quantiles.js';
 import type { Chance } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
-import type { DrawnLack } from './draw-army.js';
-import { chanceOf } from './sum-up-draws.js';
 
 /** Part of an order that says what it brings. */
 export type Bought = Pick<Order, 'lines'>;

@@ -1,8 +1,9 @@
 // Ranges: the promise and what it costs. In: drawn army, how sure, ways to buy. Out: what to buy for it, kept on draws that
 // the order has not seen, and the cash for more and less of it.
+
+import type { DrawnLack } from '../model/draws.js';
 import type { Order, OrderNeed } from '../model/order.js';
 import type { Promised, PromiseLevel } from '../model/ranges.js';
-import type { DrawnLack } from './draw-army.js';
 import { type Bought, chanceMet } from './fill-shelf.js';
 import { asNeeds, onlyPaints, openPromise, type ToBuy } from './promise-needs.js';
 import { takeBack } from './take-back.js';

@@ -1,8 +1,9 @@
 // Ranges: the joint promise. In: drawn needs and shelf, how sure. Out: what must be bought of each paint so that nothing at
 // all runs out in so many draws.
+
+import type { DrawnLack, LackingPaint } from '../model/draws.js';
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import type { DrawnLack, LackingPaint } from './draw-army.js';
 
 /** What must be bought, by paint, in likely usable ml; below 0: so much may be missing. */
 export type ToBuy = ReadonlyMap<string, number>;

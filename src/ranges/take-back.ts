@@ -1,7 +1,8 @@
 // Ranges: what of an order the promise can do without. In: drawn army, the order, how sure. Out: what it must still hold.
+
+import type { DrawnLack } from '../model/draws.js';
 import type { Order } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import type { DrawnLack } from './draw-army.js';
 import { type Bought, cutLine, fillShelf, openHoldings } from './fill-shelf.js';
 import type { ToBuy } from './promise-needs.js';
 
