@@ -1,13 +1,22 @@
 // Order: what a ml more of a paint would cost. In: the order, the market. Out: minor units per usable ml by paint.
 import type { Order } from '../model/order.js';
+import type { Container } from '../model/words.js';
 import { type Market, openShops, usableMlOf } from './list-wares.js';
 
 /** Which paints any shop sells, by themselves or in a set, as far as their offers last. */
-export function isOnOffer({ offers, shops }: Market): (paint: string) => boolean {
+export function isOnOffer(market: Market): (paint: string) => boolean {
+  const containersOf = containersOnOffer(market);
+  return (paint) => containersOf.has(paint);
+}
+
+/** The same, with what each of them comes in. */
+export function containersOnOffer({ offers, shops }: Market): Map<string, Set<Container>> {
   const open = openShops(offers, shops);
   const sold = offers.filter(({ shop, available }) => open.has(shop) && available !== 0);
-  const paints = new Set(sold.flatMap(({ pots }) => pots.map(({ paint }) => paint)));
-  return (paint) => paints.has(paint);
+  const containersOf = new Map<string, Set<Container>>();
+  for (const { paint, container } of sold.flatMap(({ pots }) => pots))
+    containersOf.set(paint, (containersOf.get(paint) ?? new Set()).add(container));
+  return containersOf;
 }
 
 /**
