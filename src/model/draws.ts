@@ -26,3 +26,23 @@ export interface DrawnLack {
   readonly paints: readonly LackingPaint[];
   readonly gainOf: GainOf;
 }
+
+/** A paint over the work, stage by stage. */
+export interface StagedPaint {
+  readonly paint: string;
+  /** Put out in each stage, over the draws. */
+  readonly needMl: readonly Float64Array[];
+  /** The same at the likely values. */
+  readonly likelyMl: readonly number[];
+  /** On the shelf when the work begins, over the draws. */
+  readonly haveMl: Float64Array;
+}
+
+/** The work in the order in which it is painted, over some draws. */
+export interface StagedWork {
+  readonly drawing: Drawing;
+  /** A unit with work to be done for each stage; the first of several where there are very many. */
+  readonly units: readonly string[];
+  readonly paints: readonly StagedPaint[];
+  readonly gainOf: GainOf;
+}

@@ -10,6 +10,10 @@ export function quantileOf(draws: Float64Array, p: number): number {
   return selectRank(draws.slice(), rankOf(p, draws.length));
 }
 
+/** The same of draws that are in rising order already. */
+export const quantileOfRising = (rising: Float64Array, p: number): number =>
+  rising[rankOf(p, rising.length)] ?? 0;
+
 const rankOf = (p: number, draws: number): number =>
   Math.min(draws, Math.max(1, Math.round(p * draws + 0.5))) - 1;
 

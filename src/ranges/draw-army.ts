@@ -53,16 +53,18 @@ export function drawLack(inputs: DrawInputs, drawing: Drawing): DrawnLack {
 
 /** Draws the work still to be done, and the shelf. An army without work has no paints. */
 export function drawArmy(inputs: DrawInputs, drawing: Drawing): DrawnArmy {
-  const { work, ...army } = openArmy(inputs, drawing);
+  const { work, shelf: _, ...army } = openArmy(inputs, drawing);
   return { ...army, paints: work.map((draw) => draw()) };
 }
 
 /** The army before its paints are drawn, one by one. */
 interface OpenArmy extends Omit<DrawnArmy, 'paints'> {
   readonly work: readonly (() => DrawnPaint)[];
+  /** What shelves are drawn from. */
+  readonly shelf: ShelfInputs;
 }
 
-function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): OpenArmy {
+export function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): OpenArmy {
   const terms = termsByPaint(estimate);
   const surfaces = new Map<string, Surface>(
     [...estimate.figures].map(([name, area]) => [name, area.surface]),
@@ -78,7 +80,7 @@ function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): O
     const sum = terms.get(one.paint);
     return sum === undefined ? [] : [() => drawPaint(one, sum.terms, { putOut, shelf })];
   });
-  return { drawing, work, factors, putOut, gainOf: openGains(shelf) };
+  return { drawing, work, factors, putOut, shelf, gainOf: openGains(shelf) };
 }
 
 function drawPaint(

@@ -15,7 +15,8 @@ export function countShort(groups: readonly DrawGroup[], reached: readonly numbe
   return groups.reduce((sum, { draws, steps }) => sum + (isShort(steps, reached) ? draws : 0), 0);
 }
 
-const isShort = (steps: Uint16Array, reached: readonly number[]): boolean =>
+/** Whether a group of draws takes a step that is not reached. */
+export const isShort = (steps: Uint16Array, reached: readonly number[]): boolean =>
   reached.some((step, place) => (steps[place] as number) > step);
 
 /**

@@ -8,12 +8,17 @@ import { groupDraws } from './group-draws.js';
 import { type Fineness, listSteps, type Steps } from './list-steps.js';
 import { stepsReached, valuesOf, writePromiseProgram } from './promise-program.js';
 import { boughtIn, type Way } from './way.js';
+import { isLarge, type Start, writeWhole } from './whole-program.js';
 
 export interface CutSearch {
   /** Its first columns count them. */
   readonly wares: readonly Ware[];
   /** The program as cut so far, from a way that keeps the promise where one is known. */
   program(from: Way | undefined): IntegerProgram;
+  /** The program with all rows there are, and so without any cut. */
+  whole(from: Way | undefined): IntegerProgram;
+  /** Whether these are so many that cuts are sooner done. */
+  readonly isLarge: boolean;
   /** Cuts off a way that does not keep the promise; false where its steps do, and only finer ones could tell. */
   cutOff(way: Way): boolean;
 }
@@ -40,16 +45,23 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
     return true;
   };
   for (const reached of [steps.map(() => 0), ...missed.map(reachedBy)]) cutOff(reached);
+  const startFrom = (from: Way | undefined): Start | undefined => {
+    const counts = from === undefined ? undefined : countsIn(wares, from);
+    if (counts === undefined || from === undefined) return undefined;
+    const reached = reachedBy(from);
+    return { reached, values: valuesOf(written, { counts, reached }, market.shops) };
+  };
   return {
     wares,
-    program: (from) => {
-      const counts = from === undefined ? undefined : countsIn(wares, from);
-      if (counts === undefined || from === undefined) return { columns, rows };
-      return { columns, rows, start: valuesOf(written, { counts, reached: reachedBy(from) }, market.shops) };
-    },
+    program: (from) => ({ columns, rows, ...startWith(startFrom(from)?.values) }),
+    whole: (from) => writeWhole(written, cutting, startFrom(from)),
+    isLarge: isLarge(groups),
     cutOff: (way) => cutOff(reachedBy(way)),
   };
 }
+
+const startWith = (start: readonly number[] | undefined): Pick<IntegerProgram, 'start'> =>
+  start === undefined ? {} : { start };
 
 /** The steps of every paint; only the first of each where there would be too many. */
 function listEach({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness): Steps[] {

@@ -4,12 +4,14 @@ import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
 import { type Buying, cheapestCounts } from '../choose-counts.js';
 import { reachesLeastOrders } from '../first-order.js';
+import type { Limits, Solution } from '../solver/integer-program.js';
 import { splitNeeds } from '../split-needs.js';
 import { commonNeeds } from './common-needs.js';
-import { leastOfBound, openCuts } from './cut-search.js';
+import { type CutSearch, leastOfBound, openCuts } from './cut-search.js';
 import type { Fineness } from './list-steps.js';
 import { mendNeeds } from './mend-needs.js';
 import type { OpenPromise } from './open-promise.js';
+import { takeBack } from './take-back.js';
 import { needsOf, type Way, wayOf } from './way.js';
 
 export interface FoundPromise {
@@ -32,6 +34,9 @@ const finenesses: readonly Fineness[] = [
 
 /** Programs solved for one promise at the most. */
 const mostPrograms = 40;
+
+/** A program with cuts that takes longer than this will not be the last: then all is asked at once. */
+const soonSeconds = 0.3;
 
 /** One promise to find. */
 export interface Sought extends OpenPromise {
@@ -85,8 +90,15 @@ const isProved = ({ best, leastMinor }: Known): boolean =>
 const cheaper = (one: Way | undefined, other: Way | undefined): Way | undefined =>
   one === undefined || (other !== undefined && other.totalMinor < one.totalMinor) ? other : one;
 
-/** The cheapest order for some needs, where it keeps the promise. */
+/** The cheapest order for some needs, where it keeps the promise, and then for what of it the promise does need. */
 async function tryNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {
+  const way = await orderNeeds(needs, sought);
+  if (way === undefined) return undefined;
+  const fewer = takeBack(way, sought);
+  return fewer === way ? way : cheaper(fewer, await orderNeeds(needsOf(fewer, sought.asked), sought));
+}
+
+async function orderNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {
   const { within } = splitNeeds(asNeeds(needs), sought.supply);
   const { wares, counts } = await cheapestCounts(within, sought.market, sought.buying);
   const way = wayOf(wares, counts, sought);
@@ -100,21 +112,47 @@ export function asNeeds(needs: ReadonlyMap<string, number>): OrderNeed[] {
 
 /** Searches with steps of one fineness, and notes what it finds. True where finer steps may tell more. */
 async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Promise<boolean> {
-  const { buying, mayFail, market } = sought;
+  const { buying } = sought;
   const cuts = openCuts(sought, fineness, known.missed);
   if (cuts === undefined) return false;
+  const limits = cuts.isLarge ? buying.limits : soonOf(buying.limits);
   while (known.programs < mostPrograms && !isProved(known)) {
     known.programs++;
-    const solution = await buying.solve(cuts.program(known.best), buying.limits, buying.onProgress);
-    if (!('values' in solution)) return false;
-    known.leastMinor = Math.max(known.leastMinor, leastOfBound(solution));
-    const counts = solution.values.slice(0, cuts.wares.length);
-    const way = wayOf(cuts.wares, counts, sought);
-    const isKept = way.failing <= mayFail && reachesLeastOrders(way.wares, way.counts, market);
-    if (isKept) known.best = cheaper(known.best, way);
-    else known.missed.push(way);
-    if (solution.state !== 'proved') return false;
-    if (!isKept && !cuts.cutOff(way)) return true;
+    const solution = await buying.solve(cuts.program(known.best), limits, buying.onProgress);
+    const missed = note(solution, cuts, { sought, known });
+    if (!isProvedBest(solution)) return !cuts.isLarge && searchWhole(cuts, { sought, known });
+    if (missed !== undefined && !cuts.cutOff(missed)) return true;
   }
   return false;
+}
+
+const soonOf = (limits: Limits): Limits => ({ ...limits, seconds: Math.min(limits.seconds, soonSeconds) });
+
+interface Searching {
+  readonly sought: Sought;
+  readonly known: Known;
+}
+
+/** What cuts do not do soon, in one program. */
+async function searchWhole(cuts: CutSearch, searching: Searching): Promise<boolean> {
+  const { known, sought } = searching;
+  const { solve, limits, onProgress } = sought.buying;
+  const solution = await solve(cuts.whole(known.best), limits, onProgress);
+  const missed = note(solution, cuts, searching);
+  return isProvedBest(solution) && missed !== undefined && !isProved(known);
+}
+
+const isProvedBest = ({ state }: Solution): boolean => state === 'proved';
+
+/** What a solution tells: a bound, and a way that keeps the promise or, given back, one that does not. */
+function note(solution: Solution, { wares }: CutSearch, { sought, known }: Searching): Way | undefined {
+  if (!('values' in solution)) return undefined;
+  known.leastMinor = Math.max(known.leastMinor, leastOfBound(solution));
+  const way = wayOf(wares, solution.values.slice(0, wares.length), sought);
+  if (way.failing <= sought.mayFail && reachesLeastOrders(way.wares, way.counts, sought.market)) {
+    known.best = cheaper(known.best, way);
+    return undefined;
+  }
+  known.missed.push(way);
+  return way;
 }
