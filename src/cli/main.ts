@@ -47,6 +47,12 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
       const { runCheck } = await import('./run-check.js');
       process.exitCode = await runCheck(sheets);
     });
+  definePlan(program);
+  defineLog(program);
+  return program;
+}
+
+function definePlan(program: Command): void {
   program
     .command('plan')
     .description('plan the army: report, reorder list, estimate, plan.json')
@@ -54,7 +60,8 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`)
     .option('--date <day>', 'plan as of this day, written 2026-03-14')
     .option('--budget <sum>', 'say what this much cash finishes')
-    .option('--sure <percent>', 'let the whole army finish in so many of 100 cases: 50 to 99 (default: 80)')
+    .option('--buy <way>', 'what to buy at once: goes, what is worth it now, or likely (default: goes)')
+    .option('--sure <percent>', 'instead so much that nothing runs out in so many of 100 cases: 50 to 99')
     .option('--seconds <time>', 'search so long for the cheapest order (default: 10)')
     .option('--json', 'print plan.json and nothing else; files only with --out')
     .addHelpText(
@@ -68,8 +75,6 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
       const { runPlan } = await import('./run-plan.js');
       process.exitCode = await runPlan(sheets, { ...options, usualFolder });
     });
-  defineLog(program);
-  return program;
 }
 
 function defineLog(program: Command): void {

@@ -7,9 +7,9 @@ import { describePlan } from '../report/view/describe-plan.js';
 import { viewPlan } from '../report/view/view-plan.js';
 import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
-import { exitCodes } from './end-run.js';
+import { exitCodes, UsageError } from './end-run.js';
 import { printChunks } from './print-chunks.js';
-import { readBudget, readSeconds, readSure } from './read-budget.js';
+import { readBudget, readBuy, readSeconds, readSure } from './read-budget.js';
 import { readOrShow, type Sheets } from './read-or-show.js';
 import { loadWriters, outputNames, renderFiles } from './render-files.js';
 import { showAnswer } from './show-answer.js';
@@ -31,6 +31,8 @@ export interface PlanFlags {
   readonly budget?: string;
   /** How sure the order shall be, as written. */
   readonly sure?: string;
+  /** How much to buy at once, as written. */
+  readonly buy?: string;
   /** How long to search for the order, as written. */
   readonly seconds?: string;
   /** Where files go without --out. */
@@ -41,14 +43,14 @@ export interface PlanFlags {
 export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   const chosen = flags.date === undefined ? undefined : checkDate(flags.date);
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
-  const sure = flags.sure === undefined ? undefined : readSure(flags.sure);
+  const wayToBuy = readWayToBuy(flags);
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
     const { sheets, problems, leftAlone } = await readOrShow(path, chosen ?? today());
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
-    const flagged = setByFlags(sheets, { date: chosen, surePercent: sure });
+    const flagged = setByFlags(sheets, chosen, wayToBuy);
     const search = { solve: solver.solve, seconds };
     await planAndWrite({ path, sheets: flagged, problems, today: chosen ?? today() }, flags, search);
     return exitCodes.done;
@@ -83,18 +85,28 @@ async function planAndWrite(
   else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
 }
 
-interface SetByFlags {
-  readonly date: string | undefined;
-  readonly surePercent: number | undefined;
+type Settings = Sheets['settings'];
+
+/** A way to buy; undefined where no flag names one. */
+function readWayToBuy({ buy, sure }: PlanFlags): Pick<Settings, 'buy' | 'surePercent'> | undefined {
+  if (buy !== undefined && sure !== undefined)
+    throw new UsageError('--buy and --sure are two ways to buy. Write one of them.');
+  if (sure !== undefined) return { surePercent: readSure(sure) };
+  return buy === undefined ? undefined : { buy: readBuy(buy) };
 }
 
-/** A flag wins over the settings sheet. */
-function setByFlags(sheets: Sheets, { date, surePercent }: SetByFlags): Sheets {
-  const settings = {
-    ...sheets.settings,
-    ...(date === undefined ? {} : { date }),
+/** A flag wins over the settings sheet; a way to buy over both settings that name one. */
+function setByFlags(
+  sheets: Sheets,
+  date: string | undefined,
+  wayToBuy: ReturnType<typeof readWayToBuy>,
+): Sheets {
+  const { surePercent, buy, ...others } = sheets.settings;
+  const own = {
     ...(surePercent === undefined ? {} : { surePercent }),
+    ...(buy === undefined ? {} : { buy }),
   };
+  const settings = { ...others, ...(wayToBuy ?? own), ...(date === undefined ? {} : { date }) };
   return { ...sheets, settings };
 }
 

@@ -8,6 +8,13 @@ import type { Chance } from './ranges.js';
  */
 export type Policy = 'likely' | 'goes' | 'wait' | 'sure';
 
+/** Which way to buy is chosen. */
+export interface Aim {
+  readonly policy: Policy;
+  /** Set where it is `sure`. */
+  readonly surePercent?: number;
+}
+
 /** A result of many draws, and its standard error. */
 export interface Sampled {
   readonly value: number;
@@ -56,10 +63,7 @@ export interface NextOrder {
 }
 
 /** One way to buy. */
-export interface Choice {
-  readonly policy: Policy;
-  /** Set where the policy is `sure`. */
-  readonly surePercent?: number;
+export interface Choice extends Aim {
   readonly cashNowMinor: number;
   /** At most so much above the best for its policy; 0: proved. */
   readonly aboveBestMinor: number;

@@ -1,6 +1,7 @@
 // Model: the plan, what every stage hands on and the report draws. Lengths mm, films µm, areas cm2, volumes ml.
 // Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
 import type { Assumption, Mark } from './assumption.js';
+import type { Aim, Choice } from './choices.js';
 import type { Instead, PrimerComparison, SwapTaken, UndercoatAdvice } from './colour.js';
 import type { Frontier } from './frontier.js';
 import type { ExactMinor } from './money.js';
@@ -40,7 +41,7 @@ export interface PaintStock {
   readonly orderedMl: number;
   /** From what is owned today, before buying; never below 0. */
   readonly leftAfterMl: number;
-  /** What the promise needs beyond what is there. */
+  /** What the order is to cover beyond what is there. */
   readonly toBuyMl: number;
   readonly keepMl: number;
   readonly state: StockState;
@@ -125,6 +126,10 @@ export interface Plan {
   readonly estimate: Estimate;
   readonly stock: readonly PaintStock[];
   readonly order: Order;
+  /** For which way to buy the order is made. */
+  readonly aim: Aim;
+  /** The ways to buy side by side; the chosen one is among them. */
+  readonly choices: readonly Choice[];
   /** Set only with `restock` shelf. */
   readonly restock: Order | undefined;
   readonly stairs: Stairs;
@@ -132,7 +137,7 @@ export interface Plan {
   readonly budget: Budget | undefined;
   readonly costs: Costs;
   readonly ranges: Ranges;
-  /** What the order is made for. */
+  /** How often the order is enough. */
   readonly promised: Promised;
   readonly learned: Learned;
   /** Coats of another colour beneath that save more than they cost. */

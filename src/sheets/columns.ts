@@ -208,9 +208,13 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     ),
   ],
   settings: [
-    needed('name', 'currency, date, locale, sure %, restock, or the name of an assumption in the report.', {
-      example: 'currency',
-    }),
+    needed(
+      'name',
+      'currency, date, locale, sure %, buy, again, restock, or the name of an assumption in the report.',
+      {
+        example: 'currency',
+      },
+    ),
     needed('value', 'Its value; for an assumption one number, or low / likely / high.', { example: 'EUR' }),
   ],
 };

@@ -71,7 +71,7 @@ const names = Object.keys(likely);
 const bodyParts = names.filter((name) => name.startsWith('share ')).map((name) => name.slice(6));
 const kitItems = names.filter((name) => name.startsWith('kit ')).map((name) => name.slice(4));
 
-const notAssumptions = ['currency', 'date', 'locale', 'sure %', 'restock'];
+const notAssumptions = ['currency', 'date', 'locale', 'sure %', 'buy', 'again', 'restock'];
 for (const { name, value } of rowsOf('settings')) {
   if (notAssumptions.includes(name)) continue;
   if (!(name in likely)) throw new Error(`a setting that this script does not know: ${name}`);

@@ -1,6 +1,6 @@
 // Policy: ways to buy, side by side. In: what the army lacks over the draws, its work by stages, the market, which way is chosen. Out: what
 // each costs now and in all, and the order of the chosen one.
-import type { Choice, Policy } from '../../model/choices.js';
+import type { Aim, Choice } from '../../model/choices.js';
 import type { DrawnLack, LackingPaint, StagedWork } from '../../model/draws.js';
 import type { Order } from '../../model/order.js';
 import { quantileOf } from '../../model/quantiles.js';
@@ -23,13 +23,6 @@ import { type OpenWants, openWants, type Wants } from './list-wants.js';
 import { openRefill } from './open-refill.js';
 import { type Paper, paintOnPaper } from './paint-on-paper.js';
 import { sumUpPaper } from './sum-up-paper.js';
-
-/** Which way is chosen. */
-export interface Aim {
-  readonly policy: Policy;
-  /** Set where it is `sure`. */
-  readonly surePercent?: number;
-}
 
 export interface WeighInputs {
   readonly aim: Aim;

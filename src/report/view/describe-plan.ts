@@ -35,7 +35,7 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     version: 2,
     date: plan.date,
     currency,
-    settings: { locale, surePercent, restock: settings.restock },
+    settings: { locale, surePercent: surePercent ?? null, restock: settings.restock },
     army: {
       figures: plan.figureCount,
       units: estimate.units.length,

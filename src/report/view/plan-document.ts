@@ -172,7 +172,9 @@ export const planSchema = z
     settings: z
       .object({
         locale: text('BCP 47 tag of the report.'),
-        surePercent: number('How sure the order shall be that nothing runs out, percent.'),
+        surePercent: number(
+          'How sure the order shall be that nothing runs out, percent; null where it is bought in goes.',
+        ).nullable(),
         restock: z.enum(['army', 'shelf']).describe('What the orders are for.'),
       })
       .describe('The settings that hold.'),

@@ -25,7 +25,9 @@ const level = z.object({
 
 export const promise = z
   .object({
-    sure: share('How sure the order shall be that nothing at all runs out.'),
+    sure: share(
+      'How sure the order shall be that nothing at all runs out; null where no promise was asked for.',
+    ).nullable(),
     met: share('Share of the draws, from which the order was made, in which nothing runs out with it.'),
     metError: error,
     metOnFreshDraws: share('The same on draws that the order has not seen.'),

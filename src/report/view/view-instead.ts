@@ -8,6 +8,7 @@ import { viewFrontier } from './view-frontier.js';
 import type { ViewInputs } from './view-inputs.js';
 import { type Pairing, viewPair } from './view-pair.js';
 import { hexOf } from './view-palette.js';
+import { wordAim } from './word-aim.js';
 import { differenceWords } from './word-difference.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
@@ -64,7 +65,7 @@ function viewPaint({ paint, toBuyMl, by }: Instead, pairing: Pairing): InsteadPa
   return {
     paint,
     hex: hexOf(plan, paint),
-    toBuy: `${words.ml(toBuyMl)} to buy: ${words.sure(plan.promised.surePercent)} sure takes ${words.ml(neededMl)} in all`,
+    toBuy: `${words.ml(toBuyMl)} to buy: ${wordAim(plan, words)} takes ${words.ml(neededMl)} in all`,
     by: by.slice(0, substitutesEach).map((one) => viewSubstitute(one, { paint, neededMl }, pairing)),
     more: by.length > substitutesEach ? `and ${words.count(by.length - substitutesEach)} farther off` : '',
   };

@@ -21,7 +21,7 @@ export function viewPromise({ plan, words }: ViewInputs): PromiseView | undefine
     lead: wordLead(plan, words),
     note: `An army like this is yours with other values for all that nobody knows for sure: each assumption, each pot’s reading. ${words.count(ranges.draws)} of them were drawn to make the order, and as many fresh ones to check it.`,
     reached: wordReached(reached, words),
-    says: `of ${words.count(ranges.draws)} fresh armies like this are finished with ${plan.order.lines.length === 0 ? 'today’s pots' : 'your pots and this order'}${standing === 'apart' ? ', as far as the paints on offer go' : ''}. Asked for: ${words.sure(promised.surePercent)}.`,
+    says: `of ${words.count(ranges.draws)} fresh armies like this are finished with ${plan.order.lines.length === 0 ? 'today’s pots' : 'your pots and this order'}${standing === 'apart' ? ', as far as the paints on offer go' : ''}.${wordAsked(promised, words)}`,
     plainly: wordPlainly(plan, words),
     warnings: wordWarnings(plan, words),
     caption: `The least cash found for each promise, postage included. It is not proved that no other order keeps a promise for less.${isApart(promised) ? ' Paints that no shop offers are left out.' : ''}`,
@@ -36,8 +36,13 @@ const sameShare = 0.0005;
 const isApart = ({ metOfOffered, metOnFreshDraws }: Plan['promised']): boolean =>
   metOfOffered.chance - metOnFreshDraws.chance > sameShare;
 
+const wordAsked = ({ surePercent }: Plan['promised'], words: NumberWords): string =>
+  surePercent === undefined ? '' : ` Asked for: ${words.sure(surePercent)}.`;
+
 function wordLead(plan: Plan, words: NumberWords): string {
   const { promised, ranges } = plan;
+  if (promised.surePercent === undefined)
+    return 'The order is made for no promise: when a pot runs dry, another follows. To be sure that nothing at all runs out costs more at once.';
   const made = standingOf(plan) === 'missed' ? 'was to be made' : 'is made';
   const asked = words.count(promised.surePercent);
   const paints = ranges.paints.size;
@@ -52,7 +57,8 @@ function wordLead(plan: Plan, words: NumberWords): string {
 function wordPlainly(plan: Plan, words: NumberWords): string {
   const { promised, order } = plan;
   const { likely, surePercent } = promised;
-  const what = standingOf(plan) === 'missed' ? 'This order' : `To be ${words.sure(surePercent)} sure`;
+  const isPlain = surePercent === undefined || standingOf(plan) === 'missed';
+  const what = isPlain ? 'This order' : `To be ${words.sure(surePercent)} sure`;
   const rarely = `alone ${likely.met.chance < 0.5 ? 'would do only' : 'would do'} in ${wordTimes(likely.met, words)} armies like this`;
   const extraMinor = order.totalMinor - likely.cashMinor;
   const likelyCash =
@@ -78,7 +84,7 @@ function wordWarnings(plan: Plan, words: NumberWords): string[] {
 /** That the offers do not reach what was asked for, and what reaches the farthest. */
 function wordMissed(plan: Plan, words: NumberWords): string[] {
   const { surePercent, metOfOffered, levels } = plan.promised;
-  if (standingOf(plan) !== 'missed') return [];
+  if (surePercent === undefined || standingOf(plan) !== 'missed') return [];
   const missed = `No order from these offers is ${words.sure(surePercent)} sure.`;
   const [surest] = [...levels].sort((a, b) => b.met.chance - a.met.chance);
   if (surest === undefined || surest.met.chance <= metOfOffered.chance) return [missed];

@@ -7,6 +7,7 @@ import type { OtherWay, ShoppingGroup, ShoppingShop, ShoppingView } from './shop
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
 import { type LineInputs, viewLine } from './view-shopping-line.js';
+import { wordList } from './word-aim.js';
 import { nameOf } from './word-name.js';
 import { listOf, type NumberWords } from './word-numbers.js';
 import { wordMore, wordProof } from './word-proof.js';
@@ -17,8 +18,7 @@ const titles: Record<
 > = {
   army: {
     title: 'For this army',
-    says: ({ promised }, words) =>
-      `What it takes beyond your shelf to be ${words.sure(promised.surePercent)} sure that nothing runs out. What is likely takes less, so some of it will likely be left.`,
+    says: wordList,
   },
   shelf: {
     title: 'For the shelf',

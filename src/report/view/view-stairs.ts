@@ -5,6 +5,7 @@ import type { StairRow, StairsView } from './stairs-view.js';
 import type { ViewInputs } from './view-inputs.js';
 import { hexOf } from './view-palette.js';
 import { viewStairsChart } from './view-stairs-chart.js';
+import { wordAim } from './word-aim.js';
 import { nameOf } from './word-name.js';
 import { countOf, listOf, type NumberWords } from './word-numbers.js';
 import { wordBut } from './word-promise.js';
@@ -28,12 +29,13 @@ export function viewStairs({ plan, words }: ViewInputs): StairsView | undefined 
   };
 }
 
-function wordLead({ estimate, promised }: Plan, words: NumberWords): string {
+function wordLead(plan: Plan, words: NumberWords): string {
+  const { estimate } = plan;
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
   const start = first === undefined ? '' : `, ${nameOf(first.unit.unit)} first`;
-  return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${words.sure(promised.surePercent)} sure takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
+  return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${wordAim(plan, words)} takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
 }
 
 interface NextInputs {

@@ -19,15 +19,28 @@ export function standingOf({ promised, order }: Pick<Plan, 'promised' | 'order'>
 }
 
 /** Whether a share of draws is what was asked for, as near as the draws can tell. */
-export const reaches = ({ chance, error }: Chance, surePercent: number): boolean =>
+export const reaches = ({ chance, error }: Chance, surePercent = 0): boolean =>
   chance + 3 * error >= surePercent / 100;
 
 /** In the answer: what was asked for, how well the order keeps it, and what less would do. '' for a plan without any need. */
 export function wordPromise(plan: Plan, words: NumberWords): string {
   const { promised, ranges, order } = plan;
   if (ranges.paints.size === 0) return '';
+  if (promised.surePercent === undefined) return wordFollows(plan, words);
   const asked = ` Asked for: ${words.sure(promised.surePercent)} sure. ${wordStanding(plan, words)}.`;
   return order.lines.length === 0 ? asked : `${asked}${wordLikely(plan, words)}`;
+}
+
+/** Where no promise was asked for: what follows after the order. */
+function wordFollows(plan: Plan, words: NumberWords): string {
+  const { aim, choices, promised, order } = plan;
+  const follows = choices.find(({ policy }) => policy === aim.policy)?.follows;
+  const alone = order.lines.length === 0 ? 'With today’s pots' : 'With this order alone';
+  const enough = ` ${alone} nothing runs out in ${wordReached(promised.metOnFreshDraws, words)} of armies like this.`;
+  if (follows?.next === undefined) return enough;
+  const { ordersAfter, meanInAllMinor, atLeast } = follows;
+  const least = atLeast ? 'at least ' : '';
+  return `${enough} On average ${words.plain(Math.round(10 * ordersAfter.value) / 10)} more orders follow, and it is ${least}${words.money(Math.round(meanInAllMinor.value))} in all.`;
 }
 
 function wordStanding(plan: Plan, words: NumberWords): string {

@@ -12,6 +12,7 @@ import { choiceKind } from './read-cell/read-choice.js';
 import { dateKind } from './read-cell/read-date.js';
 import { nameKind } from './read-cell/read-name.js';
 import { readOverride } from './read-cell/read-override.js';
+import { priceKind } from './read-cell/read-price.js';
 import { currencyKind, localeKind, surePercentKind } from './read-cell/read-setting.js';
 import { type ReadSheet, readRows } from './read-rows.js';
 
@@ -27,23 +28,29 @@ const settingsSchema = {
 };
 
 /** What each setting is when no row names it. */
-const defaults = { currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army' } as const;
+const defaults = { currency: 'EUR', locale: 'en', restock: 'army' } as const;
 
 const kinds = {
   currency: currencyKind,
   date: dateKind,
   locale: localeKind,
   surePercent: surePercentKind,
+  buy: choiceKind('likely or goes', ['likely', 'goes']),
   restock: choiceKind('army or shelf', ['army', 'shelf']),
 } as const;
 
-type Key = keyof typeof kinds;
+/** A sum, which can be read once the currency is known. */
+const sum = 'againMinor';
+
+type Key = keyof typeof kinds | typeof sum;
 
 const keys: ReadonlyMap<string, Key> = new Map<string, Key>([
   ['currency', 'currency'],
   ['date', 'date'],
   ['locale', 'locale'],
   ['sure%', 'surePercent'],
+  ['buy', 'buy'],
+  ['again', sum],
   ['restock', 'restock'],
 ]);
 
@@ -52,6 +59,8 @@ const names: Readonly<Record<Key, string>> = {
   date: 'date',
   locale: 'locale',
   surePercent: 'sure %',
+  buy: 'buy',
+  againMinor: 'again',
   restock: 'restock',
 };
 
@@ -59,7 +68,9 @@ const meanings: Readonly<Record<Key, string>> = {
   currency: 'EUR, which is assumed',
   date: 'the day on which the plan is made',
   locale: 'en, which is assumed',
-  surePercent: '80',
+  surePercent: 'no promise: as buy says',
+  buy: 'goes: what is likely enough to be needed to be worth its price',
+  againMinor: 'one postage more',
   restock: 'army: only what the plan needs',
 };
 
@@ -82,17 +93,36 @@ export function checkSettings(
   const given = new Map<string, Row>();
   const values: Partial<Record<Key, unknown>> = {};
   const overrides: Override[] = [];
+  const set = (row: Row, value: unknown, take: (value: unknown) => void): void => {
+    if (value instanceof Mistake) sheet.blame(value.code, row, 'value', { expected: value.expected });
+    else take(value);
+  };
   for (const row of sheet.rows) {
     const place = takeRow(row, { sheet, byKey, given });
-    if (place === undefined || row.value === undefined) continue;
-    const value =
-      typeof place === 'string' ? readCell<unknown>(kinds[place], row.value) : readOwn(row.value, place);
-    if (value instanceof Mistake) sheet.blame(value.code, row, 'value', { expected: value.expected });
-    else if (typeof place === 'string') values[place] = value;
-    else overrides.push(value as Override);
+    if (place === undefined || place === sum || row.value === undefined) continue;
+    if (typeof place === 'string')
+      set(row, readCell<unknown>(kinds[place], row.value), (value) => {
+        values[place] = value;
+      });
+    else set(row, readOwn(row.value, place), (value) => overrides.push(value as Override));
   }
+  const currency = currencyOf(values, given);
+  const again = given.get('again');
+  const { locale } = { ...defaults, ...values } as Settings;
+  if (again?.value !== undefined)
+    set(again, readCell(priceKind({ currency, locale }), again.value), (value) => {
+      values[sum] = value;
+    });
+  askWhich(given, sheet);
   recordDefaults(given, findings);
-  return { settings: settingsOf(values, overrides), currency: currencyOf(values, given) };
+  return { settings: settingsOf(values, overrides), currency };
+}
+
+/** A promise is one way to buy, and `buy` says another. */
+function askWhich(given: ReadonlyMap<string, Row>, sheet: ReadSheet<typeof settingsSchema>): void {
+  const [buy, sure] = [given.get('buy'), given.get('sure%')];
+  if (buy !== undefined && sure !== undefined)
+    sheet.blame('buy-and-sure', buy, 'name', { expected: `row ${sure.row}` });
 }
 
 /** What a row sets; undefined (and told) where it is unknown or stands twice. */

@@ -31,7 +31,8 @@ export function readsAsData(cells: readonly Cell[], sheet: SheetName): boolean {
 /** Choices of the sheet, and names of settings. */
 function wordsOf(sheet: SheetName): ReadonlySet<string> {
   const choices = columns[sheet].flatMap((column) => column.choices ?? []);
-  const settings = sheet === 'settings' ? ['currency', 'date', 'locale', 'sure %', 'restock'] : [];
+  const settings =
+    sheet === 'settings' ? ['currency', 'date', 'locale', 'sure %', 'buy', 'again', 'restock'] : [];
   return new Set([...choices, ...settings].map(nameKey));
 }
 

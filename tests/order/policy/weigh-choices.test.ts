@@ -1,6 +1,6 @@
 // Ways to buy on drawn markets and armies: which is worth what, against fresh draws, and against knowing everything.
 import { describe, expect, it } from 'vitest';
-import type { Choice, Sampled } from '../../../src/model/choices.js';
+import type { Aim, Choice, Sampled } from '../../../src/model/choices.js';
 import type { DrawnLack, StagedWork } from '../../../src/model/draws.js';
 import type { Chance } from '../../../src/model/ranges.js';
 import { cheapestCounts } from '../../../src/order/choose-counts.js';
@@ -9,7 +9,7 @@ import { openWants } from '../../../src/order/policy/list-wants.js';
 import { openRefill } from '../../../src/order/policy/open-refill.js';
 import { paintOnPaper } from '../../../src/order/policy/paint-on-paper.js';
 import { sumUpPaper } from '../../../src/order/policy/sum-up-paper.js';
-import { type Aim, type Weighed, weighChoices } from '../../../src/order/policy/weigh-choices.js';
+import { type Weighed, weighChoices } from '../../../src/order/policy/weigh-choices.js';
 import { prepareBuying } from '../../../src/order/prepare-buying.js';
 import { containersOnOffer, isOnOffer } from '../../../src/order/price-buying.js';
 import { searchAlone } from '../../../src/order/solver/search-first.js';

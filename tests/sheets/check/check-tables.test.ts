@@ -122,7 +122,9 @@ describe('the four short sheets', () => {
       ['settings.currency', 1, 'EUR, which is assumed'],
       ['settings.date', 1, 'the day on which the plan is made'],
       ['settings.locale', 1, 'en, which is assumed'],
-      ['settings.sure %', 1, '80'],
+      ['settings.sure %', 1, 'no promise: as buy says'],
+      ['settings.buy', 1, 'goes: what is likely enough to be needed to be worth its price'],
+      ['settings.again', 1, 'one postage more'],
       ['settings.restock', 1, 'army: only what the plan needs'],
     ]);
   });
@@ -600,6 +602,19 @@ describe('settings and extras', () => {
     });
   });
 
+  it('read how to buy, and what another order is worth once the currency is known', () => {
+    const { sheets } = check({
+      settings: [
+        ['name', 'value'],
+        ['again', '4.50 GBP'],
+        ['Buy', 'Likely'],
+        ['currency', 'GBP'],
+      ],
+    });
+    expect(sheets?.settings).toMatchObject({ buy: 'likely', againMinor: 450, currency: 'GBP' });
+    expect(sheets?.settings.surePercent).toBeUndefined();
+  });
+
   it.each([
     ['brush wet film', '0', 'zero'],
     ['brush wet film', '-5', 'negative'],
@@ -610,6 +625,9 @@ describe('settings and extras', () => {
     ['brush wet film', '1/2/3/4', 'not-a-range'],
     ['brush wet film', '', 'blank-cell'],
     ['sure %', '40', 'too-little'],
+    ['buy', 'twice', 'not-a-choice'],
+    ['again', '-1', 'negative'],
+    ['again', '$4', 'other-currency'],
     ['restock', 'both', 'not-a-choice'],
     ['date', '3/4/2026', 'year-not-first'],
   ])('question %s = %j: %s', (name, value, code) => {

@@ -77,7 +77,8 @@ export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
   return table.view();
 }
 
-const orderOf = ({ promised }: Plan): string => `cash for the order, to be ${promised.surePercent}% sure`;
+const orderOf = ({ promised: { surePercent } }: Plan): string =>
+  surePercent === undefined ? 'cash for the order' : `cash for the order, to be ${surePercent}% sure`;
 
 /** Where something in a sum has no price. */
 const atLeast = (sum: Amount): string => (sum.atLeast ? ', at least' : '');
