@@ -1,7 +1,7 @@
 // Architecture: which folder may import which, where files may be touched, where each library lives.
 // Every rule has a deliberately bad tree in tests/architecture/fixtures/<name of the rule>.
 
-const stages = ['estimate', 'ranges', 'stock', 'order', 'cost', 'colour', 'time'];
+const stages = ['estimate', 'ranges', 'stock', 'order', 'cost', 'colour', 'time', 'summary'];
 
 /** A folder of src (or one file) and all that it may import beside itself. */
 const edges = [
@@ -59,27 +59,47 @@ const edges = [
       'Reading belongs to src/sheets, drawing to src/report, flags to src/cli.',
   },
   {
-    name: 'view-imports-model-and-problems',
-    from: '^src/report/view/',
-    allowed: ['^src/report/view/', '^src/model/', '^src/problems/'],
+    name: 'words-import-model-and-problems',
+    from: '^src/report/words/',
+    allowed: ['^src/report/words/', '^src/model/', '^src/problems/'],
     comment:
-      'The view turns a finished plan into words and rounded numbers. If a number is missing, let a stage ' +
-      'put it into the plan.',
+      'Words for numbers, marks and doubt know no section. Take what the section knows as an argument; if a number is ' +
+      'missing, let a stage put it into the plan.',
   },
-  ...['charts', 'html', 'export'].map((drawing) => ({
-    name: `${drawing}-imports-view`,
-    from: `^src/report/${drawing}/`,
-    allowed: [`^src/report/${drawing}/`, '^src/report/view/'],
+  {
+    name: 'drawing-imports-words',
+    from: '^src/report/drawing/',
+    allowed: ['^src/report/drawing/', '^src/report/words/'],
     comment:
-      'Charts, HTML and exports draw the view and nothing else, so that they cannot disagree. Add what you ' +
-      'need to src/report/view, already rounded and worded; the files of src/report join the drawings.',
+      'What several sections draw with knows no plan: shares and worded texts come in, SVG goes out. A drawing of one ' +
+      'section alone stands in its own draw.ts.',
+  },
+  {
+    name: 'sections-import-no-section',
+    from: '^src/report/sections/([^/]+)/',
+    allowed: [
+      '^src/report/sections/$1/',
+      '^src/report/(words|drawing|reorder)/',
+      '^src/model/',
+      '^src/problems/',
+    ],
+    comment:
+      'A section stands by itself, so that it can be changed or taken out alone. Move what two of them share down, into ' +
+      'src/report/words or src/report/drawing.',
+  },
+  ...['reorder', 'workbook', 'plan-json'].map((file) => ({
+    name: `${file}-imports-words`,
+    from: `^src/report/${file}/`,
+    allowed: [`^src/report/(${file}|words|workbook)/`, '^src/model/', '^src/problems/'],
+    comment:
+      'A file to take away is written from the plan, with the cells that all workbooks share, and never from the page.',
   })),
   {
-    name: 'report-front-imports-report',
-    from: '^src/report/[^/]+$',
-    allowed: ['^src/report/', '^src/model/', '^src/problems/'],
+    name: 'page-imports-report',
+    from: '^src/report/page/',
+    allowed: ['^src/report/(page|sections|words|drawing|reorder)/', '^src/model/', '^src/problems/'],
     comment:
-      'The front of the report joins view, charts, HTML and exports. Stages reach it through the plan.',
+      'The page is the frame that joins the sections. It draws no file and reaches stages through the plan.',
   },
   {
     name: 'library-imports-fronts',
@@ -101,15 +121,23 @@ const edges = [
     allowed: ['^src/cli/', '^src/plan-army\\.ts$', '^src/sheets/', '^src/report/', '^src/problems/'],
     comment:
       'The command line only connects sheets, plan-army and report. Move the reckoning into a stage and the ' +
-      'wording into src/report/view.',
+      'wording into src/report.',
   },
 ];
 
 /** Each library and the one place that may import it. */
 const libraries = [
-  { library: 'exceljs', folders: ['^src/sheets/starter/', '^src/report/export/'] },
-  { library: 'papaparse', folders: ['^src/sheets/read/', '^src/report/export/'] },
-  { library: 'handlebars', folders: ['^src/report/html/'] },
+  { library: 'exceljs', folders: ['^src/sheets/starter/', '^src/report/(workbook|reorder)/'] },
+  // It guesses what parts the cells, and quotes every CSV that is written.
+  {
+    library: 'papaparse',
+    folders: [
+      '^src/sheets/(read|append|starter)/',
+      '^src/report/reorder/',
+      '^src/report/sections/instead/word-swap-row\\.ts$',
+    ],
+  },
+  { library: 'handlebars', folders: ['^src/report/page/'] },
   { library: 'decimal.js', folders: ['^src/model/money\\.ts$'] },
   { library: 'commander', folders: ['^src/cli/'] },
   { library: 'zod', folders: ['^src/report/'] },
@@ -129,7 +157,7 @@ const inWords = (paths) => paths.join(', ').replace(/[\^\\$]/g, '');
 
 const core = (...names) => `^(node:)?(${names.join('|')})(/|$)`;
 
-const fileReaders = ['^src/sheets/read/', '^src/cli/', '^src/report/html/load-template\\.ts$'];
+const fileReaders = ['^src/sheets/read/', '^src/cli/', '^src/report/page/load-template\\.ts$'];
 /** The solver has a thread of its own, and touches no file. */
 const threadOwners = [
   '^src/sheets/read/',
@@ -199,7 +227,7 @@ export default {
       // The template loader hashes the page's own style and script, which is the same each time.
       from: {
         path: '^src/',
-        pathNot: ['^src/cli/', '^src/sheets/read/', '^src/report/html/load-template\\.ts$'],
+        pathNot: ['^src/cli/', '^src/sheets/read/', '^src/report/page/load-template\\.ts$'],
       },
       to: {
         path: core('process', 'console', 'perf_hooks', 'timers', 'crypto', 'readline', 'tty', 'async_hooks'),

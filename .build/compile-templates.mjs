@@ -1,5 +1,5 @@
 // Build: the report's templates as code. In: the checkout. Out: a module that stands in for
-// src/report/html/open-templates.ts and needs no more of handlebars than its runtime.
+// src/report/page/open-templates.ts and needs no more of handlebars than its runtime.
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import handlebars from 'handlebars';
@@ -7,7 +7,7 @@ import { rolldown } from 'rolldown';
 
 /** The list of files is the loader's own; it is bundled by itself so that it can be asked. */
 async function loadSources(root) {
-  const bundle = await rolldown({ input: join(root, 'src/report/html/load-template.ts'), platform: 'node' });
+  const bundle = await rolldown({ input: join(root, 'src/report/page/load-template.ts'), platform: 'node' });
   const { output } = await bundle.generate({ format: 'es' });
   await bundle.close();
   const code = Buffer.from(output[0].code).toString('base64');

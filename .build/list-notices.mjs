@@ -13,7 +13,28 @@ function packageFolder(id) {
   return join(id.slice(0, at + marker.length), ...names.slice(0, depth));
 }
 
-/** Licence files; where a package ships none, what its readme says under that heading, or its authors and its kind. */
+/** Of libraries that ship no text of their ISC licence: who holds the rights, by their package and readme. */
+const isc = new Map([
+  [
+    'saxes',
+    'Copyright (c) Louis-Dominique Dubeau and contributors. A fork of sax 1.2.4, Copyright (c) Isaac Z. Schlueter and Contributors.',
+  ],
+]);
+
+/** As SPDX lists it. */
+const iscText = `Permission to use, copy, modify, and/or distribute this software for any
+purpose with or without fee is hereby granted, provided that the above
+copyright notice and this permission notice appear in all copies.
+
+THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH
+REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF MERCHANTABILITY AND
+FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT,
+INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM
+LOSS OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR
+OTHER TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR
+PERFORMANCE OF THIS SOFTWARE.`;
+
+/** Licence files; where a package ships none, what its readme says under that heading, or the text that belongs to it. */
 function licenceOf(folder, about) {
   const files = readdirSync(folder).filter((name) =>
     /^(licen[cs]e|copying|notice|third[-_]party)/i.test(name),
@@ -24,9 +45,16 @@ function licenceOf(folder, about) {
   const text = readme === undefined ? '' : readFileSync(join(folder, readme), 'utf8');
   const said = /^#+ *licen[cs]e[^\n]*\n(.+?)(?=^#|(?![\s\S]))/ims.exec(text)?.[1].trim();
   if (said !== undefined && /copyright|permission/i.test(said)) return said;
-  if (about.license === undefined) throw new Error(`${about.name} is in the bundle and names no licence`);
-  const author = typeof about.author === 'string' ? about.author : about.author?.name;
-  return `${about.license} licence, by ${author ?? 'its authors'}; the package ships no text of it.`;
+  const holders = about.license === 'ISC' ? isc.get(about.name) : undefined;
+  if (holders === undefined) throw new Error(`${about.name} is in the bundle and ships no licence`);
+  return `${holders}\n\n${iscText}`;
+}
+
+/** Where a library leaves the choice, which licence it is used under: MIT. */
+function chosenFrom({ name, license }) {
+  if (!/\bOR\b/.test(license)) return '';
+  if (!/\bMIT\b/.test(license)) throw new Error(`${name} is in the bundle: choose one of ${license}`);
+  return 'Halfpot uses it under the MIT licence.\n\n';
 }
 
 /**
@@ -38,7 +66,7 @@ export function listNotices(moduleIds) {
   const notices = folders.map((folder) => {
     const about = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
     const heading = `${about.name} ${about.version} (${about.license})`;
-    return `${heading}\n${'-'.repeat(heading.length)}\n${licenceOf(folder, about)}\n`;
+    return `${heading}\n${'-'.repeat(heading.length)}\n${chosenFrom(about)}${licenceOf(folder, about)}\n`;
   });
   return `Halfpot contains these libraries, under their own licences.\n\n${notices.sort().join('\n\n')}`;
 }

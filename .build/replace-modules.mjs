@@ -35,7 +35,7 @@ export function replaceModules(templates) {
         const workbook = require.resolve('exceljs/lib/doc/workbook.js');
         return `module.exports = { Workbook: require(${JSON.stringify(workbook)}) };`;
       }
-      if (id.endsWith(join(sep, 'src/report/html/open-templates.ts'))) {
+      if (id.endsWith(join(sep, 'src/report/page/open-templates.ts'))) {
         unmet.delete('templates');
         return templates().then((code) => ({ code, moduleType: 'js' }));
       }

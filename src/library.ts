@@ -2,21 +2,21 @@
 // behind the command, which adds only flags, words on the console and the writing of files.
 import type { Plan } from './model/plan.js';
 import type { Problem } from './model/problem.js';
-import type { IsoDate } from './model/sheets.js';
-import { registry } from './plan-army.js';
-import { writePlanJson as writePieces } from './report/export/write-plan-json.js';
-import { writeReorderCsv as writeCsv } from './report/export/write-reorder-csv.js';
-import { renderReport as render } from './report/render-report.js';
-import { describePlan } from './report/view/describe-plan.js';
-import { viewPlan } from './report/view/view-plan.js';
-import { viewReorder } from './report/view/view-reorder.js';
+import type { IsoDate, Sheets } from './model/sheets.js';
+import { openSolver, type PlanOptions, planArmy as plan, registry } from './plan-army.js';
+import { renderReport as render } from './report/page/render-report.js';
+import { viewPlan } from './report/page/view.js';
+import { describePlan } from './report/plan-json/describe-plan.js';
+import { writePlanJson as writePieces } from './report/plan-json/write-plan-json.js';
+import { viewReorder } from './report/reorder/view-reorder.js';
+import { writeReorderCsv as writeCsv } from './report/reorder/write-reorder-csv.js';
 import { type CheckedSheets, readSheets as readAndCheck } from './sheets/read-sheets.js';
 
 export type * from './model/order.js';
 export type * from './model/plan.js';
 export type * from './model/problem.js';
 export type * from './model/sheets.js';
-export { openSolver, type PlanOptions, planArmy } from './plan-army.js';
+export { openSolver, type PlanOptions } from './plan-army.js';
 export { wordProblem } from './problems/word-problem.js';
 export type { CheckedSheets } from './sheets/read-sheets.js';
 
@@ -32,6 +32,16 @@ export type { CheckedSheets } from './sheets/read-sheets.js';
  */
 export function readSheets(path: string, today: IsoDate): Promise<CheckedSheets> {
   return readAndCheck(path, { assumptions: registry, today });
+}
+
+/**
+ * Plans checked sheets as of a day. What our own search leaves is solved by `solve`, else in a thread that is opened for this
+ * plan and ends with it.
+ */
+export async function planArmy(sheets: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
+  if (options.solve !== undefined) return plan(sheets, today, options);
+  const solver = openSolver();
+  return plan(sheets, today, { ...options, solve: solver.solve }).finally(solver.close);
 }
 
 /** report.html: one page that needs no other file. Warnings among `problems` are shown in it. */

@@ -19,19 +19,21 @@ import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
 import type { Assumptions } from './model/assumption.js';
 import type { CoatChoices } from './model/colour.js';
-import type { PaintStock, Plan } from './model/plan.js';
+import type { Plan, PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
+import type { PaintStock } from './model/stock.js';
 import type { Estimate, Line } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
 import { placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
 import { drawFrontier, farthestDrawn } from './order/frontier/draw-frontier.js';
-import type { Market } from './order/list-wares.js';
+import type { Market } from './order/open-market.js';
 import { orderRestock } from './order/order-restock.js';
 import { aimOf } from './order/policy/aim-of.js';
 import { weighChoices } from './order/policy/weigh-choices.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
 import { isOnOffer, openPrices } from './order/price-buying.js';
+import { sharing } from './order/share-time.js';
 import { spendBudget } from './order/spend-budget.js';
 import { drawArmy, drawingFor, drawLack } from './ranges/draw-army.js';
 import { drawStages, stagesDrawing } from './ranges/draw-stages.js';
@@ -42,6 +44,7 @@ import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { onlyPaints, sumUpPromise } from './ranges/sum-up-promise.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findLacking, findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
+import { sumUpPlan } from './summary/sum-up-plan.js';
 import { minutesOfLine } from './time/minutes-of-coat.js';
 import { planTime } from './time/plan-time.js';
 import { sumBrushMinutes } from './time/sum-brush-minutes.js';
@@ -86,13 +89,16 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
   const isRestocking = settings.restock === 'shelf';
-  const restock = isRestocking ? await orderRestock({ stock, army: order }, market, buying) : undefined;
+  const restock = isRestocking
+    ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
+    : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
-  const ranges = sumUpArmy({ drawn, estimate, buyPerMl: openPrices(order, market), ...pricesOfUse(costs) });
+  const buyPerMl = openPrices(order, market, stock);
+  const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
 
   const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
   const marginOf = promiseRatios(toBuyMl, stock);
-  return {
+  const results: PlanResults = {
     ...{ settings, paints, estimate, stock, order, aim, choices, restock, costs, ranges, promised, learned },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
@@ -100,10 +106,11 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     time: planTime(estimate, assumptions),
     date: settings.date ?? today,
     figureCount: countFigures(sheets),
-    cautions: findCautions(estimate, sheets),
+    cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
   };
+  return { ...results, summary: sumUpPlan(results) };
 }
 
 /** What the further questions are asked of, once the army is planned. */
@@ -137,10 +144,11 @@ async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: numb
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
   const stairs = await climbStairs({ toBuyAt, figures: countFigures(sheets), market, buying });
 
+  const again = sharing('again', buying);
   const planAgain = (finished: readonly number[]) => {
     const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
     const needs = remainingNeeds(estimateWork(fewer, table).estimate);
-    return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, buying);
+    return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, again);
   };
   const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
   return { stairs, budget: await spendBudget(budgetMinor, spending) };
@@ -158,7 +166,8 @@ async function askColours(table: Table, marginOf: MarginOf) {
     jobs: estimate.jobs,
     minutesOf,
   });
-  const primers = await comparePrimers(sheets, (changed) => tryPrimer(changed, table));
+  const pricing = { ...table, buying: sharing('primers', buying) };
+  const primers = await comparePrimers(sheets, (changed) => tryPrimer(changed, pricing));
 
   const haveMl = haveMlOf(stock);
   const canBuy = isOnOffer(market);

@@ -20,7 +20,7 @@ export const makePaint = (paint: Partial<Paint> & { paint: string }): Paint => (
 export const makeFigure = (figure: Partial<Figure> = {}): Figure => ({
   figure: 'guard',
   ...(figure.boxMm === undefined ? { eyeMm: 28 } : {}),
-  build: 'heroic',
+  build: figure.boxMm === undefined ? 'heroic' : 'closed',
   dress: 'clothed',
   kit: [],
   baseHighMm: 3,

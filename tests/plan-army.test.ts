@@ -18,7 +18,7 @@ import { readSample } from './sample/read-sample.js';
 
 const today = '2026-11-02';
 
-/** Two units by priority; 10 cm2 a figure, one coat: 0.1 ml a figure and 0.05 ml a sitting of ten. */
+/** Two units by priority; 10 cm2 a figure, one coat: 0.1 ml a figure and 0.08 ml a sitting of ten. */
 const army = [
   makeUnit({ unit: 'archers', row: 2, count: 120, priority: 2 }),
   makeUnit({ unit: 'watch', row: 3, count: 150, priority: 1 }),
@@ -26,40 +26,58 @@ const army = [
 const sheets = makeSheets({
   figures: [makeFigure({ areaCm2: 10 })],
   steps: [makeStep({ step: 1, coats: 1 })],
-  pots: [makePot({ paint: 'Slate', priceMinor: 300, left: { how: 'in ml', ml: 2 } })],
+  pots: [makePot({ paint: 'Slate', priceMinor: 300, left: { how: 'in ml', ml: 2.5 } })],
   offers: [makeOffer({ priceMinor: 300, pots: [offerPot('Slate')] })],
   shops: [makeShop({ postageMinor: 200 })],
   army,
   settings: certainSettings,
 });
+/** To nine digits, since sums are made in another order. */
+const tidy = (order: unknown): unknown =>
+  JSON.parse(JSON.stringify(order, (_, one) => (typeof one === 'number' ? Number(one.toFixed(9)) : one)));
 const orderOf = async (of: Sheets) => (await planArmy(of, today)).order;
 
 describe('a budget', () => {
-  // The watch takes 15.75 ml, of which 1.92 are there; a pot of 16.32 ml leaves 2.49 ml: 23 archers (2.3 + 0.15 ml).
+  // The watch takes 16.2 ml (15 + 15 x 0.08), of which 2.35 are there; a pot of 15.98 ml leaves 2.13 ml: 19 archers take
+  // 1.9 + 2 x 0.08 = 2.06, 20 would take 2.16.
   it('finishes by priority, cuts a unit short, and shows the order of a plan for just that', async () => {
     const { budget } = await planArmy(sheets, today, { budgetMinor: 500 });
     expect(budget).toMatchObject({
       units: [
         { unit: 'watch', figures: 150, finished: 150 },
-        { unit: 'archers', figures: 120, finished: 23 },
+        { unit: 'archers', figures: 120, finished: 19 },
       ],
-      nextSteps: [{ unit: 'archers', figures: 97, extraMinor: 300 }],
+      nextSteps: [{ unit: 'archers', figures: 101, extraMinor: 300 }],
       proved: true,
       notTried: 0,
     });
     const cut = {
       ...sheets,
-      army: army.map((unit) => (unit.unit === 'archers' ? { ...unit, count: 23 } : unit)),
+      army: army.map((unit) => (unit.unit === 'archers' ? { ...unit, count: 19 } : unit)),
     };
     // Other ways to buy are told of the army's own order only.
-    expect(budget?.order).toEqual({ ...(await orderOf(cut)), passedOver: [], fromOneShop: [] });
+    expect(tidy(budget?.order)).toEqual(tidy({ ...(await orderOf(cut)), passedOver: [], fromOneShop: [] }));
     expect(budget?.order.totalMinor).toBe(500);
   });
 
+  // 21 take 2.1 + 3 x 0.08 = 2.34 ml of the 2.35.
   it('of nothing finishes what the shelf finishes', async () => {
     const { budget } = await planArmy(sheets, today, { budgetMinor: 0 });
-    expect(budget?.units.map(({ finished }) => finished)).toEqual([18, 0]);
+    expect(budget?.units.map(({ finished }) => finished)).toEqual([21, 0]);
     expect(budget?.order).toMatchObject({ status: 'nothing to buy', totalMinor: 0 });
+  });
+});
+
+describe('progress without an amount', () => {
+  // The watch's 15 sittings put out 150 x 0.1 + 15 x 0.08 = 16.2 ml; the archers' own stay as they are.
+  it('is work done, and no weighing', async () => {
+    const row = { row: 2, date: '2026-10-01', paint: 'Slate', unit: 'watch', step: 1, figures: 150 };
+    const after = await planArmy({ ...sheets, log: [row] }, today);
+    const before = await planArmy(sheets, today);
+    const needMl = ({ estimate }: typeof after) => estimate.needs.get('Slate')?.remainingMl ?? 0;
+    expect(needMl(before) - needMl(after)).toBeCloseTo(16.2, 9);
+    expect([after.learned, after.assumptions]).toEqual([before.learned, before.assumptions]);
+    expect(after.stock[0]?.haveMl).toBe(before.stock[0]?.haveMl);
   });
 });
 
@@ -73,8 +91,7 @@ describe('the staircase', () => {
 });
 
 describe('a plan whose every search takes long', () => {
-  // The order, once more where a surer promise is cheaper, and the shelf's: 10 s each. Stairs 5, frontier 6, reasons 5, others 1 each.
-  it('takes no more than five times what the order may take, and has an answer to every question', async () => {
+  it('searches no longer than it is told to in all, and has an answer to every question', async () => {
     const { sheets: sample } = await readSample('folder');
     // Sixteen streets with the same shops, so that few programs are small enough to be searched without the solver.
     const streets = ['', ...Array.from({ length: 15 }, (_, at) => ` ${at + 2}`)];
@@ -91,19 +108,20 @@ describe('a plan whose every search takes long', () => {
     };
     let [spent, asked] = [0, 0];
     const plan = await planArmy(town, today, {
-      seconds: 10,
+      ...{ seconds: 25, budgetMinor: 4000 },
       solve: async (program, limits) => {
         spent += limits.seconds;
         asked++;
         // Broken off soon, but counted as if it had taken all of its time.
-        const soon = { ...limits, seconds: Math.min(0.5, limits.seconds) };
+        const soon = { ...limits, seconds: Math.min(0.1, limits.seconds) };
         return { ...(await solveProgram(program, soon)), seconds: limits.seconds };
       },
     });
     expect(asked).toBeGreaterThan(10);
-    expect(spent).toBeGreaterThan(20);
-    expect(spent).toBeLessThan(50);
+    expect(spent).toBeGreaterThan(12);
+    expect(spent).toBeLessThanOrEqual(25);
     expect(plan.order.status).toBe("can't be met");
+    expect(plan.budget?.order.totalMinor).toBeLessThanOrEqual(4000);
     expect(plan.frontier.points).toHaveLength(11);
     expect(new Set(plan.stairs.steps.map(({ proved }) => proved))).toEqual(new Set([true, false]));
   });

@@ -1,27 +1,36 @@
-// Assumptions: surface of bodies, kit, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`, `relief`.
+// Assumptions: surface of bodies, kit, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`,
+// `relief`, and of boxes `relief ...`.
 import type { Assumption, Mark } from '../model/assumption.js';
-import type { Build, Dress, KitItem } from '../model/words.js';
+import type { BoxBuild, Build, Dress, KitItem } from '../model/words.js';
 import type { BodyPart } from '../model/zones.js';
 import { define } from './define-assumption.js';
 
 type Triple = readonly [number, number, number];
 
-const duBois: { mark: Mark; source: string } = {
-  mark: 'published',
-  source: 'Du Bois & Du Bois 1916, 0.007184 H^0.725 W^0.425 at 170 cm and 70 kg',
+/** A value and where it comes from. */
+interface Sourced {
+  readonly values: Triple;
+  readonly mark: Mark;
+  readonly source: string;
+}
+
+const memory = (source: string) => ({ mark: 'from memory', source }) as const;
+
+/** Rays were cast at the models: what they reach is visible. */
+const openModels = (values: Triple, source: string): Sourced => ({ values, mark: 'open models', source });
+
+const soldiers = 'eleven soldiers with shield and weapon, free licences, date unknown';
+
+const dresses: Record<Exclude<Dress, 'none'>, Sourced> = {
+  bare: openModels(
+    [0.85, 0.92, 1],
+    'default human of Debian’s assimp-testmodels (BSD-3), male and female base mesh (CC0), date unknown',
+  ),
+  clothed: openModels([1, 1.2, 1.4], 'three game models, free licences, date unknown'),
+  armoured: openModels([1.2, 1.35, 1.55], 'nine soldiers without kit, free licences, date unknown'),
 };
 
-const openModels = (what: string): { mark: Mark; source: string } => ({
-  mark: 'open models',
-  source: `visible area of free-licensed 3D models: ${what}`,
-});
-
-const dresses: Record<Exclude<Dress, 'none'>, Triple> = {
-  bare: [0.85, 0.92, 1],
-  clothed: [1, 1.2, 1.4],
-  armoured: [1.2, 1.35, 1.55],
-};
-
+/** Against true scale, which is 1 by definition and no assumption. */
 const builds: Record<Exclude<Build, 'true scale'>, Triple> = {
   'heroic mild': [1.08, 1.12, 1.17],
   heroic: [1.15, 1.26, 1.38],
@@ -30,15 +39,18 @@ const builds: Record<Exclude<Build, 'true scale'>, Triple> = {
   broad: [1.8, 2.2, 2.7],
 };
 
-const kit: Record<KitItem, Triple> = {
-  weapon: [0.08, 0.15, 0.25],
-  bow: [0.2, 0.3, 0.4],
-  'small shield': [0.2, 0.3, 0.4],
-  'round shield': [0.4, 0.55, 0.75],
-  'large shield': [0.65, 0.85, 1.05],
-  cloak: [0.35, 0.5, 0.7],
-  horse: [2.5, 3.6, 4],
-  barding: [1.2, 1.7, 2.2],
+const kit: Record<KitItem, Sourced> = {
+  weapon: openModels([0.08, 0.15, 0.25], soldiers),
+  bow: openModels([0.15, 0.27, 0.4], 'bows with quivers, free licences, number and date unknown'),
+  'small shield': openModels([0.2, 0.3, 0.4], soldiers),
+  'round shield': openModels([0.4, 0.55, 0.75], soldiers),
+  'large shield': openModels([0.65, 0.85, 1.05], soldiers),
+  cloak: {
+    values: [0.4, 0.6, 0.9],
+    ...memory('no model was measured but a long one with its collar, 0.89'),
+  },
+  horse: openModels([2.5, 3.6, 4], 'ten riders, horses alone, a pony, free licences, date unknown'),
+  barding: openModels([1.2, 1.7, 2.2], 'one barded rider, free licence, date unknown'),
 };
 
 const bodyShares: Record<BodyPart, number> = {
@@ -61,36 +73,42 @@ const lundBrowder: { mark: Mark; source: string } = {
   source: 'Lund & Browder 1944, chart for adults',
 };
 
-const reliefSource: { mark: Mark; source: string } = {
-  mark: 'from memory',
-  source: 'folds, buckles and rivets that a plain surface lacks',
+/** Against the sides and top of a box; an open frame leaves gaps in them. */
+const reliefs: Record<BoxBuild, Sourced> = {
+  closed: openModels([1, 1.1, 1.25], 'five closed hulls, licences and date unknown'),
+  'open frame': openModels([0.55, 0.7, 0.9], 'three engines, licences and date unknown'),
 };
 
 export const bodyAssumptions: readonly Assumption[] = [
-  define('skin of a person', 18097.078, { unit: 'cm2', ...duBois }),
-  define('stature of a person', 1700, { unit: 'mm', ...duBois }),
+  define('skin of a person', 18097.078, {
+    unit: 'cm2',
+    ...memory(
+      '170 cm and 70 kg, chosen; the formula is published, 0.007184 H^0.725 W^0.425, Du Bois & Du Bois 1916',
+    ),
+  }),
+  define('stature of a person', 1700, { unit: 'mm', ...memory('the same person, chosen') }),
   define('eye level', 0.936, {
     unit: 'of stature',
     mark: 'published',
     source: 'Drillis & Contini 1966, body segment heights',
   }),
-  ...Object.entries(dresses).map(([name, values]) =>
-    define(`dress ${name}`, values, { unit: 'of bare skin', ...openModels('people and soldiers') }),
+  ...Object.entries(dresses).map(([name, { values, ...origin }]) =>
+    define(`dress ${name}`, values, { unit: 'of bare skin', ...origin }),
   ),
-  define('build true scale', 1, {
-    unit: 'of true scale',
-    mark: 'open models',
-    source: 'by definition: a person, made small',
-  }),
   ...Object.entries(builds).map(([name, values]) =>
-    define(`build ${name}`, values, { unit: 'of true scale', ...openModels('people, proportions changed') }),
+    define(`build ${name}`, values, {
+      unit: 'of true scale',
+      ...memory('more head, hands and girth; no model was measured'),
+    }),
   ),
-  ...Object.entries(kit).map(([name, values]) =>
-    define(`kit ${name}`, values, { unit: 'of bare skin', ...openModels('soldiers, riders, horses') }),
+  ...Object.entries(kit).map(([name, { values, ...origin }]) =>
+    define(`kit ${name}`, values, { unit: 'of bare skin', ...origin }),
   ),
   ...Object.entries(bodyShares).map(([name, value]) =>
     define(`share ${name}`, value, { unit: '% of skin', ...lundBrowder }),
   ),
-  define('relief', [1.05, 1.1, 1.15], reliefSource),
-  define('relief of a box', [1.1, 1.3, 1.6], reliefSource),
+  define('relief', [1.05, 1.1, 1.15], memory('folds, buckles and rivets that a plain surface lacks')),
+  ...Object.entries(reliefs).map(([name, { values, ...origin }]) =>
+    define(`relief ${name}`, values, { unit: 'of sides and top', ...origin }),
+  ),
 ];

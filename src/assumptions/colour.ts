@@ -23,7 +23,10 @@ export const colourAssumptions: readonly Assumption[] = [
       ...memory('one unthinned coat by brush'),
     }),
   ),
-  define('just visible difference', [1, 2, 3], { unit: 'dE00', mark: 'common practice', source: '' }),
+  define('just visible difference', [1, 2, 3], {
+    unit: 'dE00',
+    ...memory('CIEDE2000 is published; from where on it is seen is not'),
+  }),
   define('pale from lightness', 70, {
     unit: 'of 100',
     ...memory('bone and light grey are paler, a mid grey primer is darker'),

@@ -1,5 +1,5 @@
 // Assumptions: what a blank means for each layer. Names are `<layer> coats`, `... area`, `... thin`, `... dries`.
-import type { Assumption, Mark } from '../model/assumption.js';
+import type { Assumption } from '../model/assumption.js';
 import type { Layer, Method } from '../model/words.js';
 import { define } from './define-assumption.js';
 
@@ -32,21 +32,29 @@ export function usualMethod(layer: Layer): Method {
   return layerValues[layer].method;
 }
 
-const memory = { mark: 'from memory', source: 'a usual batch of figures' } as const;
-const practice = { mark: 'common practice', source: '' } as const;
-const marked = (isPractice: boolean): { mark: Mark; source: string } => (isPractice ? practice : memory);
+const memory = (source: string) => ({ mark: 'from memory', source }) as const;
+const practice = (source: string) => ({ mark: 'common practice', source }) as const;
 
 export const layerAssumptions: readonly Assumption[] = Object.entries(layerValues).flatMap(
-  ([name, values]) => {
-    return [
-      define(`${name} coats`, values.coats, marked(name === 'base coat')),
-      define(`${name} area`, values.area, { unit: '% of the zone', ...marked(name === 'wash') }),
-      define(`${name} thin`, values.thin, { unit: 'parts of water', ...marked(name === 'wash') }),
-      define(`${name} dries`, values.driesMin, {
-        unit: 'min',
-        // Five minutes for a coat and thirty for a wash or spray are common practice.
-        ...marked(values.driesMin === 5 || values.driesMin === 30),
-      }),
-    ];
-  },
+  ([name, { coats, area, thin, driesMin }]) => [
+    define(
+      `${name} coats`,
+      coats,
+      name === 'base coat' ? practice('two thin, not one thick') : memory('as often as mostly laid'),
+    ),
+    define(`${name} area`, area, {
+      unit: '% of the zone',
+      ...(name === 'wash' ? practice('it goes over everything') : memory('as much as mostly covered')),
+    }),
+    define(`${name} thin`, thin, {
+      unit: 'parts of water',
+      ...(name === 'wash' ? practice('as it is in the pot') : memory('as far as mostly thinned')),
+    }),
+    define(`${name} dries`, driesMin, {
+      unit: 'min',
+      ...(driesMin === 5 || driesMin === 30
+        ? practice('coats 5, washes and sprays 30')
+        : memory('until the next coat goes on')),
+    }),
+  ],
 );

@@ -5,13 +5,13 @@ import { define } from './define-assumption.js';
 const memory = (source: string) => ({ mark: 'from memory', source }) as const;
 
 export const potAssumptions: readonly Assumption[] = [
-  define('usable share of a can', [0.65, 0.75, 0.85], {
+  define('usable share of a can', [0.45, 0.6, 0.72], {
     unit: 'of the labelled volume',
-    ...memory('the rest is propellant, and what stays in the can'),
+    ...memory('a third to a half is propellant, and some stays in the can'),
   }),
-  define('usable share of a pot', 0.96, {
+  define('usable share of a pot', [0.85, 0.94, 0.97], {
     unit: 'of the labelled volume',
-    ...memory('the rest dries on wall and lid'),
+    ...memory('the rest dries on lid, neck and rim'),
   }),
   define('density', [1.1, 1.2, 1.35], { unit: 'g/ml', ...memory('water-based colour') }),
   define('density of a wash', [0.98, 1, 1.05], { unit: 'g/ml', ...memory('mostly water') }),

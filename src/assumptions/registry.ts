@@ -7,10 +7,12 @@ import { filmAssumptions } from './film.js';
 import { layerAssumptions } from './layers.js';
 import { potAssumptions } from './pots.js';
 import { timeAssumptions } from './time.js';
+import { zoneAssumptions } from './zones.js';
 
 /** Every assumption in the order in which the report lists them. */
 const listed: readonly Assumption[] = [
   ...bodyAssumptions,
+  ...zoneAssumptions,
   ...filmAssumptions,
   ...layerAssumptions,
   ...potAssumptions,

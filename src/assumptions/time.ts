@@ -42,7 +42,7 @@ const layerCare: Record<Layer, Triple> = {
 };
 
 const memory = (source: string) => ({ mark: 'from memory', source }) as const;
-const guessed = memory('set so that a plain figure of the ranks comes to 30 to 40 minutes of brush time');
+const guessed = memory('set to meet the 30 to 40 minutes of a plain figure, common practice');
 
 export const timeAssumptions: readonly Assumption[] = [
   ...Object.entries(methodTimes).flatMap(([method, { pace, handling, setup }]) => [

@@ -6,7 +6,7 @@ import { densityName, likely, usableShare } from './look-up.js';
 
 /**
  * Grams that leave a container with each millilitre of usable paint. From a pot that is the density: the painter's own,
- * else the registry's. From a can propellant leaves too, so it is the density over the usable share: 0.8 / 0.75 g.
+ * else the registry's. From a can propellant leaves too, so it is the density over the usable share: 0.8 / 0.6 g.
  */
 export function gramsPerUsableMl(paint: Paint, container: Container, assumptions: Assumptions): number {
   const density = paint.densityGPerMl ?? likely(assumptions, densityName(paint, container));
@@ -18,10 +18,10 @@ export function isWeighed({ beforeG, afterG }: LogRow): boolean {
   return beforeG !== undefined && afterG !== undefined;
 }
 
-/** Paint used, ml: `(before - after) / density`, else the volume written; 0 for a row with neither. */
-export function usedMlOf({ beforeG, afterG, usedMl }: LogRow, densityGPerMl: number): number {
+/** Paint used, ml: `(before - after) / density`, else the volume written; undefined for a row with neither, which is no weighing. */
+export function usedMlOf({ beforeG, afterG, usedMl }: LogRow, densityGPerMl: number): number | undefined {
   if (beforeG !== undefined && afterG !== undefined) return (beforeG - afterG) / densityGPerMl;
-  return usedMl ?? 0;
+  return usedMl;
 }
 
 /** A pot to tell the error of a volume by. */

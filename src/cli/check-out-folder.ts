@@ -1,9 +1,10 @@
 // Command line: whether the files may go into a folder. In: the folder, the sheets, the files' names. Out: nothing, or a
 // UsageError before any work is done.
 import { constants } from 'node:fs';
-import { access, realpath, stat } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { access, lstat, realpath, stat } from 'node:fs/promises';
+import { dirname, join, relative, resolve, sep } from 'node:path';
 import { UsageError } from './end-run.js';
+import { findForeign } from './find-foreign.js';
 import { nameFault } from './name-fault.js';
 
 interface Outputs {
@@ -12,14 +13,36 @@ interface Outputs {
   readonly names: readonly string[];
 }
 
-/** Throws where the folder is a file, cannot be written to, or is where the painter's sheets are. */
+/** Throws where the folder is a file, cannot be written to, is where the painter's sheets are, or holds a file not ours. */
 export async function checkOutFolder(folder: string, { sheets, names }: Outputs): Promise<void> {
+  if (folder.trim() === '') throw new UsageError('--out is blank. Name a folder, or leave it out.');
   const there = await stat(folder).catch(() => undefined);
   if (there !== undefined && !there.isDirectory())
     throw new UsageError(`${folder} is a file. Name a folder with --out.`);
+  if (there === undefined && (await lstat(folder).catch(() => undefined)) !== undefined)
+    throw new UsageError(`${folder} is a link that leads nowhere. Name a folder with --out.`);
   await checkSheetsApart(folder, { sheets, names });
   for (const name of names) await checkNoFolder(join(folder, name));
-  const nearest = await nearestPath(resolve(folder));
+  const foreign = await findForeign(folder, names);
+  if (foreign !== undefined)
+    throw new UsageError(
+      `${join(folder, foreign)} is there already and not of an earlier plan. Name another folder with --out, or move that file away.`,
+    );
+  await checkWritable(folder);
+}
+
+/** Longer than any name of ours, also while a file is being written. */
+const longName = 'halfpot'.padEnd(64, '-');
+
+async function checkWritable(folder: string): Promise<void> {
+  const whole = resolve(folder);
+  const nearest = await nearestPath(whole);
+  // What is not there yet is asked for where it could be, since only the name matters.
+  const missing = relative(nearest, whole).split(sep);
+  for (const path of [...missing.map((name) => join(nearest, name)), join(whole, longName)])
+    await stat(path).catch((error: NodeJS.ErrnoException) => {
+      if (error.code === 'ENAMETOOLONG') throw nameFault(error, folder);
+    });
   // Asking for what lies under it fails where it is no folder, in the system's own words for that.
   await access(`${nearest}/.`, constants.W_OK).catch((error: unknown) => {
     throw nameFault(error, folder);

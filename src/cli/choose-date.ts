@@ -7,8 +7,8 @@ import { UsageError } from './end-run.js';
 export function checkDate(text: string): string {
   const day = dateKind.read(text.trim());
   if (typeof day === 'string' && !day.startsWith('0000')) return day;
-  if (day instanceof Mistake && day.code === 'year-not-first')
-    throw new UsageError(`"${text}" does not have the year first. Write --date as ${day.expected}.`);
+  if (day instanceof Mistake && day.code === 'day-or-month-first')
+    throw new UsageError(`"${text}" could be two days. Write --date as ${day.expected}.`);
   throw new UsageError(`"${text}" is not a day. Write --date as 2026-03-14.`);
 }
 

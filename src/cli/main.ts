@@ -2,7 +2,7 @@
 // Command line: flags in, an exit code out. Each command is loaded only when it is called, so that help comes at once.
 import { readFileSync } from 'node:fs';
 import { argv, stderr, stdout } from 'node:process';
-import { Command, CommanderError } from 'commander';
+import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
 import { nameFault } from './name-fault.js';
 import type { LogFlags } from './run-log.js';
@@ -57,12 +57,16 @@ function definePlan(program: Command): void {
     .command('plan')
     .description('plan the army: report, reorder list, estimate, plan.json')
     .argument('[sheets]', sheetsSays, '.')
-    .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`)
-    .option('--date <day>', 'plan as of this day, written 2026-03-14')
-    .option('--budget <sum>', 'say what this much cash finishes')
-    .option('--buy <way>', 'what to buy at once: goes, what is worth it now, or likely (default: goes)')
-    .option('--sure <percent>', 'instead so much that nothing runs out in so many of 100 cases: 50 to 99')
-    .option('--seconds <time>', 'search so long for the cheapest order (default: 10)')
+    .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`, once)
+    .option('--date <day>', 'plan as of this day, written 2026-03-14', once)
+    .option('--budget <sum>', 'say what this much cash finishes', once)
+    .option('--buy <way>', 'what to buy at once: goes, what is worth it now, or likely (default: goes)', once)
+    .option(
+      '--sure <percent>',
+      'instead so much that nothing runs out in so many of 100 cases: 50 to 99',
+      once,
+    )
+    .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)', once)
     .option('--json', 'print plan.json and nothing else; files only with --out')
     .addHelpText(
       'after',
@@ -82,14 +86,14 @@ function defineLog(program: Command): void {
     .command('log')
     .description('write down what was used, in log.csv beside the sheets')
     .argument('[sheets]', sheetsSays, '.')
-    .requiredOption('--paint <name>', 'the paint used')
-    .option('--unit <name>', 'the unit worked on')
-    .option('--step <number>', 'the step worked on')
-    .option('--figures <number>', 'how many figures have had this paint in this step')
-    .option('--before <grams>', 'what the pot weighed before')
-    .option('--after <grams>', 'what it weighs now')
-    .option('--used <ml>', 'what was used, where the pot was not weighed')
-    .option('--date <day>', 'the day of the work, written 2026-03-14 (default: today)')
+    .requiredOption('--paint <name>', 'the paint used', once)
+    .option('--unit <name>', 'the unit worked on', once)
+    .option('--step <number>', 'the step worked on', once)
+    .option('--figures <number>', 'how many figures have had this paint in this step', once)
+    .option('--before <grams>', 'what the pot weighed before', once)
+    .option('--after <grams>', 'what it weighs now', once)
+    .option('--used <ml>', 'what was used, where the pot was not weighed', once)
+    .option('--date <day>', 'the day of the work, written 2026-03-14 (default: today)', once)
     .addHelpText(
       'after',
       example(
@@ -101,6 +105,12 @@ function defineLog(program: Command): void {
       const { runLog } = await import('./run-log.js');
       process.exitCode = await runLog(sheets, flags);
     });
+}
+
+/** The value of a flag; given twice, nobody could tell which of the two is meant. */
+function once(value: string, before: string | undefined): string {
+  if (before !== undefined) throw new InvalidArgumentError(`It is given twice, also as "${before}".`);
+  return value;
 }
 
 const example = (typed: string, does: string): string => `\nExample:\n  halfpot ${typed}\n  ${does}`;

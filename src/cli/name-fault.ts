@@ -16,6 +16,8 @@ const words: Readonly<Record<string, string>> = {
   EIO: 'the disk has a fault',
   EMFILE: 'too many files are open',
   ENAMETOOLONG: 'the name is too long',
+  ENOENT: 'part of the path is not there, or a link that leads nowhere',
+  ELOOP: 'the links on the way go round in a circle',
   EINVAL: 'that is not a name for a folder',
 };
 

@@ -1,5 +1,6 @@
 // Command line: sheets from a path. In: the path, the day. Out: checked sheets; their problems go to the error stream.
 import { registry } from '../plan-army.js';
+import type { Known } from '../sheets/check/check-tables.js';
 import { type CheckedSheets, readSheets } from '../sheets/read-sheets.js';
 import { showProblems } from './show-problems.js';
 
@@ -7,8 +8,8 @@ import { showProblems } from './show-problems.js';
 export type Sheets = NonNullable<CheckedSheets['sheets']>;
 
 /** Reads and checks; `sheets` is undefined where an error stands among the problems. */
-export async function readOrShow(path: string, today: string): Promise<CheckedSheets> {
-  const result = await readSheets(path, { assumptions: registry, today });
+export async function readOrShow(path: string, day: Omit<Known, 'assumptions'>): Promise<CheckedSheets> {
+  const result = await readSheets(path, { assumptions: registry, ...day });
   showProblems(result.problems);
   return result;
 }

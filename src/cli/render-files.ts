@@ -1,16 +1,16 @@
 // Command line: the files of a plan. In: plan, view, sheets, problems. Out: names and contents in the order of writing.
 import type { planArmy } from '../plan-army.js';
-import { loadWorkbookLibrary } from '../report/export/open-workbook.js';
-import { writeEstimateWorkbook } from '../report/export/write-estimate-workbook.js';
-import { piecesOfPlanJson } from '../report/export/write-plan-json.js';
-import { writeReorderCsv } from '../report/export/write-reorder-csv.js';
-import { writeReorderWorkbook } from '../report/export/write-reorder-workbook.js';
-import { loadPageLibrary } from '../report/html/fill-templates.js';
-import { renderReport } from '../report/render-report.js';
-import { describePlan } from '../report/view/describe-plan.js';
-import { type EstimateSheets, viewEstimate } from '../report/view/estimate-workbook/view-estimate.js';
-import type { ReportView } from '../report/view/report-view.js';
-import { viewReorder } from '../report/view/view-reorder.js';
+import { loadPageLibrary } from '../report/page/fill-templates.js';
+import { renderReport } from '../report/page/render-report.js';
+import type { ReportView } from '../report/page/view.js';
+import { describePlan } from '../report/plan-json/describe-plan.js';
+import { writePlanJson } from '../report/plan-json/write-plan-json.js';
+import { viewReorder } from '../report/reorder/view-reorder.js';
+import { writeReorderCsv } from '../report/reorder/write-reorder-csv.js';
+import { writeReorderWorkbook } from '../report/reorder/write-reorder-workbook.js';
+import { type EstimateSheets, viewEstimate } from '../report/workbook/estimate/view-estimate.js';
+import { loadWorkbookLibrary } from '../report/workbook/open-workbook.js';
+import { writeEstimateWorkbook } from '../report/workbook/write-estimate-workbook.js';
 import type { Problem } from './show-problems.js';
 import type { OutputFile } from './write-files.js';
 
@@ -37,7 +37,7 @@ export async function renderFiles({ plan, view, sheets, problems }: Planned): Pr
     'reorder.csv': writeReorderCsv(reorder),
     'reorder.xlsx': await writeReorderWorkbook(reorder),
     'estimate.xlsx': await writeEstimateWorkbook(viewEstimate(plan, sheets)),
-    'plan.json': piecesOfPlanJson(describePlan(plan, problems)),
+    'plan.json': writePlanJson(describePlan(plan, problems)),
   };
   return outputNames.map((name) => ({ name, content: contents[name] }));
 }

@@ -11,7 +11,7 @@ const mostNamed = 100;
 
 /** Gives 0 where the sheets can be planned, with or without warnings, else 1. */
 export async function runCheck(path: string): Promise<number> {
-  const { sheets, problems, leftAlone } = await readOrShow(path, today());
+  const { sheets, problems, leftAlone } = await readOrShow(path, { today: today() });
   const left = wordLeftAlone(leftAlone, mostNamed);
   if (sheets === undefined) {
     // Standard output stays empty where the answer is no.

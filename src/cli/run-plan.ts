@@ -2,9 +2,9 @@
 import { join } from 'node:path';
 import { stderr } from 'node:process';
 import { openSolver, type PlanOptions, planArmy } from '../plan-army.js';
-import { piecesOfPlanJson } from '../report/export/write-plan-json.js';
-import { describePlan } from '../report/view/describe-plan.js';
-import { viewPlan } from '../report/view/view-plan.js';
+import { viewPlan } from '../report/page/view.js';
+import { describePlan } from '../report/plan-json/describe-plan.js';
+import { writePlanJson } from '../report/plan-json/write-plan-json.js';
 import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes, UsageError } from './end-run.js';
@@ -21,7 +21,9 @@ import { writeFiles } from './write-files.js';
 /** Of the painter's own columns so many are named, so that the line stays short; `halfpot check` names all. */
 const mostNamed = 6;
 
-type Search = Pick<PlanOptions, 'solve' | 'seconds'>;
+interface Search extends Pick<PlanOptions, 'seconds'> {
+  readonly solver: ReturnType<typeof openSolver>;
+}
 
 export interface PlanFlags {
   readonly out?: string;
@@ -41,18 +43,20 @@ export interface PlanFlags {
 
 /** Plans and writes; gives 1, with nothing written, where the sheets have errors. */
 export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
-  const chosen = flags.date === undefined ? undefined : checkDate(flags.date);
+  const day = { today: today(), chosenDay: flags.date === undefined ? undefined : checkDate(flags.date) };
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const wayToBuy = readWayToBuy(flags);
+  const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
+  if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems, leftAlone } = await readOrShow(path, chosen ?? today());
+    const { sheets, problems, leftAlone } = await readOrShow(path, day);
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
-    const flagged = setByFlags(sheets, chosen, wayToBuy);
-    const search = { solve: solver.solve, seconds };
-    await planAndWrite({ path, sheets: flagged, problems, today: chosen ?? today() }, flags, search);
+    const settings = setByFlags(sheets.settings, wayToBuy);
+    const asked = { folder, sheets: { ...sheets, settings }, problems, today: day.today };
+    await planAndWrite(asked, flags, { solver, seconds });
     return exitCodes.done;
   } finally {
     await solver.close();
@@ -60,29 +64,30 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
 }
 
 interface Asked {
-  readonly path: string;
+  /** Undefined: no files. */
+  readonly folder: string | undefined;
   readonly sheets: Sheets;
   readonly problems: readonly Problem[];
   readonly today: string;
 }
 
 async function planAndWrite(
-  { path, sheets, problems, today }: Asked,
+  { folder, sheets, problems, today }: Asked,
   flags: PlanFlags,
-  search: Search,
+  { solver, seconds }: Search,
 ): Promise<void> {
-  const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
-  if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
   const progress = showProgress(sheets.settings);
-  const options = { ...search, budgetMinor, onProgress: progress.onProgress };
+  const options = { solve: solver.solve, seconds, budgetMinor, onProgress: progress.onProgress };
   const plan = await planArmy(sheets, today, options).finally(progress.end);
+  // The files take the memory that the solver leaves.
+  await solver.close();
   const view = viewPlan(plan, problems);
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
-  if (flags.json) await printChunks(piecesOfPlanJson(describePlan(plan, problems)));
-  else if (folder !== undefined) showAnswer(view.answer, fileList(folder));
+  if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
+  else if (folder !== undefined) showAnswer(view, fileList(folder));
 }
 
 type Settings = Sheets['settings'];
@@ -95,19 +100,10 @@ function readWayToBuy({ buy, sure }: PlanFlags): Pick<Settings, 'buy' | 'surePer
   return buy === undefined ? undefined : { buy: readBuy(buy) };
 }
 
-/** A flag wins over the settings sheet; a way to buy over both settings that name one. */
-function setByFlags(
-  sheets: Sheets,
-  date: string | undefined,
-  wayToBuy: ReturnType<typeof readWayToBuy>,
-): Sheets {
-  const { surePercent, buy, ...others } = sheets.settings;
-  const own = {
-    ...(surePercent === undefined ? {} : { surePercent }),
-    ...(buy === undefined ? {} : { buy }),
-  };
-  const settings = { ...others, ...(wayToBuy ?? own), ...(date === undefined ? {} : { date }) };
-  return { ...sheets, settings };
+/** A way to buy that a flag names wins over both settings that name one. */
+function setByFlags(settings: Settings, wayToBuy: ReturnType<typeof readWayToBuy>): Settings {
+  const { surePercent, buy, ...others } = settings;
+  return wayToBuy === undefined ? settings : { ...others, ...wayToBuy };
 }
 
 function fileList(folder: string): string[] {

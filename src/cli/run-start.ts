@@ -9,6 +9,7 @@ import { writeFiles } from './write-files.js';
 
 /** Writes the sheets and says what to do next. Throws a UsageError where a file of theirs is already there. */
 export async function runStart(folder: string, { workbook = false }: { workbook?: boolean }): Promise<void> {
+  if (folder.trim() === '') throw new UsageError('A blank is no folder. Name one, such as my-army.');
   const files = await listFiles(workbook);
   const taken = files.map(({ name }) => join(folder, name)).find((path) => existsSync(path));
   if (taken !== undefined) throw refusal(taken);

@@ -1,14 +1,20 @@
-// Command line: the answer. In: the three figures that open the report, the files written. Out: words on the console.
+// Command line: the answer. In: the three figures that open the report, its cautions, the files written. Out: words on the
+// console.
 import { stdout } from 'node:process';
-import type { AnswerFigure } from '../report/view/report-view.js';
+import type { ReportView } from '../report/page/view.js';
 import { showPlain } from './show-plain.js';
 
-/** Question, figure and detail of each, then where the files are. */
-export function showAnswer(answer: readonly AnswerFigure[], files: readonly string[]): void {
+/** Question, figure and detail of each, which cautions there are to read, then where the files are. */
+export function showAnswer(
+  { answer, cautions }: Pick<ReportView, 'answer' | 'cautions'>,
+  files: readonly string[],
+): void {
   const told = answer.map(({ question, figure, detail }) =>
     [question, `  ${figure}`, `  ${detail}`].map(showUnfenced).join('\n'),
   );
-  stdout.write(`${told.join('\n\n')}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`);
+  const named = cautions.map(({ about }) => about).join(', ');
+  const take = named === '' ? '' : `\n\nCautions in the report: ${named}.`;
+  stdout.write(`${told.join('\n\n')}${take}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`);
 }
 
 /** The report fences names off with isolating marks (U+2068, U+2069), which a terminal has no use for. */

@@ -1,6 +1,6 @@
 // Command line: a long search for the order. In: how far it is. Out: one line on the terminal, written over itself.
 import { stderr } from 'node:process';
-import { numberWords } from '../report/view/word-numbers.js';
+import { numberWords } from '../report/words/word-numbers.js';
 import type { Sheets } from './read-or-show.js';
 
 interface Progress {

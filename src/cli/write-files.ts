@@ -5,7 +5,6 @@ import { randomBytes } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { type FileHandle, mkdir, open, readdir, rm, rmdir, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import type { Piece } from '../report/export/write-plan-json.js';
 import { holdFolder } from './hold-folder.js';
 import { nameFault } from './name-fault.js';
 import { packPieces } from './pack-pieces.js';
@@ -14,7 +13,7 @@ import { addFiles, replaceFiles } from './put-in-place.js';
 export interface OutputFile {
   readonly name: string;
   /** Pieces are taken one by one, so that a large file never stands in memory. */
-  readonly content: string | Uint8Array | Iterable<Piece>;
+  readonly content: string | Uint8Array | Iterable<string>;
 }
 
 /** A day: no run takes longer, so a temporary file that old was left by one that was killed. */
@@ -41,28 +40,43 @@ export async function writeFiles(
   }));
   const temps = moves.map(({ temp }) => temp);
   const stopWatching = removeOnSignal(temps);
-  let made: string | undefined;
+  const made: string[] = [];
   try {
-    made = await mkdir(folder, { recursive: true });
+    await makeFolders(resolve(folder), made);
     await removeAbandoned(folder);
     for (const { temp, content } of moves) await writeWhole(temp, content);
     await holdFolder(folder, () => (way === 'add' ? addFiles(moves) : replaceFiles(moves)));
   } catch (error) {
     for (const temp of temps) await rm(temp, { force: true }).catch(() => undefined);
-    if (made !== undefined) await removeMade(resolve(folder), resolve(made));
+    await removeMade(made);
     throw nameFault(error, folder);
   } finally {
     stopWatching();
   }
 }
 
+/** Makes what is missing of a path, from the outermost in; `made` has each folder, also where the next can't be made. */
+async function makeFolders(folder: string, made: string[]): Promise<void> {
+  if ((await stat(folder).catch(() => undefined)) !== undefined) return;
+  if (dirname(folder) !== folder) await makeFolders(dirname(folder), made);
+  try {
+    await mkdir(folder);
+    made.push(folder);
+  } catch (error) {
+    // Another run has made it meanwhile.
+    if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
+  }
+}
+
 /** The folders that were made for nothing, from the innermost up, as long as nobody has put anything there. */
-async function removeMade(folder: string, outermost: string): Promise<void> {
-  const isGone = await rmdir(folder).then(
-    () => true,
-    () => false,
-  );
-  if (isGone && folder !== outermost) await removeMade(dirname(folder), outermost);
+async function removeMade(made: readonly string[]): Promise<void> {
+  for (const folder of made.toReversed()) {
+    const isGone = await rmdir(folder).then(
+      () => true,
+      () => false,
+    );
+    if (!isGone) return;
+  }
 }
 
 /** Written and handed to the disk, so that a power cut after the renaming cannot leave an empty file. */
@@ -81,7 +95,7 @@ async function writeWhole(path: string, content: OutputFile['content']): Promise
 const handedBytes = 2 ** 25;
 
 /** The next chunk is made while the one before it is on its way to the disk. */
-async function writePieces(file: FileHandle, pieces: Iterable<Piece>): Promise<void> {
+async function writePieces(file: FileHandle, pieces: Iterable<string>): Promise<void> {
   let writing: Promise<void> = Promise.resolve();
   let handing: Promise<void> = Promise.resolve();
   let fresh = 0;

@@ -10,59 +10,90 @@ import type { LogRow, Scheme, Sheets, Step, Swap } from '../model/sheets.js';
  */
 export function applySwaps(sheets: Sheets): Sheets {
   if (sheets.swaps.length === 0) return sheets;
-  const schemes = new Map([...sheets.schemes].map(([name, one]) => [name, swapScheme(one, sheets.swaps)]));
+  const follow = openSwaps(sheets.swaps);
+  const schemes = new Map([...sheets.schemes].map(([name, one]) => [name, swapScheme(one, follow)]));
   const schemeOf = new Map(sheets.army.map(({ unit, scheme }) => [unit, scheme]));
-  const log = sheets.log.map((row) => countForSwap(row, schemeOf.get(row.unit ?? ''), sheets.swaps));
+  const log = sheets.log.map((row) => countForSwap(row, schemeOf.get(row.unit ?? ''), follow));
   return { ...sheets, schemes, log };
 }
 
-function countForSwap(row: LogRow, scheme: string | undefined, swaps: readonly Swap[]): LogRow {
+/** A paint where a step of a scheme names it; of a log row without a step only rows for every step hold. */
+interface Use {
+  readonly scheme: string;
+  readonly step: number | undefined;
+  readonly paint: string;
+}
+
+/** What goes on in the end; the same paint where no row holds. */
+export type FollowSwaps = (use: Use) => string;
+
+function countForSwap(row: LogRow, scheme: string | undefined, follow: FollowSwaps): LogRow {
   if (scheme === undefined) return row;
-  const mine = swaps.filter((swap) => isAbout(swap.scheme, scheme) && isAbout(swap.step, row.step));
-  const nowPaint = followSwaps(row.paint, mine);
+  const nowPaint = follow({ scheme, step: row.step, paint: row.paint });
   return nowPaint === row.paint ? row : { ...row, nowPaint };
 }
 
-/** A blank of a swap is about everything. */
-const isAbout = <Value>(wanted: Value | undefined, value: Value | undefined): boolean =>
-  wanted === undefined || wanted === value;
-
-function swapScheme(scheme: Scheme, swaps: readonly Swap[]): Scheme {
-  const mine = swaps.filter((swap) => isAbout(swap.scheme, scheme.scheme));
-  const steps = scheme.steps.map((step) => swapStep(step, mine));
+function swapScheme(scheme: Scheme, follow: FollowSwaps): Scheme {
+  const steps = scheme.steps.map((step) => swapStep(step, scheme.scheme, follow));
   return steps.some((step, index) => step !== scheme.steps[index]) ? { ...scheme, steps } : scheme;
 }
 
-function swapStep(step: Step, swaps: readonly Swap[]): Step {
-  const mine = swaps.filter((swap) => isAbout(swap.step, step.step));
-  const swapped = step.paints.map(({ paint, share }) => ({ paint: followSwaps(paint, mine), share }));
+function swapStep(step: Step, scheme: string, follow: FollowSwaps): Step {
+  const swapped = step.paints.map(({ paint, share }) => ({
+    paint: follow({ scheme, step: step.step, paint }),
+    share,
+  }));
   const isSame = swapped.every(({ paint }, index) => paint === step.paints[index]?.paint);
   return isSame ? step : { ...step, paints: mergeAlike(swapped) };
 }
 
-/** What goes on in the end where a step of a scheme names a paint; the same paint where no row holds. */
-export function swappedPaint(
-  { scheme, step, paint }: { readonly scheme: string; readonly step: number; readonly paint: string },
-  swaps: readonly Swap[],
-): string {
-  const mine = swaps.filter((swap) => isAbout(swap.scheme, scheme) && isAbout(swap.step, step));
-  return followSwaps(paint, mine);
+/** Rows by their paint, looked up once; a long chain is followed once for all uses that no row tells apart. */
+export function openSwaps(swaps: readonly Swap[]): FollowSwaps {
+  const byPaint = new Map<string | undefined, Swap[]>();
+  for (const swap of swaps) {
+    const others = byPaint.get(swap.paint);
+    if (others === undefined) byPaint.set(swap.paint, [swap]);
+    else others.push(swap);
+  }
+  const [schemes, steps] = [
+    new Set(swaps.map(({ scheme }) => scheme)),
+    new Set(swaps.map(({ step }) => step)),
+  ];
+  const followed = new Map<string, string>();
+  return (use) => {
+    const { scheme, step, paint } = use;
+    const key = `${schemes.has(scheme) ? scheme : ''}\n${steps.has(step) ? step : ''}\n${paint}`;
+    const known = followed.get(key) ?? follow(use, byPaint);
+    followed.set(key, known);
+    return known;
+  };
 }
 
-function followSwaps(paint: string, swaps: readonly Swap[]): string {
-  const met = new Set([paint]);
-  for (let now = paint; ; ) {
-    const next = narrowest(now, swaps)?.instead;
+function follow(use: Use, byPaint: ReadonlyMap<string | undefined, readonly Swap[]>): string {
+  const ofAny = narrowest(byPaint.get(undefined) ?? [], use);
+  const met = new Set([use.paint]);
+  for (let now = use.paint; ; ) {
+    const ofPaint = narrowest(byPaint.get(now) ?? [], use);
+    const next = narrowest(
+      [ofAny, ofPaint].flatMap((swap) => swap ?? []),
+      use,
+    )?.instead;
     if (next === undefined || met.has(next)) return now;
     met.add(next);
     now = next;
   }
 }
 
-function narrowest(paint: string, swaps: readonly Swap[]): Swap | undefined {
-  const mine = swaps.filter((swap) => swap.paint === undefined || swap.paint === paint);
-  return mine.toSorted((a, b) => narrowness(b) - narrowness(a))[0];
+/** The row that says most of those that hold for a use, whatever its paint; of several the first in the sheet. */
+function narrowest(swaps: readonly Swap[], use: Use): Swap | undefined {
+  return swaps
+    .filter(({ scheme, step }) => isAbout(scheme, use.scheme) && isAbout(step, use.step))
+    .sort((a, b) => narrowness(b) - narrowness(a) || a.row - b.row)[0];
 }
+
+/** A blank of a swap is about everything. */
+const isAbout = <Value>(wanted: Value | undefined, value: Value | undefined): boolean =>
+  wanted === undefined || wanted === value;
 
 const narrowness = ({ scheme, step, paint }: Swap): number =>
   [scheme, step, paint].filter((one) => one !== undefined).length;

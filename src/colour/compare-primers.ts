@@ -6,7 +6,8 @@ import { listOwned } from './list-owned.js';
 
 /**
  * The army with each primer in turn, best first: least minutes, then fewest coats, least cost of use, least paint, name;
- * those without a colour last. `tryPrimer` plans changed sheets. Without a primer step in use nothing is compared.
+ * those without a colour last. Primers that tie in all but the name are all the best. `tryPrimer` plans changed sheets. Without
+ * a primer step in use nothing is compared.
  */
 export async function comparePrimers(
   sheets: Sheets,
@@ -18,9 +19,27 @@ export async function comparePrimers(
     primers.push({ ...one, ...(await tryPrimer(withPrimer(sheets, one.paint))) });
   }
   primers.sort(betterFirst);
-  const coloured = primers.filter(({ hasColour }) => hasColour);
-  return { primers, best: coloured.length > 1 ? coloured[0]?.paint : undefined };
+  return { primers, best: findBest(primers.filter(({ hasColour }) => hasColour)) };
 }
+
+function findBest(coloured: readonly ComparedPrimer[]): string[] {
+  const [first, second] = coloured;
+  if (first === undefined || second === undefined) return [];
+  return coloured.filter((one) => isAsGood(one, first)).map(({ paint }) => paint);
+}
+
+/** Sums of the same numbers, added up in another order, differ by this share at the most. */
+const sameShare = 1e-9;
+
+const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= sameShare * Math.abs(b);
+
+/** Alike in all that primers are compared by, and in whether all of it has a price. */
+const isAsGood = (a: ComparedPrimer, b: ComparedPrimer): boolean =>
+  isSame(a.minutes, b.minutes) &&
+  isSame(a.coats, b.coats) &&
+  isSame(a.ml, b.ml) &&
+  a.useCost.atLeast === b.useCost.atLeast &&
+  isSame(a.useCost.exactMinor.toNumber(), b.useCost.exactMinor.toNumber());
 
 /** Primers owned, on offer or in use, by name. */
 export function listPrimers({ paints, pots, offers, ...sheets }: Sheets): PrimerCandidate[] {
@@ -90,6 +109,7 @@ function betterFirst(a: ComparedPrimer, b: ComparedPrimer): number {
     a.minutes - b.minutes ||
     a.coats - b.coats ||
     a.useCost.exactMinor.cmp(b.useCost.exactMinor) ||
+    Number(a.useCost.atLeast) - Number(b.useCost.atLeast) ||
     a.ml - b.ml ||
     (a.paint < b.paint ? -1 : 1)
   );

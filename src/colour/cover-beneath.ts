@@ -5,7 +5,7 @@ import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { CoatReason, Lab, Mix } from '../model/colour.js';
 import type { Paint, Step } from '../model/sheets.js';
-import type { Layer, Method } from '../model/words.js';
+import { type Layer, type Method, solidLayers } from '../model/words.js';
 import { coatOpacity, coatsToHide } from './count-coats.js';
 import { type Colours, isClear } from './open-colours.js';
 
@@ -16,10 +16,8 @@ export interface Palette {
   readonly assumptions: Assumptions;
 }
 
-/** Layers whose coats are chosen where the sheet leaves them blank. */
-const chosen: readonly Layer[] = ['base coat', 'midtone'];
 /** Layers that hide what is under them; a paste on a base top does so too. */
-const hiding: readonly Layer[] = ['primer', ...chosen, 'basing'];
+const hiding: readonly Layer[] = ['primer', ...solidLayers, 'basing'];
 /** Methods that leave the ground open between their marks. */
 const open: readonly Method[] = ['drybrush', 'sponge'];
 
@@ -36,7 +34,9 @@ export function isCovering(step: Step, { paints }: Palette): boolean {
 /** Whether the number of coats is left to the colours; a paste is laid once, whatever its colour. */
 export function isLeftBlank(step: Step, palette: Palette): boolean {
   const isPaste = step.paints.some(({ paint }) => palette.paints.get(paint)?.kind === 'texture');
-  return step.coats === undefined && chosen.includes(step.layer) && !isPaste && isCovering(step, palette);
+  return (
+    step.coats === undefined && solidLayers.includes(step.layer) && !isPaste && isCovering(step, palette)
+  );
 }
 
 /** A coat that may lie on many colours. */

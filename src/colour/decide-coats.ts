@@ -4,7 +4,7 @@ import type { CoatChoice, CoatChoices } from '../model/colour.js';
 import { pairUnits } from '../model/pair-units.js';
 import type { Scheme, Sheets, Step } from '../model/sheets.js';
 import type { FigureArea } from '../model/work.js';
-import { partsOfZone } from '../model/zones.js';
+import { partsOfZone, shareOf } from '../model/zones.js';
 import { chooseCoats, type Desk, makeDesk, type Under } from './choose-coats.js';
 import { isCovering, isLeftBlank, type Palette } from './cover-beneath.js';
 import { type Beneath, bareGround, layCoat } from './track-beneath.js';
@@ -44,8 +44,13 @@ function decideScheme({ steps }: Scheme, { figure, area, zones, desk }: OneFigur
   const ground = bareGround(area.parts.keys());
   return steps.flatMap((step): [Step, CoatChoice][] => {
     if (!isCovering(step, desk)) return [];
-    const areaShare = step.areaShare ?? likely(desk.assumptions, `${step.layer} area`) / 100;
-    const beneath = layCoat(ground, { step, parts: partsOfZone(step.zone, figure, zones), areaShare });
+    const percentOf = (name: string): number => likely(desk.assumptions, name);
+    const areaShare = step.areaShare ?? percentOf(`${step.layer} area`) / 100;
+    const parts = partsOfZone(step.zone, figure, zones).map((one) => ({
+      part: one.part,
+      share: shareOf(one, percentOf),
+    }));
+    const beneath = layCoat(ground, { step, parts, areaShare });
     if (!isLeftBlank(step, desk)) return [];
     const choice = chooseCoats(step, sumByMix(beneath, area), desk);
     return choice === undefined ? [] : [[step, choice]];

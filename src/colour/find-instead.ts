@@ -1,8 +1,8 @@
 // Colour: what is owned instead. In: stock, paints, colours. Out: for each paint short or not owned, what may stand in.
 import { likely } from '../assumptions/look-up.js';
 import type { Instead, Substitute } from '../model/colour.js';
-import type { PaintStock } from '../model/plan.js';
 import type { Paint } from '../model/sheets.js';
+import type { PaintStock } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 import type { Palette } from './cover-beneath.js';
 import type { FindNear } from './find-near.js';
@@ -22,7 +22,10 @@ export function findInstead(stock: readonly PaintStock[], palette: Palette): Ins
   };
   return stock
     .filter(({ toBuyMl }) => toBuyMl > sameMl)
-    .map(({ paint, toBuyMl }) => ({ paint, toBuyMl, by: listSubstitutes(paint, shelf, palette) }))
+    .map(({ paint, haveMl, toBuyMl }) => {
+      const neededMl = haveMl + toBuyMl;
+      return { paint, toBuyMl, neededMl, by: listSubstitutes({ paint, neededMl }, shelf, palette) };
+    })
     .filter(({ by }) => by.length > 0);
 }
 
@@ -49,7 +52,7 @@ function namesOf(paint: string, found: Paint | undefined): Set<string> {
 }
 
 function listSubstitutes(
-  paint: string,
+  { paint, neededMl }: Pick<Instead, 'paint' | 'neededMl'>,
   shelf: Shelf,
   { paints, colours, assumptions }: Palette,
 ): Substitute[] {
@@ -62,7 +65,8 @@ function listSubstitutes(
   const describe = (other: string, sameByName: boolean): Substitute => {
     const dE00 = colours.distance(paint, other);
     const spareMl = shelf.spare.get(other) ?? 0;
-    return { paint: other, sameByName, spareMl, ...(dE00 !== undefined && { dE00 }) };
+    const isEnough = spareMl >= neededMl;
+    return { paint: other, sameByName, spareMl, isEnough, ...(dE00 !== undefined && { dE00 }) };
   };
   const alike = [...byName].filter((other) => paints.get(other)?.kind === found.kind);
   return [

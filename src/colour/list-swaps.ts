@@ -2,7 +2,7 @@
 // instead of what, and where.
 import type { SwapTaken } from '../model/colour.js';
 import type { Sheets } from '../model/sheets.js';
-import { swappedPaint } from './apply-swaps.js';
+import { openSwaps } from './apply-swaps.js';
 import type { Colours } from './open-colours.js';
 
 /**
@@ -11,11 +11,12 @@ import type { Colours } from './open-colours.js';
  */
 export function listSwaps(sheets: Sheets, colours: Pick<Colours, 'distance'>): SwapTaken[] {
   if (sheets.swaps.length === 0) return [];
+  const follow = openSwaps(sheets.swaps);
   const taken = new Map<string, Omit<SwapTaken, 'steps'> & { readonly steps: Set<number> }>();
   for (const name of new Set(sheets.army.map(({ scheme }) => scheme))) {
     for (const { step, paints } of sheets.schemes.get(name)?.steps ?? []) {
       for (const { paint } of paints) {
-        const by = swappedPaint({ scheme: name, step, paint }, sheets.swaps);
+        const by = follow({ scheme: name, step, paint });
         if (by === paint) continue;
         const key = `${name}\n${paint}\n${by}`;
         const dE00 = colours.distance(paint, by);

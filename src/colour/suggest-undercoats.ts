@@ -90,6 +90,7 @@ function adviseStep(
     under: choice.because.under,
     ...coats,
     coatsWithout: choice.coats,
+    coatsSaved: choice.coats - coats.coatsWith - coats.undercoatCoats,
     figures: first.figures * units,
     mlSaved: mlSaved * units,
     minutesSaved: minutesSaved * units,

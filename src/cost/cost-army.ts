@@ -1,9 +1,10 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
 
-import { exactMinor } from '../model/money.js';
+import { type Amount, exactMinor } from '../model/money.js';
 import type { Order, OrderedPot } from '../model/order.js';
-import type { Amount, Costs, JobCost, PaintCost, PaintStock, UnitCost } from '../model/plan.js';
+import type { Costs, JobCost, PaintCost, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
+import type { CountedStock } from '../model/stock.js';
 import type { Estimate, Job } from '../model/work.js';
 import { addAmounts, costJobs, costOfPaint, extrasPerFigure, timesAmount } from './cost-jobs.js';
 import { costParts } from './cost-parts.js';
@@ -13,7 +14,7 @@ import { shareCash } from './share-cash.js';
 /** What cost of use is reckoned from. */
 export interface Used {
   readonly estimate: Estimate;
-  readonly stock: readonly PaintStock[];
+  readonly stock: readonly CountedStock[];
   readonly order: Pick<Order, 'lines'>;
 }
 
@@ -90,7 +91,7 @@ function costPaints({ needs }: Estimate, prices: ReadonlyMap<string, PaintPrice>
     [...prices].map(([paint, price]) => {
       const useCost = costOfPaint(needs.get(paint)?.remainingMl ?? 0, price);
       const partlyUnpriced = price.perMl !== undefined && price.pricedShare < 1;
-      return [paint, { paint, perMl: price.perMl, pricedShare: price.pricedShare, partlyUnpriced, useCost }];
+      return [paint, { paint, ...price, partlyUnpriced, useCost }];
     }),
   );
 }

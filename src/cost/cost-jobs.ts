@@ -1,6 +1,6 @@
 // Cost: the cost of use of each job. In: a job, prices per ml, extras. Out: exact amounts per line, figure and job.
-import { type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
-import type { Amount, JobCost } from '../model/plan.js';
+import { type Amount, type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
+import type { JobCost } from '../model/plan.js';
 import type { Extra } from '../model/sheets.js';
 import type { Job, Line } from '../model/work.js';
 import type { PaintPrice } from './price-paints.js';

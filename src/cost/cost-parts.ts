@@ -1,5 +1,5 @@
 // Cost: the cost of use by zone and by layer. In: jobs with their units, prices per ml. Out: exact amounts by name.
-import type { Amount } from '../model/plan.js';
+import type { Amount } from '../model/money.js';
 import type { Estimate, Line } from '../model/work.js';
 import { addAmounts, costOfPaint } from './cost-jobs.js';
 import type { PaintPrice } from './price-paints.js';

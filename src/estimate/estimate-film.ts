@@ -51,17 +51,19 @@ export interface Catch {
   readonly fullTargetCm2: number;
   readonly least: number;
   readonly most: number;
+  /** What a large target can raise the transfer to. */
+  readonly mostTransfer: number;
 }
 
 /**
- * Share of sprayed paint that a target catches, up to 1: `transfer x sqrt(target / full target)`, the root
- * held between `least` and `most`. From memory: a small target catches less of the cone.
+ * Share of sprayed paint that a target catches: `transfer x sqrt(target / full target)`, the root held between `least`
+ * and `most`, the product at `mostTransfer` (or at a transfer above it). From memory: a small target catches less of the cone.
  */
 export function sprayTransfer(
   transfer: number,
   targetCm2: number,
-  { fullTargetCm2, least, most }: Catch,
+  { fullTargetCm2, least, most, mostTransfer }: Catch,
 ): number {
   const caught = Math.min(most, Math.max(least, Math.sqrt(targetCm2 / fullTargetCm2)));
-  return Math.min(1, transfer * caught);
+  return Math.min(1, Math.max(mostTransfer, transfer), transfer * caught);
 }

@@ -1,23 +1,36 @@
-// Estimate: what in the work can hurt someone. In: the estimate, paints, extras. Out: which cautions to show.
-import type { Caution } from '../model/plan.js';
+// Estimate: what in the work can hurt someone. In: the estimate, extras, paints, orders. Out: which cautions to show.
+import type { Order } from '../model/order.js';
+import { type Caution, cautions } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import type { Estimate } from '../model/work.js';
+import { tellsOf } from './caution-words.js';
 
-/** Words by which painters name solvents among their extras and mediums; a hint, not a list of products. */
-const solventWords =
-  /thinner|solvent|spirit|turp|acetone|alcohol|ethanol|propanol|isopropyl|\bipa\b|naphtha|benzine?\b|xylene|toluene|brush cleaner|lacquer|enamel/i;
-
-/** Cautions for the work still to be done. Brushes come with nearly every plan; an empty plan has none. */
-export function findCautions(estimate: Estimate, { extras }: Pick<Sheets, 'extras'>): Caution[] {
+/**
+ * Cautions for the work still to be done and for what is bought, which may be for the shelf alone. Brushes come with nearly
+ * every plan; where nothing is left to do, extras are not used.
+ */
+export function findCautions(
+  estimate: Estimate,
+  { extras, paints }: Pick<Sheets, 'extras' | 'paints'>,
+  orders: readonly (Pick<Order, 'lines'> | undefined)[],
+): Caution[] {
   const lines = [...estimate.jobs.keys()].flatMap(({ remaining }) => remaining);
-  if (lines.length === 0) return [];
+  const bought = orders.flatMap((order) => order?.lines ?? []).flatMap(({ pots }) => pots);
   const methods = new Set(lines.map(({ method }) => method));
-  const names = [...extras.map(({ item }) => item), ...new Set(lines.map(({ paint }) => paint))];
-  const found: [Caution, boolean][] = [
-    ['spray can', methods.has('spray can')],
-    ['airbrush', methods.has('airbrush')],
-    ['solvent', names.some((name) => solventWords.test(name))],
-    ['brush', [...methods].some((method) => method !== 'spray can' && method !== 'airbrush')],
-  ];
-  return found.filter(([, applies]) => applies).map(([caution]) => caution);
+  const items = lines.length === 0 ? [] : extras.map(({ item }) => item);
+  const handled = [...new Set([...lines, ...bought].map(({ paint }) => paint))];
+  const names = handled.flatMap((paint) => [paint, ...(paints.get(paint)?.alsoCalled ?? [])]);
+  const applies: Readonly<Record<Caution, boolean>> = {
+    'spray can':
+      methods.has('spray can') ||
+      bought.some(({ container }) => container === 'can') ||
+      items.some((item) => tellsOf(item, 'sprayAmongExtras')),
+    airbrush: methods.has('airbrush'),
+    solvent:
+      names.some((name) => tellsOf(name, 'solvent')) ||
+      items.some((item) => tellsOf(item, 'solvent', 'solventAmongExtras')),
+    glue: items.some((item) => tellsOf(item, 'glueAmongExtras')),
+    brush: [...methods].some((method) => method !== 'spray can' && method !== 'airbrush'),
+  };
+  return cautions.filter((caution) => applies[caution]);
 }

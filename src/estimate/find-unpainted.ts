@@ -3,8 +3,7 @@
 import type { OwnZone, Step } from '../model/sheets.js';
 import type { Layer } from '../model/words.js';
 import type { FigureArea } from '../model/work.js';
-import type { Part } from '../model/zones.js';
-import { resolveZone } from './resolve-zone.js';
+import { type Part, partsOfZone } from '../model/zones.js';
 
 /** Layers that go over everything and give no part a colour of its own. */
 const overall: readonly Layer[] = ['primer', 'wash', 'varnish'];
@@ -13,7 +12,7 @@ const overall: readonly Layer[] = ['primer', 'wash', 'varnish'];
 export function findUnpainted(area: FigureArea, steps: readonly Step[], zones: readonly OwnZone[]): Part[] {
   const painted = new Set<Part>();
   for (const step of steps.filter(({ layer }) => !overall.includes(layer))) {
-    for (const part of resolveZone(step.zone, area, zones).keys()) painted.add(part);
+    for (const { part } of partsOfZone(step.zone, area.figure.figure, zones)) painted.add(part);
   }
   return [...area.parts.keys()].filter((part) => !painted.has(part));
 }

@@ -57,10 +57,13 @@ export function inputsOfPart(figure: Figure, part: Part): readonly string[] {
 
 function surfaceFactors(figure: Figure, part: Part): readonly string[] {
   if (isBase(part)) return [];
-  if (part === 'hull') return ['relief of a box'];
-  if (isBody(part)) return [`dress ${figure.dress}`, `build ${figure.build}`, 'relief'];
+  if (part === 'hull') return [`relief ${figure.build}`];
+  if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief'];
   return [`kit ${part}`, 'relief'];
 }
+
+/** True scale is what others are measured by, so nothing is assumed of it. */
+const buildFactors = ({ build }: Figure): string[] => (build === 'true scale' ? [] : [`build ${build}`]);
 
 /**
  * What some parts of a figure rest on: parts of the same factors together, each group's share of the area. An empty area

@@ -1,22 +1,37 @@
-// Estimate: a zone's area on a figure. In: a zone name, the painter's zones, a measured figure. Out: parts with cm2.
+// Estimate: a zone's area on a figure. In: a zone name, a measured figure, the painter's zones, assumptions. Out: parts with
+// cm2, and what their shares rest on.
 
+import { likely } from '../assumptions/look-up.js';
+import type { Assumptions } from '../model/assumption.js';
 import type { OwnZone } from '../model/sheets.js';
 import type { FigureArea } from '../model/work.js';
-import { type Part, partsOfZone } from '../model/zones.js';
+import { type Part, partsOfZone, shareOf } from '../model/zones.js';
+
+/** A zone on a figure. */
+interface CoveredZone {
+  /** The area covered of each part, cm2. */
+  readonly parts: ReadonlyMap<Part, number>;
+  /** Names of the assumptions that say how much of a part is covered. */
+  readonly assumed: readonly string[];
+}
 
 /**
- * The parts of a figure that a zone covers, with the area covered of each in cm2. The painter's zone for this
- * figure wins over one for any figure. A zone of which the figure has no part, or an unknown one, is empty.
+ * The parts of a figure that a zone covers. The painter's zone for this figure wins over one for any figure. A zone of
+ * which the figure has no part, or an unknown one, is empty.
  */
 export function resolveZone(
   zone: string,
   { figure, parts }: FigureArea,
-  ownZones: readonly OwnZone[],
-): ReadonlyMap<Part, number> {
+  { zones, assumptions }: { readonly zones: readonly OwnZone[]; readonly assumptions: Assumptions },
+): CoveredZone {
   const covered = new Map<Part, number>();
-  for (const { part, share } of partsOfZone(zone, figure.figure, ownZones)) {
-    const areaCm2 = parts.get(part);
-    if (areaCm2 !== undefined) covered.set(part, (covered.get(part) ?? 0) + areaCm2 * share);
+  const assumed = new Set<string>();
+  for (const one of partsOfZone(zone, figure.figure, zones)) {
+    const areaCm2 = parts.get(one.part);
+    if (areaCm2 === undefined) continue;
+    const share = shareOf(one, (name) => likely(assumptions, name));
+    covered.set(one.part, (covered.get(one.part) ?? 0) + areaCm2 * share);
+    if ('assumed' in one) assumed.add(one.assumed);
   }
-  return covered;
+  return { parts: covered, assumed: [...assumed] };
 }

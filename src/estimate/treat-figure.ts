@@ -49,11 +49,12 @@ export interface Workbench {
 
 /** One treatment per paint of the step; none where the figure has no part of the zone. */
 export function treatFigure(step: Step, area: FigureArea, bench: Workbench): Treatment[] {
-  const covered = resolveZone(step.zone, area, bench.zones);
+  const { parts: covered, assumed } = resolveZone(step.zone, area, bench);
   const areaCm2 = [...covered.values()].reduce((total, part) => total + part, 0);
   if (areaCm2 === 0) return [];
   const method = step.method ?? usualMethod(step.layer);
-  const areaInputs = [...new Set([...covered.keys()].flatMap((part) => inputsOfPart(area.figure, part)))];
+  const ofParts = [...covered.keys()].flatMap((part) => inputsOfPart(area.figure, part));
+  const areaInputs = [...new Set([...ofParts, ...assumed])];
   const zoneDoubts = areaDoubts(area.figure, covered, bench.assumptions);
   return step.paints.map(({ paint, share }) => {
     const way = layDown(step, { paint, figure: area.figure.figure }, bench);
@@ -127,6 +128,7 @@ function layDown(
   };
 }
 
+const mostOfAirbrush = 'most transfer of an airbrush';
 const isSpray = (method: Method): boolean => method === 'spray can' || method === 'airbrush';
 
 function lose(method: Method, area: FigureArea, assumptions: Assumptions) {
@@ -135,6 +137,7 @@ function lose(method: Method, area: FigureArea, assumptions: Assumptions) {
     fullTargetCm2: likely(assumptions, 'full target of a spray'),
     least: likely(assumptions, 'least catch of a spray'),
     most: likely(assumptions, 'most catch of a spray'),
+    mostTransfer: method === 'airbrush' ? likely(assumptions, mostOfAirbrush) : 1,
   };
   return {
     transfer: isSpray(method) ? sprayTransfer(transfer, area.withBaseCm2, spray) : Math.min(1, transfer),
@@ -147,7 +150,8 @@ function methodFactors(method: Method): string[] {
   const spray = isSpray(method)
     ? ['full target of a spray', 'least catch of a spray', 'most catch of a spray']
     : [];
-  return [`${method} wet film`, `${method} transfer`, `${method} leftover`, 'painter', ...spray];
+  const cap = method === 'airbrush' ? [mostOfAirbrush] : [];
+  return [`${method} wet film`, `${method} transfer`, `${method} leftover`, 'painter', ...spray, ...cap];
 }
 
 function filmDoubts(method: Method, assumptions: Assumptions): [string, number][] {

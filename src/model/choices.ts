@@ -6,7 +6,7 @@ import type { Chance } from './ranges.js';
  * How much is bought at once. `likely`: what the likely needs lack. `goes`: each pot whose chance of being needed is worth it.
  * `wait`: nothing until the first pot is dry. `sure`: so much that nothing runs out in so many cases.
  */
-export type Policy = 'likely' | 'goes' | 'wait' | 'sure';
+type Policy = 'likely' | 'goes' | 'wait' | 'sure';
 
 /** Which way to buy is chosen. */
 export interface Aim {

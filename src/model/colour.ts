@@ -14,6 +14,9 @@ export interface Lab {
 /** Paints of one treatment with their shares, 0 to 1. */
 export type Mix = Step['paints'];
 
+/** The paint with the largest share; of equal ones the first. */
+export const mostOf = (mix: Mix): Mix[number] | undefined => mix.toSorted((a, b) => b.share - a.share)[0];
+
 /** Why a number of coats was chosen. */
 export interface CoatReason {
   /** `shows through`: by colours and opacity. `metallic over pale`: one coat, whatever the colours. */
@@ -56,6 +59,8 @@ export interface UndercoatAdvice {
   readonly undercoat: string;
   readonly undercoatCoats: number;
   readonly coatsWithout: number;
+  /** Fewer with it in all, its own counted. */
+  readonly coatsSaved: number;
   /** Of `over`, with the undercoat beneath. */
   readonly coatsWith: number;
   /** Figures still to be painted that it serves. */
@@ -75,12 +80,16 @@ export interface Substitute {
   readonly dE00?: number;
   /** Usable ml of it that the army leaves over. */
   readonly spareMl: number;
+  /** Whether that does for all that is promised of the paint. */
+  readonly isEnough: boolean;
 }
 
 /** What is owned instead of a paint; best first. */
 export interface Instead {
   readonly paint: string;
   readonly toBuyMl: number;
+  /** The whole promised need: what is there and what is to be bought. */
+  readonly neededMl: number;
   readonly by: readonly Substitute[];
 }
 
@@ -120,6 +129,6 @@ export type ComparedPrimer = PrimerCandidate & PrimerTrial;
 export interface PrimerComparison {
   /** Best first. */
   readonly primers: readonly ComparedPrimer[];
-  /** Undefined where no two primers with a colour can be compared. */
-  readonly best: string | undefined;
+  /** Those that nothing tells apart from the first; none where no two primers with a colour can be compared. */
+  readonly best: readonly string[];
 }

@@ -87,3 +87,9 @@ export function splitWhole(whole: number, weights: readonly number[]): number[] 
   for (const { index } of byRemainder.slice(0, missing)) shares[index] = (shares[index] ?? 0) + 1;
   return shares;
 }
+
+/** An amount and whether something in it had no price: then the true sum is higher. */
+export interface Amount {
+  readonly exactMinor: ExactMinor;
+  readonly atLeast: boolean;
+}

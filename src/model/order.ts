@@ -38,6 +38,8 @@ export interface ShopBill {
   readonly shop: string;
   readonly goodsMinor: number;
   readonly postageMinor: number;
+  /** Both together. */
+  readonly totalMinor: number;
   /** Set where the goods do not reach the shop's least order. */
   readonly belowLeastOrderMinor?: number;
 }
@@ -65,6 +67,8 @@ export interface Order {
   readonly status: 'nothing to buy' | 'proved' | 'not proved' | "can't be met";
   /** At most this much above the best possible; 0 where the order (or the part that can be met) is proved. */
   readonly aboveBestMinor: number;
+  /** Set on a proved order where time ran out before all orders at its cost were compared: another may take fewer shops or pots. */
+  readonly tiesOpen?: true;
   /** Goods and postage. */
   readonly totalMinor: number;
   readonly postageMinor: number;

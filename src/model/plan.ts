@@ -1,60 +1,17 @@
 // Model: the plan, what every stage hands on and the report draws. Lengths mm, films µm, areas cm2, volumes ml.
 // Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
-import type { Assumption, Mark } from './assumption.js';
+import type { Assumption } from './assumption.js';
 import type { Aim, Choice } from './choices.js';
 import type { Instead, PrimerComparison, SwapTaken, UndercoatAdvice } from './colour.js';
 import type { Frontier } from './frontier.js';
-import type { ExactMinor } from './money.js';
+import type { Amount, ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
 import type { Learned, Promised, Ranges } from './ranges.js';
 import type { DefaultUsed, IsoDate, Paint, Settings, Unit } from './sheets.js';
+import type { PaintStock } from './stock.js';
+import type { Summary } from './summary.js';
 import type { TimePlan } from './time.js';
-import type { Container } from './words.js';
 import type { Estimate, Job } from './work.js';
-
-export type StockState = 'none owned' | 'short' | 'tight' | 'enough';
-
-/** One pot on the shelf, in the order in which pots are used up. */
-export interface ShelfPot {
-  readonly row: number;
-  readonly sizeMl: number;
-  readonly container: Container;
-  /** Usable paint left in it. */
-  readonly usableMl: number;
-  /** Usable paint in a full one of its kind: what its price pays for. */
-  readonly fullUsableMl: number;
-  readonly priceMinor?: number;
-  readonly ordered: boolean;
-  /** Standard deviation of the reading, ml of the labelled volume; 0 for a pot that is full for sure. */
-  readonly readingErrorMl: number;
-  readonly mark: Mark;
-  readonly place?: string;
-}
-
-/** Stock stage: one entry for each paint that is owned or needed. */
-export interface PaintStock {
-  readonly paint: string;
-  readonly pots: readonly ShelfPot[];
-  readonly needMl: number;
-  readonly haveMl: number;
-  /** Part of `haveMl` that is on its way. */
-  readonly orderedMl: number;
-  /** From what is owned today, before buying; never below 0. */
-  readonly leftAfterMl: number;
-  /** What the order is to cover beyond what is there. */
-  readonly toBuyMl: number;
-  readonly keepMl: number;
-  readonly state: StockState;
-  /** `leftAfterMl` is under `keepMl`; a paint without a pot has a level only where the painter names one. */
-  readonly runningLow: boolean;
-  readonly mark: Mark;
-}
-
-/** An amount and whether something in it had no price: then the true sum is higher. */
-export interface Amount {
-  readonly exactMinor: ExactMinor;
-  readonly atLeast: boolean;
-}
 
 export interface PaintCost {
   readonly paint: string;
@@ -64,6 +21,8 @@ export interface PaintCost {
   readonly partlyUnpriced: boolean;
   /** Share of the need, 0 to 1, that has a price. */
   readonly pricedShare: number;
+  /** Of the need, what is priced like the newest pot that has a price: neither a pot nor the order gives it. */
+  readonly likeNewestMl: number;
   /** Remaining work, army wide. */
   readonly useCost: Amount;
 }
@@ -114,10 +73,12 @@ export interface Costs {
   readonly unpriced: readonly string[];
 }
 
-/** Which cautions the plan calls for. */
-export type Caution = 'spray can' | 'airbrush' | 'solvent' | 'brush';
+/** What a plan can call for caution with, in the order in which it is said. */
+export const cautions = ['spray can', 'airbrush', 'solvent', 'glue', 'brush'] as const;
+export type Caution = (typeof cautions)[number];
 
-export interface Plan {
+/** What the stages found. */
+export interface PlanResults {
   readonly date: IsoDate;
   readonly settings: Settings;
   readonly figureCount: number;
@@ -152,4 +113,9 @@ export interface Plan {
   readonly cautions: readonly Caution[];
   readonly assumptions: readonly Assumption[];
   readonly defaults: readonly DefaultUsed[];
+}
+
+export interface Plan extends PlanResults {
+  /** What follows from all of it. */
+  readonly summary: Summary;
 }

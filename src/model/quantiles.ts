@@ -24,6 +24,15 @@ export function rangeOf(draws: Float64Array): Range {
   return { low, high: selectRank(mixed, rankOf(0.9, draws.length)) };
 }
 
+/**
+ * P10 and P90, or the likely value where that lies beyond one of them: the formula at the likely values need not stand in the
+ * middle of what is drawn, where many values are held at a bound or a weighing is far from all that was expected.
+ */
+export function rangeAbout(likely: number, draws: Float64Array): Range {
+  const { low, high } = rangeOf(draws);
+  return { low: Math.min(low, likely), high: Math.max(high, likely) };
+}
+
 /** The value that stands at a rank once the column is sorted; the column is left partly sorted. Hoare 1961, algorithm 65. */
 function selectRank(column: Float64Array, rank: number): number {
   let [from, to] = [0, column.length - 1];

@@ -4,7 +4,7 @@
 import type { IsoDate } from './sheets.js';
 import type { Job } from './work.js';
 
-/** One time in ten less than `low` (P10), one time in ten more than `high` (P90). */
+/** One time in ten less than `low` (P10), one time in ten more than `high` (P90); a likely value beyond takes its place. */
 export interface Range {
   readonly low: number;
   readonly high: number;

@@ -1,6 +1,16 @@
 // Model: the painter's sheets after checking. Names that refer to each other are spelled alike
 // (the first spelling met), so every stage may compare them with ===.
-import type { Build, Container, Dress, KitItem, Layer, Method, Opacity, PaintKind } from './words.js';
+import type {
+  BoxBuild,
+  Build,
+  Container,
+  Dress,
+  KitItem,
+  Layer,
+  Method,
+  Opacity,
+  PaintKind,
+} from './words.js';
 import type { PartShare } from './zones.js';
 
 /** A date as `YYYY-MM-DD`. */
@@ -85,7 +95,7 @@ export interface Figure {
   readonly figure: string;
   /** Soles to eyes; absent only for a box. */
   readonly eyeMm?: number;
-  readonly build: Build;
+  readonly build: Build | BoxBuild;
   readonly dress: Dress;
   readonly kit: readonly { readonly item: KitItem /** 1 or more */; readonly count: number }[];
   readonly base?: BaseShape;

@@ -16,6 +16,9 @@ export const layers = [
 ] as const;
 export type Layer = (typeof layers)[number];
 
+/** Layers of solid colour, laid to hide what is under them; where their coats are blank, colours decide how many that takes. */
+export const solidLayers: readonly Layer[] = ['base coat', 'midtone'];
+
 export const methods = ['brush', 'flood', 'drybrush', 'sponge', 'spread', 'airbrush', 'spray can'] as const;
 export type Method = (typeof methods)[number];
 
@@ -24,6 +27,10 @@ export type Dress = (typeof dresses)[number];
 
 export const builds = ['true scale', 'heroic mild', 'heroic', 'heroic strong', 'stocky', 'broad'] as const;
 export type Build = (typeof builds)[number];
+
+/** A hull all round, or beams and wheels with gaps between them. */
+export const boxBuilds = ['closed', 'open frame'] as const;
+export type BoxBuild = (typeof boxBuilds)[number];
 
 export const kitItems = [
   'weapon',

@@ -30,32 +30,44 @@ export interface PartShare {
   readonly share: number;
 }
 
-const all = (names: readonly Part[]): PartShare[] => names.map((part) => ({ part, share: 1 }));
-const some = (part: Part, share: number): PartShare => ({ part, share });
+/** Ready-made zones that cover only some of a part. */
+export type PartialZone = 'face' | 'hair' | 'eyes' | 'trousers' | 'boots' | 'belt';
+
+/** A part of a zone: a share of it, or as many percent as an assumption says, by its registry name. */
+export type ZonePart = PartShare | { readonly part: Part; readonly assumed: string };
+
+/** Registry name of how much such a zone covers of the parts that it does not cover whole. */
+export const zoneShareName = (zone: PartialZone): string => `share ${zone}`;
+
+/** How much of the part the zone covers, 0 to 1. */
+export function shareOf(covered: ZonePart, percentOf: (assumption: string) => number): number {
+  return 'share' in covered ? covered.share : percentOf(covered.assumed) / 100;
+}
+
+const all = (names: readonly Part[]): ZonePart[] => names.map((part) => ({ part, share: 1 }));
+const some = (zone: PartialZone, names: readonly Part[]): ZonePart[] =>
+  names.map((part) => ({ part, assumed: zoneShareName(zone) }));
 
 const torso: readonly Part[] = ['front trunk', 'back trunk', 'buttocks', 'groin'];
 const whole: readonly Part[] = [...bodyParts, ...kitItems, 'hull'];
 
-/**
- * Zones that need no row in the zones sheet; every part is a zone by its own name too.
- * The half heads, half legs and small shares are common practice, without a source.
- */
-export const readyMadeZones: ReadonlyMap<string, readonly PartShare[]> = new Map([
-  ...parts.map((part): [string, PartShare[]] => [part, all([part])]),
+/** Zones that need no row in the zones sheet; every part is a zone by its own name too. */
+export const readyMadeZones: ReadonlyMap<string, readonly ZonePart[]> = new Map([
+  ...parts.map((part): [string, ZonePart[]] => [part, all([part])]),
   ['whole', all(whole)],
   ['base', all(baseParts)],
   ['all', all(parts)],
   ['skin', all(['head', 'neck', 'hands'])],
-  ['face', [some('head', 0.5)]],
-  ['hair', [some('head', 0.5)]],
-  ['eyes', [some('head', 0.01)]],
+  ['face', some('face', ['head'])],
+  ['hair', some('hair', ['head'])],
+  ['eyes', some('eyes', ['head'])],
   ['torso', all(torso)],
   ['tunic', all([...torso, 'upper arms'])],
   ['sleeves', all(['upper arms', 'forearms'])],
-  ['trousers', [some('thighs', 1), some('lower legs', 0.5)]],
+  ['trousers', [...all(['thighs']), ...some('trousers', ['lower legs'])]],
   ['legs', all(['thighs', 'lower legs'])],
-  ['boots', [some('lower legs', 0.5), some('feet', 1)]],
-  ['belt', [some('front trunk', 0.03), some('back trunk', 0.03)]],
+  ['boots', [...some('boots', ['lower legs']), ...all(['feet'])]],
+  ['belt', some('belt', ['front trunk', 'back trunk'])],
 ]);
 
 /** A row of the zones sheet: what it says of a zone, for one figure or for any. */
@@ -66,14 +78,10 @@ interface ZoneRow {
 }
 
 /**
- * The parts that a zone names, each with the share of it that the zone covers, whether or not a figure has them. The
+ * The parts that a zone names, each with how much of it the zone covers, whether or not a figure has them. The
  * painter's row for this figure wins over one for any figure, and that over a ready-made zone. An unknown zone is empty.
  */
-export function partsOfZone(
-  zone: string,
-  figure: string,
-  ownZones: readonly ZoneRow[],
-): readonly PartShare[] {
+export function partsOfZone(zone: string, figure: string, ownZones: readonly ZoneRow[]): readonly ZonePart[] {
   const own = ownZones.filter((one) => one.zone === zone);
   const chosen = own.find((one) => one.figure === figure) ?? own.find((one) => one.figure === undefined);
   return chosen?.parts ?? readyMadeZones.get(zone) ?? [];

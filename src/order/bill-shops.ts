@@ -18,10 +18,12 @@ export function billShops(
 function billShop(name: string, goodsMinor: number, shop: Shop | undefined): ShopBill {
   const free = goodsMinor >= (shop?.freeFromMinor ?? Number.POSITIVE_INFINITY);
   const least = shop?.leastOrderMinor ?? 0;
+  const postageMinor = free ? 0 : (shop?.postageMinor ?? 0);
   return {
     shop: name,
     goodsMinor,
-    postageMinor: free ? 0 : (shop?.postageMinor ?? 0),
+    postageMinor,
+    totalMinor: goodsMinor + postageMinor,
     ...(goodsMinor < least ? { belowLeastOrderMinor: least } : {}),
   };
 }

@@ -1,10 +1,12 @@
 // Order: what a budget finishes of one priority, as an integer program. In: its units, what is committed, the market.
 // Out: columns and rows, and which column counts the figures of each unit.
 import type { UnitDemand } from '../model/work.js';
+import { leaveFarWares } from './bound-wares.js';
 import { buildProgram, type OrderProgram } from './build-program.js';
-import { listWares, type Market } from './list-wares.js';
+import { listWares } from './list-wares.js';
+import type { Market } from './open-market.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
-import { measureSupply, type SplitNeeds } from './split-needs.js';
+import type { SplitNeeds } from './split-needs.js';
 
 export interface BudgetLevel {
   readonly budgetMinor: number;
@@ -19,6 +21,8 @@ export interface BudgetLevel {
 
 export interface BudgetProgram {
   readonly program: IntegerProgram;
+  /** False where there are too many wares for one program: others might finish more. */
+  readonly areAllWares: boolean;
   /** One for each unit. */
   readonly figureColumns: readonly number[];
   /** What one of each column costs, in minor units. */
@@ -52,7 +56,7 @@ const yesOrNo: Column = { cost: 0, lower: 0, upper: 1, integer: true };
  */
 export function writeBudgetProgram(level: BudgetLevel, market: Market): BudgetProgram {
   const { budgetMinor, units, needs } = level;
-  const wares = listWares(needs.within, market);
+  const { wares, areAll } = leaveFarWares(listWares(needs.within, market), needs.within, market);
   const order = buildProgram({ needs: [], wares, held: [], shops: market.shops });
   const columns: Column[] = [...order.program.columns];
   const rows: Row[] = [
@@ -63,22 +67,24 @@ export function writeBudgetProgram(level: BudgetLevel, market: Market): BudgetPr
     ),
   ];
   const placed = units.map((demand) => placeUnit(demand, budgetMinor, columns, rows));
-  const supply = measureSupply(market);
+  const allMl = (paint: string): number =>
+    (order.holders.get(paint) ?? []).reduce(
+      (sum, { column, ml }) => sum + ml * (wares[column]?.limit ?? 0),
+      0,
+    );
   for (const { paint } of needs.within) {
     const lackingMl = needs.unmet.find((need) => need.paint === paint)?.ml ?? 0;
     rows.push(
       ...coverRows(
         paint,
         { level, order, placed },
-        lackingMl === 0
-          ? undefined
-          : { lackingMl, allMl: supply.get(paint) ?? 0, column: columns.push(yesOrNo) - 1 },
+        lackingMl === 0 ? undefined : { lackingMl, allMl: allMl(paint), column: columns.push(yesOrNo) - 1 },
       ),
     );
   }
   const figureColumns = placed.map(({ figures }) => figures);
   const cashOf = columns.map(({ cost }, at) => (at < order.program.columns.length ? cost : 0));
-  return { program: { columns, rows }, figureColumns, cashOf };
+  return { program: { columns, rows }, areAllWares: areAll, figureColumns, cashOf };
 }
 
 /** Columns for a unit's figures and sittings. */

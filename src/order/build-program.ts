@@ -1,8 +1,9 @@
 // Order: the whole order as one integer program. In: needs, offers, shops. Out: columns and rows, and what they mean.
 import type { OrderNeed } from '../model/order.js';
 import type { Shop } from '../model/sheets.js';
-import { findHolders, type Holders, placesByShop, type Ware } from './list-wares.js';
+import { findHolders, type Holders, placesByShop } from './list-wares.js';
 import type { Column, IntegerProgram, Row } from './solver/integer-program.js';
+import type { Ware } from './ware.js';
 
 /** A shop's columns: 1 where it is bought from; 1 where its postage is waived. */
 interface ShopColumns {

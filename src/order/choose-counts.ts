@@ -2,12 +2,14 @@
 // Out: counts, the exact cost, and how far above the best it may lie.
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
+import { boundWares } from './bound-wares.js';
 import { buildProgram, columnsOf, type OrderProgram } from './build-program.js';
 import { findFirstOrder, reachesLeastOrders } from './first-order.js';
-import { type Held, heldMl, listWares, type Market } from './list-wares.js';
+import { findHolders, type Held, heldMl, listWares } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { settleTies } from './settle-ties.js';
 import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './solver/integer-program.js';
-import { shareSeconds } from './solver/share-seconds.js';
+import type { Ware } from './ware.js';
 import { type Chosen, costOfCounts } from './write-order.js';
 
 /** The solver, how long it may search, and who is told meanwhile. */
@@ -17,11 +19,6 @@ export interface Buying {
   readonly onProgress?: OnProgress;
   /** Offers of which the order must hold so many: already ordered, or forced to learn what that would cost. */
   readonly held?: Held;
-}
-
-/** For a kind of side question, however often it is asked: all searches together take that share of the order's time. */
-export function sharing(share: number, buying: Buying): Buying {
-  return { ...buying, solve: shareSeconds(buying.solve, share * buying.limits.seconds) };
 }
 
 /** For side questions, many to a plan: a tenth of the nodes and of the time that the order itself may take. */
@@ -38,7 +35,10 @@ export async function cheapestCounts(
   return (await search(needs, market, buying)).chosen;
 }
 
-/** The same with ties settled: fewest shops, then fewest pots, then the first names. */
+/**
+ * The same with ties settled: fewest shops, then fewest pots, then the first names. Of counts that are not proved, ties are
+ * left open without a word.
+ */
 export async function settledCounts(
   needs: readonly OrderNeed[],
   market: Market,
@@ -46,11 +46,24 @@ export async function settledCounts(
 ): Promise<Chosen> {
   const { chosen, order } = await search(needs, market, buying);
   if (order === undefined || chosen.aboveBestMinor > 0) return chosen;
-  const counts = await settleTies(order, chosen, { market, buying: besides(buying) });
-  const isSound =
-    counts !== undefined && covers(counts, needs, order) && reachesLeastOrders(order.wares, counts, market);
-  return isSound ? recount(chosen, counts, market) : chosen;
+  const settled = await settleTies(order, chosen, { market, buying: besides(buying) });
+  if (settled === undefined || !isAsCheap(settled.counts, { chosen, needs, order, market }))
+    return { ...chosen, tiesOpen: true };
+  return { ...chosen, counts: settled.counts, ...(settled.isProved ? {} : { tiesOpen: true }) };
 }
+
+interface Compared {
+  readonly chosen: Chosen;
+  readonly needs: readonly OrderNeed[];
+  readonly order: OrderProgram;
+  readonly market: Market;
+}
+
+/** Whether other counts are an order, and cost what the chosen ones do. */
+const isAsCheap = (counts: readonly number[], { chosen, needs, order, market }: Compared): boolean =>
+  covers(counts, needs, order) &&
+  reachesLeastOrders(order.wares, counts, market) &&
+  costOfCounts(order.wares, counts, market) === chosen.totalMinor;
 
 interface Searched {
   readonly chosen: Chosen;
@@ -65,14 +78,51 @@ async function search(asked: readonly OrderNeed[], market: Market, buying: Buyin
   if (needs.length === 0 || wares.length === 0) {
     return { chosen: { wares, counts: [], totalMinor: 0, aboveBestMinor: 0 }, order: undefined };
   }
-  const held = wares.map(({ offer }) => buying.held?.get(offer) ?? 0);
-  const order = buildProgram({ needs, wares, held, shops: market.shops });
-  const first = findFirstOrder(needs, { ...order, held }, market);
+  const known = openProgram(needs, { wares, market, buying });
+  const { order, first } = known;
   const program = { ...order.program, start: columnsOf(order, first, market.shops) };
   const found = await buying.solve(program, buying.limits, buying.onProgress);
   const missed = 'values' in found ? missedBy(found.values, needs, order) : [];
   const solution = missed.length === 0 ? found : await solveNearer(program, missed, { found, needs, buying });
-  return { chosen: choose(solution, { order, needs, market, first }), order };
+  return { chosen: choose(solution, { ...known, needs, market }), order };
+}
+
+/** The program of the wares that a search is worth among, what is known of it, and an order to start from. */
+interface OpenProgram {
+  readonly order: OrderProgram;
+  /** Covers the needs and reaches every least order. */
+  readonly first: readonly number[];
+  /** No order costs less. */
+  readonly leastMinor: number;
+  /** False where the program lacks wares that a cheaper order may hold: then its own bound says nothing. */
+  readonly areAll: boolean;
+}
+
+function openProgram(
+  needs: readonly OrderNeed[],
+  {
+    wares,
+    market,
+    buying,
+  }: { readonly wares: readonly Ware[]; readonly market: Market; readonly buying: Buying },
+): OpenProgram {
+  const { shops } = market;
+  const heldOf = ({ offer }: Ware): number => buying.held?.get(offer) ?? 0;
+  const counts = findFirstOrder(
+    needs,
+    { wares, holders: findHolders(wares), held: wares.map(heldOf) },
+    market,
+  );
+  const inFirst = new Map(
+    wares.flatMap((ware, place) => (counts[place] ? [[ware, counts[place]] as const] : [])),
+  );
+  const bounded = boundWares(wares, {
+    ...{ needs, shops, knownMinor: costOfCounts(wares, counts, market) },
+    isKept: (ware) => inFirst.has(ware) || heldOf(ware) > 0,
+  });
+  const order = buildProgram({ needs, wares: bounded.wares, held: bounded.wares.map(heldOf), shops });
+  const { leastMinor, areAll } = bounded;
+  return { order, first: bounded.wares.map((ware) => inFirst.get(ware) ?? 0), leastMinor, areAll };
 }
 
 interface Missing {
@@ -96,31 +146,29 @@ async function solveNearer(
   return 'values' in nearer ? nearer : found;
 }
 
-interface Tried {
-  readonly order: OrderProgram;
+interface Tried extends OpenProgram {
   readonly needs: readonly OrderNeed[];
   readonly market: Market;
-  /** Covers the needs and reaches every least order. */
-  readonly first: readonly number[];
 }
 
 /** The solver's counts, or the first order where it found nothing better; the cost counted anew in whole minor units. */
-function choose(solution: Solution, { order, needs, market, first }: Tried): Chosen {
+function choose(solution: Solution, { order, needs, market, first, leastMinor, areAll }: Tried): Chosen {
   if (solution.state === 'impossible')
     throw new Error('the offers hold every need, yet no order covers them');
   const { wares } = order;
   const firstMinor = costOfCounts(wares, first, market);
-  if (solution.state === 'none found') {
-    return { wares, counts: first, totalMinor: firstMinor, aboveBestMinor: firstMinor };
-  }
+  // Costs are whole, so nothing lies under a bound rounded up; what the bound does not reach is not proved.
+  const bound = areAll && 'bound' in solution && Number.isFinite(solution.bound) ? solution.bound : 0;
+  const bestMinor = Math.max(0, Math.ceil(Math.max(bound, leastMinor) - 1e-4));
+  const aboveBest = (minor: number): number => Math.max(0, minor - bestMinor);
+  if (solution.state === 'none found')
+    return { wares, counts: first, totalMinor: firstMinor, aboveBestMinor: aboveBest(firstMinor) };
   const found = solution.values.slice(0, wares.length);
   const foundMinor = costOfCounts(wares, found, market);
   const isSound = covers(found, needs, order) && reachesLeastOrders(wares, found, market);
   const [counts, totalMinor] =
     isSound && foundMinor <= firstMinor ? [found, foundMinor] : [first, firstMinor];
-  // Costs are whole, so nothing lies under the bound rounded up; what the bound does not reach is not proved.
-  const bestMinor = Number.isFinite(solution.bound) ? Math.max(0, Math.ceil(solution.bound - 1e-4)) : 0;
-  return { wares, counts, totalMinor, aboveBestMinor: Math.max(0, totalMinor - bestMinor) };
+  return { wares, counts, totalMinor, aboveBestMinor: aboveBest(totalMinor) };
 }
 
 /** True where rounding to whole counts left every need covered. */
@@ -136,9 +184,4 @@ function missedBy(
   return needs.filter(
     ({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) < ml - sameMl,
   );
-}
-
-function recount(chosen: Chosen, counts: readonly number[], market: Market): Chosen {
-  const totalMinor = costOfCounts(chosen.wares, counts, market);
-  return totalMinor === chosen.totalMinor ? { ...chosen, counts } : chosen;
 }

@@ -1,13 +1,11 @@
 // Order: the least cash that covers every need, proved. In: needs in usable ml, market, solver. Out: the order.
 import type { Order, OrderNeed } from '../model/order.js';
-import { type Buying, besides, cheapestCounts, settledCounts, sharing } from './choose-counts.js';
+import { type Buying, besides, cheapestCounts, settledCounts } from './choose-counts.js';
 import { askEachShop, weighSets } from './explain-order.js';
-import type { Market } from './list-wares.js';
+import type { Market } from './open-market.js';
+import { sharing } from './share-time.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import { type Chosen, writeOrder } from './write-order.js';
-
-/** Of the time that the order may take: for all the ways to buy that it is weighed against. */
-const shareOfReasons = 0.5;
 
 /**
  * Whole offers from all shops, single pots and sets, that cover every need at the least cash, postage and least
@@ -19,10 +17,11 @@ export async function chooseOrder(
   needs: readonly OrderNeed[],
   market: Market,
   buying: Buying,
+  explaining: Buying = sharing('reasons', buying),
 ): Promise<Order> {
   const { order, within, chosen } = await place(needs, market, buying);
   if (chosen.aboveBestMinor > 0) return order;
-  const explained = { market, buying: sharing(shareOfReasons, buying), chosen };
+  const explained = { market, buying: explaining, chosen };
   return {
     ...order,
     passedOver: await weighSets(within, explained),

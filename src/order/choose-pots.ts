@@ -26,7 +26,8 @@ const mostSteps = 20_000;
 
 /**
  * Counts of each pack (in the order given) that cover `needMl` at the least cost; ties go to fewer pots. Exact
- * unless the search passes `mostSteps`, which takes several limited packs of nearly the same price per ml.
+ * unless the search passes `mostSteps`, which takes several limited packs of nearly the same price per ml, or there are very
+ * many packs.
  * Undefined where even everything that can be had is not enough. A need of 0 takes nothing.
  * Pots of 12 ml at 2.75, 17 ml at 3.50, 60 ml at 10.90 cover 38 ml with 2, 1, 0 of them.
  * Branch and bound over packs by price per ml: the bound is the rest of the need at the best price still open.
@@ -34,24 +35,67 @@ const mostSteps = 20_000;
 export function choosePots(needMl: number, packs: readonly Pack[]): readonly number[] | undefined {
   const supply = packs.reduce((total, { ml, limit }) => total + ml * limit, 0);
   if (supply < needMl - sameMl) return undefined;
-  const useful = packs.filter(
-    (pack, index) => !packs.some((other, at) => makesNeedless(other, at, pack, index)),
+  const sorted = nearest(
+    leaveNeedless(packs).sort((a, b) => perMl(a) - perMl(b)),
+    needMl,
   );
-  const sorted = useful.sort((a, b) => perMl(a) - perMl(b));
-  const best: Best = { costMinor: Number.POSITIVE_INFINITY, pots: Number.POSITIVE_INFINITY, counts: [] };
-  search({ packs: sorted, best, counts: [], steps: { taken: 0 } }, needMl, 0, 0);
-  return packs.map((pack) => best.counts[sorted.indexOf(pack)] ?? 0);
+  const best = takeInTurn(needMl, sorted);
+  if (sorted.length <= deepest)
+    search({ packs: sorted, best, counts: [], steps: { taken: 0 } }, needMl, 0, 0);
+  const countOf = new Map(sorted.map((pack, place) => [pack, best.counts[place] ?? 0]));
+  return packs.map((pack) => countOf.get(pack) ?? 0);
+}
+
+/** Each pack is a step deeper into the search: so many are looked at, or as many as cover the need; of more than the other none. */
+const mostPacks = 300;
+const deepest = 2000;
+
+/** As many of each as the need takes, the cheapest by the ml first. */
+function takeInTurn(needMl: number, sorted: readonly Pack[]): Best {
+  const best = { costMinor: 0, pots: 0, counts: [] as number[] };
+  let restMl = needMl;
+  for (const { ml, priceMinor, pots, limit } of sorted) {
+    const count = Math.max(0, Math.min(limit, Math.ceil((restMl - sameMl) / ml)));
+    best.counts.push(count);
+    best.costMinor += count * priceMinor;
+    best.pots += count * pots;
+    restMl -= count * ml;
+  }
+  return best;
+}
+
+/** The cheapest by the ml, at least so many as cover the need. */
+function nearest(sorted: readonly Pack[], needMl: number): readonly Pack[] {
+  let supply = 0;
+  const enough = sorted.findIndex(({ ml, limit }) => {
+    supply += ml * limit;
+    return supply >= needMl - sameMl;
+  });
+  return sorted.slice(0, Math.max(mostPacks, enough + 1));
 }
 
 const perMl = ({ priceMinor, ml }: Pack): number => priceMinor / ml;
 
-/** True where `other`, to be had without limit, gives as much for no more: then `pack` is never needed. */
-function makesNeedless(other: Pack, at: number, pack: Pack, index: number): boolean {
-  if (at === index || other.limit !== Number.POSITIVE_INFINITY) return false;
-  const alike = other.ml === pack.ml && other.priceMinor === pack.priceMinor && other.pots === pack.pots;
-  if (alike && pack.limit === other.limit) return at < index;
-  return other.ml >= pack.ml && other.priceMinor <= pack.priceMinor && other.pots <= pack.pots;
+/** Packs without those that another, to be had without limit, makes needless: it gives as much for no more, in no more pots. */
+function leaveNeedless(packs: readonly Pack[]): Pack[] {
+  const cheapestFirst = [...packs.keys()].sort((a, b) => compare(packs[a], packs[b]) || a - b);
+  const needless = new Set<number>();
+  // The most ml that so many pots give for no more than the pack at hand.
+  const mostMl = new Map<number, number>();
+  for (const place of cheapestFirst) {
+    const { ml, pots, limit } = packs[place] as Pack;
+    if ([...mostMl].some(([other, most]) => most >= ml && other <= pots)) needless.add(place);
+    else if (limit === Number.POSITIVE_INFINITY) mostMl.set(pots, ml);
+  }
+  return packs.filter((_, place) => !needless.has(place));
 }
+
+/** Of two packs at one price the larger first, then the one in fewer pots, then the one without a limit. */
+const compare = (a: Pack | undefined, b: Pack | undefined): number =>
+  (a?.priceMinor ?? 0) - (b?.priceMinor ?? 0) ||
+  (b?.ml ?? 0) - (a?.ml ?? 0) ||
+  (a?.pots ?? 0) - (b?.pots ?? 0) ||
+  Number(a?.limit !== Number.POSITIVE_INFINITY) - Number(b?.limit !== Number.POSITIVE_INFINITY);
 
 interface Search {
   readonly packs: readonly Pack[];

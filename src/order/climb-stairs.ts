@@ -1,20 +1,19 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
 import type { OrderNeed, Stair, Stairs } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import { type Buying, besides, cheapestCounts, sharing } from './choose-counts.js';
-import { findHolders, heldMl, type Market } from './list-wares.js';
+import { type Buying, besides, cheapestCounts } from './choose-counts.js';
+import { findHolders, heldMl } from './list-wares.js';
+import type { Market } from './open-market.js';
+import { sharing } from './share-time.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import type { Chosen } from './write-order.js';
 
-/** Steps drawn at the most; past three quarters of them the staircase takes strides that reach the end, and says so. */
+/** Steps drawn at the most, but for the one right after the army; past three quarters of them the staircase takes strides that reach the end, and says so. */
 const mostSteps = 24;
 
 /** Among so many figures a single pot no longer shows, and steps that can't be proved take long: fewer, in strides. */
 const manyFigures = 5000;
 const fewSteps = 12;
-
-/** Of the time that the order may take: for all steps together. */
-const shareOfStairs = 0.5;
 
 /** What a climb needs to know. */
 export interface Climb {
@@ -28,19 +27,24 @@ export interface Climb {
 /**
  * The least cash for every number of figures from none to twice the army. An order stays the cheapest for as many
  * figures as it covers, since more figures never cost less; the next step comes with the first one that it does not
- * cover, named by the paints that run out there. Without figures there are no steps.
+ * cover, named by the paints that run out there. What comes right after the army is a step of its own however crowded they are.
+ * Without figures there are no steps.
  */
 export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): Promise<Stairs> {
   const most = 2 * figures;
   const supply = measureSupply(market);
   const withinAt = (count: number): readonly OrderNeed[] => splitNeeds(toBuyAt(count), supply).within;
-  const asking = besides(sharing(shareOfStairs, buying));
+  const asking = besides(sharing('stairs', buying));
+  const ask = (count: number): Promise<Chosen> => cheapestCounts(withinAt(count), market, asking);
+  // The army and one figure more come first, while there is time.
+  const known = new Map<number, Chosen>();
+  for (const count of figures === 0 ? [] : [figures, figures + 1]) known.set(count, await ask(count));
   const steps: Stair[] = [];
   let missingAt = (_count: number): string[] => [];
   let everyStep = true;
   let isCoarse = figures > manyFigures;
   for (let at = figures === 0 ? 1 : 0; at <= most; ) {
-    const chosen = await cheapestCounts(withinAt(at), market, asking);
+    const chosen = known.get(at) ?? (await ask(at));
     steps.push({
       figures: at,
       cashMinor: chosen.totalMinor,
@@ -53,7 +57,7 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
     isCoarse ||= chosen.aboveBestMinor > 0;
     const stepsLeft = Math.max(1, (isCoarse ? fewSteps : mostSteps) - steps.length);
     const widest = at + Math.ceil((most - at) / stepsLeft);
-    const isCrowded = (isCoarse || steps.length > 0.75 * mostSteps) && next < widest;
+    const isCrowded = (isCoarse || steps.length > 0.75 * mostSteps) && next < widest && at !== figures;
     everyStep &&= !isCrowded;
     // The army's own size is never strode over: there the staircase meets the order.
     const stride = at < figures ? Math.min(widest, Math.max(next, figures)) : widest;

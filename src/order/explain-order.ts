@@ -1,8 +1,12 @@
 // Order: why this order. In: needs, market, what was chosen. Out: sets passed over, and all from one shop.
+
 import type { OneShop, OrderNeed, PassedOver } from '../model/order.js';
+import type { Offer } from '../model/sheets.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
-import type { Market, Ware } from './list-wares.js';
+import { listWares } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
+import type { Ware } from './ware.js';
 import type { Chosen } from './write-order.js';
 
 interface Explained {
@@ -21,7 +25,7 @@ export async function weighSets(
   { market, buying, chosen }: Explained,
 ): Promise<PassedOver[]> {
   const passed: PassedOver[] = [];
-  for (const { offer } of temptingSets(needs, chosen)) {
+  for (const { offer } of temptingSets(needs, market, chosen)) {
     const forced = await orderWith(offer, needs, { market, buying });
     if (forced !== undefined)
       passed.push({ shop: offer.shop, offer: offer.offer, extraMinor: forced - chosen.totalMinor });
@@ -29,11 +33,12 @@ export async function weighSets(
   return passed;
 }
 
-function temptingSets(needs: readonly OrderNeed[], { wares, counts }: Chosen): Ware[] {
+function temptingSets(needs: readonly OrderNeed[], market: Market, { wares, counts }: Chosen): Ware[] {
   const needed = new Set(needs.map(({ paint }) => paint));
+  const bought = new Set(wares.flatMap(({ offer }, place) => (counts[place] ? [offer] : [])));
   const hits = ({ mlOf }: Ware): number => [...mlOf.keys()].filter((paint) => needed.has(paint)).length;
-  return wares
-    .filter((ware, index) => counts[index] === 0 && hits(ware) > 1)
+  return listWares(needs, market)
+    .filter((ware) => !bought.has(ware.offer) && hits(ware) > 1)
     .sort((a, b) => hits(b) - hits(a))
     .slice(0, mostSets);
 }
@@ -54,10 +59,9 @@ export async function askEachShop(
   { market, buying }: Explained,
 ): Promise<OneShop[]> {
   if (needs.length === 0) return [];
-  const shops = [...new Set(market.offers.map(({ shop }) => shop))].sort();
-  const able = shops.map((shop) => ({ shop, alone: aloneIn(shop, market) }));
   const found: OneShop[] = [];
-  for (const { shop, alone } of able) {
+  for (const [shop, offers] of groupByShop(market.offers)) {
+    const alone = { ...market, offers };
     if (splitNeeds(needs, measureSupply(alone)).unmet.length > 0) continue;
     const { totalMinor, aboveBestMinor } = await cheapestCounts(needs, alone, besides(buying));
     if (aboveBestMinor === 0) found.push({ shop, totalMinor });
@@ -65,7 +69,13 @@ export async function askEachShop(
   return found;
 }
 
-const aloneIn = (shop: string, market: Market): Market => ({
-  ...market,
-  offers: market.offers.filter((offer) => offer.shop === shop),
-});
+/** Shops by name. */
+function groupByShop(offers: Market['offers']): [shop: string, offers: Offer[]][] {
+  const groups = new Map<string, Offer[]>();
+  for (const offer of offers) {
+    const known = groups.get(offer.shop);
+    if (known === undefined) groups.set(offer.shop, [offer]);
+    else known.push(offer);
+  }
+  return [...groups].sort(([a], [b]) => (a < b ? -1 : 1));
+}

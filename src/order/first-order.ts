@@ -1,79 +1,79 @@
 // Order: a first order, quick and not proved, for the solver to better. In: needs, wares, market. Out: counts.
 import type { OrderNeed } from '../model/order.js';
 import { choosePots, type Pack } from './choose-pots.js';
-import type { Holders, Market, Ware } from './list-wares.js';
+import type { Market } from './open-market.js';
+import { pareOrder, type Shelves } from './pare-order.js';
+import type { Ware } from './ware.js';
 import { costOfCounts } from './write-order.js';
-
-/** Wares, and which of them hold each paint. */
-interface Shelves {
-  readonly wares: readonly Ware[];
-  readonly holders: Holders;
-  /** How many of each ware the order must hold. */
-  readonly held: readonly number[];
-}
 
 /**
  * The cheapest of: every paint by itself from all shops, and from each shop alone; sets of several paints are not
- * weighed, and a shop under its least order is no way. Where none of them does, the most of everything: that
- * covers whatever can be covered.
+ * weighed, and a shop under its least order is no way. Where none of them does, all that can be had, less what is not needed.
  */
 export function findFirstOrder(
   needs: readonly OrderNeed[],
-  { wares, holders, held }: Shelves,
+  shelves: Shelves,
   market: Market,
 ): readonly number[] {
-  const pots = needs.map(({ paint, ml }) => potsFor(ml, holders.get(paint) ?? [], wares));
-  const shops = new Set(wares.map(({ offer }) => offer.shop));
+  const { wares, holders, held } = shelves;
+  const all = needs.map(({ paint, ml }) => ({ ml, packs: packsOf(holders.get(paint) ?? [], wares) }));
   const least = new Map(held.flatMap((count, column) => (count > 0 ? [[column, count] as const] : [])));
-  const best = [undefined, ...shops]
-    .flatMap((shop) => buyEach(pots, shop) ?? [])
+  const best = [all, ...splitByShop(all)]
+    .flatMap((pots) => buyEach(pots) ?? [])
     .map((counts) => priceWay(raise(counts, least), wares, market))
     .filter(({ reachesLeast }) => reachesLeast)
     .sort((a, b) => a.costMinor - b.costMinor)[0];
-  const countOf = (column: number, most: number): number =>
-    best === undefined ? Math.max(most, held[column] ?? 0) : (best.counts.get(column) ?? 0);
-  return wares.map(({ most }, column) => countOf(column, most));
+  if (best === undefined) return pareOrder(needs, shelves, market);
+  return wares.map((_, column) => best.counts.get(column) ?? 0);
 }
 
 /** How many of each ware, by its place in the list; of those left out, none. */
 type Counts = ReadonlyMap<number, number>;
 
-/** The pots that hold one needed paint alone, in all shops and in each. */
-interface PotsOfNeed {
-  readonly ml: number;
-  readonly all: readonly PlacedPack[];
-  readonly byShop: ReadonlyMap<string, readonly PlacedPack[]>;
-}
-
 interface PlacedPack extends Pack {
   readonly column: number;
+  readonly shop: string;
 }
 
-function potsFor(
-  needMl: number,
+/** A need, and the pots that hold it alone. */
+interface PotsOfNeed {
+  readonly ml: number;
+  readonly packs: readonly PlacedPack[];
+}
+
+function packsOf(
   holders: readonly { readonly column: number; readonly ml: number }[],
   wares: readonly Ware[],
-): PotsOfNeed {
-  const all: PlacedPack[] = [];
-  const byShop = new Map<string, PlacedPack[]>();
+): PlacedPack[] {
+  const packs: PlacedPack[] = [];
   for (const { column, ml } of holders) {
     const ware = wares[column];
     if (ware === undefined || ware.mlOf.size > 1) continue;
     const { offer, pots, limit } = ware;
-    const pack = { column, ml, priceMinor: offer.priceMinor, pots, limit };
-    all.push(pack);
-    const ofShop = byShop.get(offer.shop) ?? [];
-    byShop.set(offer.shop, ofShop);
-    ofShop.push(pack);
+    packs.push({ column, shop: offer.shop, ml, priceMinor: offer.priceMinor, pots, limit });
   }
-  return { ml: needMl, all, byShop };
+  return packs;
 }
 
-/** The cheapest whole pots for each paint by itself, from one shop or all; undefined where they do not cover it. */
-function buyEach(needs: readonly PotsOfNeed[], shop: string | undefined): Counts | undefined {
+/** The same in each shop by itself that has pots for every need. */
+function splitByShop(needs: readonly PotsOfNeed[]): PotsOfNeed[][] {
+  const met = new Map<string, number>();
+  for (const { packs } of needs)
+    for (const shop of new Set(packs.map((pack) => pack.shop))) met.set(shop, (met.get(shop) ?? 0) + 1);
+  const able = new Map(
+    [...met].flatMap(([shop, count]) => (count === needs.length ? [[shop, newPots(needs)] as const] : [])),
+  );
+  for (const [at, { packs }] of needs.entries())
+    for (const pack of packs) able.get(pack.shop)?.[at]?.packs.push(pack);
+  return [...able.values()];
+}
+
+const newPots = (needs: readonly PotsOfNeed[]) => needs.map(({ ml }) => ({ ml, packs: [] as PlacedPack[] }));
+
+/** The cheapest whole pots for each paint by itself; undefined where they do not cover it. */
+function buyEach(needs: readonly PotsOfNeed[]): Counts | undefined {
   const counts = new Map<number, number>();
-  for (const { ml, all, byShop } of needs) {
-    const packs = shop === undefined ? all : (byShop.get(shop) ?? []);
+  for (const { ml, packs } of needs) {
     const chosen = choosePots(ml, packs);
     if (chosen === undefined) return undefined;
     for (const [place, { column }] of packs.entries()) {

@@ -4,7 +4,7 @@ import { sameMl } from '../model/volume.js';
 import type { UnitDemand } from '../model/work.js';
 import { type BudgetLevel, preferEarlier, withMost, writeBudgetProgram } from './budget-program.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
-import type { Market } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 
 /** What a fit works from. */
@@ -130,7 +130,7 @@ async function fitLevel(
     const counts = finished.slice();
     for (const [place, index] of level.entries()) counts[index] = figures[place] ?? 0;
     if ((await cashFor(counts, fitting)) <= budgetMinor) {
-      return { figures, proved: found.state === 'proved' && search === 1 };
+      return { figures, proved: found.state === 'proved' && budgeted.areAllWares && search === 1 };
     }
     mostFigures = figures.reduce((sum, count) => sum + count, 0) - 1;
   }

@@ -1,13 +1,13 @@
 // Order: what brings low pots back to their level, beyond the army's order. In: stock, that order, the market.
 // Out: an order of its own.
 import type { Order, OrderNeed, ShopBill } from '../model/order.js';
-import type { PaintStock } from '../model/plan.js';
 import type { Offer } from '../model/sheets.js';
+import type { PaintStock } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 import { billShops } from './bill-shops.js';
 import { type Buying, settledCounts } from './choose-counts.js';
 import { statusOf } from './choose-order.js';
-import type { Market } from './list-wares.js';
+import type { Market } from './open-market.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import { writeOrder } from './write-order.js';
 
@@ -70,6 +70,7 @@ function billsBeyond(army: Order, lines: Order['lines'], { shops }: Market): Sho
       ...bill,
       goodsMinor: bill.goodsMinor - (before.get(bill.shop)?.goodsMinor ?? 0),
       postageMinor: bill.postageMinor - (before.get(bill.shop)?.postageMinor ?? 0),
+      totalMinor: bill.totalMinor - (before.get(bill.shop)?.totalMinor ?? 0),
     }));
 }
 

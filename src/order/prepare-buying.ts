@@ -1,10 +1,11 @@
 // Order: how the search for an order is limited. In: options. Out: the solver, its limits, who is told.
 import type { Buying } from './choose-counts.js';
+import { wholeOverOrder } from './share-time.js';
 import type { OnProgress, Solve } from './solver/integer-program.js';
 import { searchFirst } from './solver/search-first.js';
 import { solveProgram } from './solver/solve-program.js';
 
-const defaultSeconds = 10;
+const defaultSeconds = 25;
 
 /** So many nodes are allowed for each second: fewer than most machines search, so that the same sheets end alike. */
 const nodesPerSecond = 100;
@@ -13,17 +14,21 @@ const nodesPerSecond = 100;
 export interface Search {
   /** Solves what our own search leaves, in this thread unless given another, such as one in a worker. */
   readonly solve?: Solve | undefined;
-  /** How long a search may take. Default 10. */
+  /** How long all searches of a plan may take together. Default 25. */
   readonly seconds?: number | undefined;
   readonly onProgress?: OnProgress | undefined;
 }
 
-/** A search of `seconds` (10) that ends at a number of nodes first; small programs are searched by our own search before. */
+/**
+ * Searches that together take no more than the seconds of a plan; each ends at a number of nodes first. Small programs are
+ * searched by our own search before.
+ */
 export function prepareBuying({
   solve = solveProgram,
   seconds = defaultSeconds,
   onProgress,
 }: Search): Buying {
-  const limits = { nodes: Math.ceil(seconds * nodesPerSecond), seconds };
+  const ofOrder = seconds / wholeOverOrder;
+  const limits = { nodes: Math.ceil(ofOrder * nodesPerSecond), seconds: ofOrder };
   return { solve: searchFirst(solve), limits, ...(onProgress === undefined ? {} : { onProgress }) };
 }

@@ -1,7 +1,9 @@
-// Order: what a ml more of a paint would cost. In: the order, the market. Out: minor units per usable ml by paint.
+// Order: what a ml more of a paint would cost. In: the order, the market, the shelf. Out: minor units per usable ml by paint.
+import { newestPaid } from '../model/newest-paid.js';
 import type { Order } from '../model/order.js';
+import type { CountedStock } from '../model/stock.js';
 import type { Container } from '../model/words.js';
-import { type Market, openShops, usableMlOf } from './list-wares.js';
+import { type Market, openMarket, usableMlOf } from './open-market.js';
 
 /** Which paints any shop sells, by themselves or in a set, as far as their offers last. */
 export function isOnOffer(market: Market): (paint: string) => boolean {
@@ -10,22 +12,21 @@ export function isOnOffer(market: Market): (paint: string) => boolean {
 }
 
 /** The same, with what each of them comes in. */
-export function containersOnOffer({ offers, shops }: Market): Map<string, Set<Container>> {
-  const open = openShops(offers, shops);
-  const sold = offers.filter(({ shop, available }) => open.has(shop) && available !== 0);
+export function containersOnOffer(market: Market): Map<string, Set<Container>> {
   const containersOf = new Map<string, Set<Container>>();
-  for (const { paint, container } of sold.flatMap(({ pots }) => pots))
+  for (const { paint, container } of openMarket(market).stock.flatMap(({ offer }) => offer.pots))
     containersOf.set(paint, (containersOf.get(paint) ?? new Set()).add(container));
   return containersOf;
 }
 
 /**
- * What the order pays for a ml of each paint that it holds; for others the cheapest single offer, by its size, in any shop.
- * Undefined for a paint that nobody sells by itself. Postage is left out.
+ * What the order pays for a ml of each paint that it holds; for others the cheapest single offer, by its size, in any shop;
+ * for a paint that nobody sells by itself what the newest pot with a price cost, else undefined. Postage is left out.
  */
 export function openPrices(
   { lines }: Order,
   { offers, assumptions }: Market,
+  stock: readonly CountedStock[],
 ): (paint: string) => number | undefined {
   const paid = new Map<string, { minor: number; ml: number }>();
   for (const { paint, costMinor, count, usableMl } of lines.flatMap(({ pots }) => pots)) {
@@ -38,6 +39,10 @@ export function openPrices(
     if (only === undefined || pots.length > 1) continue;
     const perMl = priceMinor / (usableMlOf(only, assumptions) * only.count);
     asked.set(only.paint, Math.min(perMl, asked.get(only.paint) ?? Number.POSITIVE_INFINITY));
+  }
+  for (const { paint, pots } of stock) {
+    const newest = newestPaid(pots);
+    if (newest !== undefined && !asked.has(paint)) asked.set(paint, newest.priceMinor / newest.fullUsableMl);
   }
   return (paint) => {
     const sum = paid.get(paint);

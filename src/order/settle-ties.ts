@@ -1,8 +1,15 @@
 // Order: one of several orders at the same cost. In: the program, the order found. Out: counts that break ties alike.
 import { columnsOf, type OrderProgram } from './build-program.js';
-import type { Market } from './list-wares.js';
+import type { Market } from './open-market.js';
 import type { IntegerProgram, Limits, Row, Solve } from './solver/integer-program.js';
 import type { Chosen } from './write-order.js';
+
+/** One of the orders at the cost found. */
+interface Settled {
+  readonly counts: readonly number[];
+  /** False where a search ended before all of them were compared. */
+  readonly isProved: boolean;
+}
 
 interface Settling {
   readonly market: Market;
@@ -18,7 +25,7 @@ export async function settleTies(
   order: OrderProgram,
   { counts, totalMinor }: Chosen,
   { market, buying }: Settling,
-): Promise<readonly number[] | undefined> {
+): Promise<Settled | undefined> {
   const { columns } = order.program;
   const cost = columns.map((column) => column.cost);
   const weights = weighShopsAndPots(order);
@@ -29,7 +36,10 @@ export async function settleTies(
   if (!('values' in few)) return undefined;
   const fewest = atMost(Math.round(sumOf(weights, few.values)), weights);
   const named = await buying.solve(minimise(order, names, [...cheapest, fewest], few.values), buying.limits);
-  return ('values' in named ? named : few).values.slice(0, order.wares.length);
+  return {
+    counts: ('values' in named ? named : few).values.slice(0, order.wares.length),
+    isProved: few.state === 'proved' && named.state === 'proved',
+  };
 }
 
 /** Pots weigh 1 each; a shop weighs one more than every pot that the columns allow. */

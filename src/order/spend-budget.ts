@@ -1,13 +1,10 @@
 // Order: a budget's answer. In: the budget, what a fit works from. Out: figures finished, their order, next steps.
 import type { Budget, Order } from '../model/order.js';
-import { sharing } from './choose-counts.js';
-import { cashFor, type Fitting, fitBudget } from './fit-budget.js';
+import { cashFor, type Fitted, type Fitting, fitBudget } from './fit-budget.js';
+import { sharing } from './share-time.js';
 
 /** Unfinished units for which the next step is priced. */
 const mostNextSteps = 12;
-
-/** Of the time that the order may take: for all searches after what a budget finishes. */
-const shareOfBudget = 1;
 
 /** A fit, and the whole plan to check it with. */
 export interface Spending extends Omit<Fitting, 'budgetMinor'> {
@@ -25,10 +22,9 @@ export async function spendBudget(
   spending: Spending,
 ): Promise<Budget | undefined> {
   if (budgetMinor === undefined) return undefined;
-  const fitting = { ...spending, buying: sharing(shareOfBudget, spending.buying), budgetMinor };
+  const fitting = { ...spending, buying: sharing('budget', spending.buying), budgetMinor };
   const { demands } = spending;
-  const { finished, proved, notTried } = await fitBudget(fitting);
-  const order = await spending.planAgain(finished);
+  const { finished, proved, notTried, order } = await orderWithin(await fitBudget(fitting), fitting);
   const units = demands.map(({ unit, figures }, index) => ({
     unit,
     figures,
@@ -42,4 +38,15 @@ export async function spendBudget(
     nextSteps.push({ unit, figures: figures - done, extraMinor });
   }
   return { budgetMinor, order, units, nextSteps, proved, notTried };
+}
+
+/** The order for what was found; where the time was too short to find it within the budget again, nothing counts as finished. */
+async function orderWithin(
+  found: Fitted,
+  { budgetMinor, planAgain }: Spending & Pick<Fitting, 'budgetMinor'>,
+): Promise<Fitted & { readonly order: Order }> {
+  const order = await planAgain(found.finished);
+  if (order.totalMinor <= budgetMinor) return { ...found, order };
+  const finished = found.finished.map(() => 0);
+  return { ...found, finished, proved: false, order: await planAgain(finished) };
 }

@@ -1,20 +1,16 @@
 // Order: what can be met and what can't. In: needs, market. Out: each need up to what the offers hold, and the rest.
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
-import { type Market, openShops, usableMlOf } from './list-wares.js';
+import { type Market, openMarket } from './open-market.js';
 
 /** All the usable ml of each paint that can be bought; Infinity where an offer has no limit. */
 export type Supply = ReadonlyMap<string, number>;
 
 /** Adds up the offers of every shop that can reach its own least order. */
-export function measureSupply({ offers, shops, assumptions }: Market): Supply {
-  const open = openShops(offers, shops);
+export function measureSupply(market: Market): Supply {
   const supply = new Map<string, number>();
-  for (const { shop, pots, available = Number.POSITIVE_INFINITY } of offers) {
-    for (const pot of open.has(shop) && available > 0 ? pots : []) {
-      const ml = usableMlOf(pot, assumptions) * pot.count * available;
-      supply.set(pot.paint, (supply.get(pot.paint) ?? 0) + ml);
-    }
+  for (const { mlOf, limit } of openMarket(market).stock) {
+    for (const [paint, ml] of mlOf) supply.set(paint, (supply.get(paint) ?? 0) + ml * limit);
   }
   return supply;
 }

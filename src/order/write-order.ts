@@ -1,8 +1,9 @@
 // Order: counts of wares as an order to place. In: wares and counts, shops, needs. Out: lines, bills, sums.
 import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/order.js';
 import { billShops } from './bill-shops.js';
-import { type Market, usableMlOf, type Ware } from './list-wares.js';
+import { type Market, usableMlOf } from './open-market.js';
 import { findSinglePrices, priceSet, type SinglePrices } from './price-set.js';
+import type { Ware } from './ware.js';
 
 /** Goods and postage of counts of wares, in whole minor units; no wares, nothing. */
 export function costOfCounts(wares: readonly Ware[], counts: readonly number[], { shops }: Market): number {
@@ -23,20 +24,22 @@ export interface Chosen {
   readonly totalMinor: number;
   /** At most this much above the best possible; 0: proved. */
   readonly aboveBestMinor: number;
+  /** Proved, but not all counts at that cost were compared: others may take fewer shops or pots. */
+  readonly tiesOpen?: true;
 }
 
 /** The order that buys what was chosen; each line says which needs it covers and what it leaves over. */
 export function writeOrder(
-  { wares, counts, totalMinor, aboveBestMinor }: Chosen,
+  { wares, counts, totalMinor, aboveBestMinor, tiesOpen }: Chosen,
   needs: readonly OrderNeed[],
   market: Market,
-): Pick<Order, 'lines' | 'bills' | 'totalMinor' | 'postageMinor' | 'aboveBestMinor'> {
+): Pick<Order, 'lines' | 'bills' | 'totalMinor' | 'postageMinor' | 'aboveBestMinor' | 'tiesOpen'> {
   const restOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
   const writing = { assumptions: market.assumptions, singles: findSinglePrices(market.offers), restOf };
   const lines = wares.flatMap((ware, index) => lineOf(ware, counts[index] ?? 0, writing));
   const bills = billShops(lines, market.shops);
   const postageMinor = bills.reduce((total, bill) => total + bill.postageMinor, 0);
-  return { lines, bills, totalMinor, postageMinor, aboveBestMinor };
+  return { lines, bills, totalMinor, postageMinor, aboveBestMinor, ...(tiesOpen ? { tiesOpen } : {}) };
 }
 
 interface Writing extends Pick<Market, 'assumptions'> {
@@ -56,7 +59,7 @@ function lineOf(ware: Ware, count: number, { assumptions, singles, restOf }: Wri
     const usableMl = usableMlOf(pot, assumptions);
     const gotMl = usableMl * pot.count * count;
     const rest = restOf.get(paint) ?? 0;
-    const coversMl = Math.min(rest, gotMl);
+    const coversMl = cutTrace(Math.min(rest, gotMl));
     restOf.set(paint, rest - coversMl);
     return {
       paint,
@@ -65,10 +68,13 @@ function lineOf(ware: Ware, count: number, { assumptions, singles, restOf }: Wri
       count: pot.count * count,
       usableMl,
       coversMl,
-      overMl: gotMl - coversMl,
+      overMl: cutTrace(gotMl - coversMl),
       costMinor: shares[index] ?? 0,
       ...(code === undefined ? {} : { code }),
     };
   });
   return [{ shop: offer.shop, offer: offer.offer, count, priceMinor: offer.priceMinor, costMinor, pots }];
 }
+
+/** What subtraction leaves of nothing is nothing. */
+const cutTrace = (ml: number): number => (ml < 1e-6 ? 0 : ml);

@@ -6,17 +6,22 @@ export const cellProblems = {
   'missing-column': {
     severity: 'error',
     says: 'there is no such column',
-    hint: 'Add it to the header row[, or rename "{expected}" if that is meant].',
+    hint: 'Add it to the header row[, or rename {expected} if that is meant].',
   },
   'near-column': {
     severity: 'warning',
     says: 'no column of this sheet is called so',
     hint: 'Rename it "{expected}" if that is meant; as it stands it is left alone as a note of your own.',
   },
-  'left-maybe-meant': {
+  'column-maybe-meant': {
     severity: 'warning',
-    says: 'every pot counts as full, as there is no left column, while this one reads as if it said what is left',
-    hint: 'Rename it "left" if that is meant; if it is a note of your own, an empty left column ends this question.',
+    says: 'this column is not read, though it could be meant for "{expected}", which counts as blank on every row: {found}',
+    hint: 'Rename it "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
+  },
+  'blank-column-maybe-meant': {
+    severity: 'warning',
+    says: 'this column is not read, though it could be meant for "{expected}", which is blank on every row: {found}',
+    hint: 'Take the blank column out and rename this one "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
   },
   'blank-cell': { severity: 'error', says: 'this cell is blank', hint: 'Write {expected}.' },
   ...readingProblems,
@@ -70,6 +75,11 @@ export const cellProblems = {
     says: 'a box takes no {expected}',
     hint: 'Leave this cell blank; give a crew a row of its own.',
   },
+  'wrong-build': {
+    severity: 'error',
+    says: '"{found}" is no build of {expected}',
+    hint: 'Write one of these, or leave this cell blank.',
+  },
   'no-surface': {
     severity: 'error',
     says: 'the figure "{found}" has nothing that could be painted',
@@ -94,6 +104,16 @@ export const cellProblems = {
     severity: 'warning',
     says: 'this row does not say how much was used',
     hint: 'Write both weights, or used ml; until then it lowers no pot.',
+  },
+  'log-uncounted': {
+    severity: 'warning',
+    says: '{found} as progress, and no amount has lowered the pot',
+    hint: 'Count the pot: write what is left into {expected}, into counted. Or write into used ml what was used.',
+  },
+  'log-too-little': {
+    severity: 'warning',
+    says: '{found} less than brush and palette alone take for {expected}',
+    hint: 'Check the digits of both; the row teaches just what it says.',
   },
   'log-two-amounts': {
     severity: 'warning',

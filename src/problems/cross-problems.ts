@@ -38,6 +38,11 @@ export const crossProblems = {
     says: 'this is paint number {found} that the army is painted with, and {expected} can be planned at once',
     hint: 'Take some units out of the army sheet and plan them in sheets of their own.',
   },
+  'too-many-swaps': {
+    severity: 'error',
+    says: 'this is swap number {found}, and {expected} can be taken at once',
+    hint: 'Write what is painted now into the schemes sheet, and take those swaps out.',
+  },
   'scheme-needed': {
     severity: 'error',
     says: 'there are several schemes, and this unit names none',
@@ -172,6 +177,11 @@ export const crossProblems = {
     severity: 'warning',
     says: 'the same stands in {expected} already',
     hint: 'It counts twice: take one of the two out if it is the same work.',
+  },
+  'swap-not-narrowed': {
+    severity: 'warning',
+    says: 'a swap holds for every {expected} of its scheme and step, so this column is not read',
+    hint: 'Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
   },
   'swap-of-nothing': {
     severity: 'error',

@@ -12,6 +12,11 @@ export const fileProblems = {
     says: 'this cannot be opened ({found})',
     hint: 'See that it is there, that you may read it, and that no other program holds it.',
   },
+  'folder-for-sheet': {
+    severity: 'error',
+    says: 'this is a folder, where the {expected} sheet should be',
+    hint: 'Give the folder another name, and save the sheet as {expected}.csv beside it.',
+  },
   'too-large-file': {
     severity: 'error',
     says: 'this file is too large to read: {found}, where {expected} is the most',
@@ -177,6 +182,11 @@ export const fileProblems = {
     says: 'what is hidden in the workbook was read like any other row: {found}',
     hint: 'Delete it if it is not meant.',
   },
+  'hidden-columns': {
+    severity: 'warning',
+    says: 'what is hidden in the workbook was read like any other column: {found}',
+    hint: 'Delete it if it is not meant.',
+  },
   'hidden-sheet': {
     severity: 'warning',
     says: 'this sheet is hidden in the workbook and was read like any other',
@@ -185,7 +195,12 @@ export const fileProblems = {
   'rows-above-header': {
     severity: 'warning',
     says: 'what stands above the header row was not read: {found}',
-    hint: 'Move it below the header row if it is meant.',
+    hint: 'A title may stay there; what is meant as a row belongs below the header row.',
+  },
+  'totals-row': {
+    severity: 'warning',
+    says: 'this last row was left alone, as it adds up those above it: {found}',
+    hint: 'If it is a row like the others, give it a name of its own and fill in its needed cells.',
   },
   'column-without-header': {
     severity: 'warning',

@@ -113,9 +113,9 @@ export const readingProblems = {
     says: '"{found}" is a day that no calendar has',
     hint: 'Write it as 2026-03-14.',
   },
-  'year-not-first': {
+  'day-or-month-first': {
     severity: 'error',
-    says: '"{found}" is not written year first',
+    says: '"{found}" could be two days',
     hint: 'Write {expected}.',
   },
   'date-ahead': {

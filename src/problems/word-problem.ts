@@ -1,5 +1,5 @@
 // Problems: a problem as one sentence for the painter. In: a Problem. Out: text such as
-// `pots.csv row 14, "size ml" (B14): "12,5ml" is not a volume. Write a number of millilitres, such as 12.5.`
+// `pots.csv row 14, "size ml" (B14): "a dab" is not a volume. Write a number of millilitres, such as 12.5.`
 import type { Place, Problem } from '../model/problem.js';
 import { saysOf } from './catalogue.js';
 

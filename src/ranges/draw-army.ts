@@ -1,7 +1,7 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
 import type { Drawing, DrawnLack, LackingPaint } from '../model/draws.js';
-import type { PaintStock } from '../model/plan.js';
+import type { CountedStock } from '../model/stock.js';
 import type { Container } from '../model/words.js';
 import type { Estimate, Surface } from '../model/work.js';
 import { type Beliefs, type DrawnFactor, drawFactors } from './draw-factors.js';
@@ -25,13 +25,15 @@ const drawsFor = (paints: number): number =>
 
 export interface DrawInputs {
   readonly estimate: Estimate;
-  readonly stock: readonly PaintStock[];
+  readonly stock: readonly CountedStock[];
   readonly beliefs: Beliefs;
 }
 
 /** One paint over all draws, usable ml. */
 export interface DrawnPaint extends DrawnShelf, LackingPaint {
   readonly needMl: Float64Array;
+  /** Without drawing. */
+  readonly likely: Pick<CountedStock, 'needMl' | 'haveMl'>;
 }
 
 export interface DrawnArmy extends DrawnLack {
@@ -84,14 +86,14 @@ export function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Draw
 }
 
 function drawPaint(
-  one: PaintStock,
+  one: CountedStock,
   terms: Terms,
   { putOut, shelf }: Pick<DrawnArmy, 'putOut'> & { readonly shelf: ShelfInputs },
 ): DrawnPaint {
   const needMl = putOut(terms);
   const drawn = drawShelf(one, shelf);
   const lackMl = subtract(needMl, drawn.haveMl);
-  return { paint: one.paint, needMl, lackMl, container: containerOf(one, terms), ...drawn };
+  return { paint: one.paint, needMl, lackMl, container: containerOf(one, terms), likely: one, ...drawn };
 }
 
 function subtract(from: Float64Array, column: Float64Array): Float64Array {
@@ -101,7 +103,7 @@ function subtract(from: Float64Array, column: Float64Array): Float64Array {
   return rest;
 }
 
-function containerOf({ pots }: PaintStock, { films }: Terms): Container {
+function containerOf({ pots }: CountedStock, { films }: Terms): Container {
   const isSprayed = films.some(({ method }) => method === 'spray can');
   return pots[0]?.container ?? (isSprayed ? 'can' : 'pot');
 }

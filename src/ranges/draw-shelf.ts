@@ -2,7 +2,7 @@
 import { likely, usableShareName } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { Drawing, GainOf } from '../model/draws.js';
-import type { PaintStock, ShelfPot } from '../model/plan.js';
+import type { CountedStock, ShelfPot } from '../model/stock.js';
 import { drawNormals } from './draw-factors.js';
 import type { ColumnOf } from './put-out.js';
 
@@ -23,7 +23,7 @@ export interface DrawnShelf {
  * Each pot's reading with a normal error of its own, never under empty or over full, times the drawn usable share of its
  * kind. A sealed pot holds just what its label says.
  */
-export function drawShelf({ paint, pots }: PaintStock, inputs: ShelfInputs): DrawnShelf {
+export function drawShelf({ paint, pots }: CountedStock, inputs: ShelfInputs): DrawnShelf {
   const { assumptions, columnOf, drawing } = inputs;
   const haveMl = new Float64Array(drawing.draws);
   const readings: { pot: ShelfPot; leftMl: Float64Array }[] = [];

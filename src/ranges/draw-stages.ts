@@ -1,6 +1,6 @@
 // Ranges: the work unit by unit over some draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each paint and stage.
 import type { Drawing, StagedPaint, StagedWork } from '../model/draws.js';
-import type { PaintStock } from '../model/plan.js';
+import type { CountedStock } from '../model/stock.js';
 import type { Estimate, Job } from '../model/work.js';
 import { type DrawInputs, openArmy } from './draw-army.js';
 import { drawShelf } from './draw-shelf.js';
@@ -30,7 +30,7 @@ export function drawStages(inputs: DrawInputs, drawing: Drawing): StagedWork {
   const stages = listStages(estimate, Math.max(1, Math.min(mostStages, most)));
   const work = stages.map(({ jobs }) => workOf(jobs));
   const none = new Float64Array(drawing.draws);
-  const paints = needed.map((one: PaintStock): StagedPaint => {
+  const paints = needed.map((one: CountedStock): StagedPaint => {
     const terms = work.map((sums) => sums.get(one.paint));
     return {
       paint: one.paint,

@@ -18,8 +18,9 @@ export interface PutOutInputs {
 }
 
 /**
- * `painter x (sum of on the figure / min(1, transfer) + leftover)` in each draw, ml; film, transfer, area and leftover
- * each go with their drawn values over the likely ones. What a spray catches goes with the drawn size of its target.
+ * `painter x (sum of on the figure / transfer + leftover)` in each draw, ml; film, transfer, area and leftover
+ * each go with their drawn values over the likely ones. What a spray catches goes with the drawn size of its target, and
+ * ends where the estimate's does.
  */
 export function openPutOut(inputs: PutOutInputs): (terms: Terms) => Float64Array {
   const { assumptions, columnOf, draws } = inputs;
@@ -96,8 +97,10 @@ function wayOf(key: string, surfaces: (key: string) => Float64Array, inputs: Put
   const usual = likely(assumptions, `${method} transfer`);
   const transfer = columnOf(`${method} transfer`) ?? usualColumn(usual, draws);
   const caught = target === '' ? usualColumn(1, draws) : catchOf(target, surfaces, inputs);
+  const most = method === 'airbrush' ? likely(assumptions, 'most transfer of an airbrush') : 1;
   for (let draw = 0; draw < draws; draw++) {
-    way[draw] = at(way, draw) / Math.min(1, at(transfer, draw) * at(caught, draw));
+    const plain = at(transfer, draw);
+    way[draw] = at(way, draw) / Math.min(1, Math.max(most, plain), plain * at(caught, draw));
   }
   return way;
 }

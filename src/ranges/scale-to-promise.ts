@@ -1,6 +1,6 @@
 // Ranges: the promise for other numbers of figures. In: what is promised for the army, likely needs, the shelf. Out: needs
 // with the same margin.
-import type { PaintStock } from '../model/plan.js';
+import type { CountedStock } from '../model/stock.js';
 import type { UnitDemand } from '../model/work.js';
 
 /** Any needs, ml by paint. */
@@ -10,9 +10,9 @@ type Needs = ReadonlyMap<string, number>;
  * The promised need of each paint over its likely one: what the shelf holds and what must be bought, over what the army is
  * likely to need. Paints that the army no longer needs take the ratio of all the others together; without any it is 1.
  */
-export function promiseRatios(toBuyMl: Needs, stock: readonly PaintStock[]): (paint: string) => number {
+export function promiseRatios(toBuyMl: Needs, stock: readonly CountedStock[]): (paint: string) => number {
   const needed = stock.filter(({ needMl }) => needMl > 0);
-  const promisedOf = ({ paint, haveMl }: PaintStock): number =>
+  const promisedOf = ({ paint, haveMl }: CountedStock): number =>
     Math.max(0, haveMl + (toBuyMl.get(paint) ?? 0));
   const ratios = new Map(needed.map((one) => [one.paint, promisedOf(one) / one.needMl]));
   const likely = needed.reduce((sum, { needMl }) => sum + needMl, 0);

@@ -1,12 +1,12 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
 
-import { chanceOf, rangeOf } from '../model/quantiles.js';
+import { chanceOf, rangeAbout, rangeOf } from '../model/quantiles.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate, Job } from '../model/work.js';
 import type { DrawnArmy, DrawnPaint } from './draw-army.js';
 import { chanceMet } from './fill-shelf.js';
-import { sumTerms, type Terms } from './list-terms.js';
+import { sumTerms } from './list-terms.js';
 import { openRanking, type Ranking } from './rank-doubts.js';
 
 /** Between these chances of running short a paint's own doubts are worth knowing. */
@@ -17,7 +17,7 @@ export interface SumUpInputs {
   readonly estimate: Estimate;
   /** Minor units a ml of paint used; 0 where unpriced. */
   readonly usePerMl: (paint: string) => number;
-  /** Minor units a ml of paint bought; undefined where nobody sells it. */
+  /** Minor units a ml of paint bought; undefined where nobody knows. */
   readonly buyPerMl: (paint: string) => number | undefined;
   /** Minor units of extras: on one figure, for the army, and for what is unfinished. */
   readonly extras: { readonly perFigure: number; readonly whole: number; readonly remaining: number };
@@ -25,7 +25,7 @@ export interface SumUpInputs {
 
 /** Ranges of every need, cost and total, and what they are in doubt for. */
 export function sumUpArmy(inputs: SumUpInputs): Ranges {
-  const { drawn, estimate, usePerMl, extras } = inputs;
+  const { drawn, estimate, extras } = inputs;
   const ranking = openRanking(drawn, estimate);
   const paints = new Map(drawn.paints.map((one) => [one.paint, rangeOfPaint(one, ranking)]));
   const lack = valueLack(inputs);
@@ -35,8 +35,8 @@ export function sumUpArmy(inputs: SumUpInputs): Ranges {
     paints,
     chanceAllLast: chanceMet(drawn, { lines: [] }),
     lackMinor: rangeOf(lack),
-    useWhole: shift(rangeOf(drawn.putOut(costTerms(estimate, 'lines', usePerMl))), extras.whole),
-    useRemaining: shift(rangeOf(drawn.putOut(costTerms(estimate, 'remaining', usePerMl))), extras.remaining),
+    useWhole: shift(rangeOfCost(inputs, 'lines'), extras.whole),
+    useRemaining: shift(rangeOfCost(inputs, 'remaining'), extras.remaining),
     perFigure: rangeFigures(inputs),
     doubts: hasLack ? ranking.doubtsOf(lack) : [],
     remedies: hasLack ? ranking.remediesFor(lack) : [],
@@ -49,8 +49,8 @@ function rangeOfPaint(one: DrawnPaint, ranking: Ranking): PaintRange {
   const chanceShort = chanceShortOf(one.lackMl);
   const isTight = chanceShort.chance > tight.from && chanceShort.chance < tight.to;
   return {
-    needMl: rangeOf(one.needMl),
-    haveMl: rangeOf(one.haveMl),
+    needMl: rangeAbout(one.likely.needMl, one.needMl),
+    haveMl: rangeAbout(one.likely.haveMl, one.haveMl),
     chanceShort,
     doubts: isTight ? ranking.doubtsOfPaint(one) : [],
   };
@@ -68,10 +68,10 @@ function chanceShortOf(lackMl: Float64Array): Chance {
 }
 
 /** What today's pots lack in each draw, at what it costs to buy. */
-function valueLack({ drawn, buyPerMl, usePerMl }: SumUpInputs): Float64Array {
+function valueLack({ drawn, buyPerMl }: SumUpInputs): Float64Array {
   const value = new Float64Array(drawn.drawing.draws);
   for (const { paint, lackMl } of drawn.paints) {
-    const perMl = buyPerMl(paint) ?? usePerMl(paint);
+    const perMl = buyPerMl(paint) ?? 0;
     for (let draw = 0; draw < value.length; draw++) {
       value[draw] = (value[draw] as number) + perMl * Math.max(0, lackMl[draw] as number);
     }
@@ -79,17 +79,18 @@ function valueLack({ drawn, buyPerMl, usePerMl }: SumUpInputs): Float64Array {
   return value;
 }
 
-/** The army's paint with each ml counted at its price. */
-function costTerms(
-  { jobs }: Estimate,
-  which: 'lines' | 'remaining',
-  usePerMl: (paint: string) => number,
-): Terms {
+/** The army's paint with each ml counted at its price: of whole schemes, or of what remains. */
+function rangeOfCost({ drawn, estimate, usePerMl }: SumUpInputs, which: 'lines' | 'remaining'): Range {
   const sum = sumTerms();
-  for (const [job, times] of jobs) {
-    for (const line of job[which]) sum.add(line, job.figure, times * usePerMl(line.paint));
+  let likely = 0;
+  for (const [job, units] of estimate.jobs) {
+    for (const line of job[which]) {
+      const times = units * usePerMl(line.paint);
+      sum.add(line, job.figure, times);
+      likely += times * line.putOutMl;
+    }
   }
-  return sum.terms;
+  return rangeAbout(likely, drawn.putOut(sum.terms));
 }
 
 /**
@@ -119,5 +120,5 @@ function rangeOfJob(
   if (likely === 0) return { low: 1, high: 1 };
   const sum = sumTerms();
   for (const line of job.lines) sum.add(line, job.figure, usePerMl(line.paint) / likely);
-  return rangeOf(drawn.putOut(sum.terms));
+  return rangeAbout(1, drawn.putOut(sum.terms));
 }

@@ -1,6 +1,7 @@
 // Sheets: every column of every sheet. In: the model's word lists. Out: headers, what a cell takes, what a blank means;
 // starter sheets, header detection and checks all read this one table.
 import {
+  boxBuilds,
   builds,
   containers,
   dresses,
@@ -10,9 +11,7 @@ import {
   paintKinds,
   type SheetName,
 } from '../model/words.js';
-
-/** What a header may say after its name. */
-export type Unit = 'ml' | 'mm' | 'g' | '%' | 'cm2' | 'g/ml';
+import type { Unit } from './units.js';
 
 export interface Column {
   readonly header: string;
@@ -57,7 +56,7 @@ const ofPaint: readonly Column[] = [
   }),
 ];
 
-const code = free('code', 'The number under the bar code (GTIN). Blank: none.', { example: '6291041500213' });
+const code = free('code', 'The number under the bar code (GTIN). Blank: none.', { example: '2000310000217' });
 
 const container = (says: string): Column =>
   free('container', says, { choices: containers, example: 'dropper' });
@@ -83,7 +82,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
   ],
   paints: [needed('paint', 'Name of the paint.', { example: 'brick red' }), ...ofPaint],
   offers: [
-    needed('shop', 'Who sells it.', { example: 'Corner Hobby' }),
+    needed('shop', 'Who sells it.', { example: 'The Eel Trap' }),
     needed('offer', 'What the shop calls it. Rows with the same shop and offer are one set.', {
       example: 'brick red 17 ml',
     }),
@@ -99,7 +98,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     code,
   ],
   shops: [
-    needed('shop', 'Name as in the offers sheet.', { example: 'Corner Hobby' }),
+    needed('shop', 'Name as in the offers sheet.', { example: 'The Eel Trap' }),
     free('postage', 'What one delivery costs. Blank: 0.', { isIn: 'money', example: '4.90' }),
     free('free from', 'Goods of this sum or more travel free. Blank: postage is always paid.', {
       isIn: 'money',
@@ -115,17 +114,18 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     free('eye mm', 'Height of the eyes above the soles, in millimetres. Needed unless box mm is given.', {
       example: '28',
     }),
-    free('build', 'How stout it is. Blank: heroic for eyes at 25 to 35 mm, else true scale.', {
-      choices: builds,
-      example: 'heroic',
-    }),
+    free(
+      'build',
+      'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2. Blank: heroic for eyes at 25 to 35 mm, else true scale; of a box: closed.',
+      { choices: [...builds, ...boxBuilds], example: 'heroic' },
+    ),
     free('dress', 'What the body wears; none: kit alone. Blank: clothed.', {
       choices: dresses,
       example: 'clothed',
     }),
     free(
       'kit',
-      'What it carries or rides, parted by commas; an item named twice counts twice. Blank: nothing.',
+      'What it carries or rides, parted by commas; an item named twice counts twice. Shields, at full size: small 60 cm across, round 80, large 100, both faces painted. Blank: nothing.',
       {
         example: 'weapon, round shield',
       },
@@ -136,7 +136,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     }),
     free('base high mm', 'Height of the base. Blank: 3.', { example: '3' }),
     free('per base', 'How many figures share one base. Blank: 1.', { example: '1' }),
-    free('box mm', 'Length, width, height of a vehicle, engine or building; takes no dress, build, kit.', {
+    free('box mm', 'Length, width, height of a vehicle, engine or building; takes no dress, kit.', {
       example: '90x30x20',
     }),
     free('area cm2', 'Your own total of body and kit, or hull, in cm2. Blank: estimated.', {

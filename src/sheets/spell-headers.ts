@@ -2,8 +2,9 @@
 // and the currency where the header names one.
 import { type SheetName, sheetNames } from '../model/words.js';
 import { isCurrencySign } from './check/read-cell/read-price.js';
-import { type Column, columns, type Unit } from './columns.js';
+import { type Column, columns } from './columns.js';
 import { headerKey } from './match-header.js';
+import { spellings, units } from './units.js';
 
 /** A known column, as a header means it. */
 export interface MeantColumn {
@@ -19,18 +20,6 @@ export interface HeaderCurrency {
   readonly isSure: boolean;
 }
 
-/** Units as painters spell them, by the key of a header. */
-const spellings: Readonly<Record<Unit, readonly string[]>> = {
-  ml: ['ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters'],
-  mm: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'],
-  g: ['g', 'gram', 'grams', 'gramme', 'grammes'],
-  '%': ['%', 'percent', 'pct'],
-  cm2: ['cm2', 'cm^2', 'sqcm'],
-  'g/ml': ['g/ml', 'gperml'],
-};
-
-const units = Object.keys(spellings) as Unit[];
-
 function spellingsOf(column: Column): [string, string][] {
   const key = headerKey(column.header);
   const stem = headerKey(bareHeader(column.header));
@@ -43,6 +32,9 @@ function spellingsOf(column: Column): [string, string][] {
 const spelled: ReadonlyMap<SheetName, ReadonlyMap<string, string>> = new Map(
   sheetNames.map((sheet) => [sheet, new Map(columns[sheet].flatMap(spellingsOf))]),
 );
+
+/** More is a text and no header of ours. */
+const longest = 60;
 
 /** A known header without its unit: `size ml` gives `size`. */
 export function bareHeader(header: string): string {
@@ -60,6 +52,7 @@ export function knownHeaderKeys(sheet: SheetName): ReadonlySet<string> {
  * price in euros, which is for the caller to compare with the settings.
  */
 export function columnMeant(sheet: SheetName, header: string): MeantColumn | undefined {
+  if (header.length > longest) return undefined;
   const key = spelled.get(sheet)?.get(headerKey(header));
   return key === undefined ? moneyMeant(sheet, header) : { key };
 }
@@ -69,11 +62,7 @@ export function columnKey(sheet: SheetName, header: string): string {
   return columnMeant(sheet, header)?.key ?? headerKey(header);
 }
 
-/** More is no header with a currency in it. */
-const longest = 40;
-
 function moneyMeant(sheet: SheetName, header: string): MeantColumn | undefined {
-  if (header.length > longest) return undefined;
   const words = wordsOf(header);
   const [first = ''] = words;
   const last = words.at(-1) ?? '';

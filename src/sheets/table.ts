@@ -7,10 +7,11 @@ import type { ProblemCode } from '../problems/catalogue.js';
 /**
  * One cell. CSV gives strings, trimmed of outer blanks; a workbook gives typed values:
  * a number in a percent format comes as text (`60%`), rich text and hyperlinks as their plain text,
- * a formula as its stored result, a date as `CellDate`, what cannot be used as `BrokenCell`.
+ * one whose format writes a unit or currency as `MeasuredCell`, a formula as its stored result, a date as `CellDate`, what
+ * cannot be used as `BrokenCell`.
  * A blank cell is ''. Cells past the end of a short row are ''.
  */
-export type Cell = string | number | boolean | CellDate | BrokenCell;
+export type Cell = string | number | boolean | CellDate | MeasuredCell | BrokenCell;
 
 export interface CellDate {
   readonly kind: 'date';
@@ -18,11 +19,25 @@ export interface CellDate {
   readonly iso: string;
 }
 
+/** A number that its cell shows with a unit or a currency, though only the number is stored. */
+export interface MeasuredCell {
+  readonly kind: 'measured';
+  readonly value: number;
+  /** `ml`, `fl oz`, `$`, `USD`; as the format has it. */
+  readonly unit: string;
+}
+
 /** `#N/A` and the like, or a formula that no program has calculated yet (`shown` is then the formula). */
 export interface BrokenCell {
   readonly kind: 'broken';
   readonly why: 'error value' | 'formula without result';
   readonly shown: string;
+}
+
+/** As its cell shows it, more or less. */
+export function textOfObject(cell: Exclude<Cell, string | number | boolean>): string {
+  if (cell.kind === 'measured') return `${Number(cell.value.toPrecision(15))} ${cell.unit}`;
+  return cell.kind === 'date' ? cell.iso : cell.shown;
 }
 
 interface TableRow {

@@ -1,7 +1,7 @@
 // Stock: how each paint stands, by chance. In: stock with likely needs, chances of running short, what is promised.
 // Out: the same stock with its states and what is to be bought.
-import type { PaintStock, StockState } from '../model/plan.js';
 import type { Chance } from '../model/ranges.js';
+import type { CountedStock, PaintStock, StockState } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 
 /** Over this chance of running short a paint is short, over the other it is tight. */
@@ -15,7 +15,7 @@ export interface Judged {
 }
 
 /** `enough` up to one chance in ten, `tight` up to one in two, `short` above; a paint that nothing needs is `enough`. */
-export function judgeStock(stock: readonly PaintStock[], { chancesShort, toBuyMl }: Judged): PaintStock[] {
+export function judgeStock(stock: readonly CountedStock[], { chancesShort, toBuyMl }: Judged): PaintStock[] {
   return stock.map((one) => {
     const ml = toBuyMl.get(one.paint) ?? 0;
     return {
@@ -26,7 +26,7 @@ export function judgeStock(stock: readonly PaintStock[], { chancesShort, toBuyMl
   });
 }
 
-function stateOf({ needMl, pots }: PaintStock, chanceShort: number): StockState {
+function stateOf({ needMl, pots }: CountedStock, chanceShort: number): StockState {
   if (needMl === 0) return 'enough';
   if (pots.length === 0) return 'none owned';
   if (chanceShort > shortOver) return 'short';

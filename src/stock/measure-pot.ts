@@ -1,12 +1,12 @@
 // Stock: what is left in one pot. In: a pot, its paint, assumptions. Out: usable ml and the mark of the reading.
 import { assume, densityName, likely, usableShare, usableShareName } from '../assumptions/look-up.js';
 import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
-import type { ShelfPot } from '../model/plan.js';
 import type { Paint, Pot } from '../model/sheets.js';
+import type { ShelfPot } from '../model/stock.js';
 
 /**
  * Usable paint left in a pot, in ml: the labelled volume left times the usable share of its kind. A pot on its
- * way counts as full. Weighed: `(g - empty g) / density`. A 17 ml pot at 60 % holds 17 x 0.6 x 0.96 = 9.792 ml.
+ * way counts as full. Weighed: `(g - empty g) / density`. A 17 ml pot at 60 % holds 17 x 0.6 x 0.94 = 9.588 ml.
  */
 export function measurePot(pot: Pot, paint: Paint, assumptions: Assumptions): ShelfPot {
   const share = usableShare(assumptions, pot.container);

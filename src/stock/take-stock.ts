@@ -2,8 +2,8 @@
 import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
 import type { OrderNeed } from '../model/order.js';
-import type { PaintStock, ShelfPot, StockState } from '../model/plan.js';
 import type { LogRow, Paint, Sheets } from '../model/sheets.js';
+import type { CountedStock, ShelfPot } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate } from '../model/work.js';
 import { measurePot } from './measure-pot.js';
@@ -14,7 +14,11 @@ import { useUp } from './use-up.js';
  * One entry for every paint that is owned, needed or to be kept, in the order of the paints. `toBuyMl` is what the remaining
  * work needs beyond what is there. A paint without pots has nothing; one without need asks for nothing.
  */
-export function takeStock(sheets: Sheets, needs: Estimate['needs'], assumptions: Assumptions): PaintStock[] {
+export function takeStock(
+  sheets: Sheets,
+  needs: Estimate['needs'],
+  assumptions: Assumptions,
+): CountedStock[] {
   const potsOf = groupByPaint(sheets.pots);
   const rowsOf = groupByPaint(sheets.log);
   return [...sheets.paints.values()]
@@ -41,7 +45,7 @@ function groupByPaint<Row extends { readonly paint: string }>(rows: readonly Row
   return rowsOf;
 }
 
-function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfShare: number): PaintStock {
+function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfShare: number): CountedStock {
   const haveMl = sumMl(pots);
   const leftAfterMl = Math.max(0, haveMl - needMl);
   const keepMl = paint.keepMl ?? shelfShare * Math.max(0, ...pots.map(({ sizeMl }) => sizeMl));
@@ -54,24 +58,15 @@ function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfS
     leftAfterMl,
     toBuyMl: needMl - haveMl > sameMl ? needMl - haveMl : 0,
     keepMl,
-    state: stateOf(pots.length, needMl, haveMl),
     runningLow: keepMl - leftAfterMl > sameMl,
     mark: weakestMark(['yours', ...pots.map(({ mark }) => mark)]),
   };
 }
 
-/** A paint that nothing needs is `enough`, whatever is left of it. */
-function stateOf(pots: number, needMl: number, haveMl: number): StockState {
-  if (needMl === 0) return 'enough';
-  if (pots === 0) return 'none owned';
-  if (needMl - haveMl > sameMl) return 'short';
-  return haveMl < 1.5 * needMl ? 'tight' : 'enough';
-}
-
 const sumMl = (pots: readonly ShelfPot[]): number => pots.reduce((total, pot) => total + pot.usableMl, 0);
 
 /** What must be bought of some needs, in usable ml, beyond what is on the shelf. */
-export function findMissing(needs: ReadonlyMap<string, number>, stock: readonly PaintStock[]): OrderNeed[] {
+export function findMissing(needs: ReadonlyMap<string, number>, stock: readonly CountedStock[]): OrderNeed[] {
   const haveMl = haveMlOf(stock);
   return [...needs].flatMap(([paint, needMl]) => {
     const ml = needMl - (haveMl.get(paint) ?? 0);
@@ -80,17 +75,17 @@ export function findMissing(needs: ReadonlyMap<string, number>, stock: readonly 
 }
 
 /** What must be bought for the army: every paint with something missing, in usable ml. */
-export function findShort(stock: readonly PaintStock[]): OrderNeed[] {
+export function findShort(stock: readonly CountedStock[]): OrderNeed[] {
   return stock.filter(({ toBuyMl }) => toBuyMl > 0).map(({ paint, toBuyMl }) => ({ paint, ml: toBuyMl }));
 }
 
 /** Likely need less what is there, of every paint that is needed, in usable ml; below 0 where it lasts. */
-export function findLacking(stock: readonly PaintStock[]): ReadonlyMap<string, number> {
+export function findLacking(stock: readonly CountedStock[]): ReadonlyMap<string, number> {
   const needed = stock.filter(({ needMl }) => needMl > 0);
   return new Map(needed.map(({ paint, needMl, haveMl }) => [paint, needMl - haveMl]));
 }
 
 /** Usable ml on the shelf, by paint. */
-export function haveMlOf(stock: readonly PaintStock[]): ReadonlyMap<string, number> {
+export function haveMlOf(stock: readonly CountedStock[]): ReadonlyMap<string, number> {
   return new Map(stock.map(({ paint, haveMl }) => [paint, haveMl]));
 }

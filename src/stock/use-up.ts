@@ -2,8 +2,8 @@
 // Out: the pots with what is left in them.
 import { gramsPerUsableMl, usedErrorMl, usedMlOf } from '../assumptions/weigh-use.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { ShelfPot } from '../model/plan.js';
 import type { IsoDate, LogRow, Paint } from '../model/sheets.js';
+import type { ShelfPot } from '../model/stock.js';
 
 /** A pot of the shelf and the day on which somebody looked into it. */
 export interface CountedPot {
@@ -13,7 +13,8 @@ export interface CountedPot {
 
 /**
  * Takes each row's paint from the pots, the first in use first. A pot that was counted on the day of the row or later
- * shows its use already; one on its way holds none of it. What no pot can give is left out: the sheets have said so.
+ * shows its use already; one on its way holds none of it. A row without an amount takes nothing. What no pot can give is
+ * left out: the sheets have said so.
  * The errors of the uses add up in squares with that of the reading.
  */
 export function useUp(
@@ -28,8 +29,9 @@ export function useUp(
     const [first] = open;
     if (first === undefined) continue;
     const densityGPerMl = gramsPerUsableMl(paint, first.container, assumptions);
-    const errorMl = usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions);
-    takeOff(open, usedMlOf(row, densityGPerMl), errorMl);
+    const usedMl = usedMlOf(row, densityGPerMl);
+    if (usedMl === undefined) continue;
+    takeOff(open, usedMl, usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions));
   }
   return left;
 }

@@ -7,7 +7,7 @@ import { findUnseenInputs } from './find-unseen-inputs.js';
 
 const src = fileURLToPath(new URL('../../src/', import.meta.url));
 /** The command line, the readers and the template loader meet the outside; all else is handed its inputs. */
-const outside = ['cli/', 'sheets/read/', 'report/html/load-template.ts'];
+const outside = ['cli/', 'sheets/read/', 'report/page/load-template.ts'];
 /** The front of the solver names its thread's file by where it stands itself. */
 const allowed = /^order\/solver\/open-solver\.ts:\d+ import\.meta$/;
 const files = readdirSync(src, { recursive: true, encoding: 'utf8' })

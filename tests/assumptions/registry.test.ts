@@ -3,11 +3,12 @@ import { assume, likely, logSpread, z90 } from '../../src/assumptions/look-up.js
 import { overrideAssumptions } from '../../src/assumptions/override-assumptions.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { marks } from '../../src/model/assumption.js';
+import { builds } from '../../src/model/words.js';
 import { bodyParts } from '../../src/model/zones.js';
 
 const value = (name: string): number => likely(registry, name);
 
-describe('body surface, published formulas at 170 cm and 70 kg', () => {
+describe('body surface of the chosen person, 170 cm and 70 kg, by published formulas', () => {
   const squareCm = (m2: number): number => m2 * 10_000;
 
   it('is Du Bois & Du Bois 1916: 0.007184 H^0.725 W^0.425', () => {
@@ -63,18 +64,78 @@ describe('trade values', () => {
     expect(thinned.map(({ name }) => name)).toEqual(['glaze thin']);
   });
 
-  it('a palette keeps a drop: 20 drops a ml (USP <1101>, within 10 %)', () => {
-    expect(value('brush leftover')).toBeCloseTo(1 / 20, 12);
+  it('a palette keeps one to four drops (from memory): 20 drops a ml (USP <1101>, within 10 %)', () => {
+    const { low, likely: middle, high } = assume(registry, 'brush leftover');
+    const drops = [low, middle, high].map((ml) => ml * 20);
+    expect(drops).toEqual([0.8, 1.6, 4].map((one) => expect.closeTo(one, 9)));
+  });
+
+  it('a can gives more than half of its label, a third to a half of which is propellant (from memory)', () => {
+    const { low, likely: middle, high } = assume(registry, 'usable share of a can');
+    // What stays in the can comes off one half to two thirds.
+    expect([low < 1 / 2, middle > 1 / 2, middle < 2 / 3, high < 3 / 4]).toEqual([true, true, true, true]);
+  });
+});
+
+describe('where values come from', () => {
+  const origin = (name: string) => {
+    const { mark, source } = assume(registry, name);
+    return `${mark}: ${source}`;
+  };
+
+  it('the person is chosen, only what is reckoned from it is published', () => {
+    expect(origin('stature of a person')).toMatch(/^from memory: .*chosen/);
+    expect(origin('skin of a person')).toMatch(/^from memory: .*chosen; the formula is published.*Du Bois/);
+    expect(origin('share face')).toMatch(/^from memory: /);
+    const published = [...registry.values()].filter(({ mark }) => mark === 'published');
+    expect(published.map(({ name }) => name)).toEqual([
+      'eye level',
+      ...bodyParts.map((part) => `share ${part}`),
+    ]);
+  });
+
+  // Measured: three bare bodies, three clothed, nine armoured, eleven with shield and weapon, ten riders, one barded,
+  // five hulls, three engines.
+  it.each([
+    ['dress bare', /human of Debian’s assimp-testmodels \(BSD-3\), male and female.* \(CC0\), date unknown/],
+    ['dress clothed', /three game models, free licences, date unknown/],
+    ['dress armoured', /nine soldiers without kit, free licences, date unknown/],
+    ['kit weapon', /eleven soldiers with .*, free licences, date unknown/],
+    ['kit small shield', /eleven soldiers with .*, free licences, date unknown/],
+    ['kit bow', /free licences, number and date unknown/],
+    ['kit horse', /ten riders, .*, free licences, date unknown/],
+    ['kit barding', /one barded rider, free licence, date unknown/],
+    ['relief closed', /five closed hulls, licences and date unknown/],
+    ['relief open frame', /three engines, licences and date unknown/],
+  ])('%s names its models: how many, their licence, what is not known', (name, says) => {
+    expect(origin(name)).toMatch(/^open models: /);
+    expect(origin(name)).toMatch(says);
+  });
+
+  it('no model was measured for a build or a cloak; true scale is no assumption at all', () => {
+    for (const build of builds.filter((one) => one !== 'true scale')) {
+      expect(origin(`build ${build}`), build).toMatch(/^from memory: .*no model was measured/);
+    }
+    expect(origin('kit cloak')).toMatch(/^from memory: no model was measured/);
+    expect(registry.has('build true scale')).toBe(false);
+  });
+
+  it('from where on a difference is seen is from memory, though its formula is published', () => {
+    expect(origin('just visible difference')).toMatch(/^from memory: CIEDE2000 is published/);
+  });
+
+  it('paces are from memory, set to meet common practice', () => {
+    expect(origin('brush pace')).toMatch(/^from memory: set to meet the 30 to 40 minutes .* common practice/);
   });
 });
 
 describe('every entry', () => {
-  it('is in order, with a known mark and, unless common practice, a source', () => {
+  it('is in order, with a known mark and where it comes from', () => {
     for (const { name, low, likely: middle, high, mark, source } of registry.values()) {
       expect(low, name).toBeLessThanOrEqual(middle);
       expect(middle, name).toBeLessThanOrEqual(high);
       expect(marks, name).toContain(mark);
-      expect(source === '', name).toBe(mark === 'common practice');
+      expect(source, name).not.toBe('');
     }
   });
 

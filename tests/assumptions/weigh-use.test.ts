@@ -13,9 +13,13 @@ describe('what a log row used', () => {
     ['a volume', { usedMl: 2.5 }, 1.2, 2.5],
     ['weights before a volume', { beforeG: 31.2, afterG: 27.6, usedMl: 9 }, 1.2, 3],
     ['one weight alone is none', { beforeG: 31.2, usedMl: 9 }, 1.2, 9],
-    ['nothing', {}, 1.2, 0],
+    ['an empty batch: 0 ml are an amount', { beforeG: 31.2, afterG: 31.2 }, 1.2, 0],
   ])('%s', (_, given, density, ml) => {
     expect(usedMlOf(row(given), density)).toBeCloseTo(ml, 12);
+  });
+
+  it.each([{}, { beforeG: 31.2 }, { afterG: 27.6 }])('is not known of a row with %j', (given) => {
+    expect(usedMlOf(row(given), 1.2)).toBeUndefined();
   });
 
   it('is weighed with two weights', () => {
@@ -52,7 +56,7 @@ describe('grams a ml', () => {
     expect(of({ paint: 'Slate', densityGPerMl: 1.37 })).toBe(1.37);
     expect(of({ paint: 'Slate' })).toBe(1.2);
     expect(of({ paint: 'Shade', kind: 'wash' })).toBe(1);
-    // From a can a quarter of what leaves it is propellant and what stays in it: 0.8 / 0.75.
-    expect(of({ paint: 'Chalk', kind: 'primer' }, 'can')).toBeCloseTo(1.0667, 4);
+    // From a can two fifths of what leaves it are propellant, or stay in it: 0.8 / 0.6.
+    expect(of({ paint: 'Chalk', kind: 'primer' }, 'can')).toBeCloseTo(1.3333, 4);
   });
 });

@@ -7,36 +7,15 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { appendLines } from '../../src/cli/append-lines.js';
+import { compilePart } from '../robust/compile-part.js';
 import { makeFolder } from './run-halfpot.js';
 
 const root = makeFolder();
 const script = fileURLToPath(new URL('./append-many.mjs', import.meta.url));
 const compiled = makeFolder();
-const module = join(compiled, 'cli/append-lines.js');
-
-/** The program is built as one file; the writers need this part of it alone. */
-beforeAll(() => {
-  writeFileSync(join(compiled, 'package.json'), '{ "type": "module" }');
-  const root = fileURLToPath(new URL('../..', import.meta.url));
-  const options = [
-    '--ignoreConfig',
-    '--noCheck',
-    '--module',
-    'nodenext',
-    '--target',
-    'es2023',
-    '--rootDir',
-    'src',
-  ];
-  const args = [
-    'node_modules/typescript/bin/tsc',
-    ...options,
-    '--outDir',
-    compiled,
-    'src/cli/append-lines.ts',
-  ];
-  const { stdout } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
-  if (!existsSync(module)) throw new Error(stdout);
+let module = '';
+beforeAll(async () => {
+  module = await compilePart('src/cli/append-lines.ts', compiled);
 });
 
 interface Writer {

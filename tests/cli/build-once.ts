@@ -37,7 +37,7 @@ function isFree(): boolean {
 export function buildOnce({ withTypes = false }: { readonly withTypes?: boolean } = {}): void {
   const built = withTypes ? types : command;
   if (!isOld(built)) return;
-  for (let waited = 0; !isFree() && waited < 600; waited += 1)
+  for (let waited = 0; !isFree() && waited < 6000; waited += 1)
     Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 100);
   try {
     if (isOld(built)) build(withTypes);

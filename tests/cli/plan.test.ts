@@ -1,7 +1,15 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { planSchema } from '../../src/report/view/plan-document.js';
+import { planSchema } from '../../src/report/plan-json/plan-document.js';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
@@ -32,6 +40,14 @@ describe('halfpot plan', () => {
       .map((told) => told.split('\n')[1]?.trim() ?? '');
     expect(figures).toHaveLength(3);
     for (const figure of figures) expect(report).toContain(figure);
+    expect(run.out).toContain('\n\nCautions in the report: Spray can, Airbrush, Brush.\n\nWritten:\n');
+    expect(report).toMatch(/<h3>Spray can<.*<h3>Airbrush<.*<h3>Brush</s);
+  });
+
+  it('names no caution where the report has none', () => {
+    const army = 'unit,figure,count,done\nfirst spears,spearman,20,2\n';
+    const run = runHalfpot(['plan', sheetsIn('done', { 'army.csv': army }), '--out', join(root, 'done-out')]);
+    expect([run.code, run.out.includes('Cautions')]).toEqual([0, false]);
   });
 
   it('writes a plan.json that its schema knows to the last key', () => {
@@ -90,6 +106,20 @@ describe('halfpot plan', () => {
     const { year, month, day } = /^(?<year>\d{4})-(?<month>\d\d)-(?<day>\d\d)$/.exec(today)?.groups ?? {};
     const told = new Date(Number(year), Number(month) - 1, Number(day)).toDateString();
     expect([before, new Date().toDateString()]).toContain(told);
+  });
+
+  it('holds every day of the sheets against that of --date', () => {
+    const row = '2026-03-01,brick red,first spears,1,5,0.4';
+    const log = `date,paint,unit,step,figures,used ml\n${row}\n`;
+    const settings = 'name,value\ndate,2026-01-31\nlocale,english\n';
+    const dated = sheetsIn('held dates', { 'settings.csv': settings, 'log.csv': log });
+    // The locale stops the plan, so that nothing but the checks has to run.
+    const warned = (...args: readonly string[]) =>
+      runHalfpot(['plan', dated, ...args]).err.match(/lies after [-\d]+/g) ?? [];
+    expect(warned()).toEqual(['lies after 2026-01-31']);
+    expect(warned('--date', '2026-03-01')).toEqual([]);
+    expect(warned('--date', '2026-02-28')).toEqual(['lies after 2026-02-28']);
+    expect(warned('--date', '2025-12-24')).toEqual(['lies after 2025-12-24']);
   });
 
   it('says in one line what it leaves alone, and prints plan.json alone all the same', () => {
@@ -154,6 +184,77 @@ describe('where files may go', () => {
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).toBe(`halfpot: ${join(root, 'a-file')} is a file. Name a folder with --out.\n`);
     expect(readFileSync(join(root, 'a-file'), 'utf8')).toBe('mine');
+  });
+
+  it.each([
+    ['', '--out is blank. Name a folder, or leave it out.'],
+    ['  ', '--out is blank. Name a folder, or leave it out.'],
+  ])('is named: "%s"', (out, says) => {
+    const cwd = sheetsIn('blank');
+    const before = readdirSync(cwd);
+    expect(runHalfpot(['plan', '.', '--out', out], { cwd })).toEqual({
+      code: 2,
+      out: '',
+      err: `halfpot: ${says}\n`,
+    });
+    expect(readdirSync(cwd)).toEqual(before);
+  });
+
+  it('has a name that the disk takes, or no folder on the way to it is left', () => {
+    const cwd = join(root, 'long');
+    mkdirSync(cwd);
+    const sheets = sheetsIn('long-sheets');
+    for (const out of [`a/${'b'.repeat(300)}/c`, 'd/'.repeat(2100)])
+      expect(runHalfpot(['plan', sheets, '--out', out], { cwd })).toEqual({
+        code: 2,
+        out: '',
+        err: `halfpot: Cannot write to ${out}: the name is too long.\n`,
+      });
+    expect(readdirSync(cwd)).toEqual([]);
+  });
+
+  it('is looked at before the sheets are', () => {
+    const { code, err } = runHalfpot(['plan', join(root, 'nowhere'), '--out', '']);
+    expect([code, err]).toEqual([2, 'halfpot: --out is blank. Name a folder, or leave it out.\n']);
+  });
+
+  it('is no link to nowhere', () => {
+    symlinkSync(join(root, 'not there'), join(root, 'dangling'));
+    const { code, err } = runHalfpot(['plan', sheetsIn('linked'), '--out', join(root, 'dangling')]);
+    expect([code, err]).toEqual([
+      2,
+      `halfpot: ${join(root, 'dangling')} is a link that leads nowhere. Name a folder with --out.\n`,
+    ]);
+  });
+
+  it.each([
+    ['report.html', '<!doctype html><title>Our club</title>'],
+    ['reorder.csv', 'paint,pots\nOat,2\n'],
+    ['plan.json', '{ "name": "my plan" }'],
+    ['estimate.xlsx', 'a workbook of another program'],
+    ['reorder.xlsx', ''],
+  ])('holds no %s of somebody else', (name, content) => {
+    const out = join(root, `foreign ${name}`);
+    mkdirSync(out);
+    writeFileSync(join(out, name), content);
+    expect(runHalfpot(['plan', sheetsIn('foreign'), '--out', out])).toEqual({
+      code: 2,
+      out: '',
+      err: `halfpot: ${join(out, name)} is there already and not of an earlier plan. Name another folder with --out, or move that file away.\n`,
+    });
+    expect(readdirSync(out)).toEqual([name]);
+    expect(readFileSync(join(out, name), 'utf8')).toBe(content);
+  });
+
+  it('may hold what an earlier plan left, also where some of it is gone or was saved anew', () => {
+    const [sheets, out] = [sheetsIn('earlier'), join(root, 'earlier-out')];
+    const settings = { 'settings.csv': 'name,value\nlocale,de\n' };
+    expect(runHalfpot(['plan', sheetsIn('german', settings), '--out', out]).code).toBe(0);
+    for (const name of ['plan.json', 'reorder.xlsx']) rmSync(join(out, name));
+    const saved = readFileSync(join(out, 'reorder.csv'), 'utf8').slice(1).replaceAll(';', '\t');
+    writeFileSync(join(out, 'reorder.csv'), saved);
+    expect(runHalfpot(['plan', sheets, '--out', out]).code).toBe(0);
+    expect(readdirSync(out).sort()).toEqual(names);
   });
 
   it('is not under a file', () => {

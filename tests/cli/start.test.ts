@@ -61,7 +61,7 @@ describe('halfpot start', () => {
     const states = new Set(plan.paints.map((paint: { state: string }) => paint.state));
     expect(states).toEqual(new Set(['none owned', 'short', 'tight', 'enough']));
     expect(plan.order.unmet).toEqual([]);
-    expect(plan.units.map((unit: { notPainted: string[] }) => unit.notPainted)).toEqual([[], [], [], []]);
+    for (const { notPainted } of plan.jobs) expect(notPainted).toEqual([]);
   });
 
   it('refuses to write over anything, names the file and leaves all as it was', () => {
@@ -97,6 +97,24 @@ describe('halfpot start', () => {
     expect(err).toContain('zones.csv is already there');
     expect(readdirSync(folder)).toEqual(['zones.csv']);
     expect(existsSync(join(root, 'nowhere'))).toBe(false);
+  });
+
+  it('wants a name for the folder, one that the disk takes, and leaves no folder on the way', () => {
+    const cwd = join(root, 'names');
+    mkdirSync(cwd);
+    symlinkSync(join(root, 'nowhere'), join(root, 'to nowhere'));
+    const long = `a/b/${'c'.repeat(300)}`;
+    const tries = [
+      ['', 'A blank is no folder. Name one, such as my-army.'],
+      [long, `Cannot write to ${long}: the name is too long.`],
+      [
+        '../to nowhere',
+        'Cannot write to ../to nowhere: part of the path is not there, or a link that leads nowhere.',
+      ],
+    ] as const;
+    for (const [folder, says] of tries)
+      expect(runHalfpot(['start', folder], { cwd })).toEqual({ code: 2, out: '', err: `halfpot: ${says}\n` });
+    expect(readdirSync(cwd)).toEqual([]);
   });
 
   it('says when the folder is a file', () => {

@@ -36,10 +36,19 @@ describe('usage', () => {
     ['a flag without its value', ['plan', '--out']],
     ['one word too many', ['check', 'a', 'b']],
     ['start without a folder', ['start']],
+    ['a flag given twice', ['log', '.', '--paint', 'Oat', '--paint', 'Rye', '--used', '1']],
+    ['a flag of plan given twice', ['plan', '--out', 'a', '--out', 'b']],
   ])('gives 2 for %s, with nothing on stdout', (_, args) => {
     const { code, out, err } = runHalfpot(args);
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).not.toBe('');
     expect(err).not.toMatch(/\n {4}at /);
+  });
+
+  it('says which flag is given twice', () => {
+    const { err } = runHalfpot(['log', '.', '--paint', 'Oat', '--paint', 'Rye', '--used', '1']);
+    expect(err).toBe(
+      `error: option '--paint <name>' argument 'Rye' is invalid. It is given twice, also as "Oat".\n(halfpot --help lists what there is.)\n`,
+    );
   });
 });

@@ -49,6 +49,11 @@ describe('swaps', () => {
     expect(swapped(wide, { paint: 'Oat', instead: 'Bone' })?.[0]).toBe('Straw 1');
   });
 
+  it('follow a chain of any length', () => {
+    const chain = Array.from({ length: 2000 }, (_, at) => ({ paint: `hue ${at}`, instead: `hue ${at + 1}` }));
+    expect(swapped({ paint: 'Oat', instead: 'hue 0' }, ...chain)?.[0]).toBe('hue 2000 1');
+  });
+
   it('follow one another, and stop where a paint comes round again', () => {
     const on = { paint: 'Straw', instead: 'Bone' };
     expect(swapped({ paint: 'Oat', instead: 'Straw' }, on)?.[0]).toBe('Bone 1');

@@ -57,7 +57,7 @@ describe('primers side by side', () => {
     const owned = [...pots, makePot({ paint: 'Night blue', ...can })];
     const sheets = makeSheets({ paints: [...shelf, navy], steps, pots: owned, offers });
     const { primers, best } = await comparePrimers(sheets, await tryWith(sheets));
-    expect(best).toBe('Night blue');
+    expect(best).toEqual(['Night blue']);
     expect(primers.map(({ paint, owned: isOwned, inUse }) => [paint, isOwned, inUse])).toContainEqual([
       'Quay grey',
       true,
@@ -88,13 +88,43 @@ describe('primers side by side', () => {
       ['Quay grey', true],
       ['Soot black', false],
     ]);
-    expect(best).toBeUndefined();
+    expect(best).toEqual([]);
+  });
+
+  it('names all that tie exactly, and none that anything tells apart', async () => {
+    const sheets = makeSheets({ paints: shelf, steps, pots, offers });
+    const alike = {
+      minutes: 90,
+      coats: 40,
+      ml: 12,
+      useCost: { exactMinor: exactMinor(250), atLeast: false },
+    };
+    const bestWith = async (chalk: Partial<PrimerTrial>) => {
+      const trials = new Map([
+        ['Quay grey', { ...alike, minutes: 91 }],
+        ['Soot black', alike],
+        ['Chalk', { ...alike, ...chalk }],
+      ]);
+      const primerOf = (changed: Sheets) => changed.schemes.get('plain')?.steps[0]?.paints[0]?.paint ?? '';
+      return (await comparePrimers(sheets, async (changed) => trials.get(primerOf(changed)) ?? alike)).best;
+    };
+    expect(await bestWith({})).toEqual(['Chalk', 'Soot black']);
+    // The same numbers added up in another order.
+    expect(await bestWith({ ml: 12 + 1e-12 })).toEqual(['Soot black', 'Chalk']);
+    expect(await bestWith({ useCost: { exactMinor: exactMinor(251), atLeast: false } })).toEqual([
+      'Soot black',
+    ]);
+    expect(await bestWith({ useCost: { exactMinor: exactMinor(250), atLeast: true } })).toEqual([
+      'Soot black',
+    ]);
+    expect(await bestWith({ coats: 39 })).toEqual(['Chalk']);
+    expect(await bestWith({ ml: 11 })).toEqual(['Chalk']);
   });
 
   it('compares nothing where nothing is primed', async () => {
     const sheets = makeSheets({ paints: shelf, steps: steps.slice(1), pots });
     const never = async () => expect.fail('no primer is tried');
-    expect(await comparePrimers(sheets, never)).toEqual({ primers: [], best: undefined });
+    expect(await comparePrimers(sheets, never)).toEqual({ primers: [], best: [] });
   });
 
   it('leaves out an empty can', () => {

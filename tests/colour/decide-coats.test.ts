@@ -77,7 +77,7 @@ describe('worked examples', () => {
   it('a medium in the mix is thinning by another name', async () => {
     const paints = [
       { paint: 'Lamp yellow', share: 0.5 },
-      { paint: 'Still medium', share: 0.5 },
+      { paint: 'Slack medium', share: 0.5 },
     ];
     expect(await coatsOfLast([{ paints }])).toBe(5);
   });
@@ -90,7 +90,14 @@ describe('no choice, so that the default stands', () => {
     ['no opacity', { paint: 'Guess' }],
     ['a wash', { paint: 'Bog wash', layer: 'wash' }],
     ['a wash as base coat', { paint: 'Bog wash' }],
+    ['a glaze', { paint: 'Lamp yellow', layer: 'glaze' }],
     ['a highlight', { paint: 'Lamp yellow', layer: 'highlight' }],
+    ['an edge highlight', { paint: 'Lamp yellow', layer: 'edge highlight' }],
+    ['a detail', { paint: 'Lamp yellow', layer: 'detail' }],
+    ['a tidy-up', { paint: 'Lamp yellow', layer: 'tidy-up' }],
+    ['a varnish', { paint: 'Lamp yellow', layer: 'varnish' }],
+    ['another primer', { paint: 'Lamp yellow', layer: 'primer' }],
+    ['a basing', { paint: 'Lamp yellow', layer: 'basing' }],
     ['a drybrushed base', { paint: 'Lamp yellow', method: 'drybrush' }],
     ['a sponged base', { paint: 'Lamp yellow', method: 'sponge' }],
     ['a paste', { paint: 'Silt' }],

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { findInstead } from '../../src/colour/find-instead.js';
 import { openColours } from '../../src/colour/open-colours.js';
-import type { PaintStock } from '../../src/model/plan.js';
 import type { Paint } from '../../src/model/sheets.js';
+import type { PaintStock } from '../../src/model/stock.js';
 import { makePaint } from '../make-sheets.js';
 
 const stockOf = (paint: string, haveMl: number, needMl: number): PaintStock => ({
@@ -84,7 +84,8 @@ describe('what is owned instead', () => {
       {
         paint: 'Lamp yellow',
         toBuyMl: 1.5,
-        by: [{ paint: 'Marigold', sameByName: false, dE00: 0, spareMl: 2 }],
+        neededMl: 2,
+        by: [{ paint: 'Marigold', sameByName: false, dE00: 0, spareMl: 2, isEnough: true }],
       },
     ]);
   });

@@ -20,7 +20,7 @@ export const shelf: readonly Paint[] = [
   makePaint({ paint: 'Harbour blue', hex: '#23395d', opacity: 'fair' }),
   makePaint({ paint: 'Brine steel', kind: 'metallic', hex: '#7b8087', opacity: 'fair' }),
   makePaint({ paint: 'Bog wash', kind: 'wash', hex: '#3b2a1a' }),
-  makePaint({ paint: 'Still medium', kind: 'medium' }),
+  makePaint({ paint: 'Slack medium', kind: 'medium' }),
   makePaint({ paint: 'Silt', kind: 'texture', hex: '#6f6350', opacity: 'strong' }),
   makePaint({ paint: 'Plain', opacity: 'fair' }),
   makePaint({ paint: 'Guess', hex: '#993333' }),

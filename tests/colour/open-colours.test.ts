@@ -12,7 +12,7 @@ const palette = [
   makePaint({ paint: 'Chalk', hex: '#ffffff' }),
   makePaint({ paint: 'Soot', hex: '#000000' }),
   makePaint({ paint: 'Nameless' }),
-  makePaint({ paint: 'Still medium', kind: 'medium', hex: '#00ff00' }),
+  makePaint({ paint: 'Slack medium', kind: 'medium', hex: '#00ff00' }),
 ];
 const colours = await openColours(palette);
 
@@ -87,10 +87,10 @@ describe('a mix', () => {
   it('takes no colour from a medium, and is unknown with one colour unknown', () => {
     const thinned = colours.labOfMix([
       { paint: 'Chalk', share: 0.5 },
-      { paint: 'Still medium', share: 0.5 },
+      { paint: 'Slack medium', share: 0.5 },
     ]);
     expect(thinned?.l).toBeCloseTo(100, 4);
-    expect(colours.labOfMix([{ paint: 'Still medium', share: 1 }])).toBeUndefined();
+    expect(colours.labOfMix([{ paint: 'Slack medium', share: 1 }])).toBeUndefined();
     const half = [
       { paint: 'Chalk', share: 0.5 },
       { paint: 'Nameless', share: 0.5 },

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { likely } from '../../src/assumptions/look-up.js';
+import { registry } from '../../src/assumptions/registry.js';
 import { bareGround, layCoat } from '../../src/colour/track-beneath.js';
-import { type Part, partsOfZone } from '../../src/model/zones.js';
+import { type Part, partsOfZone, shareOf } from '../../src/model/zones.js';
 import { makeStep } from '../make-sheets.js';
 
 type Row = readonly [zone: string, paint: string, areaShare?: number];
@@ -11,7 +13,10 @@ function layAll(rows: readonly Row[], parts: readonly Part[] = ['head', 'front t
   return rows.map(([zone, paint, areaShare = 1], index) => {
     const coat = {
       step: makeStep({ step: index, zone, paint }),
-      parts: partsOfZone(zone, '', []),
+      parts: partsOfZone(zone, '', []).map((one) => ({
+        part: one.part,
+        share: shareOf(one, (name) => likely(registry, name)),
+      })),
       areaShare,
     };
     return layCoat(ground, coat).map((one) => [

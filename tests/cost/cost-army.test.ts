@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costWhole } from '../../src/cost/cost-army.js';
-import type { Amount, Plan } from '../../src/model/plan.js';
+import type { Amount } from '../../src/model/money.js';
+import type { Plan } from '../../src/model/plan.js';
 import type { Sheets } from '../../src/model/sheets.js';
 import { planArmy } from '../../src/plan-army.js';
 import { certainSettings } from '../make-certain.js';
@@ -24,20 +25,22 @@ const minor = (amount: Amount | undefined): number => amount?.exactMinor.toNumbe
 const countsOf = ({ order }: Plan): unknown[] =>
   order.lines.map(({ shop, offer, count }) => [shop, offer, count]);
 
-/** Area 10 cm2 and one coat of 50 µm at 50 %: (0.05 x n / 0.5 + 0.05 a sitting) ml, so 1.05 ml for ten. */
+/** Area 10 cm2 and one coat of 50 µm at 50 %: (0.05 x n / 0.5 + 0.08 a sitting) ml, so 1.08 ml for ten. */
 const tenCm2 = makeFigure({ areaCm2: 10 });
 const oneCoat = makeStep({ step: 1, coats: 1 });
-const need = 1.05;
+const need = 1.08;
+/** Of a pot of 17 ml at 3.40, 17 x 0.94 ml of it usable, those ten are worth 340 / 15.98 x 1.08 cents. */
+const tenMinor = 22.9787234;
 
 describe('cost of use, by hand', () => {
-  it('a full 17 ml pot at 3.40 costs 340 / 16.32 a usable ml: 1.05 ml are 21.875 cents', async () => {
+  it('a full 17 ml pot at 3.40 costs 340 / 15.98 a usable ml: 1.08 ml are 22.979 cents', async () => {
     const { costs } = await plan({
       figures: [tenCm2],
       steps: [oneCoat],
       pots: [makePot({ paint: 'Slate', priceMinor: 340 })],
     });
-    expect(minor(costs.useWhole)).toBeCloseTo((340 / 16.32) * need, 10);
-    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(2.1875, 10);
+    expect(minor(costs.useWhole)).toBeCloseTo((340 / 15.98) * need, 10);
+    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(tenMinor / 10, 7);
     expect(costs).toMatchObject({ cashMinor: 0, unpriced: [] });
     expect(costs.useWhole.atLeast).toBe(false);
   });
@@ -48,8 +51,8 @@ describe('cost of use, by hand', () => {
       makePot({ paint: 'Slate', row: 3, priceMinor: 340, left: { how: 'in ml', ml: 0.5 } }),
     ];
     const { costs } = await plan({ figures: [tenCm2], steps: [oneCoat], pots });
-    const opened = 0.5 * 0.96;
-    expect(minor(costs.useWhole)).toBeCloseTo((opened * 340) / 16.32 + ((need - opened) * 680) / 16.32, 10);
+    const opened = 0.5 * 0.94;
+    expect(minor(costs.useWhole)).toBeCloseTo((opened * 340) / 15.98 + ((need - opened) * 680) / 15.98, 10);
   });
 
   it('what must be bought is used last, at its own price', async () => {
@@ -62,7 +65,7 @@ describe('cost of use, by hand', () => {
     });
     expect(order.totalMinor).toBe(850);
     expect(costs.cashMinor).toBe(850);
-    expect(minor(costs.useWhole)).toBeCloseTo((0.48 * 340) / 16.32 + ((need - 0.48) * 400) / 16.32, 10);
+    expect(minor(costs.useWhole)).toBeCloseTo((0.47 * 340) / 15.98 + ((need - 0.47) * 400) / 15.98, 10);
   });
 
   it('extras are per figure, the figures themselves apart', async () => {
@@ -72,7 +75,7 @@ describe('cost of use, by hand', () => {
       pots: [makePot({ paint: 'Slate', priceMinor: 340 })],
       extras: [{ item: 'brush', priceMinor: 600, serves: 100 }],
     });
-    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(2.1875 + 6, 10);
+    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(tenMinor / 10 + 6, 7);
     expect(minor(costs.extrasWhole)).toBe(60);
     expect(minor(costs.figuresPrice)).toBe(2500);
   });
@@ -84,25 +87,73 @@ describe('what has no price', () => {
     const pots = [makePot({ paint: 'Slate', priceMinor: 340 }), makePot({ paint: 'Oat' })];
     const { costs } = await plan({ figures: [tenCm2], steps, pots });
     expect(costs.unpriced).toEqual(['Oat']);
-    expect(minor(costs.useWhole)).toBeCloseTo(21.875, 10);
+    expect(minor(costs.useWhole)).toBeCloseTo(tenMinor, 6);
     expect(costs.useWhole.atLeast).toBe(true);
     expect(costs.units[0]?.use.lines.map(({ atLeast }) => atLeast)).toEqual([false, true]);
     expect(costs.paints.get('Oat')).toMatchObject({ perMl: undefined, partlyUnpriced: false });
     expect(costs.figuresPrice.atLeast).toBe(true);
   });
 
-  it('in part: a need beyond the shelf that no offer covers costs what is known', async () => {
-    const pots = [makePot({ paint: 'Slate', priceMinor: 340, left: { how: 'in ml', ml: 0.5 } })];
-    const { costs, order } = await plan({
+  it('in part: what an order brings has a price, what stands on the shelf has none', async () => {
+    const pots = [makePot({ paint: 'Slate', left: { how: 'in ml', ml: 0.5 } })];
+    const { costs } = await plan({
       figures: [tenCm2],
       steps: [oneCoat],
       pots,
+      offers: [makeOffer({ priceMinor: 400, pots: [offerPot('Slate')] })],
       settings: certainSettings,
     });
-    expect(order.unmet).toEqual([{ paint: 'Slate', ml: expect.closeTo(need - 0.48, 10) }]);
     expect(costs.paints.get('Slate')).toMatchObject({ partlyUnpriced: true });
-    expect(minor(costs.useWhole)).toBeCloseTo((0.48 * 340) / 16.32, 10);
+    expect(minor(costs.useWhole)).toBeCloseTo(((need - 0.47) * 400) / 15.98, 10);
     expect(costs.useWhole.atLeast).toBe(true);
+  });
+
+  it('is what came for nothing: a gift does not tell what another pot costs', async () => {
+    const pots = [makePot({ paint: 'Slate', priceMinor: 0, left: { how: 'in ml', ml: 0.5 } })];
+    const { costs } = await plan({ figures: [tenCm2], steps: [oneCoat], pots });
+    expect(costs.unpriced).toEqual(['Slate']);
+    expect(costs.useWhole.atLeast).toBe(true);
+  });
+});
+
+describe('a need beyond the pots that no offer covers', () => {
+  const figures = [tenCm2];
+  const army = [makeUnit({ count: 60 })];
+  const steps = [oneCoat, makeStep({ step: 2, paint: 'Oat', coats: 1 })];
+  // Each paint: 0.1 x 60 + 6 x 0.08 = 6.48 ml. Slate 0.47 ml are there, at 340 / 15.98 a ml; another pot would cost the
+  // same. Oat: 0.94 ml in the pot of 2.00, and the newest, which is empty, cost 4.00.
+  const pots = [
+    makePot({ paint: 'Slate', row: 2, priceMinor: 340, left: { how: 'in ml', ml: 0.5 } }),
+    makePot({
+      paint: 'Oat',
+      row: 3,
+      priceMinor: 400,
+      openedOn: '2026-01-09',
+      left: { how: 'by eye', share: 0 },
+    }),
+    makePot({ paint: 'Oat', row: 4, priceMinor: 200, openedOn: '2024-03-02', left: { how: 'in ml', ml: 1 } }),
+  ];
+  const slate = (6.48 * 340) / 15.98;
+  const oat = (0.94 * 200 + (6.48 - 0.94) * 400) / 15.98;
+
+  it('costs what the newest pot of it did: 60 figures, two paints, both priced, no offers', async () => {
+    const { costs, order } = await plan({ figures, steps, pots, army, settings: certainSettings });
+    expect(order.unmet.map(({ ml }) => ml)).toEqual([expect.closeTo(6.01, 9), expect.closeTo(5.54, 9)]);
+    expect(minor(costs.useWhole)).toBeCloseTo(slate + oat, 9);
+    expect(costs.useWhole.atLeast).toBe(false);
+    expect(costs.unpriced).toEqual([]);
+    expect([...costs.paints.values()].map(({ likeNewestMl }) => likeNewestMl)).toEqual([
+      expect.closeTo(6.01, 9),
+      expect.closeTo(5.54, 9),
+    ]);
+  });
+
+  it('does so beside offers of other paints, and past what an offer has left', async () => {
+    const offers = [makeOffer({ priceMinor: 500, pots: [offerPot('Slate', 4)], available: 1 })];
+    const { costs } = await plan({ figures, steps, pots, army, offers, settings: certainSettings });
+    // 3.76 usable ml of the pot on offer at 5.00, then Slate at the price of the pot that is owned.
+    expect(minor(costs.useWhole)).toBeCloseTo(500 + ((6.48 - 3.76) * 340) / 15.98 + oat, 9);
+    expect(costs.useWhole.atLeast).toBe(false);
   });
 });
 
@@ -113,14 +164,14 @@ describe('work done and work to do', () => {
 
   it('the whole scheme is the cost of a figure; what is still to be done stands beside it', async () => {
     const { costs } = await plan({ figures: [tenCm2], steps, pots, extras, army: [makeUnit({ done: 1 })] });
-    expect(minor(costs.useWhole)).toBeCloseTo(2 * 21.875 + 60, 10);
-    expect(minor(costs.useRemaining)).toBeCloseTo(21.875 + 60, 10);
+    expect(minor(costs.useWhole)).toBeCloseTo(2 * tenMinor + 60, 6);
+    expect(minor(costs.useRemaining)).toBeCloseTo(tenMinor + 60, 6);
   });
 
   it('a finished unit costs nothing more and keeps its cost per figure', async () => {
     const { costs } = await plan({ figures: [tenCm2], steps, pots, extras, army: [makeUnit({ done: 2 })] });
     expect(minor(costs.useRemaining)).toBe(0);
-    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(4.375 + 6, 10);
+    expect(minor(costs.units[0]?.use.perFigure)).toBeCloseTo(tenMinor / 5 + 6, 7);
   });
 });
 
@@ -131,7 +182,7 @@ describe('cash per unit', () => {
   const shops = [makeShop({ postageMinor: 401 })];
 
   it('goes by the need that the pots cover: 30 and 10 figures share 7.34', async () => {
-    // (0.1 x 30 + 3 x 0.05) = 3.15 ml and 1.05 ml: three quarters and one quarter of 734, rounded to add up.
+    // (0.1 x 30 + 3 x 0.08) = 3.24 ml and 1.08 ml: three quarters and one quarter of 734, rounded to add up.
     const { costs } = await plan({
       figures: [tenCm2],
       steps: [oneCoat],
@@ -208,7 +259,7 @@ describe('a plan', () => {
 });
 
 describe('cost of use by zone and layer', () => {
-  it('adds up to the paint still to be used: 21.875 cents a coat on the whole, extras apart', async () => {
+  it('adds up to the paint still to be used: 22.979 cents a coat on the whole, extras apart', async () => {
     const steps = [
       makeStep({ step: 1, coats: 1, zone: 'head' }),
       makeStep({ step: 2, coats: 1 }),
@@ -221,7 +272,7 @@ describe('cost of use by zone and layer', () => {
       [...of.values()].reduce((all, one) => all + minor(one), 0);
     expect([...costs.zones.keys()]).toEqual(['head', 'whole']);
     expect([...costs.layers.keys()]).toEqual(['base coat', 'wash']);
-    expect(minor(costs.zones.get('whole'))).toBeCloseTo(21.875, 9);
+    expect(minor(costs.zones.get('whole'))).toBeCloseTo(tenMinor, 6);
     expect(costs.zones.get('whole')?.atLeast).toBe(true);
     expect(costs.layers.get('base coat')?.atLeast).toBe(false);
     for (const parts of [costs.zones, costs.layers]) {

@@ -25,10 +25,10 @@ function cutArmy(army: readonly Unit[], figures: number): Unit[] {
 describe('needs of the first n figures', () => {
   it('ten figures in batches of four are ten times a figure and three sittings, by hand', () => {
     const [demand] = listDemands(needsOf([makeUnit({ count: 10, batch: 4 })]), registry);
-    // 9.3201 cm2 x 2 coats x 50 um / 0.5 = 0.18640 ml a figure, 0.05 ml a sitting.
+    // 9.3201 cm2 x 2 coats x 50 um / 0.5 = 0.18640 ml a figure, 0.08 ml a sitting.
     expect(demand?.perFigureMl.get('Slate')).toBeCloseTo(0.1864, 4);
-    expect(demand?.perSittingMl.get('Slate')).toBeCloseTo(0.05, 10);
-    expect(addUpDemands(demand === undefined ? [] : [demand])(10).get('Slate')).toBeCloseTo(1.864 + 0.15, 3);
+    expect(demand?.perSittingMl.get('Slate')).toBeCloseTo(0.08, 10);
+    expect(addUpDemands(demand === undefined ? [] : [demand])(10).get('Slate')).toBeCloseTo(1.864 + 0.24, 3);
   });
 
   it('are those of an army of just these figures', () => {

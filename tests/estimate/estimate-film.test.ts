@@ -71,11 +71,27 @@ describe('loss', () => {
   });
 
   it('a spray loses more on a small target, less on a large one, never under nothing', () => {
-    const spray = { fullTargetCm2: 18, least: 0.2, most: 2 };
+    const spray = { fullTargetCm2: 18, least: 0.2, most: 2, mostTransfer: 1 };
     expect(sprayTransfer(0.08, 18, spray)).toBeCloseTo(0.08, 12);
     expect(sprayTransfer(0.08, 4.5, spray)).toBeCloseTo(0.04, 12);
     expect(sprayTransfer(0.08, 0.01, spray)).toBeCloseTo(0.016, 12);
     expect(sprayTransfer(0.08, 1000, spray)).toBeCloseTo(0.16, 12);
     expect(sprayTransfer(0.7, 1000, spray)).toBe(1);
   });
+
+  // 0.35 x sqrt(72 / 18) = 0.7; 0.4 x 2 = 0.8; 0.41 x 2 = 0.82.
+  it.each([
+    [0.35, 72, 0.7],
+    [0.4, 72, 0.8],
+    [0.41, 72, 0.8],
+    [0.41, 68, 0.41 * Math.sqrt(68 / 18)],
+    [0.85, 72, 0.85],
+    [0.85, 4.5, 0.425],
+  ])(
+    'an airbrush of transfer %f on %f cm2 lays %f: a large target raises it to 0.8 at the most',
+    (transfer, cm2, lays) => {
+      const spray = { fullTargetCm2: 18, least: 0.2, most: 2, mostTransfer: 0.8 };
+      expect(sprayTransfer(transfer, cm2, spray)).toBeCloseTo(lays, 12);
+    },
+  );
 });

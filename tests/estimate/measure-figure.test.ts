@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { assume, likely } from '../../src/assumptions/look-up.js';
 import { overrideAssumptions } from '../../src/assumptions/override-assumptions.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { measureBase, measureBox } from '../../src/estimate/measure-base.js';
-import { areaDoubts, bareSkinCm2, measureFigure } from '../../src/estimate/measure-figure.js';
+import { areaDoubts, bareSkinCm2, inputsOfPart, measureFigure } from '../../src/estimate/measure-figure.js';
 import type { Figure } from '../../src/model/sheets.js';
+import { builds } from '../../src/model/words.js';
+import { columns } from '../../src/sheets/columns.js';
 import { makeFigure } from '../make-sheets.js';
 
 describe('bare skin of a small person', () => {
@@ -96,11 +99,14 @@ describe('a figure by parts', () => {
     expect(own).toMatchObject({ mark: 'yours', biggestDoubt: '' });
   });
 
-  it('a box is one hull with the relief of a box: 75 x 1.3', () => {
-    const box = makeFigure({ boxMm: { longMm: 90, wideMm: 30, highMm: 20 }, dress: 'none' });
-    const { parts, biggestDoubt } = measureFigure(box, registry);
-    expect([...parts]).toEqual([['hull', expect.closeTo(97.5, 10)]]);
-    expect(biggestDoubt).toBe('relief of a box');
+  it.each([
+    ['closed', 75 * 1.1],
+    ['open frame', 75 * 0.7],
+  ] as const)('a box is one hull: sides and top of 75 cm2, %s: %f cm2', (build, areaCm2) => {
+    const box = makeFigure({ boxMm: { longMm: 90, wideMm: 30, highMm: 20 }, build, dress: 'none' });
+    const { parts, biggestDoubt, mark } = measureFigure(box, registry);
+    expect([...parts]).toEqual([['hull', expect.closeTo(areaCm2, 10)]]);
+    expect({ biggestDoubt, mark }).toEqual({ biggestDoubt: `relief ${build}`, mark: 'open models' });
   });
 
   it('bears the weakest mark and names the largest doubt', () => {
@@ -112,12 +118,42 @@ describe('a figure by parts', () => {
     expect([...doubts.keys()]).toEqual(['dress clothed', 'build heroic', 'relief']);
     expect(areaDoubts(makeFigure(), new Map(), registry).size).toBe(0);
   });
+
+  it('of true scale rests on no build: 5.604 x 1.20 x 1.10 = 7.397 cm2', () => {
+    const figure = makeFigure({ build: 'true scale' });
+    expect(measureFigure(figure, registry).wholeCm2).toBeCloseTo(7.397, 3);
+    expect(inputsOfPart(figure, 'head').filter((name) => name.startsWith('build'))).toEqual([]);
+  });
 });
 
 /**
  * Measured on free-licensed 3D models by casting rays (visible area over 0.626 H^2, H the bare-head stature; the
  * same unit as bare skin here): relief, which those models lack, is left out, and proportions are true scale.
  */
+describe('what sizes stand for where they are chosen', () => {
+  const says = (header: string): string => columns.figures.find((one) => one.header === header)?.says ?? '';
+
+  // Both faces of a disc of 60 cm are 2 x 0.2827 m2, 0.312 of 1.8097 m2 of skin; of 80 cm 1.0053 m2, 0.556; of 100 cm
+  // 1.5708 m2, 0.868.
+  it.each([
+    ['small shield', 60, 'small 60 cm across'],
+    ['round shield', 80, 'round 80'],
+    ['large shield', 100, 'large 100'],
+  ])('a %s is a disc of %i cm, both faces, to a twentieth', (item, acrossCm, words) => {
+    const facesCm2 = 2 * ((Math.PI * acrossCm ** 2) / 4);
+    const skinCm2 = likely(registry, 'skin of a person');
+    expect(Math.abs(facesCm2 / skinCm2 / likely(registry, `kit ${item}`) - 1)).toBeLessThan(0.05);
+    expect(says('kit')).toContain(words);
+  });
+
+  it('builds are said with the surface that the registry has', () => {
+    const said = builds
+      .filter((build) => build !== 'true scale')
+      .map((build) => `${build} ${likely(registry, `build ${build}`)}`);
+    expect(says('build')).toContain(said.join(', '));
+  });
+});
+
 describe('against measured open models, before relief', () => {
   const plain = overrideAssumptions(registry, [{ name: 'relief', likely: 1 }]);
   const skins = (dress: Figure['dress'], ...kit: Figure['kit'][number]['item'][]): number => {
@@ -145,6 +181,30 @@ describe('against measured open models, before relief', () => {
   ])('%s', (_, likely, low, high) => {
     expect(likely).toBeGreaterThanOrEqual(low);
     expect(likely).toBeLessThanOrEqual(high);
+  });
+
+  // Visible area over LW + 2LH + 2WH: five closed hulls, three open engines.
+  it.each([
+    ['closed', 0.99, 1.18],
+    ['open frame', 0.63, 0.87],
+  ])(
+    'boxes, %s: %f to %f of sides and top, all but a hundredth within low and high',
+    (build, least, most) => {
+      const { low, likely, high } = assume(registry, `relief ${build}`);
+      expect(likely).toBeGreaterThan(least);
+      expect(likely).toBeLessThan(most);
+      expect(low).toBeLessThanOrEqual(least + 0.01);
+      expect(high).toBeGreaterThanOrEqual(most);
+    },
+  );
+
+  it.each([
+    ['bow', 'its bow and quiver', 0.2],
+    ['cloak', 'one long cloak with its collar', 0.89],
+  ])('a %s: %s, measured on open models, lies within low and high', (item, _, ofSkin) => {
+    const { low, high } = assume(registry, `kit ${item}`);
+    expect(low).toBeLessThan(ofSkin);
+    expect(high).toBeGreaterThan(ofSkin);
   });
 
   it('a barded rider comes within a tenth of the one model measured, 8.1', () => {

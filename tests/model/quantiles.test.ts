@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chanceOf, quantileOf, rangeOf } from '../../src/model/quantiles.js';
+import { chanceOf, quantileOf, rangeAbout, rangeOf } from '../../src/model/quantiles.js';
 import { drawNormals } from '../../src/ranges/draw-factors.js';
 
 const column = (...values: number[]): Float64Array => Float64Array.from(values);
@@ -43,10 +43,22 @@ describe('quantiles', () => {
         const rank = Math.min(values.length, Math.max(1, Math.round(p * values.length + 0.5)));
         // Which of -0 and 0 comes first is nobody's business.
         expect(quantileOf(draws, p) === rising[rank - 1]).toBe(true);
-        expect(rangeOf(draws)).toEqual({ low: quantileOf(draws, 0.1), high: quantileOf(draws, 0.9) });
+        const { low, high } = rangeOf(draws);
+        expect([low === quantileOf(draws, 0.1), high === quantileOf(draws, 0.9)]).toEqual([true, true]);
         expect([...draws]).toEqual(values);
       }),
     );
+  });
+});
+
+describe('a range about what is likely', () => {
+  it.each([
+    [50, { low: 11, high: 91 }],
+    [11, { low: 11, high: 91 }],
+    [10, { low: 10, high: 91 }],
+    [92, { low: 11, high: 92 }],
+  ])('%f among 1 to 100: %j', (likely, range) => {
+    expect(rangeAbout(likely, upTo(100))).toEqual(range);
   });
 });
 

@@ -44,6 +44,23 @@ describe('limits and ties', () => {
   });
 });
 
+describe('among very many packs', () => {
+  it('covers the need by the cheapest, each of which there is but one', () => {
+    const packs = Array.from({ length: 30_000 }, (_, at) => pack(10, 1000 + at, 1));
+    const counts = choosePots(250_000, packs);
+    expect(counts?.indexOf(0)).toBe(25_000);
+    expect(counts?.lastIndexOf(1)).toBe(24_999);
+  });
+
+  it('finds the one that is cheapest, however many are dearer', () => {
+    const packs = Array.from({ length: 30_000 }, (_, at) =>
+      pack(10 + (at % 7), 1000 + ((at * 7919) % 30_011)),
+    );
+    packs[20_123] = pack(12, 999);
+    expect(choosePots(11, packs)?.flatMap((count, place) => (count > 0 ? [place] : []))).toEqual([20_123]);
+  });
+});
+
 describe('against trying every count', () => {
   const packs = fc.array(
     fc.record({

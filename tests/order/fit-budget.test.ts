@@ -41,7 +41,7 @@ const fittingOf = (
 });
 
 describe('what a budget finishes, by hand', () => {
-  // A figure takes 2 ml and each sitting of five 0.5 ml: one pot of 16.32 ml does seven (14 + 1), eight need 17.
+  // A figure takes 2 ml and each sitting of five 0.5 ml: one pot of 15.98 ml does seven (14 + 1), eight need 17.
   const watch = demandOf('watch', 1, 10, { Slate: 2 });
   const archers = demandOf('archers', 2, 10, { Oat: 2 });
 
@@ -69,7 +69,7 @@ describe('what a budget finishes, by hand', () => {
 
   it('finishes the first rows of one priority where any would do', async () => {
     const alike = ['first', 'second', 'third'].map((unit) => demandOf(unit, 1, 5, { Slate: 2 }));
-    // Two pots, 32.64 ml: a sitting of five and another are 21 ml, three more figures 6.5 ml.
+    // Two pots, 31.96 ml: three sittings of five take 31.5. One, 15.98: five take 10.5, two more 4.5.
     expect((await fitBudget(fittingOf(alike, 600))).finished).toEqual(
       [5, 5, 5].map((n, at) => (at < 2 ? n : 5)),
     );
@@ -103,7 +103,7 @@ describe('against trying every number of figures', () => {
       .filter(({ shop }) => isOpen(shop))
       .flatMap((offer) => offer.pots.map((pot) => ({ pot, limit: limitOf(offer) })))
       .filter(({ pot }) => pot.paint === paint)
-      .reduce((sum, { pot, limit }) => sum + pot.sizeMl * 0.96 * pot.count * limit, 0);
+      .reduce((sum, { pot, limit }) => sum + pot.sizeMl * 0.94 * pot.count * limit, 0);
   }
 
   /** Most figures of the first unit within the budget, then of the second. */
@@ -163,5 +163,5 @@ describe('against trying every number of figures', () => {
       expect(proved, `seed ${seed}`).toBe(true);
       expect(await cashFor(finished, fitting), `seed ${seed}`).toBeLessThanOrEqual(fitting.budgetMinor);
     }
-  }, 120_000);
+  });
 });

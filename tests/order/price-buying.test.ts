@@ -4,7 +4,8 @@ import type { Offer } from '../../src/model/sheets.js';
 import { chooseOrder } from '../../src/order/choose-order.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { isOnOffer, openPrices } from '../../src/order/price-buying.js';
-import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
+import { takeStock } from '../../src/stock/take-stock.js';
+import { makeOffer, makePot, makeSheets, makeShop, offerPot } from '../make-sheets.js';
 
 const market = (offers: readonly Offer[], shops = [makeShop()]) => ({
   offers,
@@ -54,23 +55,46 @@ describe('a ml more', () => {
     ];
     const order = await chooseOrder(needs, shelves, prepareBuying({}));
     expect(order.lines.map(({ offer }) => offer).sort()).toEqual(['Slate 17', 'set']);
-    const perMl = openPrices(order, shelves);
-    // One pot of 16.32 usable ml at 3.00; postage is left out.
-    expect(perMl('Slate')).toBeCloseTo(300 / 16.32, 9);
-    expect(perMl('Chalk')).toBeCloseTo(240 / 16.32, 9);
+    const perMl = openPrices(order, shelves, []);
+    // One pot of 15.98 usable ml at 3.00; postage is left out.
+    expect(perMl('Slate')).toBeCloseTo(300 / 15.98, 9);
+    expect(perMl('Chalk')).toBeCloseTo(240 / 15.98, 9);
     // A line's pots share its price: Moss and two of Rust add up to 6.00.
-    expect(16.32 * (perMl('Moss') ?? 0) + 2 * 16.32 * (perMl('Rust') ?? 0)).toBeCloseTo(600, 6);
+    expect(15.98 * (perMl('Moss') ?? 0) + 2 * 15.98 * (perMl('Rust') ?? 0)).toBeCloseTo(600, 6);
     expect(perMl('Umber')).toBeUndefined();
   });
 
   it('of a paint that comes in sets alone is unknown before one is bought', async () => {
     const order = await chooseOrder([], market([set]), prepareBuying({}));
-    expect(openPrices(order, market([set]))('Moss')).toBeUndefined();
+    expect(openPrices(order, market([set]), [])('Moss')).toBeUndefined();
+  });
+
+  it('of a paint that nobody sells by itself costs what its newest pot with a price did; an offer comes before', async () => {
+    const stock = takeStock(
+      makeSheets({
+        pots: [
+          makePot({ paint: 'Moss', row: 2, priceMinor: 200, openedOn: '2024-05-01' }),
+          makePot({ paint: 'Moss', row: 3, priceMinor: 340, openedOn: '2025-05-01' }),
+          makePot({ paint: 'Slate', row: 4, priceMinor: 340 }),
+          makePot({ paint: 'Rust', row: 5 }),
+        ],
+      }),
+      new Map(),
+      registry,
+    );
+    const shelves = market([set, single('Slate', 300)]);
+    const order = await chooseOrder([], shelves, prepareBuying({}));
+    const perMl = openPrices(order, shelves, stock);
+    expect(['Moss', 'Slate', 'Rust'].map(perMl)).toEqual([
+      expect.closeTo(340 / 15.98, 9),
+      expect.closeTo(300 / 15.98, 9),
+      undefined,
+    ]);
   });
 
   it('counts every pot of an offer of several alike', async () => {
     const pair = makeOffer({ offer: 'pair', priceMinor: 500, pots: [offerPot('Slate', 17, 2)] });
     const order = await chooseOrder([], market([pair]), prepareBuying({}));
-    expect(openPrices(order, market([pair]))('Slate')).toBeCloseTo(500 / 32.64, 9);
+    expect(openPrices(order, market([pair]), [])('Slate')).toBeCloseTo(500 / 31.96, 9);
   });
 });

@@ -8,8 +8,8 @@ import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { solveProgram } from '../../src/order/solver/solve-program.js';
 import { type DrawnMarket, drawMarket } from './draw-market.mjs';
 
-/** Usable ml of a pot that is no can, 0.96 of its label: every pot of these markets holds 17 ml. */
-const usableMl = 17 * 0.96;
+/** Usable ml of a pot that is no can, 0.94 of its label: every pot of these markets holds 17 ml. */
+const usableMl = 17 * 0.94;
 
 type Way = ReadonlyMap<string, 'postage' | 'free'>;
 
@@ -85,13 +85,9 @@ it.each([
   ['our own search first', 2, buying],
   ['the solver alone', 2, bySolver],
   ['the solver alone', 3, bySolver],
-] as const)(
-  '60 paints, 90 offers, 3 shops, by %s, seed %i: the same least cash',
-  async (_, seed, by) => {
-    const market = drawMarket(seed, { paints: 60, offers: 90, shops: 3, sizesMl: [17] });
-    const order = await chooseOrder(market.needs, { ...market, assumptions: registry }, by);
-    expect(order.status).toBe('proved');
-    expect(order.totalMinor).toBe(await leastCash(market));
-  },
-  120_000,
-);
+] as const)('60 paints, 90 offers, 3 shops, by %s, seed %i: the same least cash', async (_, seed, by) => {
+  const market = drawMarket(seed, { paints: 60, offers: 90, shops: 3, sizesMl: [17] });
+  const order = await chooseOrder(market.needs, { ...market, assumptions: registry }, by);
+  expect(order.status).toBe('proved');
+  expect(order.totalMinor).toBe(await leastCash(market));
+});

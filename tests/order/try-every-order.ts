@@ -8,8 +8,8 @@ export interface Tried {
   readonly pots: number;
 }
 
-/** Usable ml of a pot that is no can: 0.96 of its label. */
-const usable = 0.96;
+/** Usable ml of a pot that is no can: 0.94 of its label. */
+const usable = 0.94;
 
 export function tryEveryOrder(
   needs: ReadonlyMap<string, number>,

@@ -24,6 +24,8 @@ import { installPackage } from './install-package.js';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const { home, folder, packedBytes, run } = installPackage();
 const today = '2026-03-14';
+/** To search, on a busy machine too. */
+const seconds = 100;
 const at = (...names: string[]): string => join(home, ...names);
 const read = (...names: string[]): string => readFileSync(at(...names), 'utf8');
 const programs = readdirSync(join(folder, 'dist/program')).filter((name) => name.endsWith('.js'));
@@ -77,10 +79,8 @@ describe('a market too large for our own search', () => {
   it('is ordered by the solver that the package brings, as by the one of the sources', async () => {
     mkdirSync(at('market'));
     writeSheets(at('market'), { ...armySheets(market), ...marketSheets(market) });
-    expect(run('halfpot', ['plan', 'market', '--out', 'market-plan', '--date', today])).toMatchObject({
-      code: 0,
-      err: '',
-    });
+    const args = ['plan', 'market', '--out', 'market-plan', '--date', today, '--seconds', String(seconds)];
+    expect(run('halfpot', args)).toMatchObject({ code: 0, err: '' });
     const { sheets } = await readSheets(at('market'), today);
     if (sheets === undefined) throw new Error('the sheets of the market have errors');
     let searches = 0;
@@ -88,7 +88,7 @@ describe('a market too large for our own search', () => {
       searches++;
       return solveProgram(program, limits);
     };
-    const { order } = await planArmy(sheets, today, { solve });
+    const { order } = await planArmy(sheets, today, { solve, seconds });
     expect(searches).toBeGreaterThan(0);
     expect(order.status).toBe('proved');
     const planned = JSON.parse(read('market-plan', 'plan.json'));
@@ -148,7 +148,8 @@ describe('compiled code', () => {
 
   it('serves plans too: what is kept while the solver works under flags of its own serves a plan without it', () => {
     rmSync(compiled, { recursive: true, force: true });
-    const plan = (sheets: string) => run('halfpot', ['plan', sheets, '--out', 'kept', '--date', today]);
+    const plan = (sheets: string) =>
+      run('halfpot', ['plan', sheets, '--out', 'kept', '--date', today, '--seconds', String(seconds)]);
     const written = () =>
       new Map(
         readdirSync(compiled, { recursive: true, withFileTypes: true })
@@ -193,6 +194,14 @@ describe('what it carries of others', () => {
       expect(notices, name).toMatch(new RegExp(`^${name.replaceAll('.', '\\.')} \\d`, 'm'));
     // The solver's WebAssembly is HiGHS itself, whose licence asks to be shown (MIT).
     expect(notices).toMatch(/Copyright \(c\) \d+ HiGHS/);
+  });
+
+  it('says which licence is chosen where there is a choice, and has a text for each', () => {
+    expect(notices).toMatch(
+      /^jszip [\d.]+ \(\(MIT OR GPL-3\.0-or-later\)\)\n-+\nHalfpot uses it under the MIT licence\./m,
+    );
+    expect(notices).toMatch(/^saxes [\d.]+ \(ISC\)\n-+\nCopyright .*\n\nPermission to use, copy, modify/m);
+    expect(notices).not.toContain('ships no text');
   });
 
   it('leaves out what exceljs needs only for streams and CSV', () => {

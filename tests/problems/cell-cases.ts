@@ -48,18 +48,44 @@ const columnCases: readonly ProblemCase[] = [
     { pots: ['paint,size ml,Price (£)', 'brick red,17,3.50', 'earth wash,24,'] },
     'pots.csv row 1, "Price (£)" (C1): "£" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
   ),
-  ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"'].map((reading) =>
+  ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"', 'half', '~40%', '3/4'].map((reading) =>
     spoil(
-      'left-maybe-meant',
-      {
-        pots: [
-          'paint,size ml,remaining,notes',
-          `brick red,17,${reading},7 ml of it old`,
-          'earth wash,24,,full',
-        ],
-      },
-      'pots.csv row 1, "remaining" (C1): every pot counts as full, as there is no left column, while this one reads as if it said what is left. Rename it "left" if that is meant; if it is a note of your own, an empty left column ends this question.',
+      'column-maybe-meant',
+      { pots: ['paint,size ml,How full,notes', `brick red,17,${reading},60%`, 'earth wash,24,,full'] },
+      'pots.csv row 1, "How full" (C1): this column is not read, though it could be meant for "left", which counts as blank on every row: full. Rename it "left" if that is meant; if it is a note of your own, let its header end in "notes".',
     ),
+  ),
+  spoil(
+    'column-maybe-meant',
+    {
+      pots: ['paint,size ml,Paid,type', 'brick red,17,3.50,colour', 'earth wash,24,4.20,wash'],
+      offers: [
+        'shop,offer,price,paint,size ml,in it',
+        'Quay,set,9,brick red,17,2',
+        'Quay,set,,earth wash,24,1',
+      ],
+      shops: ['shop,parcel', 'Quay,€4.90'],
+      army: ['unit,figure,count,painted up to', 'first spears,spearman,20,1'],
+    },
+    'pots.csv row 1, "Paid" (C1): this column is not read, though it could be meant for "price", which counts as blank on every row: unpriced. Rename it "price" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'pots.csv row 1, "type" (D1): this column is not read, though it could be meant for "kind", which counts as blank on every row: colour. Rename it "kind" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'offers.csv row 1, "in it" (F1): this column is not read, though it could be meant for "pots", which counts as blank on every row: 1. Rename it "pots" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'shops.csv row 1, "parcel" (B1): this column is not read, though it could be meant for "postage", which counts as blank on every row: 0. Rename it "postage" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'army.csv row 1, "painted up to" (D1): this column is not read, though it could be meant for "done", which counts as blank on every row: none. Rename it "done" if that is meant; if it is a note of your own, let its header end in "notes".',
+  ),
+  spoil(
+    'blank-column-maybe-meant',
+    { pots: ['paint,size ml,left,How full', 'brick red,17,,60%', 'earth wash,24,,half'] },
+    'pots.csv row 1, "How full" (D1): this column is not read, though it could be meant for "left", which is blank on every row: full. Take the blank column out and rename this one "left" if that is meant; if it is a note of your own, let its header end in "notes".',
+  ),
+  spoil(
+    'missing-column',
+    {
+      offers: ['shop,offer,asks,paint,size ml', 'Quay,brick,3.50,brick red,17'],
+      army: ['unit,figure,models,bases', 'first spears,spearman,20,10', 'bows,spearman,10,5'],
+    },
+    'offers.csv, "price": there is no such column. Add it to the header row, or rename "asks" if that is meant.',
+    'army.csv, "count": there is no such column. Add it to the header row, or rename "models" or "bases" if that is meant.',
   ),
 ];
 
@@ -118,14 +144,14 @@ const brokenCases: readonly ProblemCase[] = [
 const numberCases: readonly ProblemCase[] = [
   spoil(
     'not-a-volume',
-    { pots: pots('brick red,"12,5ml"') },
-    'pots.csv row 3, "size ml" (B3): "12,5ml" is not a volume. Write a number of millilitres, such as 12.5.',
+    { pots: ['paint,size ml,keep ml', 'brick red,"0,4 l",a dab', 'earth wash,0.8 fl oz,2 cl'] },
+    'pots.csv row 2, "keep ml" (C2): "a dab" is not a volume. Write a number of millilitres, such as 12.5.',
+    'pots.csv row 3, "size ml" (B3): "0.8 fl oz" is not a volume. Write a number of millilitres, such as 12.5.',
   ),
   spoil(
     'not-a-length',
-    { figures: ['figure,eye mm,base,base high mm', 'spearman,28 mm,round 25 mm,3mm'] },
-    'figures.csv row 2, "eye mm" (B2): "28 mm" is not a length. Write a number of millimetres, such as 28.',
-    'figures.csv row 2, "base high mm" (D2): "3mm" is not a length. Write a number of millimetres, such as 3.',
+    { figures: ['figure,eye mm,base,base high mm', 'spearman,28 mm,round 25 mm,3 ml', 'archer,28mm,,'] },
+    'figures.csv row 2, "base high mm" (D2): "3 ml" is not a length. Write a number of millimetres, such as 3.',
   ),
   spoil(
     'not-a-base',
@@ -141,8 +167,20 @@ const numberCases: readonly ProblemCase[] = [
   ),
   spoil(
     'not-a-weight',
-    { pots: ['paint,size ml,left,empty g', 'brick red,17,20 g,light', 'earth wash,24,,'] },
+    { pots: ['paint,size ml,left,empty g', 'brick red,17 ml,20 g,light', 'earth wash,24,20 g,14.5 g'] },
     'pots.csv row 2, "empty g" (D2): "light" is not a weight. Write a number of grams, such as 31.2.',
+  ),
+  spoilWorkbook(
+    'not-a-volume',
+    {
+      pots: [
+        ['paint', 'size ml'],
+        ['brick red', { value: 0.5, numFmt: '0.0" fl oz"' }],
+        ['earth wash', { value: 0.4, numFmt: '0.0" l"' }],
+        ['bone', { value: 17, numFmt: '0" each"' }],
+      ],
+    },
+    'army.xlsx, sheet pots, row 2, "size ml" (B2): "0.5 fl oz" is not a volume. Write a number of millilitres, such as 12.5.',
   ),
   spoil(
     'not-a-length',
@@ -151,8 +189,8 @@ const numberCases: readonly ProblemCase[] = [
   ),
   spoil(
     'not-an-area',
-    { figures: ['figure,eye mm,area cm2', 'spearman,28,much'] },
-    'figures.csv row 2, "area cm2" (C2): "much" is not an area. Write a number of cm2, such as 9.5.',
+    { figures: ['figure,eye mm,area cm2', 'spearman,28,9 cm2', 'archer,28,9 cm'] },
+    'figures.csv row 3, "area cm2" (C3): "9 cm" is not an area. Write a number of cm2, such as 9.5.',
   ),
   spoil(
     'not-a-number',
@@ -174,6 +212,15 @@ const numberCases: readonly ProblemCase[] = [
     { pots: pots('brick red,"1,234"', 'brick red,1.234') },
     'pots.csv row 3, "size ml" (B3): "1,234" can be read in two ways. Write 1234 or 1.2340.',
     'pots.csv row 4, "size ml" (B4): "1.234" can be read in two ways. Write 1234 or 1.2340.',
+  ),
+  // Minor units by ISO 4217: KWD has three digits, so that 2.942 is what a price looks like; English parts thousands by commas.
+  spoil(
+    'ambiguous-number',
+    {
+      settings: settings('currency,KWD'),
+      pots: ['paint,size ml,price', 'brick red,17,2.942', 'earth wash,24,"2,942"'],
+    },
+    'pots.csv row 3, "price" (C3): "2,942" can be read in two ways. Write 2942 or 2.9420.',
   ),
   spoil(
     'ambiguous-number',
@@ -266,6 +313,26 @@ const priceCases: readonly ProblemCase[] = [
     'pots.csv row 2, "price" (C2): "$3.50" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
     'pots.csv row 3, "price" (C3): "3.50 GBP" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
   ),
+  // A format that writes the settings' own currency, or none, is no question; nor is one that writes a word.
+  spoilWorkbook(
+    'other-currency',
+    {
+      pots: [
+        ['paint', 'size ml', 'price'],
+        ['brick red', 17, { value: 3.5, numFmt: '"$"#,##0.00' }],
+        ['earth wash', { value: 24, numFmt: '0" ml"' }, { value: 4.2, numFmt: '#,##0.00 [$€-407]' }],
+        ['bone', 17, { value: 3, numFmt: '#,##0.00" GBP"' }],
+        ['oat', 17, { value: 2.942, numFmt: '[$KWD] 0.000' }],
+      ],
+      army: [
+        ['unit', 'figure', 'count'],
+        ['first spears', 'spearman', { value: 20, numFmt: '"$"0' }],
+      ],
+    },
+    'army.xlsx, sheet pots, row 2, "price" (C2): "3.5 $" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+    'army.xlsx, sheet pots, row 4, "price" (C4): "3 GBP" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+    'army.xlsx, sheet pots, row 5, "price" (C5): "2.942 KWD" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
+  ),
   spoil(
     'not-a-share',
     { schemes: schemes(',share', 'red line,1,whole,base coat,brick red,half') },
@@ -291,10 +358,9 @@ const dateCases: readonly ProblemCase[] = [
     'pots.csv row 3, "opened" (C3): "31.4.2026" is a day that no calendar has. Write it as 2026-03-14.',
   ),
   spoil(
-    'year-not-first',
-    { pots: ['paint,size ml,opened', 'brick red,17,3/4/2026', 'earth wash,24,14/3/2026'] },
-    'pots.csv row 2, "opened" (C2): "3/4/2026" is not written year first. Write 2026-03-04 or 2026-04-03.',
-    'pots.csv row 3, "opened" (C3): "14/3/2026" is not written year first. Write 2026-03-14.',
+    'day-or-month-first',
+    { pots: ['paint,size ml,opened', 'brick red,17,05/06/2026', 'earth wash,24,17/05/2026'] },
+    'pots.csv row 2, "opened" (C2): "05/06/2026" could be two days. Write 2026-05-06 or 2026-06-05.',
   ),
   spoil(
     'date-ahead',
@@ -337,11 +403,11 @@ const wordCases: readonly ProblemCase[] = [
   spoil(
     'wrong-check-digit',
     {
-      pots: ['paint,size ml,code', 'brick red,17,6291041500214', 'earth wash,24,6291041500213'],
-      offers: ['shop,offer,price,paint,size ml,code', 'Quay,brick,3,brick red,17,03600029145 3'],
+      pots: ['paint,size ml,code', 'brick red,17,2000310000218', 'earth wash,24,2000310000217'],
+      offers: ['shop,offer,price,paint,size ml,code', 'Quay,brick,3,brick red,17,20003100001 3'],
     },
-    'pots.csv row 2, "code" (C2): "6291041500214" has a wrong digit, as its last should be 3. Compare it with the number under the bar code.',
-    'offers.csv row 2, "code" (F2): "03600029145 3" has a wrong digit, as its last should be 2. Compare it with the number under the bar code.',
+    'pots.csv row 2, "code" (C2): "2000310000218" has a wrong digit, as its last should be 7. Compare it with the number under the bar code.',
+    'offers.csv row 2, "code" (F2): "20003100001 3" has a wrong digit, as its last should be 1. Compare it with the number under the bar code.',
   ),
   spoil(
     'not-a-colour',
@@ -485,21 +551,30 @@ const rowCases: readonly ProblemCase[] = [
   ),
   spoil(
     'no-eye-height',
-    { figures: ['figure,eye mm,box mm', 'spearman,,', 'engine,,90x30x20'] },
+    { figures: ['figure,eye mm,box mm,build', 'spearman,,,closed', 'engine,,90x30x20,'] },
     'figures.csv row 2, "eye mm" (B2): without a box, a figure needs the height of its eyes. Measure from the soles to the eyes and write millimetres, such as 28.',
   ),
   spoil(
     'box-with-body',
     {
+      figures: ['figure,eye mm,box mm,dress,kit', 'spearman,28,,,', 'engine,,90x30x20,clothed,weapon'],
+    },
+    'figures.csv row 3, "dress" (D3): a box takes no dress. Leave this cell blank; give a crew a row of its own.',
+    'figures.csv row 3, "kit" (E3): a box takes no kit. Leave this cell blank; give a crew a row of its own.',
+  ),
+  spoil(
+    'wrong-build',
+    {
       figures: [
-        'figure,eye mm,box mm,build,dress,kit',
-        'spearman,28,,,,',
-        'engine,,90x30x20,heroic,clothed,weapon',
+        'figure,eye mm,box mm,build',
+        'spearman,28,,Closed',
+        'engine,,90x30x20,heroic',
+        'cart,,60x30x25,open-frame',
+        'giant,60,,broad',
       ],
     },
-    'figures.csv row 3, "build" (D3): a box takes no build. Leave this cell blank; give a crew a row of its own.',
-    'figures.csv row 3, "dress" (E3): a box takes no dress. Leave this cell blank; give a crew a row of its own.',
-    'figures.csv row 3, "kit" (F3): a box takes no kit. Leave this cell blank; give a crew a row of its own.',
+    'figures.csv row 2, "build" (D2): "Closed" is no build of a body (true scale, heroic mild, heroic, heroic strong, stocky or broad). Write one of these, or leave this cell blank.',
+    'figures.csv row 3, "build" (D3): "heroic" is no build of a box (closed or open frame). Write one of these, or leave this cell blank.',
   ),
   spoil(
     'no-surface',

@@ -7,7 +7,7 @@ const schemes = (header: string, ...rows: readonly string[]): readonly string[] 
   ...rows,
 ];
 
-const hues = Array.from({ length: 5001 }, (_, at) => `hue ${at}`);
+const hues = Array.from({ length: 3001 }, (_, at) => `hue ${at}`);
 
 const unknownCases: readonly ProblemCase[] = [
   spoil(
@@ -130,21 +130,21 @@ const paintCases: readonly ProblemCase[] = [
   spoil(
     'too-many-paints',
     {
-      // Five thousand and one, the first of them twice in other letters; a scheme that no unit is painted in does not count.
+      // Three thousand and one, the first of them twice in other letters; a scheme that no unit is painted in does not count.
       pots: ['paint,size ml', ...hues.map((hue) => `${hue},17`)],
       schemes: schemes(
         '',
-        'blue line,1,whole,base coat,hue 5000',
+        'blue line,1,whole,base coat,hue 3000',
         'line 0,1,head,detail,HUE 0',
         ...hues.map((hue, at) => `line ${Math.floor(at / 900)},${1 + (at % 900)},whole,base coat,${hue}`),
       ),
       army: [
         'unit,figure,scheme,count',
-        ...[0, 1, 2, 3, 4, 5].map((line) => `spears ${line},spearman,line ${line},20`),
+        ...[0, 1, 2, 3].map((line) => `spears ${line},spearman,line ${line},20`),
       ],
       log: ['date,paint,used ml', '2026-03-01,hue 1,0.4'],
     },
-    'schemes.csv row 5004, "paint" (E5004): this is paint number 5001 that the army is painted with, and 5000 can be planned at once. Take some units out of the army sheet and plan them in sheets of their own.',
+    'schemes.csv row 3004, "paint" (E3004): this is paint number 3001 that the army is painted with, and 3000 can be planned at once. Take some units out of the army sheet and plan them in sheets of their own.',
   ),
 ];
 
@@ -267,6 +267,11 @@ const zoneCases: readonly ProblemCase[] = [
     'zones.csv row 3, "parts" (B3): "coat" is a zone, and a zone is made of parts only. Write its parts instead.',
   ),
   spoil(
+    'zone-in-zone',
+    { zones: ['zone,parts', 'coat,"Trousers, head"'], settings: ['name,value', 'share trousers,37.5%'] },
+    'zones.csv row 2, "parts" (B2): "Trousers" is a zone, and a zone is made of parts only. Write its parts instead: thighs, lower legs 37.5%.',
+  ),
+  spoil(
     'part-over-whole',
     { zones: ['zone,parts', 'coat,"thighs 60%, thighs 55%, head"', 'robe,"feet 50%, feet 50%"'] },
     'zones.csv row 2, "parts" (B2): "thighs" comes to 115% in this zone. Bring its shares down to 100% at the most.',
@@ -306,6 +311,30 @@ const mixCases: readonly ProblemCase[] = [
       ),
     },
     'schemes.csv row 2, "share" (F2): the shares of this mix come to 90%. Bring them to 100%.',
+  ),
+  // Thirds come to 99, rounded up to 101; a hundredth beyond is no rounding any more. 29.4 + 34.8 + 34.8 is 99 too, which
+  // binary fractions make a hair less.
+  spoil(
+    'shares-not-whole',
+    {
+      pots: ['paint,size ml', 'brick red,17', 'earth wash,24', 'bone,17'],
+      schemes: schemes(
+        ',share',
+        'red line,1,face,glaze,brick red,33%',
+        'red line,1,face,glaze,earth wash,66%',
+        'red line,2,face,glaze,brick red,34%',
+        'red line,2,face,glaze,earth wash,67%',
+        'red line,3,face,glaze,brick red,33%',
+        'red line,3,face,glaze,earth wash,65.9910%',
+        'red line,4,face,glaze,brick red,34%',
+        'red line,4,face,glaze,earth wash,67.0090%',
+        'red line,5,face,glaze,brick red,29.4%',
+        'red line,5,face,glaze,earth wash,34.8%',
+        'red line,5,face,glaze,bone,34.8%',
+      ),
+    },
+    'schemes.csv row 6, "share" (F6): the shares of this mix come to 98.99%. Bring them to 100%.',
+    'schemes.csv row 8, "share" (F8): the shares of this mix come to 101.01%. Bring them to 100%.',
   ),
   spoil(
     'mix-contradiction',

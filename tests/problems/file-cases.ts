@@ -96,15 +96,61 @@ const paths: readonly ProblemCase[] = [
     { 'notes.md': 'buy more red' },
     'my sheets: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
   ),
+  named(
+    'no-sheets',
+    { 'ferry.xlsx': '', 'gate.xlsx': '' },
+    'my sheets: none of the sheets is here. If they are in ferry.xlsx or gate.xlsx, name that workbook instead of the folder.',
+  ),
+  named(
+    'no-sheets',
+    { 'ferry.xlsx': '', 'tolls.csv': 'day,toll\n' },
+    'my sheets: none of the sheets is here. If they are in ferry.xlsx, name that workbook instead of the folder.',
+  ),
+  // A folder with a workbook alone is read as that workbook.
+  named(
+    'broken-workbook',
+    { 'ferry.xlsx': '' },
+    'ferry.xlsx: this workbook is damaged and cannot be read. Open it in your spreadsheet program, save a new copy as .xlsx and name that; if it does not open there either, go back to an older copy.',
+  ),
   {
-    code: 'no-sheets',
-    path: (dir) => join(dir, 'my sheets'),
-    make: async (dir) => {
-      mkdirSync(join(dir, 'my sheets'));
-      writeFileSync(join(dir, 'my sheets', 'ferry.xlsx'), await makeWorkbook(fourSheets));
+    code: 'folder-for-sheet',
+    make: (dir) => {
+      folder({}, ['pots.csv'])(dir);
+      for (const name of ['pots.csv', 'shops', 'log.csv']) mkdirSync(join(dir, name));
     },
     says: [
-      'my sheets: none of the sheets is here. If they are in ferry.xlsx, name that workbook instead of the folder.',
+      'pots.csv: this is a folder, where the pots sheet should be. Give the folder another name, and save the sheet as pots.csv beside it.',
+      'log.csv: this is a folder, where the log sheet should be. Give the folder another name, and save the sheet as log.csv beside it.',
+    ],
+  },
+  {
+    code: 'unreadable-file',
+    make: (dir) => {
+      symlinkSync(join(dir, 'ferry'), join(dir, 'gate'));
+      symlinkSync(join(dir, 'gate'), join(dir, 'ferry'));
+    },
+    path: (dir) => join(dir, 'ferry'),
+    says: [
+      'ferry: this cannot be opened (its links lead in a circle). See that it is there, that you may read it, and that no other program holds it.',
+    ],
+  },
+  {
+    code: 'unreadable-file',
+    make: (dir) => symlinkSync(join(dir, 'gone'), join(dir, 'ferry')),
+    path: (dir) => join(dir, 'ferry'),
+    says: [
+      'ferry: this cannot be opened (it points to something that is gone). See that it is there, that you may read it, and that no other program holds it.',
+    ],
+  },
+  {
+    code: 'unreadable-file',
+    make: (dir) => {
+      writeSheets(dir, fourShortSheets);
+      mkdirSync(join(dir, 'shelf'));
+      symlinkSync(join(dir, 'shelf'), join(dir, 'shops.csv'));
+    },
+    says: [
+      'shops.csv: this cannot be opened (it is a folder). See that it is there, that you may read it, and that no other program holds it.',
     ],
   },
   lone(
@@ -252,8 +298,10 @@ const tables: readonly ProblemCase[] = [
       'zones.csv': 'coat,"front trunk, back trunk"\n',
       'settings.csv': 'locale,de\n',
       'log.csv': 'date,paint,unit,step,figures,used ml\n2026-03-01,brick red,first spears,1,10,0.4\n',
+      'pots.csv': 'brick red,paint,17\nearth wash,paint,24\n',
     }),
     says: [
+      'pots.csv row 1: this sheet has no header row, as its first row reads like data: "brick red", "paint", "17". Put a row with the names of its columns above it, at least these: paint, size ml.',
       'zones.csv row 1: this sheet has no header row, as its first row reads like data: "coat", "front trunk, back tr ...". Put a row with the names of its columns above it, at least these: zone, parts.',
       'army.csv row 1: this sheet has no header row, as its first row reads like data: "first spears", "spearman", "20". Put a row with the names of its columns above it, at least these: unit, figure, count.',
       'settings.csv row 1: this sheet has no header row, as its first row reads like data: "locale", "de". Put a row with the names of its columns above it, at least these: name, value.',
@@ -273,9 +321,30 @@ const tables: readonly ProblemCase[] = [
   },
   {
     code: 'rows-above-header',
-    make: folder({ 'pots.csv': 'brick red,17\npaint,size ml\nbrick red,17\nearth wash,24\n' }),
+    make: folder({
+      'pots.csv': 'brick red,17\npaint,size ml\nbrick red,17\nearth wash,24\n',
+      'army.csv': 'The watch,\n,\nunit,figure,count\nfirst spears,spearman,20\n',
+      'offers.csv': 'Offers of\nMarch,\nshop,offer,price,paint,size ml\nQuay,one,3,brick red,17\n',
+    }),
     says: [
-      'pots.csv: what stands above the header row was not read: row 1. Move it below the header row if it is meant.',
+      'pots.csv: what stands above the header row was not read: row 1 ("brick red"). A title may stay there; what is meant as a row belongs below the header row.',
+      'offers.csv: what stands above the header row was not read: 2 rows (1, 2). A title may stay there; what is meant as a row belongs below the header row.',
+      'army.csv: what stands above the header row was not read: row 1 ("The watch"). A title may stay there; what is meant as a row belongs below the header row.',
+    ],
+  },
+  // 17 + 24 = 41, 3.50 + 4.20 = 7.70, 20 + 10 = 30.
+  {
+    code: 'totals-row',
+    make: folder({
+      'pots.csv': 'paint,size ml,price\nbrick red,17,3.50\nearth wash,24,4.20\n,,\nTotal,41,7.70\n',
+      'offers.csv':
+        'shop,offer,price,paint,size ml\nQuay,a,3,brick red,17\nQuay,b,4,earth wash,24\nSumme,,7,,\n',
+      'army.csv': 'unit,figure,count\nfirst spears,spearman,20\nbows,spearman,10\n,,30\n',
+    }),
+    says: [
+      'pots.csv row 5: this last row was left alone, as it adds up those above it: "Total", "41". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'offers.csv row 4: this last row was left alone, as it adds up those above it: "Summe", "7". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'army.csv row 4: this last row was left alone, as it adds up those above it: "30". If it is a row like the others, give it a name of its own and fill in its needed cells.',
     ],
   },
   {
@@ -307,6 +376,19 @@ const tables: readonly ProblemCase[] = [
     (book) => Object.assign(book.getWorksheet('pots')?.getRow(3) ?? {}, { hidden: true }),
     [
       'army.xlsx, sheet pots: what is hidden in the workbook was read like any other row: row 3. Delete it if it is not meant.',
+    ],
+  ),
+  workbook(
+    'hidden-columns',
+    (book) => {
+      const sheet = book.getWorksheet('army');
+      for (const letter of ['A', 'C', 'D']) Object.assign(sheet?.getColumn(letter) ?? {}, { hidden: true });
+      Object.assign(book.getWorksheet('figures')?.getColumn('B') ?? {}, { hidden: true });
+      Object.assign(sheet?.getCell('D1') ?? {}, { value: 'banner' });
+    },
+    [
+      'army.xlsx, sheet figures: what is hidden in the workbook was read like any other column: column B ("eye mm"). Delete it if it is not meant.',
+      'army.xlsx, sheet army: what is hidden in the workbook was read like any other column: columns A ("unit"), C ("count"). Delete it if it is not meant.',
     ],
   ),
   workbook('hidden-sheet', (book) => Object.assign(book.getWorksheet('pots') ?? {}, { state: 'hidden' }), [

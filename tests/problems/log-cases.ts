@@ -22,7 +22,13 @@ const amountCases: readonly ProblemCase[] = [
   ),
   spoil(
     'log-half-weighed',
-    { log: weighed('2026-03-01,brick red,30.1,', '2026-03-02,brick red,,29') },
+    {
+      log: [
+        'date,paint,before g,after g,unit,step,figures',
+        '2026-03-01,brick red,30.1,,,,',
+        '2026-03-02,brick red,,29,first spears,1,10',
+      ],
+    },
     'log.csv row 2, "after g" (D2): only one of the two weights is there. Write both; until then the row lowers no pot.',
     'log.csv row 3, "before g" (C3): only one of the two weights is there. Write both; until then the row lowers no pot.',
   ),
@@ -36,9 +42,40 @@ const amountCases: readonly ProblemCase[] = [
     'log-without-amount',
     {
       pots: pots(',left,counted', 'brick red,17,60%,2026-03-10', 'earth wash,24,,'),
+      log: used('2026-03-10,brick red,', '2026-03-11,brick red,'),
+    },
+    'log.csv row 3, "used ml" (C3): this row does not say how much was used. Write both weights, or used ml; until then it lowers no pot.',
+  ),
+  spoil(
+    'log-uncounted',
+    {
+      pots: pots(',left,counted', 'brick red,17,60%,2026-03-10', 'earth wash,24,,'),
       log: worked('2026-03-10,brick red,first spears,1,10,', '2026-03-11,brick red,first spears,1,10,'),
     },
-    'log.csv row 3, "used ml" (F3): this row does not say how much was used. Write both weights, or used ml; until then it lowers no pot.',
+    'log.csv row 3, "used ml" (F3): this row counts as progress, and no amount has lowered the pot. Count the pot: write what is left into row 2 of the pots sheet, and the day, such as 2026-11-02, into counted. Or write into used ml what was used.',
+  ),
+  // Asked once a paint, at its last day; a pot on its way holds none of it, and of what stands on no shelf none looks full.
+  spoil(
+    'log-uncounted',
+    {
+      pots: pots(
+        ',counted,ordered',
+        'brick red,17,,',
+        'brick red,17,2026-03-02,',
+        'brick red,12,,',
+        'brick red,12,,yes',
+        'brick red,12,2026-02-01,',
+        'brick red,12,,',
+        'earth wash,24,,yes',
+      ),
+      log: worked(
+        '2026-03-02,brick red,first spears,1,8,',
+        '2026-03-01,brick red,first spears,1,6,',
+        '2026-03-02,earth wash,first spears,2,6,',
+        '2026-03-01,brick red,first spears,1,5,0.4',
+      ),
+    },
+    'log.csv row 2, "used ml" (F2): this row and 1 before it count as progress, and no amount has lowered the pot. Count the pot: write what is left into rows 2, 4, 6 and 1 more of the pots sheet, and the day, such as 2026-11-02, into counted. Or write into used ml what was used.',
   ),
   spoil(
     'log-two-amounts',
@@ -50,6 +87,37 @@ const amountCases: readonly ProblemCase[] = [
       ],
     },
     'log.csv row 3, "used ml" (E3): used ml says 10 ml, and the two weights come to 1 ml. The weights count; leave this cell blank if they are right.',
+  ),
+];
+
+// A batch is a sitting: 2000 figures in twos are a thousand, of a thousandth of a millilitre at the least.
+const littleCases: readonly ProblemCase[] = [
+  spoil(
+    'log-too-little',
+    {
+      army: ['unit,figure,count,batch', 'first spears,spearman,4000,2'],
+      log: worked(
+        '2026-03-01,brick red,first spears,1,2000,1',
+        '2026-03-02,brick red,first spears,1,2000,0.999',
+        '2026-03-03,earth wash,first spears,2,3,0.001',
+      ),
+    },
+    'log.csv row 3, "figures" (E3): 0.999 ml are less than brush and palette alone take for 2000 figures. Check the digits of both; the row teaches just what it says.',
+    'log.csv row 4, "figures" (E4): 0.001 ml are less than brush and palette alone take for 3 figures. Check the digits of both; the row teaches just what it says.',
+  ),
+  // What a scale of whole grams shows as nothing may have been nearly one.
+  spoil(
+    'log-too-little',
+    {
+      army: ['unit,figure,count,batch', 'first spears,spearman,4000,1'],
+      log: [
+        'date,paint,unit,step,figures,before g,after g',
+        '2026-03-01,brick red,first spears,1,1000,31,31',
+        '2026-03-02,brick red,first spears,1,1001,31,31',
+        '2026-03-03,brick red,first spears,1,1999,31,30',
+      ],
+    },
+    'log.csv row 3, "figures" (E3): 0 g are less than brush and palette alone take for 1001 figures. Check the digits of both; the row teaches just what it says.',
   ),
 ];
 
@@ -167,4 +235,9 @@ const progressCases: readonly ProblemCase[] = [
   ),
 ];
 
-export const logCases: readonly ProblemCase[] = [...amountCases, ...potCases, ...progressCases];
+export const logCases: readonly ProblemCase[] = [
+  ...amountCases,
+  ...littleCases,
+  ...potCases,
+  ...progressCases,
+];

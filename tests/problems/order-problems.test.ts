@@ -71,8 +71,8 @@ describe('the words', () => {
 
   it('name the sheet of a workbook, and widen the place where there is no cell', () => {
     const place: Place = { file: 'army.xlsx', sheet: 'pots', row: 14, column: 'size ml', cell: 'B14' };
-    const words = (of: Place): string => wordProblem(problem('not-a-volume', of, { found: '12,5ml' }));
-    const rest = ': "12,5ml" is not a volume. Write a number of millilitres, such as 12.5.';
+    const words = (of: Place): string => wordProblem(problem('not-a-volume', of, { found: 'a dab' }));
+    const rest = ': "a dab" is not a volume. Write a number of millilitres, such as 12.5.';
     expect(words(place)).toBe(`army.xlsx, sheet pots, row 14, "size ml" (B14)${rest}`);
     expect(words({ ...place, file: 'pots.csv' })).toBe(`pots.csv row 14, "size ml" (B14)${rest}`);
     expect(words({ file: 'pots.csv', sheet: 'pots', row: 14 })).toBe(`pots.csv row 14${rest}`);

@@ -14,7 +14,22 @@ export function spoil(
   return { code, says, make: (dir) => writeSheets(dir, { ...fourShortSheets, ...files }) };
 }
 
-type TypedCell = string | number | boolean | Date | { readonly formula: string } | { readonly error: '#N/A' };
+type TypedCell =
+  | string
+  | number
+  | boolean
+  | Date
+  | { readonly formula: string }
+  | { readonly error: '#N/A' }
+  | ShownNumber;
+
+/** A number, and the number format by which its cell is shown. */
+interface ShownNumber {
+  readonly value: number;
+  readonly numFmt: string;
+}
+
+const isShown = (cell: TypedCell): cell is ShownNumber => typeof cell === 'object' && 'numFmt' in cell;
 
 /** The four short sheets as a workbook, with these sheets in their place; numbers, dates and formulas keep their type. */
 export function spoilWorkbook(
@@ -46,7 +61,11 @@ async function writeWorkbook(
   const workbook = new exceljs.Workbook();
   for (const [name, rows] of Object.entries(sheets)) {
     const sheet = workbook.addWorksheet(name);
-    for (const row of rows) sheet.addRow([...row]);
+    for (const [at, row] of rows.entries()) {
+      sheet.addRow(row.map((cell) => (isShown(cell) ? cell.value : cell)));
+      for (const [index, cell] of row.entries())
+        if (isShown(cell)) sheet.getCell(at + 1, index + 1).numFmt = cell.numFmt;
+    }
   }
   await workbook.xlsx.writeFile(path);
 }

@@ -22,6 +22,8 @@ const shelf = {
   army: ['unit,figure,scheme,count', 'first spears,spearman,red line,20'],
 } as const;
 
+const hues = (count: number): readonly string[] => Array.from({ length: count }, (_, at) => `hue ${at}`);
+
 const swaps = (code: string, rows: readonly string[], ...says: readonly string[]): ProblemCase =>
   spoil(code, { ...shelf, swaps: ['scheme,step,paint,instead', ...rows] }, ...says);
 
@@ -61,6 +63,22 @@ const rowCases: readonly ProblemCase[] = [
   ),
 ];
 
+const columnCases: readonly ProblemCase[] = [
+  spoil(
+    'swap-not-narrowed',
+    {
+      ...shelf,
+      swaps: [
+        'scheme,paint,instead,Unit,for zone,figure,layer notes',
+        'red line,brick red,bone,first spears,,,base coat',
+        'brown line,brick red,rust,,boots,,',
+      ],
+    },
+    'swaps.csv row 1, "Unit" (D1): a swap holds for every unit of its scheme and step, so this column is not read. Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
+    'swaps.csv row 1, "for zone" (E1): a swap holds for every zone of its scheme and step, so this column is not read. Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
+  ),
+];
+
 const togetherCases: readonly ProblemCase[] = [
   swaps(
     'swap-circle',
@@ -72,6 +90,27 @@ const togetherCases: readonly ProblemCase[] = [
     'swap-circle',
     ['red line,1,brick red,bone', 'red line,1,bone,rust', ',,rust,brick red'],
     'swaps.csv row 4, "instead" (D4): these swaps go in a circle: rust, brick red, bone, rust. Take one of the rows out; two paints that change places need rows for different steps.',
+  ),
+  // Of a long circle the first and the last are named.
+  spoil(
+    'swap-circle',
+    {
+      ...shelf,
+      pots: [...shelf.pots, ...hues(20).map((hue) => `${hue},17,`)],
+      swaps: ['paint,instead', ...hues(20).map((hue, at) => `${hue},hue ${(at + 1) % 20}`)],
+    },
+    'swaps.csv row 21, "instead" (B21): these swaps go in a circle: hue 19, hue 0, hue 1, hue 2, hue 3, hue 4 ... hue 14, hue 15, hue 16, hue 17, hue 18, hue 19. Take one of the rows out; two paints that change places need rows for different steps.',
+  ),
+  // A thousand are taken, in a chain too; one more is not, and then nothing is said that rests on what is not known.
+  spoil(
+    'too-many-swaps',
+    {
+      ...shelf,
+      pots: [...shelf.pots, ...hues(1002).map((hue) => `${hue},17,`)],
+      swaps: ['paint,instead', ...hues(1001).map((hue, at) => `${hue},hue ${at + 1}`)],
+      log: ['date,paint,unit,step,figures,used ml', '2026-03-01,bone,first spears,1,5,0.4'],
+    },
+    'swaps.csv row 1002, "instead" (B1002): this is swap number 1001, and 1000 can be taken at once. Write what is painted now into the schemes sheet, and take those swaps out.',
   ),
   swaps(
     'swap-repeated',
@@ -139,10 +178,18 @@ const stepCases: readonly ProblemCase[] = [
         'brown line,2,tunic,highlight,bone',
         'brown line,3,tunic,base coat,rust',
         'brown line,4,boots,highlight,bone',
+        'grey line,1,whole,midtone,brick red',
+        'grey line,2,tunic,highlight,bone',
+        'grey line,3,tunic,base coat,rust',
       ],
     },
     'schemes.csv row 2, "layer" (D2): this zone is highlighted in step 1, before its base coat in step 2. Steps are painted in the order of their numbers: renumber them if the base coat comes first.',
   ),
 ];
 
-export const swapCases: readonly ProblemCase[] = [...rowCases, ...togetherCases, ...stepCases];
+export const swapCases: readonly ProblemCase[] = [
+  ...rowCases,
+  ...columnCases,
+  ...togetherCases,
+  ...stepCases,
+];

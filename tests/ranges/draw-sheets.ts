@@ -2,7 +2,7 @@
 // leftovers, boxes, bases, areas of the painter's own, and units half done.
 import fc from 'fast-check';
 import type { Figure, Sheets, Step } from '../../src/model/sheets.js';
-import { builds, dresses, kitItems, layers, methods } from '../../src/model/words.js';
+import { boxBuilds, builds, dresses, kitItems, layers, methods } from '../../src/model/words.js';
 import { makeFigure, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 
 const paints = ['Slate', 'Chalk', 'Rust', 'Moss'];
@@ -21,6 +21,7 @@ const person = fc.record({
   ),
 });
 const box = fc.record({
+  build: fc.constantFrom(...boxBuilds),
   boxMm: fc.record({
     longMm: fc.integer({ min: 20, max: 200 }),
     wideMm: fc.integer({ min: 20, max: 90 }),

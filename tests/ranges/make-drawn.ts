@@ -14,6 +14,7 @@ export function makeDrawn(
     drawing: { draws, seed: 1 },
     paints: Object.entries(lacks).map(([paint, lack]) => ({
       ...{ paint, container: 'pot', readings: [], haveMl: new Float64Array(draws) },
+      likely: { needMl: lack[0] ?? 0, haveMl: 0 },
       needMl: Float64Array.from(lack),
       lackMl: Float64Array.from(lack),
     })),

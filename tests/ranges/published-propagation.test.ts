@@ -1,4 +1,4 @@
-// Published cases of propagated uncertainty, through the tool's own streams, factors, formula and quantiles.
+// Published cases of propagated uncertainty, and two closed forms, through the tool's own streams, factors, formula and quantiles.
 import { describe, expect, it } from 'vitest';
 import { z90 } from '../../src/assumptions/look-up.js';
 import { registry } from '../../src/assumptions/registry.js';
@@ -111,7 +111,7 @@ describe('JCGM 101:2008, sums of four', () => {
   });
 });
 
-describe('the product of two even numbers from 0 to 1', () => {
+describe('the product of two even numbers from 0 to 1 (closed form)', () => {
   const other = uniform('other');
   const product = uniform('one').map((share, draw) => share * at(other, draw));
 

@@ -103,23 +103,30 @@ describe('the formula of the draws', () => {
     );
   });
 
-  it('never lets more than all of the paint end on the figure', () => {
-    // A large target catches twice the transfer of a spray: 0.85 x 2 counts as 1.
-    const sheets = makeSheets({
-      figures: [makeFigure({ areaCm2: 500 })],
-      steps: [makeStep({ step: 1, method: 'airbrush', coats: 1 })],
-      army: [makeUnit({ count: 1, batch: 1 })],
-    });
-    const estimate = estimateArmy(sheets, registry);
-    const sum = sumTerms();
-    for (const line of [...estimate.jobs.keys()][0]?.lines ?? []) sum.add(line, 'guard', 1);
-    const ml = (transfer: number) =>
-      engineAt(estimate, { 'airbrush transfer': transfer, 'airbrush leftover': 0.5 })(sum.terms)[0];
-    // 500 cm2 under 25 µm: 1.25 ml on the figure, and half a ml in the cup.
-    expect(ml(0.85)).toBeCloseTo(1.75, 12);
-    expect(ml(0.5)).toBeCloseTo(1.75, 12);
-    expect(ml(0.25)).toBeCloseTo(1.25 / 0.5 + 0.5, 12);
-  });
+  // A large target catches twice the transfer of a spray. 500 cm2 under an airbrush's 25 µm: 1.25 ml on the figure, of which
+  // 0.8 at the most arrives unless the transfer itself is higher; under a can's 100 µm 5 ml, of which all may.
+  it.each([
+    ['airbrush', 0.25, 1.25 / 0.5],
+    ['airbrush', 0.39, 1.25 / 0.78],
+    ['airbrush', 0.41, 1.25 / 0.8],
+    ['airbrush', 0.85, 1.25 / 0.85],
+    ['spray can', 0.45, 5 / 0.9],
+    ['spray can', 0.55, 5],
+  ] as const)(
+    'of a large target under the %s, transfer %f: %f ml and the leftover',
+    (method, transfer, ml) => {
+      const sheets = makeSheets({
+        figures: [makeFigure({ areaCm2: 500 })],
+        steps: [makeStep({ step: 1, method, coats: 1 })],
+        army: [makeUnit({ count: 1, batch: 1 })],
+      });
+      const estimate = estimateArmy(sheets, registry);
+      const sum = sumTerms();
+      for (const line of [...estimate.jobs.keys()][0]?.lines ?? []) sum.add(line, 'guard', 1);
+      const values = { [`${method} transfer`]: transfer, [`${method} leftover`]: 0.5 };
+      expect(engineAt(estimate, values)(sum.terms)[0]).toBeCloseTo(ml + 0.5, 12);
+    },
+  );
 
   it('of nothing is nothing', () => {
     const engine = openPutOut({

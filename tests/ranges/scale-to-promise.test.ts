@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PaintStock } from '../../src/model/plan.js';
+import type { PaintStock } from '../../src/model/stock.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from '../../src/ranges/scale-to-promise.js';
 
 const stock = (paint: string, needMl: number, haveMl: number): PaintStock => ({

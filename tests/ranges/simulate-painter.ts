@@ -126,7 +126,7 @@ export function believe(log: readonly LogRow[], { paints, drawing, believed = re
 /** The shelf does not matter here. */
 const emptyStock = (paint: string) => ({
   ...{ paint, pots: [], needMl: 0, haveMl: 0, orderedMl: 0, leftAfterMl: 0, toBuyMl: 0, keepMl: 0 },
-  ...({ state: 'none owned', runningLow: false, mark: 'yours' } as const),
+  ...({ runningLow: false, mark: 'yours' } as const),
 });
 
 /** What the work truly needs of a paint, ml. */

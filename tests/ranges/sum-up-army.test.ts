@@ -66,6 +66,17 @@ describe('ranges', () => {
     expect(ranges).toMatchObject({ draws: 10_000, seed: 1 });
   });
 
+  // Twenty pots of which a hundredth is left, each read by eye to a tenth of its size: none holds less than nothing, so all
+  // together are likely to hold more than they say, and nine times in ten they do.
+  it('hold what the shelf says, though the draws lie above it', () => {
+    const pots = Array.from({ length: 20 }, (_, at) =>
+      makePot({ paint: 'Slate', row: at + 2, left: { how: 'by eye', share: 0.01 } }),
+    );
+    const haveMl = sumUp({ ...army, pots }).ranges.paints.get('Slate')?.haveMl;
+    expect(haveMl?.low).toBeCloseTo(20 * 0.17 * 0.94, 9);
+    expect(haveMl?.high).toBeGreaterThan(10);
+  });
+
   it('take extras as they are', () => {
     const extras = { perFigure: 7, whole: 70, remaining: 30 };
     const more = sumUp(army, { extras }).ranges;
@@ -163,6 +174,19 @@ describe('doubts', () => {
     expect(ranges.doubts.map(({ name }) => name)).toEqual(['dress clothed', 'build heroic']);
     expect(ranges.remedies[0]).toMatchObject({ how: 'measure', what: 'guard' });
     expect(ranges.remedies[0]?.share).toBeGreaterThan(0.99);
+  });
+
+  // A surface of shares that make up 1 is drawn as 0.9999999999999999: that is rounding, and nothing to measure.
+  it('of a figure whose area is given are none of its surface', () => {
+    const { ranges } = sumUp(
+      makeSheets({
+        figures: [makeFigure({ areaCm2: 18 })],
+        steps: [makeStep({ step: 1 }), makeStep({ step: 2, paint: 'Shade', layer: 'wash' })],
+        army: [makeUnit({ count: 200 })],
+      }),
+    );
+    expect(ranges.remedies.map(({ how, what }) => `${how} ${what}`)).toEqual(['weigh brush', 'weigh flood']);
+    for (const { share } of [...ranges.doubts, ...ranges.remedies]) expect(share).toBeLessThan(1);
   });
 
   it('never add up to more than the whole', () => {

@@ -1,6 +1,6 @@
 // The army of the small plan: two units that share a job, one engine half done. Ml and costs follow from few given numbers.
-import { exactMinor } from '../../src/model/money.js';
-import type { Amount, Costs, JobCost } from '../../src/model/plan.js';
+import { type Amount, exactMinor } from '../../src/model/money.js';
+import type { Costs, JobCost } from '../../src/model/plan.js';
 import type { Unit } from '../../src/model/sheets.js';
 import type { Job, Line } from '../../src/model/work.js';
 import { nettleOverGrey } from './a-small-palette.js';
@@ -209,7 +209,7 @@ export const smallCosts: Costs = {
   paints: new Map(
     [...sumLines(({ paint }) => paint)].map(([paint, useCost]) => [
       paint,
-      { paint, perMl: undefined, partlyUnpriced: false, pricedShare: 1, useCost },
+      { paint, perMl: undefined, partlyUnpriced: false, pricedShare: 1, likeNewestMl: 0, useCost },
     ]),
   ),
   zones: sumLines(({ zone }) => zone),

@@ -35,6 +35,7 @@ export const smallUndercoats: readonly UndercoatAdvice[] = [
     undercoat: 'Moss bed',
     undercoatCoats: 1,
     coatsWithout: 3,
+    coatsSaved: 1,
     coatsWith: 1,
     figures: 20,
     mlSaved: -0.31,
@@ -75,7 +76,7 @@ export const smallPrimers: PrimerComparison = {
       minutes: 263,
     },
   ],
-  best: 'Lamp white',
+  best: ['Lamp white'],
 };
 
 export const smallSwaps: readonly SwapTaken[] = [
@@ -87,9 +88,10 @@ export const smallInstead: readonly Instead[] = [
   {
     paint: 'Nettle coat',
     toBuyMl: 8.02,
+    neededMl: 12.1,
     by: [
-      { paint: 'Nettle, old label', sameByName: true, spareMl: 14 },
-      { paint: 'Moss bed', sameByName: false, dE00: 1.96, spareMl: 6.5 },
+      { paint: 'Nettle, old label', sameByName: true, spareMl: 14, isEnough: true },
+      { paint: 'Moss bed', sameByName: false, dE00: 1.96, spareMl: 6.5, isEnough: false },
     ],
   },
 ];

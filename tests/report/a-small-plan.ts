@@ -1,10 +1,12 @@
 // A plan small enough to work out by hand. The numbers stand in a-small-army.ts, a-small-shelf.ts,
 // a-small-climb.ts and a-small-doubt.ts; the tests repeat the arithmetic.
 import { registry } from '../../src/assumptions/registry.js';
-import type { Plan } from '../../src/model/plan.js';
+import type { Plan, PlanResults } from '../../src/model/plan.js';
 import type { Figure } from '../../src/model/sheets.js';
 import type { FigureArea } from '../../src/model/work.js';
+import { sumUpPlan } from '../../src/summary/sum-up-plan.js';
 import { ram, smallCosts, smallUnits, wardens } from './a-small-army.js';
+import { smallChoices } from './a-small-choices.js';
 import { smallBudget, smallStairs } from './a-small-climb.js';
 import { smallTime } from './a-small-clock.js';
 import { smallLearned, smallPromised, smallRanges } from './a-small-doubt.js';
@@ -34,7 +36,7 @@ const area = (name: string, wholeCm2: number): [string, FigureArea] => [
   },
 ];
 
-export const smallPlan: Plan = {
+const results: PlanResults = {
   date: '2026-10-05',
   settings: { currency: 'EUR', locale: 'en-GB', surePercent: 80, restock: 'shelf', overrides: [] },
   figureCount: 21,
@@ -57,6 +59,8 @@ export const smallPlan: Plan = {
   },
   stock: smallStock,
   order: smallOrder,
+  aim: { policy: 'sure', surePercent: 80 },
+  choices: smallChoices,
   restock: smallRestock,
   stairs: smallStairs,
   budget: smallBudget,
@@ -74,3 +78,11 @@ export const smallPlan: Plan = {
   assumptions: [...registry.values()],
   defaults: [{ sheet: 'pots', column: 'opened', rows: 3, meaning: 'never opened' }],
 };
+
+/** The plan with some results changed, summed up anew. */
+export function changedPlan(changes: Partial<PlanResults>): Plan {
+  const changed = { ...results, ...changes };
+  return { ...changed, summary: sumUpPlan(changed) };
+}
+
+export const smallPlan: Plan = changedPlan({});

@@ -1,8 +1,9 @@
 // The shelf of the small plan: seven paints, each a case of its own; what is ordered for army and shelf.
 import type { Order } from '../../src/model/order.js';
-import type { PaintStock, ShelfPot } from '../../src/model/plan.js';
 import type { Paint } from '../../src/model/sheets.js';
+import type { PaintStock, ShelfPot } from '../../src/model/stock.js';
 
+/** Of a painter who gets 0.96 of a pot’s label out of it. */
 const pot = (row: number, sizeMl: number, share: number, rest: Partial<ShelfPot> = {}): ShelfPot => ({
   row,
   sizeMl,
@@ -124,7 +125,7 @@ export const smallOrder: Order = {
   postageMinor: 390,
   lines: [
     {
-      shop: 'Ferry Lane Colours',
+      shop: 'The Ferry Steps',
       offer: 'Nettle coat, dropper',
       count: 1,
       priceMinor: 350,
@@ -139,15 +140,23 @@ export const smallOrder: Order = {
           coversMl: 8.02,
           overMl: 8.3,
           costMinor: 350,
-          code: '6291041500213',
+          code: '2000310000217',
         },
       ],
     },
   ],
-  bills: [{ shop: 'Ferry Lane Colours', goodsMinor: 350, postageMinor: 390, belowLeastOrderMinor: 150 }],
+  bills: [
+    {
+      shop: 'The Ferry Steps',
+      goodsMinor: 350,
+      postageMinor: 390,
+      totalMinor: 740,
+      belowLeastOrderMinor: 150,
+    },
+  ],
   unmet: [{ paint: 'Rust hush', ml: 4.05 }],
   passedOver: [],
-  fromOneShop: [{ shop: 'Ferry Lane Colours', totalMinor: 740 }],
+  fromOneShop: [{ shop: 'The Ferry Steps', totalMinor: 740 }],
 };
 
 export const smallRestock: Order = {
@@ -176,7 +185,7 @@ export const smallRestock: Order = {
       ],
     },
   ],
-  bills: [{ shop: 'The Mill Gate', goodsMinor: 640, postageMinor: 0 }],
+  bills: [{ shop: 'The Mill Gate', goodsMinor: 640, postageMinor: 0, totalMinor: 640 }],
   unmet: [],
   passedOver: [],
   fromOneShop: [],

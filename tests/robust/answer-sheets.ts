@@ -6,8 +6,8 @@ import { renderFiles } from '../../src/cli/render-files.js';
 import type { OutputFile } from '../../src/cli/write-files.js';
 import { planArmy, registry } from '../../src/plan-army.js';
 import { wordProblem } from '../../src/problems/word-problem.js';
-import { planSchema } from '../../src/report/view/plan-document.js';
-import { viewPlan } from '../../src/report/view/view-plan.js';
+import { viewPlan } from '../../src/report/page/view.js';
+import { planSchema } from '../../src/report/plan-json/plan-document.js';
 import { readSheets } from '../../src/sheets/read-sheets.js';
 
 const today = '2026-11-02';

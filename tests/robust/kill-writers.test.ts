@@ -10,15 +10,15 @@ import { outputNames } from '../../src/cli/render-files.js';
 import { type OutputFile, writeFiles } from '../../src/cli/write-files.js';
 import { makeFolder } from '../cli/run-halfpot.js';
 import { compilePart } from './compile-part.js';
-import { makeChance, rounds, seed, within } from './soak.js';
+import { makeChance, rounds, seed } from './soak.js';
 
 const root = makeFolder();
 const compiled = makeFolder();
 const script = fileURLToPath(new URL('./write-sets.mjs', import.meta.url));
 const dyingScript = new URL('./die-at.mjs', import.meta.url).href;
 let module = '';
-beforeAll(() => {
-  module = compilePart('src/cli/write-files.ts', compiled);
+beforeAll(async () => {
+  module = await compilePart('src/cli/write-files.ts', compiled);
 });
 
 interface Writing {
@@ -69,95 +69,72 @@ const shortSet = (set: string): readonly OutputFile[] =>
 const chance = makeChance(seed);
 
 describe(`a folder of files (seed ${seed})`, () => {
-  it(
-    'is whole wherever a writer is killed, and the next one goes on',
-    async () => {
-      const folder = join(root, 'killed');
-      let stood = 0;
-      for (let round = 0; round < rounds(15); round += 1) {
-        const child = start(folder, `round ${round}`, { kilobytes: Math.floor(chance() * 300) });
-        await once(child.stdout ?? child, 'data');
+  it('is whole wherever a writer is killed, and the next one goes on', async () => {
+    const folder = join(root, 'killed');
+    let stood = 0;
+    for (let round = 0; round < rounds(15); round += 1) {
+      const child = start(folder, `round ${round}`, { kilobytes: Math.floor(chance() * 300) });
+      await once(child.stdout ?? child, 'data');
+      await wait(chance() * 60);
+      child.kill('SIGKILL');
+      await once(child, 'exit');
+      expectOneSet(folder);
+      if (existsSync(join(folder, 'plan.json'))) stood += 1;
+    }
+    // The moment without a plan.json is short: else this would show nothing of whole sets.
+    expect(stood).toBeGreaterThan(rounds(15) / 2);
+  });
+
+  it('is whole wherever in putting files in place a writer is killed', async () => {
+    let atStep = 0;
+    for (let code: number | null = null; code === null; atStep += 1) {
+      const folder = join(root, `step ${atStep}`);
+      await writeFiles(folder, shortSet('old'));
+      const child = start(folder, 'new', { kilobytes: 1, sets: 1, dieAt: atStep });
+      [code] = await once(child, 'exit');
+      expectOneSet(folder);
+      for (const [name, set] of setsIn(folder)) if (name !== 'plan.json') expect(set).toBeDefined();
+      await writeFiles(folder, shortSet('next'));
+      expect(new Set(setsIn(folder).values())).toEqual(new Set(['next']));
+    }
+    // Two for each file and more for the lock: else the steps are not where they are looked for.
+    expect(atStep).toBeGreaterThan(2 * 2 * outputNames.length);
+  });
+
+  it('is whole too on a disk that knows no links', async () => {
+    for (const dieAt of [undefined, ...Array.from({ length: rounds(8) }, () => Math.floor(chance() * 50))]) {
+      const folder = join(root, `no links ${dieAt}`);
+      await writeFiles(folder, shortSet('old'));
+      const child = start(folder, 'new', { kilobytes: 1, sets: 1, dieAt, noLinks: true });
+      await once(child, 'exit');
+      expectOneSet(folder);
+      if (dieAt === undefined) expect(new Set(setsIn(folder).values())).toEqual(new Set(['new 0']));
+    }
+  });
+
+  it('is of one set though several write at once and are killed at once', async () => {
+    const folder = join(root, 'several');
+    mkdirSync(folder);
+    for (let round = 0; round < rounds(8); round += 1) {
+      const writers = ['a', 'b', 'c'].map((name) =>
+        start(folder, `${name} of ${round}`, { kilobytes: 20 + chance() * 80 }),
+      );
+      await Promise.all(writers.map((child) => once(child.stdout ?? child, 'data')));
+      for (const child of writers) {
         await wait(chance() * 60);
         child.kill('SIGKILL');
-        await once(child, 'exit');
-        expectOneSet(folder);
-        if (existsSync(join(folder, 'plan.json'))) stood += 1;
       }
-      // The moment without a plan.json is short: else this would show nothing of whole sets.
-      expect(stood).toBeGreaterThan(rounds(15) / 2);
-    },
-    within(60_000),
-  );
-
-  it(
-    'is whole wherever in putting files in place a writer is killed',
-    async () => {
-      let atStep = 0;
-      for (let code: number | null = null; code === null; atStep += 1) {
-        const folder = join(root, `step ${atStep}`);
-        await writeFiles(folder, shortSet('old'));
-        const child = start(folder, 'new', { kilobytes: 1, sets: 1, dieAt: atStep });
-        [code] = await once(child, 'exit');
-        expectOneSet(folder);
-        for (const [name, set] of setsIn(folder)) if (name !== 'plan.json') expect(set).toBeDefined();
-        await writeFiles(folder, shortSet('next'));
-        expect(new Set(setsIn(folder).values())).toEqual(new Set(['next']));
-      }
-      // Two for each file and more for the lock: else the steps are not where they are looked for.
-      expect(atStep).toBeGreaterThan(2 * 2 * outputNames.length);
-    },
-    within(60_000),
-  );
-
-  it(
-    'is whole too on a disk that knows no links',
-    async () => {
-      for (const dieAt of [
-        undefined,
-        ...Array.from({ length: rounds(8) }, () => Math.floor(chance() * 50)),
-      ]) {
-        const folder = join(root, `no links ${dieAt}`);
-        await writeFiles(folder, shortSet('old'));
-        const child = start(folder, 'new', { kilobytes: 1, sets: 1, dieAt, noLinks: true });
-        await once(child, 'exit');
-        expectOneSet(folder);
-        if (dieAt === undefined) expect(new Set(setsIn(folder).values())).toEqual(new Set(['new 0']));
-      }
-    },
-    within(60_000),
-  );
-
-  it(
-    'is of one set though several write at once and are killed at once',
-    async () => {
-      const folder = join(root, 'several');
-      mkdirSync(folder);
-      for (let round = 0; round < rounds(8); round += 1) {
-        const writers = ['a', 'b', 'c'].map((name) =>
-          start(folder, `${name} of ${round}`, { kilobytes: 20 + chance() * 80 }),
-        );
-        await Promise.all(writers.map((child) => once(child.stdout ?? child, 'data')));
-        for (const child of writers) {
-          await wait(chance() * 60);
-          child.kill('SIGKILL');
-        }
-        await Promise.all(writers.map((child) => child.exitCode ?? child.signalCode ?? once(child, 'exit')));
-        expectOneSet(folder);
-      }
-    },
-    within(60_000),
-  );
-
-  it(
-    'is of one set when all are done, and holds nothing else',
-    async () => {
-      const folder = join(root, 'done');
-      const writers = ['a', 'b', 'c'].map((name) => start(folder, name, { kilobytes: 50, sets: rounds(15) }));
-      const ended = await Promise.all(writers.map((child) => once(child, 'exit')));
-      expect(ended.map(([code]) => code)).toEqual([0, 0, 0]);
+      await Promise.all(writers.map((child) => child.exitCode ?? child.signalCode ?? once(child, 'exit')));
       expectOneSet(folder);
-      expect(readdirSync(folder).sort()).toEqual([...outputNames].sort());
-    },
-    within(60_000),
-  );
+    }
+  });
+
+  it('is of one set when all are done, and holds nothing else', async () => {
+    const folder = join(root, 'done');
+    const writers = ['a', 'b', 'c'].map((name) => start(folder, name, { kilobytes: 50, sets: rounds(15) }));
+    const ended = await Promise.all(writers.map((child) => once(child, 'exit')));
+    expect(ended.map(([code]) => code)).toEqual([0, 0, 0]);
+    expectOneSet(folder);
+    expect(readdirSync(folder).sort()).toEqual([...outputNames].sort());
+  });
 });

@@ -50,25 +50,30 @@ set('share ', 'hands 5, thighs 19, lower legs 14, feet 7');
 // Measured on open 3D models.
 set('dress ', 'bare 0.92, clothed 1.2, armoured 1.35');
 set('build ', 'true scale 1, heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2');
-set('kit ', 'weapon 0.15, bow 0.3, small shield 0.3, round shield 0.55, large shield 0.85');
-set('kit ', 'cloak 0.5, horse 3.6, barding 1.7');
+set('kit ', 'weapon 0.15, bow 0.27, small shield 0.3, round shield 0.55, large shield 0.85');
+set('kit ', 'cloak 0.6, horse 3.6, barding 1.7');
 // From memory: µm of wet film, share that ends on the figure, ml that palette, brush, cup or nozzle keep.
-set('', 'brush 50, flood 100, drybrush 10, sponge 40, spread 700, airbrush 25, spray can 100', ' wet film');
+set('', 'brush 50, flood 100, drybrush 10, sponge 40, spread 800, airbrush 25, spray can 100', ' wet film');
 set('', 'brush 0.5, flood 0.65, drybrush 0.15, sponge 0.5, spread 0.8, airbrush 0.35', ' transfer');
-set('', 'brush 0.05, flood 0.1, drybrush 0.05, sponge 0.05, spread 0.2, airbrush 0.5', ' leftover');
+set('', 'brush 0.08, flood 0.1, drybrush 0.05, sponge 0.05, spread 0.2, airbrush 0.5', ' leftover');
 set('spray can ', 'transfer 0.08, leftover 2');
 // Two coats are common practice, the rest from memory: percent of the zone, coats, parts of water to one of paint.
 set('', 'primer 100, base coat 100, midtone 60, wash 100, glaze 60, drybrush 30, highlight 15', ' area');
 set('', 'edge highlight 5, detail 100, tidy-up 10, varnish 100, basing 100', ' area');
 set('', 'base coat 2, glaze 2', ' coats');
 set('', 'glaze 2', ' thin');
-set('', 'relief 1.1, relief of a box 1.3, full target of a spray 18, painter 1');
-set('', 'usable share of a can 0.75, usable share of a pot 0.96');
+set(
+  '',
+  'relief 1.1, relief closed 1.1, relief open frame 0.7, full target of a spray 18, most transfer of an airbrush 0.8, painter 1',
+);
+set('', 'usable share of a can 0.6, usable share of a pot 0.94');
 set('', 'density 1.2, density of a wash 1, density in a can 0.8');
 const methodOf = { primer: 'spray can', varnish: 'spray can', wash: 'flood', basing: 'spread' };
 methodOf.drybrush = 'drybrush';
 const names = Object.keys(likely);
 const bodyParts = names.filter((name) => name.startsWith('share ')).map((name) => name.slice(6));
+// From memory, percent of the part.
+set('share ', 'face 50, hair 50, eyes 1, trousers 50, boots 50, belt 3');
 const kitItems = names.filter((name) => name.startsWith('kit ')).map((name) => name.slice(4));
 
 const notAssumptions = ['currency', 'date', 'locale', 'sure %', 'buy', 'again', 'restock'];
@@ -98,7 +103,8 @@ for (const row of rowsOf('figures')) {
   const parts = {};
   if (row['box mm']) {
     const [long, wide, high] = row['box mm'].split('x').map(Number);
-    parts.hull = ((long * wide + 2 * long * high + 2 * wide * high) / 100) * likely['relief of a box'];
+    parts.hull =
+      ((long * wide + 2 * long * high + 2 * wide * high) / 100) * likely[`relief ${row.build || 'closed'}`];
   } else {
     // Du Bois & Du Bois 1916 at 170 cm and 70 kg: 18097.078 cm2; eyes at 0.936 of stature (Drillis & Contini 1966).
     const eye = number(row['eye mm']);
@@ -151,16 +157,16 @@ const readyMade = {
   base: 'base top, base edge',
   all: [...bodyAndKit, 'base top', 'base edge'].join(),
   skin: 'head, neck, hands',
-  face: 'head 50%',
-  hair: 'head 50%',
-  eyes: 'head 1%',
+  face: `head ${likely['share face']}%`,
+  hair: `head ${likely['share hair']}%`,
+  eyes: `head ${likely['share eyes']}%`,
   torso: 'front trunk, back trunk, buttocks, groin',
   tunic: 'front trunk, back trunk, buttocks, groin, upper arms',
   sleeves: 'upper arms, forearms',
-  trousers: 'thighs, lower legs 50%',
+  trousers: `thighs, lower legs ${likely['share trousers']}%`,
   legs: 'thighs, lower legs',
-  boots: 'lower legs 50%, feet',
-  belt: 'front trunk 3%, back trunk 3%',
+  boots: `lower legs ${likely['share boots']}%, feet`,
+  belt: `front trunk ${likely['share belt']}%, back trunk ${likely['share belt']}%`,
 };
 const ownZones = rowsOf('zones');
 
@@ -218,7 +224,10 @@ for (const unit of rowsOf('army')) {
     let transfer = likely[`${method} transfer`];
     if (method === 'airbrush' || method === 'spray can')
       transfer *= Math.min(2, Math.max(0.2, Math.sqrt(withBase / likely['full target of a spray'])));
-    transfer = Math.min(1, transfer);
+    // Some mist passes the largest target; a transfer of the painter's own may lie above that.
+    const most = likely['most transfer of an airbrush'];
+    const own = likely[`${method} transfer`];
+    transfer = Math.min(method === 'airbrush' ? Math.max(most, own) : 1, transfer);
     let shares = 0;
     for (const { share } of step.paints) shares += share;
     for (const { paint, share } of step.paints) {

@@ -1,8 +1,8 @@
 // The sample's paint demand worked out twice: by the tool, and by compute-demand.mjs, a plain script that shares no
 // code with src and runs in a process of its own. The script follows the documented formulas: bare skin by Du Bois &
 // Du Bois 1916 at the eye level of Drillis & Contini 1966, parts by Lund & Browder 1944, wet film over area as in
-// ISO 3233-3, ellipses by Ramanujan 1914; factors of dress, build and kit as measured on open 3D models; films,
-// losses and usable shares from memory. Left to other tests: prices, the log, coats by colour, the promise, shelf levels.
+// ISO 3233-3, ellipses by Ramanujan 1914; factors of dress, kit and boxes as measured on open 3D models; the person,
+// builds, the cloak, zones, films, losses and usable shares from memory. Left to other tests: prices, the log, coats by colour, the promise, shelf levels.
 import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -129,7 +129,7 @@ const variants: readonly [string, readonly Edit[]][] = [
       [
         'settings',
         /\n?$/,
-        '\npainter,1.1\nbrush wet film,40 / 60 / 90\nspray can transfer,0.3\nfull target of a spray,9\n',
+        '\npainter,1.1\nbrush wet film,40 / 60 / 90\nspray can transfer,0.3\nfull target of a spray,9\nairbrush transfer,0.45\nmost transfer of an airbrush,0.7\n',
       ],
       [
         'settings',
@@ -139,7 +139,7 @@ const variants: readonly [string, readonly Edit[]][] = [
       [
         'settings',
         /$/,
-        'base coat coats,3\nusable share of a can,0.6\nusable share of a pot,0.9\ndensity,1.35\n',
+        'base coat coats,3\nusable share of a can,0.7\nusable share of a pot,0.9\ndensity,1.35\n',
       ],
     ],
   ],
@@ -159,6 +159,8 @@ const variants: readonly [string, readonly Edit[]][] = [
       ],
       ['figures', 'otter,9,true scale,bare,,round 40,,3,,3.8', 'otter,9,,bare,small shield,,,,,2.2'],
       ['figures', '85x40x35,,', '250x90x60,310.5,'],
+      ['figures', /$/, 'ferry crane,,open frame,,,,,,60x40x90,,,\n'],
+      ['army', /$/, 'Crane,ferry crane,dredger,1,,,,\n'],
     ],
   ],
   [
@@ -185,6 +187,7 @@ const variants: readonly [string, readonly Edit[]][] = [
       ],
       ['schemes', /25,,70%,(.*\n.*)30%/, '25,,3,$12'],
       ['paints', "Bargee's cheek,colour,#d9a07e,fair,,,", "Bargee's cheek,colour,#d9a07e,fair,,0.75,"],
+      ['settings', /\n?$/, '\nshare trousers,62.5\nshare hair,45\n'],
       ['army', 'keeper,20,,', 'keeper,53,7,11'],
       ['army', 'rider,8,4,', 'rider,9,,16'],
     ],

@@ -1,8 +1,8 @@
 // Sample: the folder and the workbook are the same army. A difference means that `npm run sample-workbook` is due.
 import { expect, it } from 'vitest';
 import { planArmy } from '../../src/plan-army.js';
-import { writePlanJson } from '../../src/report/export/write-plan-json.js';
-import { describePlan } from '../../src/report/view/describe-plan.js';
+import { describePlan } from '../../src/report/plan-json/describe-plan.js';
+import { writePlanJson } from '../../src/report/plan-json/write-plan-json.js';
 import { readSample, today } from './read-sample.js';
 
 it('reads the same sheets from the folder and from the workbook', async () => {

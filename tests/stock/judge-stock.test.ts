@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PaintStock, ShelfPot } from '../../src/model/plan.js';
+import type { PaintStock, ShelfPot } from '../../src/model/stock.js';
 import { judgeStock } from '../../src/stock/judge-stock.js';
 
 const pot: ShelfPot = {

@@ -145,10 +145,11 @@ async function search(
   };
   const solution = await solve(asked, limits);
   if (!('values' in solution)) return { served: start, bound: Number.NEGATIVE_INFINITY };
+  const bound = program.areAllWares ? solution.bound : Number.NEGATIVE_INFINITY;
   const served = readServed(program, solution.values);
   const isSound = served !== undefined && keeps(valuesOf(program, served), held);
   const isBetter = isSound && weigh(weights, valuesOf(program, served)) <= weigh(weights, startValues);
-  return { served: isBetter ? served : start, bound: solution.bound };
+  return { served: isBetter ? served : start, bound };
 }
 
 const weigh = (weights: Weights, values: readonly number[]): number =>

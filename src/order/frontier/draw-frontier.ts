@@ -3,8 +3,9 @@
 import type { FewestPots, Frontier, FrontierChoice, FrontierPoint } from '../../model/frontier.js';
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
-import { type Buying, sharing } from '../choose-counts.js';
-import type { Market } from '../list-wares.js';
+import type { Buying } from '../choose-counts.js';
+import type { Market } from '../open-market.js';
+import { sharing } from '../share-time.js';
 import type { Supply } from '../split-needs.js';
 import { fewestPotsOf, leastCash, nearestWay, type Searching, type Way } from './choose-servings.js';
 import { type Candidates, listServings, measureSources, type Serving } from './list-servings.js';
@@ -43,12 +44,11 @@ const mostPairs = 50_000;
 /**
  * For every difference the least cash at which each need is served whole by one paint within it, whose supply is the
  * shelf's and what is bought; first of all, as little unmet as can be. No needs: nothing is bought at any difference.
- * Differences that bring in too many paints to search among are left out, and named. All of it is a side question, and
- * its searches take six tenths of the time at the most that the order may take.
+ * Differences that bring in too many paints to search among are left out, and named.
  */
 export async function drawFrontier(drawing: Drawing): Promise<Frontier> {
   const sources = measureSources(drawing.haveMl, drawing.market);
-  const asked = { ...drawing, buying: sharing(shareOfAll, drawing.buying), sources };
+  const asked = { ...drawing, buying: sharing('frontier', drawing.buying), sources };
   const reached: Reached[] = [];
   const isDrawn = openPairCount(asked);
   const drawn = differences.filter((dE00) => dE00 === 0 || isDrawn(dE00));
@@ -80,9 +80,6 @@ function openPairCount({ needs, candidates, sources, market }: AskedFrontier): (
 function within(share: number, { limits, solve }: Buying): Buying {
   return { solve, limits: { nodes: Math.ceil(limits.nodes / 10), seconds: limits.seconds * share } };
 }
-
-/** Of the time that the order may take: for all searches of a frontier. */
-const shareOfAll = 0.6;
 
 /** The first point is an order of its own; of the others more difference means more paints and a longer search. */
 const shareOf = (dE00: number): number => (dE00 === 0 ? 0.1 : 0.015 + 0.003 * dE00);

@@ -2,7 +2,7 @@
 import type { Candidate } from '../../model/frontier.js';
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
-import type { Market } from '../list-wares.js';
+import type { Market } from '../open-market.js';
 import { measureSupply, type Supply } from '../split-needs.js';
 
 /** Paints that may stand in for a paint, in any order; the paint itself need not be among them. */

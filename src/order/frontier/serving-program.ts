@@ -1,9 +1,11 @@
 // Frontier: which paint serves each need and what to buy, as one integer program. In: servings, shelf, market.
 // Out: columns and rows, and what they mean.
 import { sameMl } from '../../model/volume.js';
+import { leaveFarWares } from '../bound-wares.js';
 import { buildProgram, columnsOf, type OrderProgram } from '../build-program.js';
 import { reachesLeastOrders } from '../first-order.js';
-import { heldMl, listWares, type Market } from '../list-wares.js';
+import { heldMl, listWares } from '../list-wares.js';
+import type { Market } from '../open-market.js';
 import type { Column, Row } from '../solver/integer-program.js';
 import { costOfCounts } from '../write-order.js';
 import { mostAsked, type Serving } from './list-servings.js';
@@ -18,6 +20,8 @@ export interface Asked {
 export interface ServingProgram extends Asked {
   /** Columns for the wares and shops alone. */
   readonly order: OrderProgram;
+  /** False where there are too many wares for one program: its bounds say nothing then. */
+  readonly areAllWares: boolean;
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
   /** For each serving and each paint that may serve it, the column that says so; none where there is but one paint. */
@@ -50,10 +54,8 @@ export function buildServingProgram(asked: Asked): ServingProgram {
   const { servings, haveMl, market } = asked;
   const most = mostAsked(servings);
   const lacking = [...most].map(([paint, ml]) => ({ paint, ml: ml - (haveMl.get(paint) ?? 0) }));
-  const wares = listWares(
-    lacking.filter(({ ml }) => ml > sameMl),
-    market,
-  );
+  const needs = lacking.filter(({ ml }) => ml > sameMl);
+  const { wares, areAll } = leaveFarWares(listWares(needs, market), needs, market);
   const order = buildProgram({ needs: [], wares, held: [], shops: market.shops });
   const columns = [...order.program.columns];
   const rows = [...order.program.rows];
@@ -63,7 +65,7 @@ export function buildServingProgram(asked: Asked): ServingProgram {
     if (ml > sameMl)
       rows.push(...coverRows({ paint, mostMl: ml, askers: askers.get(paint) ?? [] }, asked, order));
   }
-  return { ...asked, order, columns, rows, servedBy };
+  return { ...asked, order, areAllWares: areAll, columns, rows, servedBy };
 }
 
 function placeServing(by: Serving['by'], columns: Column[], rows: Row[]): Map<string, number> {

@@ -2,7 +2,7 @@
 // chance on each paint is bought.
 import type { OrderLine } from '../../model/order.js';
 import { quantileOfRising } from '../../model/quantiles.js';
-import type { Market } from '../list-wares.js';
+import type { Market } from '../open-market.js';
 import type { Asked } from '../promise/list-asked.js';
 import { potsBought } from './pot-bought.js';
 import { thresholdOf } from './threshold.js';
@@ -38,7 +38,7 @@ export async function buyInGoes(inputs: GoesInputs, buy: Buy): Promise<Goes> {
   return { needs: needsAt(thresholds, inputs), thresholds };
 }
 
-export function thresholdsFor(
+function thresholdsFor(
   ordered: readonly Pick<OrderLine, 'shop' | 'offer'>[],
   { market, againMinor }: Pick<GoesInputs, 'market' | 'againMinor'>,
 ): Thresholds {

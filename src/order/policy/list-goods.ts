@@ -1,6 +1,6 @@
 // Policy: what later orders may buy. In: the paints of the work, the market. Out: offers by place, and which hold each paint.
 import type { Offer } from '../../model/sheets.js';
-import { type Market, openShops } from '../list-wares.js';
+import { type Market, openMarket } from '../open-market.js';
 
 export interface Goods {
   /** Offers of these alone, few enough to be looked through thousands of times. */
@@ -24,22 +24,22 @@ const manyOffers = 1000;
 /** Goods for paints of the work. Of very many offers those of the shops that have most of the paints at the least price. */
 export function listGoods(paints: readonly string[], market: Market): Goods {
   const offers = market.offers.length < manyOffers ? market.offers : narrow(new Set(paints), market);
-  const open = openShops(market.offers, market.shops);
+  const sold = new Set(soldIn(market));
   return {
     market: { ...market, offers },
     holders: paints.map((paint) =>
-      offers.flatMap(({ shop, pots }, place) =>
-        open.has(shop) && pots.some((pot) => pot.paint === paint) ? [place] : [],
+      offers.flatMap((offer, place) =>
+        sold.has(offer) && offer.pots.some((pot) => pot.paint === paint) ? [place] : [],
       ),
     ),
   };
 }
 
-function narrow(paints: ReadonlySet<string>, { offers, shops }: Market): Offer[] {
-  const open = openShops(offers, shops);
-  const held = offers.filter(
-    ({ shop, pots }) => open.has(shop) && pots.some(({ paint }) => paints.has(paint)),
-  );
+/** What can be had of a market. */
+const soldIn = (market: Market): Offer[] => openMarket(market).stock.map(({ offer }) => offer);
+
+function narrow(paints: ReadonlySet<string>, market: Market): Offer[] {
+  const held = soldIn(market).filter(({ pots }) => pots.some(({ paint }) => paints.has(paint)));
   const names = chooseShops(held);
   const taken = new Map<string, number>();
   const perMl = ({ priceMinor, pots }: Offer): number =>

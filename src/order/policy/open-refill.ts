@@ -4,7 +4,7 @@ import type { Offer } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
 import type { Container } from '../../model/words.js';
 import { type Buying, cheapestCounts } from '../choose-counts.js';
-import { type Market, usableMlOf } from '../list-wares.js';
+import { type Market, usableMlOf } from '../open-market.js';
 import { listAmounts, type Size } from '../promise/list-amounts.js';
 import { measureSupply, splitNeeds } from '../split-needs.js';
 import { writeOrder } from '../write-order.js';

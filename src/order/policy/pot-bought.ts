@@ -1,7 +1,7 @@
 // Policy: which pot of a paint would be bought. In: an order or none, the market. Out: its price and its shop's postage.
 import type { OrderLine } from '../../model/order.js';
 import type { Offer } from '../../model/sheets.js';
-import { type Market, openShops } from '../list-wares.js';
+import { type Market, openMarket } from '../open-market.js';
 import { findSinglePrices, priceSet } from '../price-set.js';
 
 /** A pot of one paint: what it costs, of a set its share, and the postage of its shop; minor units. */
@@ -18,8 +18,7 @@ export function potsBought(
   ordered: readonly Pick<OrderLine, 'shop' | 'offer'>[],
   market: Market,
 ): Map<string, PotPrice> {
-  const open = openShops(market.offers, market.shops);
-  const sold = market.offers.filter(({ shop, available }) => open.has(shop) && available !== 0);
+  const sold = openMarket(market).stock.map(({ offer }) => offer);
   const names = new Set(ordered.map(nameOf));
   const own = sold.filter((offer) => names.has(nameOf(offer)));
   const single = sold.filter(({ pots }) => pots.length === 1);

@@ -5,17 +5,17 @@ import type { DrawnLack, LackingPaint, StagedWork } from '../../model/draws.js';
 import type { Order } from '../../model/order.js';
 import { quantileOf } from '../../model/quantiles.js';
 import type { Chance } from '../../model/ranges.js';
-import { type Buying, besides, sharing } from '../choose-counts.js';
-import { chooseOrder, placeOrder, priceNeeds } from '../choose-order.js';
-import type { Market } from '../list-wares.js';
+import { type Buying, besides } from '../choose-counts.js';
+import { chooseOrder, placeOrder } from '../choose-order.js';
+import type { Market } from '../open-market.js';
 import { containersOnOffer } from '../price-buying.js';
 import { asNeeds, type FoundPromise, findPromise } from '../promise/find-promise.js';
 import type { Asked } from '../promise/list-asked.js';
 import { countOver } from '../promise/list-steps.js';
 import { type OpenPromise, openPromise } from '../promise/open-promise.js';
 import { orderPromise } from '../promise/order-promise.js';
+import { sharing } from '../share-time.js';
 import { searchAlone } from '../solver/search-first.js';
-import { shareSeconds } from '../solver/share-seconds.js';
 import { buyInGoes } from './buy-in-goes.js';
 import { listWaiting, type Telling, tellNeeded } from './chance-needed.js';
 import { listGoods } from './list-goods.js';
@@ -49,10 +49,6 @@ export interface Weighed {
 /** Promises that stand beside one another. */
 const usualLevels = [50, 80, 90, 95];
 
-/** Of the time that the order may take: for all promises beside it together, and for all orders on paper. */
-const shareOfPromises = 0.2;
-const shareOfPaper = 0.2;
-
 /** For one order on paper: of drawn markets of 36 paints nine in ten are proved in it. */
 const secondsOnPaper = 0.005;
 
@@ -69,6 +65,7 @@ type Needs = ReadonlyMap<string, number>;
 
 /** What is worked out once for all ways. */
 interface Weighing extends WeighInputs, Telling {
+  readonly searches: Searches;
   readonly open: OpenPromise;
   readonly goesNeeds: Needs;
   readonly wanting: OpenWants;
@@ -98,28 +95,37 @@ export async function weighChoices(inputs: WeighInputs): Promise<Weighed> {
 const isSame = (one: Aim, other: Aim): boolean =>
   one.policy === other.policy && one.surePercent === other.surePercent;
 
+/** For the chosen way and its reasons, for the others, and for orders on paper. */
+type Searches = Record<'own' | 'reasons' | 'beside' | 'paper', Buying>;
+
+function openSearches(buying: Buying): Searches {
+  const { limits } = buying;
+  // Our own search alone, which takes what it has found by then.
+  const onPaper = sharing('paper', { solve: searchAlone, limits });
+  return {
+    own: sharing('order', buying),
+    reasons: sharing('reasons', buying),
+    beside: besides(sharing('levels', buying)),
+    paper: { ...onPaper, limits: { ...limits, seconds: secondsOnPaper } },
+  };
+}
+
 async function openWeighing(inputs: WeighInputs): Promise<Weighing> {
   const { drawn, work, market, againMinor, buying } = inputs;
+  const searches = openSearches(buying);
   const open = openPromise(drawn, market);
   const wanting = openWants(work, containersOnOffer(market));
   const goesInputs = { asked: open.asked, market, againMinor, floors: wanting.nextMissing() };
   const { needs: goesNeeds, thresholds } = await buyInGoes(goesInputs, async (needs) => {
-    const { lines } = await priceNeeds(asNeeds(needs), market, buying);
+    const { lines } = await placeOrder(asNeeds(needs), market, searches.beside);
     return lines;
   });
   const names = work.paints.map(({ paint }) => paint);
   const goods = listGoods(names, market);
-  const refill = openRefill(names, goods, briefly(buying));
+  const refill = openRefill(names, goods, searches.paper);
   const paper = { work, goods, refill };
-  return { ...inputs, ...open, open, wanting, goesNeeds, thresholds, paper, lackAt: openLacks(drawn) };
-}
-
-/** Our own search alone, which takes what it has found by then. */
-function briefly({ limits }: Buying): Buying {
-  return {
-    solve: shareSeconds(searchAlone, shareOfPaper * limits.seconds),
-    limits: { ...limits, seconds: secondsOnPaper },
-  };
+  const lackAt = openLacks(drawn);
+  return { ...inputs, ...open, open, searches, wanting, goesNeeds, thresholds, paper, lackAt };
 }
 
 function openLacks({ gainOf }: DrawnLack): Weighing['lackAt'] {
@@ -138,10 +144,11 @@ const fill = ({ drawn }: Weighing, needs: Needs, otherwise: (paint: LackingPaint
   new Map(drawn.paints.map((one) => [one.paint, needs.get(one.paint) ?? otherwise(one)]));
 
 /** The order for some needs: of the chosen way with its reasons, of the others briefly. */
-async function place(aim: Aim, needs: Needs, { aim: chosen, market, buying }: Weighing): Promise<Order> {
+async function place(aim: Aim, needs: Needs, { aim: chosen, market, searches }: Weighing): Promise<Order> {
+  const { own, reasons, beside } = searches;
   return isSame(aim, chosen)
-    ? chooseOrder(asNeeds(needs), market, buying)
-    : placeOrder(asNeeds(needs), market, besides(buying));
+    ? chooseOrder(asNeeds(needs), market, own, reasons)
+    : placeOrder(asNeeds(needs), market, beside);
 }
 
 async function likelyWay(weighing: Weighing): Promise<Way> {
@@ -177,14 +184,13 @@ async function waitWay(weighing: Weighing): Promise<Way> {
 
 /** The usual promises and the painter's own; from the surest down, since its order does for the others too. */
 async function sureWays(weighing: Weighing): Promise<Way[]> {
-  const { aim, buying, open } = weighing;
+  const { aim, searches, open } = weighing;
   const own = aim.surePercent === undefined ? [] : [aim.surePercent];
   const levels = [...new Set([...usualLevels, ...own])].sort((a, b) => b - a);
-  const beside = besides(sharing(shareOfPromises, buying));
   const ways: Way[] = [];
   let surer: FoundPromise | undefined;
   for (const surePercent of levels) {
-    const searching = surePercent === aim.surePercent ? sharing(1, buying) : beside;
+    const searching = surePercent === aim.surePercent ? searches.own : searches.beside;
     surer = await findPromise(open, surePercent / 100, searching, surer?.way);
     ways.unshift(await sureWay(surePercent, surer, weighing));
   }

@@ -1,6 +1,7 @@
-// Promise: a first way to keep it. In: what is asked for in each draw. Out: one quantile of it, common to all paints.
+// Promise: what keeps it at one quantile, common to all paints. In: what is asked for in each draw. Out: needs by paint.
 import { sameMl } from '../../model/volume.js';
 import type { Asked } from './list-asked.js';
+import { needsOf, type Way } from './way.js';
 
 /**
  * What must be bought of each paint so that no more than `mayFail` draws lack anything: one quantile, common to all paints, just
@@ -8,12 +9,28 @@ import type { Asked } from './list-asked.js';
  * pass. Needs no search, and mostly asks for more than the cheapest way.
  */
 export function commonNeeds(asked: readonly Asked[], mayFail: number): Map<string, number> {
+  const { hardness, least } = hardnessOf(asked, mayFail);
+  const rank = hardness.sort()[least] ?? least;
+  return new Map(asked.map(({ paint, rising }) => [paint, rising[rank] ?? 0]));
+}
+
+/** The same within what a way holds, which may be much more of a paint than its promise takes: a pot is bought whole. */
+export function leastNeeds(way: Way, asked: readonly Asked[], mayFail: number): Map<string, number> {
+  const { hardness, least } = hardnessOf(asked, mayFail);
+  const rank = hardness.filter((_, draw) => way.fails[draw] === 0).sort()[least] ?? least;
+  return needsOf(
+    { fails: way.fails.map((fails, draw) => (fails === 0 && (hardness[draw] ?? 0) <= rank ? 0 : 1)) },
+    asked,
+  );
+}
+
+/** Of each draw the rank of its hardest paint, but no less than that which a promise of one paint takes. */
+function hardnessOf(asked: readonly Asked[], mayFail: number) {
   const draws = asked[0]?.ml.length ?? 0;
   const least = draws - mayFail - 1;
   const hardness = new Int32Array(draws).fill(least);
   for (const one of asked) raiseHardness(hardness, one);
-  const rank = hardness.sort()[least] ?? least;
-  return new Map(asked.map(({ paint, rising }) => [paint, rising[rank] ?? 0]));
+  return { hardness, least };
 }
 
 function raiseHardness(hardness: Int32Array, { ml: asked, rising }: Asked): void {

@@ -1,11 +1,12 @@
 // Promise: the program of a promise, which grows by rows that cut off what does not keep it. In: what is sought, how fine. Out: the
 // program, and a way to cut off.
-import { listWares, type Ware } from '../list-wares.js';
+import { listWares } from '../list-wares.js';
 import type { IntegerProgram, Solution } from '../solver/integer-program.js';
+import type { Ware } from '../ware.js';
 import { countShort, cutRows } from './cut-rows.js';
-import type { Sought } from './find-promise.js';
 import { groupDraws } from './group-draws.js';
 import { type Fineness, listSteps, type Steps } from './list-steps.js';
+import type { Sought } from './open-promise.js';
 import { stepsReached, valuesOf, writePromiseProgram } from './promise-program.js';
 import { boughtIn, type Way } from './way.js';
 import { isLarge, type Start, writeWhole } from './whole-program.js';

@@ -6,11 +6,11 @@ import { type Buying, cheapestCounts } from '../choose-counts.js';
 import { reachesLeastOrders } from '../first-order.js';
 import type { Limits, Solution } from '../solver/integer-program.js';
 import { splitNeeds } from '../split-needs.js';
-import { commonNeeds } from './common-needs.js';
+import { commonNeeds, leastNeeds } from './common-needs.js';
 import { type CutSearch, leastOfBound, openCuts } from './cut-search.js';
 import type { Fineness } from './list-steps.js';
 import { mendNeeds } from './mend-needs.js';
-import type { OpenPromise } from './open-promise.js';
+import type { OpenPromise, Sought } from './open-promise.js';
 import { takeBack } from './take-back.js';
 import { needsOf, type Way, wayOf } from './way.js';
 
@@ -37,13 +37,6 @@ const mostPrograms = 40;
 
 /** A program with cuts that takes longer than this will not be the last: then all is asked at once. */
 const soonSeconds = 0.3;
-
-/** One promise to find. */
-export interface Sought extends OpenPromise {
-  /** Draws in which something may run out. */
-  readonly mayFail: number;
-  readonly buying: Buying;
-}
 
 /** What is known so far. */
 interface Known {
@@ -81,7 +74,8 @@ export async function findPromise(
   if (missed !== undefined && !isProved(known))
     known.best = cheaper(known.best, await tryNeeds(mendNeeds(missed, sought), sought));
   const { best, leastMinor } = known;
-  return { needs: best === undefined ? common : needsOf(best, open.asked), way: best, leastMinor, mayFail };
+  const needs = best === undefined ? common : leastNeeds(best, open.asked, mayFail);
+  return { needs, way: best, leastMinor, mayFail };
 }
 
 const isProved = ({ best, leastMinor }: Known): boolean =>

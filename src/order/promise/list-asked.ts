@@ -3,7 +3,7 @@
 import type { DrawnLack, GainOf, LackingPaint } from '../../model/draws.js';
 import { sameMl } from '../../model/volume.js';
 import type { Container } from '../../model/words.js';
-import type { Market } from '../list-wares.js';
+import type { Market } from '../open-market.js';
 import { containersOnOffer } from '../price-buying.js';
 
 /** A paint on offer over all draws. */

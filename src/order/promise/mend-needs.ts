@@ -1,6 +1,6 @@
 // Promise: a way that does not quite do. In: the way, what is asked for in each draw. Out: needs of an order that does.
-import type { Ware } from '../list-wares.js';
-import type { Sought } from './find-promise.js';
+import type { Ware } from '../ware.js';
+import type { Sought } from './open-promise.js';
 import { boughtIn, enoughFor, type Way } from './way.js';
 
 /**

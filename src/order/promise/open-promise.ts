@@ -1,7 +1,8 @@
 // Promise: what all levels of it share. In: what the army lacks over the draws, the market. Out: what is asked for, what is on
 // offer.
 import type { DrawnLack } from '../../model/draws.js';
-import { listWares, type Market } from '../list-wares.js';
+import type { Buying } from '../choose-counts.js';
+import { type Market, openMarket } from '../open-market.js';
 import { measureSupply, type Supply } from '../split-needs.js';
 import type { Size } from './list-amounts.js';
 import { type Asked, listAsked } from './list-asked.js';
@@ -16,6 +17,13 @@ export interface OpenPromise {
   readonly sizes: ReadonlyMap<string, readonly Size[]>;
 }
 
+/** One promise to find. */
+export interface Sought extends OpenPromise {
+  /** Draws in which something may run out. */
+  readonly mayFail: number;
+  readonly buying: Buying;
+}
+
 export function openPromise(drawn: DrawnLack, market: Market): OpenPromise {
   const asked = listAsked(drawn, market);
   return {
@@ -28,8 +36,7 @@ export function openPromise(drawn: DrawnLack, market: Market): OpenPromise {
 /** For each paint how much of it every offer holds; alike offers together. */
 function listSizes(asked: readonly Asked[], market: Market): Map<string, Size[]> {
   const limits = new Map(asked.map(({ paint }) => [paint, new Map<number, number>()]));
-  const anything = asked.map(({ paint }) => ({ paint, ml: 1 }));
-  for (const { mlOf, limit } of listWares(anything, market)) {
+  for (const { mlOf, limit } of openMarket(market).worth) {
     for (const [paint, ml] of mlOf) {
       const known = limits.get(paint);
       known?.set(ml, limit + (known.get(ml) ?? 0));

@@ -3,8 +3,8 @@
 import type { Shop } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
 import { buildProgram, columnsOf, type OrderProgram } from '../build-program.js';
-import type { Ware } from '../list-wares.js';
 import type { Column, IntegerProgram, Row } from '../solver/integer-program.js';
+import type { Ware } from '../ware.js';
 import type { Steps } from './list-steps.js';
 
 export interface PromiseProgram {

@@ -1,6 +1,6 @@
 // Promise: what a way can do without. In: a way that keeps it. Out: another, no dearer.
 import { reachesLeastOrders } from '../first-order.js';
-import type { Sought } from './find-promise.js';
+import type { Sought } from './open-promise.js';
 import { type Way, wayOf } from './way.js';
 
 /** The way without every pot that the promise does not need, the dearest tried first. */

@@ -3,7 +3,8 @@
 import type { OrderedPot } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
 import type { Container } from '../../model/words.js';
-import { usableMlOf, type Ware } from '../list-wares.js';
+import { usableMlOf } from '../open-market.js';
+import type { Ware } from '../ware.js';
 import { costOfCounts } from '../write-order.js';
 import type { Asked } from './list-asked.js';
 import type { OpenPromise } from './open-promise.js';

@@ -9,6 +9,9 @@ export interface SolverThread {
   readonly close: () => Promise<void>;
 }
 
+/** The solver keeps what memory it once took: after a program of more columns than that its thread is given up. */
+const mostColumnsKept = 2000;
+
 /**
  * A solver thread, started when a program comes to it, and anew where it has ended; it keeps no process alive. One program
  * at a time, in the order in which they come. Once closed, every question is refused.
@@ -26,9 +29,12 @@ export function openSolver(): SolverThread {
     return started;
   };
   const solve: Solve = (program, limits, onProgress) => {
-    const turn = last.then(() => {
+    const turn = last.then(async () => {
       if (isClosed) throw new Error('the solver is closed');
-      return ask(worker ?? openWorker(), { program, limits }, onProgress);
+      const running = worker ?? openWorker();
+      const solution = await ask(running, { program, limits }, onProgress);
+      if (program.columns.length > mostColumnsKept) await running.terminate();
+      return solution;
     });
     last = turn.catch(() => undefined);
     return turn;

@@ -59,8 +59,10 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
   const solve = (predict: Predict, widened: number) =>
     solveNormal(factors.length, predict, measureBy(widened));
   const first = solve(atMedians, 1);
-  const told = atMedians(first.mean, deviationsOf(first.covariance)).values;
-  const widened = widenBy(told, measureBy(1)(told));
+  const deviations = deviationsOf(first.covariance);
+  const told = atMedians(first.mean, deviations).values;
+  const learned = deviations.reduce((sum, deviation) => sum + 1 - deviation ** 2, 0);
+  const widened = widenBy({ values: told, learned }, measureBy(1)(told));
   const normal = solve(overSpread, widened);
   const medians = widened === 1 ? first.mean : solve(atMedians, widened).mean;
   const [none, whole] = [factors.map(() => 0), factors.map(() => 1)];

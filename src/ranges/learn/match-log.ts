@@ -34,8 +34,8 @@ export interface MatchInputs {
 const usualPotMl = 17;
 
 /**
- * Rows that name a unit and figures, and whose paint its scheme uses (in the row's step, where it names one). Others lower
- * the shelf and teach nothing.
+ * Rows with an amount that name a unit and figures, and whose paint its scheme uses (in the row's step, where it names one).
+ * Others teach nothing: without an amount they are progress at the most, without the rest they lower the shelf alone.
  */
 export function matchLog(log: readonly LogRow[], inputs: MatchInputs): Matched[] {
   const jobs = new Map(inputs.estimate.units.map(({ unit, job }) => [unit.unit, job]));
@@ -49,7 +49,7 @@ export function matchLog(log: readonly LogRow[], inputs: MatchInputs): Matched[]
     const key = `${unit}\n${nowPaint}\n${row.step}\n${figures}`;
     const terms = known.get(key) ?? termsOf({ job, lines }, figures);
     known.set(key, terms);
-    return [matchRow({ ...row, unit, figures }, { lines, terms }, inputs)];
+    return matchRow({ ...row, unit, figures }, { lines, terms }, inputs) ?? [];
   });
 }
 
@@ -73,17 +73,20 @@ interface Held extends Pick<Work, 'lines'> {
   readonly terms: Terms;
 }
 
-function matchRow(row: TeachingRow, { lines, terms }: Held, inputs: MatchInputs): Matched {
+/** Undefined for a row that does not say how much was used. */
+function matchRow(row: TeachingRow, { lines, terms }: Held, inputs: MatchInputs): Matched | undefined {
   const { paints, pots, assumptions } = inputs;
   const paint = paints.get(row.paint) ?? { paint: row.paint, kind: 'colour', alsoCalled: [] };
   const own = pots.filter((pot) => pot.paint === row.paint);
   const container = own[0]?.container ?? (lines[0]?.method === 'spray can' ? 'can' : 'pot');
   const densityGPerMl = gramsPerUsableMl(paint, container, assumptions);
+  const usedMl = usedMlOf(row, densityGPerMl);
+  if (usedMl === undefined) return undefined;
   const sizeMl = own.length === 0 ? usualPotMl : Math.max(...own.map((pot) => pot.sizeMl));
   const isGuessed = isWeighed(row) && paint.densityGPerMl === undefined;
   return {
     row,
-    usedMl: usedMlOf(row, densityGPerMl),
+    usedMl,
     readingErrorMl: usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions),
     terms,
     byGrams: {

@@ -2,23 +2,42 @@
 // Out: how many times wider than thought their errors are.
 import type { Measured } from './solve-normal.js';
 
-/** Rows lie farther apart than that by chance in less than one log of a hundred. */
-const deviationsApart = 3;
+/** The 99 % quantile of the standard normal. */
+const z99 = 2.3263479;
 
 /**
- * 1 where the rows agree as well as their errors let expect; else the root of chi squared over its degrees of freedom, by
- * which all errors are multiplied: something changed between the rows that nobody wrote down, and ranges must not
- * narrow as if nothing had. A single row contradicts nobody.
+ * Chi squared of so many degrees of freedom passes this by chance once in a hundred cases: the cube of Wilson and Hilferty
+ * 1931, `n (1 - 2 / 9n + z sqrt(2 / 9n))^3` (Abramowitz and Stegun 26.4.17), within a hundredth of the tables from one degree on.
+ */
+export function rarelyPassed(degrees: number): number {
+  const part = 2 / (9 * degrees);
+  return degrees * (1 - part + z99 * Math.sqrt(part)) ** 3;
+}
+
+/** What is told of each row once all have taught, and how many degrees of freedom that took. */
+interface Told {
+  readonly values: readonly number[];
+  /** By how much the variances of the deviates, 1 each before, have shrunk in all. */
+  readonly learned: number;
+}
+
+/**
+ * 1 where the rows agree as well as their errors let expect, which fails by chance in one log of a hundred; else the root of
+ * chi squared over its degrees of freedom, by which all errors are multiplied: something changed between the rows that
+ * nobody wrote down, and ranges must not narrow as if nothing had. A single row contradicts nobody.
+ *
+ * Degrees are the rows less what they taught (the trace of the fit). One is left at the least: rows each about other work
+ * have hardly anything to contradict one another in.
  *
  * Source: Birge 1932 (The calculation of errors by the method of least squares), as averages of disagreeing measurements
- * are commonly published; from memory. The bound: chi squared of n degrees has mean n and variance 2 n.
+ * are commonly published; from memory.
  */
-export function widenBy(told: readonly number[], rows: readonly Measured[]): number {
-  const free = rows.length - 1;
+export function widenBy({ values, learned }: Told, rows: readonly Measured[]): number {
+  const degrees = Math.max(1, rows.length - learned);
   const chiSquared = rows.reduce(
-    (sum, { value, deviation }, at) => sum + ((value - (told[at] ?? 0)) / deviation) ** 2,
+    (sum, { value, deviation }, at) => sum + ((value - (values[at] ?? 0)) / deviation) ** 2,
     0,
   );
-  if (free < 1 || chiSquared <= free + deviationsApart * Math.sqrt(2 * free)) return 1;
-  return Math.sqrt(chiSquared / free);
+  if (rows.length < 2 || chiSquared <= rarelyPassed(degrees)) return 1;
+  return Math.sqrt(chiSquared / degrees);
 }

@@ -1,5 +1,6 @@
 // Append: one row as bytes of its file. In: cells, how the file is written. Out: bytes to put at its end, or what no
 // encoding of the file can say.
+import Papa from 'papaparse';
 import type { CsvShape } from '../read/read-csv-shape.js';
 
 /** Letters that the file's encoding lacks. */
@@ -12,19 +13,14 @@ export function encodeRows(
   rows: readonly (readonly string[])[],
   { encoding, delimiter, lineEnd, endsLine }: CsvShape,
 ): Uint8Array | Unwritable {
-  const lines = rows.map(
-    (cells) => `${cells.map((cell) => quoteCell(cell, delimiter)).join(delimiter)}${lineEnd}`,
+  const lines = Papa.unparse(
+    rows.map((cells) => [...cells]),
+    { delimiter, newline: lineEnd },
   );
-  const text = lines.length === 0 ? '' : `${endsLine ? '' : lineEnd}${lines.join('')}`;
+  const text = rows.length === 0 ? '' : `${endsLine ? '' : lineEnd}${lines}${lineEnd}`;
   if (encoding === 'utf-16le') return Buffer.from(text, 'utf16le');
   if (encoding === 'utf-16be') return Buffer.from(text, 'utf16le').swap16();
   return encoding === 'windows-1252' ? encodeWindows1252(text) : Buffer.from(text, 'utf8');
-}
-
-/** RFC 4180; outer blanks are kept by quotation marks as well. */
-function quoteCell(cell: string, delimiter: string): string {
-  const isPlain = !cell.includes(delimiter) && !/["\r\n]|^\s|\s$/.test(cell);
-  return isPlain ? cell : `"${cell.replaceAll('"', '""')}"`;
 }
 
 /** In one shot Node decodes 0x80 to 0x9F as control characters; as a stream it does so rightly. */

@@ -1,9 +1,10 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
 import type { Figure } from '../../model/sheets.js';
-import { type Build, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
+import { type Build, boxBuilds, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { Table } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
+import { joinOr } from './find-nearest.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import { kitNear } from './list-words.js';
 import { column, type RowOf } from './open-sheet.js';
@@ -19,7 +20,7 @@ import { tellRepeat } from './tell-repeat.js';
 const figuresSchema = (price: CellKind<number>) => ({
   figure: column('figure', nameKind),
   eyeMm: column('eye mm', eyeHeight),
-  build: column('build', choiceKind('a build', builds)),
+  build: column('build', choiceKind('a build', [...builds, ...boxBuilds])),
   dress: column('dress', choiceKind('a dress', dresses)),
   kit: column('kit', listKind),
   base: column('base', baseKind, { meaning: 'no base' }),
@@ -93,6 +94,7 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   const isAsked = sheet.has('eyeMm') || sheet.has('boxMm');
   if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   questionEyes(sheet, row);
+  if (row.eyeMm !== undefined) checkBuild(sheet, row, ['body', builds]);
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
   const wearsNothing = (row.kit ?? []).every((item) => /^none$/i.test(item));
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
@@ -115,11 +117,21 @@ function checkBase(sheet: FigureSheet, row: Row): void {
 }
 
 function checkBox(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
-  if (row.build !== undefined) sheet.blame('box-with-body', row, 'build', { expected: 'build' });
+  checkBuild(sheet, row, ['box', boxBuilds]);
   if (row.dress !== undefined && row.dress !== 'none') {
     sheet.blame('box-with-body', row, 'dress', { expected: 'dress' });
   }
   if (kit.size > 0) sheet.blame('box-with-body', row, 'kit', { expected: 'kit' });
+}
+
+/** Bodies and boxes have builds of their own. */
+function checkBuild(
+  sheet: FigureSheet,
+  row: Row,
+  [what, known]: readonly [what: string, known: readonly string[]],
+): void {
+  if (row.build === undefined || known.includes(row.build)) return;
+  sheet.blame('wrong-build', row, 'build', { expected: `a ${what} (${joinOr(known)})` });
 }
 
 /** Without body and kit; an area of the painter's own needs parts to lie on. */
@@ -137,7 +149,7 @@ function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): 
   return {
     figure,
     ...(eyeMm === undefined ? {} : { eyeMm }),
-    build: row.build ?? (isBox ? 'true scale' : usualBuild(eyeMm)),
+    build: row.build ?? (isBox ? 'closed' : usualBuild(eyeMm)),
     dress: row.dress ?? (isBox ? 'none' : 'clothed'),
     kit: [...kit].map(([item, count]) => ({ item, count })),
     ...(base === undefined || base === 'none' ? {} : { base }),
@@ -151,12 +163,14 @@ function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): 
 
 function recordDefaults(rows: readonly Row[], findings: Findings): void {
   const bodies = rows.filter(({ boxMm }) => boxMm === undefined);
+  const boxes = rows.filter(({ boxMm }) => boxMm !== undefined);
   const based = rows.filter(({ base }) => base !== undefined && base !== 'none');
   const used = (of: readonly Row[], key: keyof Row & string, words: readonly [string, string]): void => {
     const blank = of.filter((row) => row[key] === undefined && !row.bad.includes(key));
     useDefault(findings, { sheet: 'figures', column: words[0], rows: blank.length, meaning: words[1] });
   };
   used(bodies, 'build', ['build', 'heroic for eyes at 25 to 35 mm, else true scale']);
+  used(boxes, 'build', ['build', 'of a box: closed']);
   used(bodies, 'dress', ['dress', 'clothed']);
   used(bodies, 'kit', ['kit', 'nothing']);
   used(based, 'baseHighMm', ['base high mm', '3']);

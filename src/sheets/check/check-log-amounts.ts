@@ -1,8 +1,8 @@
 // Checks: the amounts of the log. In: its rows, the pots of each paint. Out: nothing; what cannot have been used is told.
-import { heldOn, leftMl, type Shelf, slackMl } from './gather-shelf.js';
+import type { IsoDate } from '../../model/sheets.js';
+import { type HeldPot, heldOn, leftMl, type Shelf, slackMl, uncountedSince } from './gather-shelf.js';
 import type { LogEntry } from './open-log.js';
-
-type HeldPot = NonNullable<ReturnType<Shelf['get']>>[number];
+import { questionUncounted } from './question-uncounted.js';
 
 /** Grams a millilitre that no paint exceeds. */
 const heaviestPaint = 3;
@@ -10,49 +10,84 @@ const heaviestPaint = 3;
 const inMl = (ml: number): string => `${Math.round(ml * 10) / 10} ml`;
 const inG = (grams: number): string => `${Math.round(grams * 10) / 10} g`;
 
+interface Given {
+  readonly shelf: Shelf;
+  /** Rows that tell something without an amount too. */
+  readonly progress: ReadonlySet<LogEntry>;
+  readonly day: IsoDate;
+}
+
 /** Each row against itself and its pots, then all rows of a paint against what its pots held. */
-export function checkLogAmounts(entries: readonly LogEntry[], shelf: Shelf): void {
+export function checkLogAmounts(entries: readonly LogEntry[], { shelf, progress, day }: Given): void {
   const byPaint = new Map<string, Use[]>();
+  const blank: LogEntry[] = [];
   for (const entry of entries) {
     const paint = entry.paint ?? '';
-    const use = checkAmount(entry, shelf.get(paint) ?? []);
+    const pots = shelf.get(paint) ?? [];
+    if (isBlank(entry)) {
+      if (progress.has(entry)) blank.push(entry);
+      else tellBlank(entry, pots);
+      continue;
+    }
+    const use = checkAmount(entry, pots);
     if (use === undefined) continue;
     const uses = byPaint.get(paint);
     if (uses === undefined) byPaint.set(paint, [use]);
     else uses.push(use);
   }
   for (const [paint, uses] of byPaint) tellOverShelf(uses, shelf.get(paint) ?? []);
+  questionUncounted(blank, shelf, day);
+}
+
+const amounts = ['beforeG', 'afterG', 'usedMl'] as const;
+
+const isBlank = ({ row }: LogEntry): boolean =>
+  amounts.every((key) => row[key] === undefined && !row.bad.includes(key));
+
+/** A row that tells nothing but that some was used asks for nothing once every pot of the paint has been looked into. */
+function tellBlank({ sheet, row, paint }: LogEntry, pots: readonly HeldPot[]): void {
+  const open = pots.filter(({ pot }) => !pot.ordered);
+  const isCounted = row.date !== undefined && open.length > 0 && uncountedSince(open, row.date).length === 0;
+  if (paint === undefined || !isCounted) sheet.blame('log-without-amount', row, 'usedMl');
 }
 
 /** What the row used; undefined where it cannot be, and where nothing is known of the paint's pots. */
 function checkAmount(entry: LogEntry, pots: readonly HeldPot[]): Use | undefined {
-  if (!isMeasured(entry, pots)) return undefined;
+  if (!isMeasured(entry)) return undefined;
+  tellTooLittle(entry);
   const use = useOf(entry, pots);
   if (use === undefined) return undefined;
   checkWeights(entry, pots);
   return tellOverPot(use, pots) ? undefined : use;
 }
 
-/** A weight may not rise, and a row should say how much it is about. False where it does not; that is told. */
-function isMeasured({ sheet, row, paint }: LogEntry, pots: readonly HeldPot[]): boolean {
+/** A weight may not rise, and there are two of them. False where it is not so; that is told. */
+function isMeasured({ sheet, row }: LogEntry): boolean {
   const { beforeG, afterG, usedMl } = row;
   if (beforeG !== undefined && afterG !== undefined) {
     if (afterG > beforeG) sheet.blame('log-gains', row, 'afterG', { expected: `${beforeG} g` });
     return afterG <= beforeG;
   }
   if (usedMl !== undefined) return true;
-  if (['beforeG', 'afterG', 'usedMl'].some((key) => row.bad.includes(key))) return false;
-  if (beforeG !== undefined) sheet.blame('log-half-weighed', row, 'afterG');
-  else if (afterG !== undefined) sheet.blame('log-half-weighed', row, 'beforeG');
-  else if (paint === undefined || !isCountedSince(row.date, pots))
-    sheet.blame('log-without-amount', row, 'usedMl');
+  if (amounts.some((key) => row.bad.includes(key))) return false;
+  sheet.blame('log-half-weighed', row, beforeG === undefined ? 'beforeG' : 'afterG');
   return false;
 }
 
-/** Whether every pot of the paint was looked into on that day or later, so that no row has to lower it. */
-function isCountedSince(day: string | undefined, pots: readonly HeldPot[]): boolean {
-  const open = pots.filter(({ pot }) => !pot.ordered);
-  return day !== undefined && open.length > 0 && open.every(({ pot }) => (pot.countedOn ?? '') >= day);
+/** Brush and palette keep more than that at any sitting, ml: from memory, far below the low leftovers. */
+const leastPerSitting = 0.001;
+/** A kitchen scale shows whole grams. */
+const coarseScaleG = 1;
+
+/** A row of so many figures takes a sitting for each batch of its unit. */
+function tellTooLittle({ sheet, row, unit }: LogEntry): void {
+  const { figures, beforeG, afterG, usedMl = 0 } = row;
+  if (unit === undefined || figures === undefined) return;
+  const isWeighed = beforeG !== undefined && afterG !== undefined;
+  const most = isWeighed ? beforeG - afterG + coarseScaleG : usedMl;
+  if (most >= leastPerSitting * Math.ceil(figures / unit.batch)) return;
+  const found = isWeighed ? `${inG(beforeG - afterG)} are` : `${usedMl} ml are`;
+  sheet.blame('log-too-little', row, 'figures', { found, expected: `${figures} figures` });
 }
 
 interface Use {

@@ -1,4 +1,5 @@
-// Checks: the progress that the log tells. In: its rows, the schemes. Out: nothing; rows that tell none, or too much, are told.
+// Checks: the progress that the log tells. In: its rows, the schemes. Out: the rows that tell some; those that tell none, or
+// too much, are told.
 import type { CheckedSchemes } from './check-schemes.js';
 import { joinOr } from './find-nearest.js';
 import type { LogEntry } from './open-log.js';
@@ -12,18 +13,24 @@ interface Given {
 
 const together = ['unit', 'step', 'figures'] as const;
 
-/** Unit, step and figures belong together, the step uses the paint, and no unit has more figures painted than it has. */
-export function checkLogProgress(entries: readonly LogEntry[], given: Given): void {
+/**
+ * Unit, step and figures belong together, the step uses the paint, and no unit has more figures painted than it has. Gives
+ * the rows that count as progress.
+ */
+export function checkLogProgress(entries: readonly LogEntry[], given: Given): ReadonlySet<LogEntry> {
   const { schemes } = given;
   const isSpoilt = schemes.sheet.findings.problems.some(
     ({ sheet, severity }) => sheet === 'schemes' && severity === 'error',
   );
   const painted = new Map<string, number>();
+  const progress = new Set<LogEntry>();
   for (const entry of entries) {
     if (!isTogether(entry)) continue;
     if (!isSpoilt && !usesPaint(entry, given)) continue;
+    progress.add(entry);
     countFigures(entry, painted);
   }
+  return progress;
 }
 
 /** A unit alone is a note of what the paint was for; a step or figures without the rest are half of a story. */

@@ -38,8 +38,8 @@ export function checkLog(sheets: readonly LogSheet[], given: Given): readonly Lo
   const beside = { ...given, units, nearUnit: book.nearest };
   const entries = sheets.flatMap((sheet) => sheet.rows.map((row) => entryOf(sheet, row, beside)));
   for (const entry of entries) checkNames(entry, beside);
-  checkLogAmounts(entries, given.shelf);
-  checkLogProgress(entries, given);
+  const progress = checkLogProgress(entries, given);
+  checkLogAmounts(entries, { ...given, progress });
   tellLogRepeats(entries);
   return entries.flatMap((entry) => logRowOf(entry) ?? []);
 }

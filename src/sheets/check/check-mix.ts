@@ -3,8 +3,8 @@ import type { Step } from '../../model/sheets.js';
 import type { NameBook } from './keep-names.js';
 import type { SchemeRow, SchemeSheet } from './open-schemes.js';
 
-/** Rounded percentages such as 33 + 33 + 33 are near enough to the whole. */
-const percentOff = 1;
+/** Rounded percentages such as 33 + 33 + 33 are near enough to the whole; binary fractions add a hair to that. */
+const percentOff = 1 + 1e-9;
 
 /**
  * The shares of a mix, adding up to 1. Percentages must come to 100 (within 1, for thirds); plain numbers are

@@ -59,7 +59,10 @@ interface Draft {
 export function mergePaints(
   book: NameBook,
   describing: readonly Describing[],
-  { findings, shelfPercent }: { readonly findings: Findings; readonly shelfPercent: number },
+  {
+    findings,
+    percentOf,
+  }: { readonly findings: Findings; readonly percentOf: (assumption: string) => number },
 ): ReadonlyMap<string, Paint> {
   const drafts = new Map<string, Draft>();
   for (const name of book.all()) drafts.set(name, { name, given: new Map(), alsoCalled: new Map() });
@@ -77,7 +80,7 @@ export function mergePaints(
   used('kind', 'kind', 'colour');
   used('density g/ml', 'density', 'as usual for its kind');
   used('thin', 'thin', 'as usual for the layer');
-  used('keep ml', 'keepMl', `${shelfPercent} % of its largest pot`);
+  used('keep ml', 'keepMl', `${percentOf('shelf level')} % of its largest pot`);
   return new Map(paints.map((paint) => [paint.paint, paint]));
 }
 

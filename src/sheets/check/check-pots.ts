@@ -7,7 +7,6 @@ import { type Findings, useDefault } from './collect-findings.js';
 import type { NameBook } from './keep-names.js';
 import { column, type RowOf } from './open-sheet.js';
 import { pickContainer } from './pick-container.js';
-import { questionLeft } from './question-left.js';
 import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind, yesKind } from './read-cell/read-choice.js';
 import { codeKind, rightCheckDigit } from './read-cell/read-code.js';
@@ -52,8 +51,6 @@ interface Beside {
 
 /** Pots whose row can be taken; what a row says against itself is told. */
 export function checkPots(sheet: PotSheet, beside: Beside): readonly Pot[] {
-  if (sheet.table !== undefined && sheet.has('sizeMl') && !sheet.has('left'))
-    questionLeft(sheet.table, beside.findings);
   const pots = sheet.rows.flatMap((row) => {
     checkRow(sheet, row, beside.day);
     return potOf(row, beside) ?? [];

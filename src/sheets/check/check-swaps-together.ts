@@ -19,14 +19,19 @@ export function checkSwapsTogether(
     (one) => one.sheet === 'schemes' && one.severity === 'error',
   );
   const used = isSpoilt ? [] : listUses(schemes);
-  const before: SwapEntry[] = [];
+  const before = new Map<string | undefined, SwapEntry[]>();
   for (const entry of entries) {
-    if (!tellRepeat(sheet, entry, before) && !tellCircle(sheet, entry, before) && !isSpoilt) {
+    const ofPaint = before.get(entry.paint) ?? [];
+    before.set(entry.paint, ofPaint);
+    if (!tellRepeat(sheet, entry, ofPaint) && !tellCircle(sheet, entry, before) && !isSpoilt) {
       checkUse(sheet, entry, { used, entries, paintOf });
     }
-    before.push(entry);
+    ofPaint.push(entry);
   }
 }
+
+/** Rows above the one at hand, by the paint that they swap, in their order. */
+type Before = ReadonlyMap<string | undefined, readonly SwapEntry[]>;
 
 interface Use {
   readonly scheme: string;
@@ -40,10 +45,8 @@ function listUses({ schemes }: CheckedSchemes): readonly Use[] {
   );
 }
 
-function tellRepeat(sheet: SwapSheet, { row, ...swap }: SwapEntry, before: readonly SwapEntry[]): boolean {
-  const same = before.find(
-    ({ scheme, step, paint }) => scheme === swap.scheme && step === swap.step && paint === swap.paint,
-  );
+function tellRepeat(sheet: SwapSheet, { row, ...swap }: SwapEntry, ofPaint: readonly SwapEntry[]): boolean {
+  const same = ofPaint.find(({ scheme, step }) => scheme === swap.scheme && step === swap.step);
   if (same !== undefined) sheet.blame('swap-repeated', row, 'instead', { expected: `row ${same.row.row}` });
   return same !== undefined;
 }
@@ -52,31 +55,41 @@ function tellRepeat(sheet: SwapSheet, { row, ...swap }: SwapEntry, before: reado
  * Follows what is used instead from row to row, where both can hold for one step. A circle is told at the row that
  * closes it, which is the last of its rows.
  */
-function tellCircle(sheet: SwapSheet, entry: SwapEntry, before: readonly SwapEntry[]): boolean {
+function tellCircle(sheet: SwapSheet, entry: SwapEntry, before: Before): boolean {
   const way = entry.paint === undefined ? undefined : findWay(entry, entry.paint, before);
   if (way === undefined) return false;
-  const found = [entry.paint, ...way].join(', ');
-  sheet.blame('swap-circle', entry.row, 'instead', { found: `${found}, ${entry.paint}` });
+  sheet.blame('swap-circle', entry.row, 'instead', { found: nameSome([entry.paint ?? '', ...way]) });
   return true;
 }
 
+/** Paints of a circle that are named. */
+const mostNamed = 12;
+
+/** The paints of a circle, back to the first; of a long one the first and the last. */
+function nameSome(paints: readonly string[]): string {
+  const circle = [...paints, ...paints.slice(0, 1)];
+  if (circle.length <= mostNamed) return circle.join(', ');
+  return `${circle.slice(0, mostNamed / 2).join(', ')} ... ${circle.slice(-mostNamed / 2).join(', ')}`;
+}
+
 /** The paints by which rows lead from what `from` uses instead back to `target`; undefined where none do. */
-function findWay(from: SwapEntry, target: string, rows: readonly SwapEntry[]): readonly string[] | undefined {
-  const met = new Set([from.instead]);
-  const open: { readonly at: SwapEntry; readonly way: readonly string[] }[] = [
-    { at: from, way: [from.instead] },
-  ];
-  for (let next = open.shift(); next !== undefined; next = open.shift()) {
-    const { at, way } = next;
-    for (const row of rows) {
-      if (row.paint !== at.instead || !canMeet(row, from)) continue;
-      if (row.instead === target) return way;
-      if (met.has(row.instead)) continue;
-      met.add(row.instead);
-      open.push({ at: row, way: [...way, row.instead] });
+function findWay(from: SwapEntry, target: string, before: Before): readonly string[] | undefined {
+  const cameFrom = new Map<string, string | undefined>([[from.instead, undefined]]);
+  // A map goes on to what is added while it is gone through: these are the paints still to be followed.
+  for (const paint of cameFrom.keys()) {
+    for (const row of before.get(paint) ?? []) {
+      if (!canMeet(row, from)) continue;
+      if (row.instead === target) return wayTo(paint, cameFrom);
+      if (!cameFrom.has(row.instead)) cameFrom.set(row.instead, paint);
     }
   }
   return undefined;
+}
+
+function wayTo(paint: string, cameFrom: ReadonlyMap<string, string | undefined>): readonly string[] {
+  const way: string[] = [];
+  for (let at: string | undefined = paint; at !== undefined; at = cameFrom.get(at)) way.push(at);
+  return way.reverse();
 }
 
 /** Whether there can be a step for which both rows hold. */

@@ -19,8 +19,19 @@ export interface CheckedSwaps {
   readonly swaps: readonly Swap[];
 }
 
-/** Swaps whose row can be taken, in row order. */
-export function checkSwaps(sheet: SwapSheet, given: Given): CheckedSwaps {
+/** Rows of the sheet: each is held against all others and against every step. */
+const mostSwaps = 1000;
+
+/** Swaps whose row can be taken, in row order. Undefined where there are too many rows, of which the first too many is told. */
+export function checkSwaps(sheet: SwapSheet, given: Given): CheckedSwaps | undefined {
+  const tooMany = sheet.rows[mostSwaps];
+  if (tooMany !== undefined) {
+    sheet.blame('too-many-swaps', tooMany, 'instead', {
+      found: String(mostSwaps + 1),
+      expected: String(mostSwaps),
+    });
+    return undefined;
+  }
   const entries = sheet.rows.flatMap((row) => entryOf(sheet, row, given) ?? []);
   checkSwapsTogether(sheet, entries, given);
   return { sheet, entries, swaps: entries.map(swapOf) };

@@ -38,6 +38,8 @@ export interface Known {
   readonly assumptions: Assumptions;
   /** The day of the plan, unless the settings name another. */
   readonly today: IsoDate;
+  /** The day of the plan whatever the settings name. */
+  readonly chosenDay?: IsoDate | undefined;
 }
 
 export interface CheckedSheets {
@@ -88,12 +90,12 @@ interface Run {
 function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(tables.get('settings'), known.assumptions, findings);
-  const { settings } = ofSettings;
+  const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.
   const currency = unread.has('settings') ? undefined : ofSettings.currency;
   const price = priceKind({ currency, locale: settings.locale });
   const day = settings.date ?? known.today;
-  const shelfPercent = shelfPercentOf(settings, known);
+  const percentOf = percentsOf(settings, known);
 
   const potRows = openPots(tables.get('pots'), price, findings);
   const paintRows = readRows('paints', paintsSchema, { table: tables.get('paints'), findings });
@@ -102,7 +104,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const logRows = run.logs.map((table) => openLog(table, findings));
   const named = nameAll(potRows, paintRows, offerRows);
   tellRepeatedPaints(paintRows, named.book);
-  const paints = mergePaints(named.book, named.describing, { findings, shelfPercent });
+  const paints = mergePaints(named.book, named.describing, { findings, percentOf });
   const beside = { book: named.book, paints, day, findings };
   const pots = checkPots(potRows, beside);
   const shops = checkShops({ table: tables.get('shops'), price, offers: offerRows, findings });
@@ -112,7 +114,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
   const figures = checkFigures({ table: tables.get('figures'), price, findings });
-  const zones = checkZones({ table: tables.get('zones'), figures: figures.book, findings });
+  const zones = checkZones({ table: tables.get('zones'), figures: figures.book, percentOf, findings });
   const zoneBook = unread.has('zones') ? undefined : zones.book;
   const schemes = checkSchemes({ table: tables.get('schemes'), paints: book, zones: zoneBook, findings });
   const army = checkArmy({ table: tables.get('army'), figures: figures.book, schemes, findings });
@@ -123,7 +125,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
-  const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps.entries };
+  const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
   if (book !== undefined && swapsRead !== undefined)
     questionPaints({ book, schemes: schemes.sheet, ...naming });
   return {
@@ -137,17 +139,18 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
     army: army.units,
     extras,
     log,
-    swaps: swaps.swaps,
+    swaps: swaps?.swaps ?? [],
     settings,
   };
 }
 
-const shelfLevel = 'shelf level';
+const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
+  chosenDay === undefined ? settings : { ...settings, date: chosenDay };
 
-/** Of the largest pot of a paint, what should stay on the shelf: the painter's own value, else that of the registry. */
-function shelfPercentOf({ overrides }: Sheets['settings'], { assumptions }: Known): number {
-  const own = overrides.find(({ name }) => name === shelfLevel)?.likely;
-  return own ?? assumptions.get(shelfLevel)?.likely ?? 0;
+/** The likely value of an assumption in percent: the painter's own, else that of the registry. */
+function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
+  const own = new Map(overrides.map(({ name, likely }) => [name, likely]));
+  return (name) => own.get(name) ?? assumptions.get(name)?.likely ?? 0;
 }
 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */

@@ -1,7 +1,7 @@
 // Checks: what the army's schemes ask for, against what there is. In: checked sheets. Out: warnings at the schemes' rows.
 import type { Pair } from '../../model/pair-units.js';
 import type { Figure, OwnZone } from '../../model/sheets.js';
-import { type PartShare, partsOfFigure, readyMadeZones } from '../../model/zones.js';
+import { partsOfFigure, readyMadeZones, type ZonePart } from '../../model/zones.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import type { CheckedSwaps } from './check-swaps.js';
 import type { NameBook } from './keep-names.js';
@@ -36,8 +36,8 @@ export function checkPaintsHad(
   tellInsteadNotHad(swaps, new Set([...had, ...told]));
 }
 
-/** A plan of so many takes half a minute and a gigabyte; no club owns as many. */
-const mostPaints = 5000;
+/** A plan of so many takes half a minute and nearly a gigabyte; no club owns as many. */
+const mostPaints = 3000;
 
 /** The row with the first paint too many of the schemes in use. */
 export function checkPaintCount({ pairs, schemes: { sheet, book } }: Use, paints: NameBook): void {
@@ -102,7 +102,7 @@ export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted)
  */
 function zoneLookup(
   zones: readonly OwnZone[],
-): (zone: string, figure: string) => readonly PartShare[] | undefined {
+): (zone: string, figure: string) => readonly ZonePart[] | undefined {
   const key = (zone: string, figure = ''): string => `${zone}\n${figure}`;
   const byKey = new Map(zones.map(({ zone, figure, parts }) => [key(zone, figure), parts]));
   const named = new Set(zones.map(({ zone }) => zone));

@@ -1,6 +1,6 @@
 // Checks: the zones sheet. In: its rows, the figures. Out: the painter's zones, and a book of every zone there is.
 import type { OwnZone } from '../../model/sheets.js';
-import { type Part, type PartShare, parts, readyMadeZones } from '../../model/zones.js';
+import { type Part, type PartShare, parts, readyMadeZones, shareOf } from '../../model/zones.js';
 import type { Table } from '../table.js';
 import type { Findings } from './collect-findings.js';
 import { foldName } from './fold-name.js';
@@ -26,6 +26,8 @@ interface Given {
   readonly table: Table | undefined;
   /** Undefined where figures cannot be looked up. */
   readonly figures: NameBook | undefined;
+  /** The likely value of an assumption in percent. */
+  readonly percentOf: (assumption: string) => number;
   readonly findings: Findings;
 }
 
@@ -38,7 +40,7 @@ interface CheckedZones {
 const partByKey: ReadonlyMap<string, Part> = new Map(parts.map((part) => [foldName(part), part]));
 
 /** The painter's zones in row order. */
-export function checkZones({ table, figures, findings }: Given): CheckedZones {
+export function checkZones({ table, figures, percentOf, findings }: Given): CheckedZones {
   const sheet = readRows('zones', zonesSchema, { table, findings });
   const ready = makeNameBook();
   const book = makeNameBook();
@@ -48,14 +50,15 @@ export function checkZones({ table, figures, findings }: Given): CheckedZones {
   }
   for (const { zone } of sheet.rows) if (zone !== undefined) book.add(zone);
   const first = new Map<string, number>();
-  const zones = sheet.rows.flatMap((row) => checkRow(sheet, row, { book, ready, figures, first }) ?? []);
+  const zones = sheet.rows.flatMap(
+    (row) => checkRow(sheet, row, { book, ready, figures, percentOf, first }) ?? [],
+  );
   return { zones, book };
 }
 
-interface Beside {
+interface Beside extends Pick<Given, 'figures' | 'percentOf'> {
   readonly book: NameBook;
   readonly ready: NameBook;
-  readonly figures: NameBook | undefined;
   readonly first: Map<string, number>;
 }
 
@@ -74,12 +77,12 @@ function checkRow(sheet: ZoneSheet, row: Row, beside: Beside): OwnZone | undefin
 }
 
 /** Shares by part; the same part may be named twice as long as it stays within the whole. */
-function readParts(sheet: ZoneSheet, row: Row, { book }: Beside): readonly PartShare[] {
+function readParts(sheet: ZoneSheet, row: Row, beside: Beside): readonly PartShare[] {
   const shares = new Map<Part, number>();
   for (const piece of row.parts ?? []) {
     const { name, share } = readPart(piece, readShare);
     const part = partByKey.get(foldName(name));
-    if (part === undefined) tellUnknownPart(sheet, row, { name: name === '' ? piece : name, book });
+    if (part === undefined) tellUnknownPart(sheet, row, name === '' ? piece : name, beside);
     if (share instanceof Mistake) {
       sheet.blame(share.code, row, 'parts', { found: piece, expected: share.expected });
     } else if (part !== undefined) shares.set(part, (shares.get(part) ?? 0) + share);
@@ -91,21 +94,19 @@ function readParts(sheet: ZoneSheet, row: Row, { book }: Beside): readonly PartS
   return [...shares].map(([part, share]) => ({ part, share: Math.min(1, share) }));
 }
 
-function tellUnknownPart(
-  sheet: ZoneSheet,
-  row: Row,
-  { name, book }: { readonly name: string; readonly book: NameBook },
-): void {
+function tellUnknownPart(sheet: ZoneSheet, row: Row, name: string, { book, percentOf }: Beside): void {
   const zone = book.find(name);
   if (zone === undefined) {
     sheet.blame('unknown-part', row, 'parts', { found: name, expected: partsNear(name) });
   } else {
-    sheet.blame('zone-in-zone', row, 'parts', { found: name, expected: partsInWords(zone) });
+    sheet.blame('zone-in-zone', row, 'parts', { found: name, expected: partsInWords(zone, percentOf) });
   }
 }
 
 /** `thighs, lower legs 50%`; '' for a zone of the painter's own, whose parts stand in the same sheet. */
-function partsInWords(zone: string): string {
-  const shares = readyMadeZones.get(zone) ?? [];
-  return shares.map(({ part, share }) => (share === 1 ? part : `${part} ${share * 100}%`)).join(', ');
+function partsInWords(zone: string, percentOf: Beside['percentOf']): string {
+  return (readyMadeZones.get(zone) ?? [])
+    .map((one) => ({ part: one.part, share: shareOf(one, percentOf) }))
+    .map(({ part, share }) => (share === 1 ? part : `${part} ${Number((share * 100).toFixed(2))}%`))
+    .join(', ');
 }

@@ -7,8 +7,10 @@ import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import { columnMeant, type HeaderCurrency } from '../spell-headers.js';
 import type { Table } from '../table.js';
+import { joinOr } from './find-nearest.js';
+import { blankMeans, isWanted, likelyColumns } from './likely-columns.js';
 import { isNote, nearHeaders } from './near-headers.js';
-import type { Money } from './read-cell/cell-kind.js';
+import type { CellKind, Money } from './read-cell/cell-kind.js';
 
 interface Found {
   /** By the key of a known header: where its column stands, counted from 0. */
@@ -26,22 +28,70 @@ interface Placed {
 }
 
 /**
- * The index of each known column. The first of two alike counts; the readers have named the second. `money` is what a
- * currency in a header of prices has to be; without it any may stand there.
+ * The index of each known column. The first of two alike counts; the readers have named the second. `kinds` says by header
+ * how cells are read; a currency in a header of prices has to be that of their kind, if it has any.
  */
-export function findColumns(table: Table, money?: Money): Found {
+export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<unknown>>): Found {
+  const money = [...kinds.values()].find((kind) => kind.money !== undefined)?.money;
   const placed: Placed = { indexes: new Map(), strange: [], problems: [] };
   const priced = placePlain(table, placed);
   placePriced(table, priced, { placed, money });
   const { indexes, strange, problems } = placed;
   const absent = columns[table.sheet].filter(({ header }) => !indexes.has(headerKey(header)));
   const nearby = nearHeaders(table.headers, strange, absent);
-  const unnamed = strange.map((index) => table.headers[index] ?? '');
+  const own = strange.filter((index) => isOwn(table.headers[index] ?? ''));
+  const unasked = { own: own.filter((index) => ![...nearby.values()].includes(index)), nearby, absent };
+  const likely = findLikely(table, { ...unasked, indexes, kinds });
   return {
     indexes,
-    leftAlone: unnamed.filter((header) => header.trim() !== '' && !isNote(header)),
-    problems: [...problems, ...missingColumns(table, absent, nearby), ...questioned(table, absent, nearby)],
+    leftAlone: own.map((index) => table.headers[index] ?? ''),
+    problems: [
+      ...problems,
+      ...missingColumns(table, absent, { nearby, likely }),
+      ...questioned(table, absent, nearby),
+      ...maybeMeant(table, likely, absent),
+    ],
   };
+}
+
+/** Of the painter's own, and no note. */
+const isOwn = (header: string): boolean => header.trim() !== '' && !isNote(header);
+
+interface Unasked {
+  /** Headers of the painter's own that nothing is asked about. */
+  readonly own: readonly number[];
+  readonly nearby: ReadonlyMap<Column, number>;
+  readonly absent: readonly Column[];
+  readonly indexes: ReadonlyMap<string, number>;
+  readonly kinds: ReadonlyMap<string, CellKind<unknown>>;
+}
+
+type Likely = ReturnType<typeof likelyColumns>;
+
+/** A column that is blank on every row is as good as absent. */
+function findLikely(table: Table, { own, nearby, absent, indexes, kinds }: Unasked): Likely {
+  if (own.length === 0) return [];
+  const isBlank = ({ header }: Column): boolean => {
+    const index = indexes.get(headerKey(header)) ?? -1;
+    return table.rows.every(({ cells }) => (cells[index] ?? '') === '');
+  };
+  const wanted = columns[table.sheet].flatMap((column) => {
+    const kind = kinds.get(column.header);
+    if (kind === undefined || !isWanted(column) || nearby.has(column)) return [];
+    const isThere = !absent.includes(column);
+    return isThere && (column.needed || !isBlank(column)) ? [] : [{ column, kind, isThere }];
+  });
+  return likelyColumns(table, own, wanted);
+}
+
+function maybeMeant(table: Table, likely: Likely, absent: readonly Column[]): Problem<ProblemCode>[] {
+  return likely.flatMap(({ index, column }) => {
+    if (column.needed) return [];
+    const place = { ...headerPlace(table, index), column: table.headers[index] ?? '' };
+    const details = { found: blankMeans(column), expected: column.header };
+    const code = absent.includes(column) ? 'column-maybe-meant' : 'blank-column-maybe-meant';
+    return [problem(code, place, details)];
+  });
 }
 
 /** A header of prices that names a currency. */
@@ -87,18 +137,23 @@ function otherCurrency(table: Table, { index, sign }: Priced, expected: string):
   return problem('other-currency', place, { found: sign, expected });
 }
 
+/** Headers that one missing column may have. */
+const mostNamed = 3;
+
 /** One problem for a needed column that is missing, however many rows there are. */
 function missingColumns(
   table: Table,
   absent: readonly Column[],
-  nearby: Map<Column, number>,
+  { nearby, likely }: { readonly nearby: ReadonlyMap<Column, number>; readonly likely: Likely },
 ): Problem<ProblemCode>[] {
   return absent
     .filter((column) => column.needed)
     .map((column) => {
-      const near = table.headers[nearby.get(column) ?? -1] ?? '';
+      const near = nearby.get(column);
+      const meant = likely.filter((one) => one.column === column).map(({ index }) => index);
+      const headers = (near === undefined ? meant : [near]).map((index) => `"${table.headers[index] ?? ''}"`);
       const place = { file: table.file, sheet: table.sheet, column: column.header };
-      return problem('missing-column', place, { expected: near });
+      return problem('missing-column', place, { expected: joinOr(headers.slice(0, mostNamed)) });
     });
 }
 

@@ -3,7 +3,7 @@ import type { Assumptions } from '../../model/assumption.js';
 import type { IsoDate, Paint, Pot, Settings } from '../../model/sheets.js';
 import type { PotSheet } from './check-pots.js';
 
-interface HeldPot {
+export interface HeldPot {
   readonly pot: Pot;
   readonly emptyG: number | undefined;
   readonly gramsPerMl: number;
@@ -69,4 +69,9 @@ export function heldOn(held: HeldPot, day: IsoDate): { readonly ml: number; read
   if (ordered || countedOn === undefined || countedOn >= day) return { ml: sizeMl, mostMl: fullMl };
   const ml = leftMl(held);
   return { ml, mostMl: Math.min(fullMl, ml + slackMl(held)) };
+}
+
+/** Pots that stood on the shelf and were not looked into on that day or later: what was used then is still in their reading. */
+export function uncountedSince(pots: readonly HeldPot[], day: IsoDate): readonly HeldPot[] {
+  return pots.filter(({ pot }) => !pot.ordered && (pot.countedOn ?? '') < day);
 }

@@ -46,7 +46,7 @@ function isPartOf(written: string, known: string): boolean {
 const longest = 100;
 
 /** `doneStep`, `Done_step` and `done (step)` are two words each. */
-const wordsOf = (header: string): readonly string[] =>
+export const wordsOf = (header: string): readonly string[] =>
   header
     .slice(0, longest)
     .normalize('NFKC')

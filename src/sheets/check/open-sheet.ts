@@ -70,8 +70,8 @@ export function openSheet<S extends Schema>(
   schema: S,
   { table, findings }: { readonly table: Table | undefined; readonly findings: Findings },
 ): OpenSheet<S> {
-  const money = Object.values(schema).find(({ kind }) => kind.money !== undefined)?.kind.money;
-  const found = table === undefined ? undefined : findColumns(table, money);
+  const kinds = new Map(Object.values(schema).map(({ header, kind }) => [header, kind]));
+  const found = table === undefined ? undefined : findColumns(table, kinds);
   findings.problems.push(...(found?.problems ?? []));
   if (table !== undefined) tellLeftAlone(findings, table, found?.leftAlone ?? []);
   const indexes = new Map(

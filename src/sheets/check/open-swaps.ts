@@ -2,6 +2,7 @@
 import type { Table } from '../table.js';
 import type { Findings } from './collect-findings.js';
 import { column, type RowOf } from './open-sheet.js';
+import { questionSwapColumns } from './question-swap-columns.js';
 import { stepNumber } from './read-cell/read-count.js';
 import { nameKind } from './read-cell/read-name.js';
 import { type ReadSheet, readRows } from './read-rows.js';
@@ -27,6 +28,7 @@ export interface SwapEntry {
 
 /** The cells of the swaps sheet. */
 export function openSwaps(table: Table | undefined, findings: Findings): SwapSheet {
+  if (table !== undefined) questionSwapColumns(table, findings);
   return readRows('swaps', swapsSchema, { table, findings });
 }
 

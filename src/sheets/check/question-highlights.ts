@@ -1,10 +1,10 @@
 // Checks: highlights that a base coat would cover again. In: checked schemes, zones. Out: a warning at each such row.
 import type { OwnZone, Step } from '../../model/sheets.js';
+import { solidLayers } from '../../model/words.js';
 import { readyMadeZones } from '../../model/zones.js';
 import type { CheckedSchemes } from './check-schemes.js';
 
 const highlights: readonly string[] = ['highlight', 'edge highlight'];
-const covering: readonly string[] = ['base coat', 'midtone'];
 
 /**
  * A highlight is questioned where the same zone gets its base coat in a later step, and no earlier step covers any part
@@ -32,7 +32,7 @@ function laterBase(light: Step, steps: readonly Step[], partsOf: PartsOf): Step 
   const parts = partsOf(light.zone);
   const isCovered = steps.some(
     ({ step, layer, zone }) =>
-      step <= light.step && covering.includes(layer) && [...partsOf(zone)].some((part) => parts.has(part)),
+      step <= light.step && solidLayers.includes(layer) && [...partsOf(zone)].some((part) => parts.has(part)),
   );
   if (isCovered) return undefined;
   return steps.find(

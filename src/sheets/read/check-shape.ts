@@ -9,7 +9,7 @@ import { type FoundProblem, type GridRow, type HeadedGrid, spreadsheetLimits, st
 import { cellAddress, columnLetters } from './name-cell.js';
 
 /**
- * Size, rows above the header, headers given twice, nothing below it, hidden rows, cells without a header.
+ * Size, rows above the header, headers given twice, nothing below it, hidden rows and columns, cells without a header.
  */
 export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
   return [
@@ -18,6 +18,7 @@ export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
     ...duplicateHeaders(grid),
     ...headerOnly(grid),
     ...hiddenRows(grid),
+    ...hiddenColumns(grid),
     ...extraCells(grid),
     ...columnsWithoutHeader(grid),
   ];
@@ -48,15 +49,14 @@ function sizeProblems({ sheet, file, rows, headers }: HeadedGrid): FoundProblem[
   ];
 }
 
-/** A title stands in one cell; two or more cells above the header may be rows that were sorted there. */
+/** Titles, or rows that were sorted there. */
 function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
   const above = rows.slice(0, rows.indexOf(header));
-  const numbers = above
-    .filter(({ cells }) => cells.filter((cell) => cell !== '').length > 1)
-    .map(({ row }) => row);
-  return numbers.length === 0
-    ? []
-    : [problem('rows-above-header', { file, sheet }, { found: listRows(numbers) })];
+  if (above.length === 0) return [];
+  const title = above.flatMap(({ cells }) => cells.filter((cell) => cell !== ''))[0] ?? '';
+  const begins = above.length === 1 ? ` ("${startOf(headerText(title))}")` : '';
+  const found = `${listRows(above.map(({ row }) => row))}${begins}`;
+  return [problem('rows-above-header', { file, sheet }, { found })];
 }
 
 /**
@@ -81,6 +81,19 @@ function hiddenRows({ sheet, file, body, hiddenRows: hidden }: HeadedGrid): Foun
   if (hidden === undefined) return [];
   const numbers = body.filter(({ row }) => hidden.has(row)).map(({ row }) => row);
   return numbers.length === 0 ? [] : [problem('hidden-rows', { file, sheet }, { found: listRows(numbers) })];
+}
+
+/** Only those that are read; the painter's own may be hidden. */
+function hiddenColumns({ sheet, file, headers, hiddenColumns: hidden = [] }: HeadedGrid): FoundProblem[] {
+  const found = headers.flatMap((header, index) => {
+    const isHidden = hidden.some(({ from, to }) => from <= index + 1 && index + 1 <= to);
+    return isHidden && columnMeant(sheet, header)
+      ? [`${columnLetters(index + 1)} ("${startOf(header)}")`]
+      : [];
+  });
+  if (found.length === 0) return [];
+  const which = found.length === 1 ? 'column' : 'columns';
+  return [problem('hidden-columns', { file, sheet }, { found: `${which} ${found.join(', ')}` })];
 }
 
 /** `3 rows (4, 5, 9)`, the first five named. */

@@ -1,27 +1,64 @@
-// Readers: where the header row of a grid stands. In: its non-blank rows and the header keys of its sheet.
+// Readers: where the header row of a grid stands. In: its non-blank rows and the sheet that it is.
 // Out: the index of the header row, and headers as text.
-import type { Cell } from '../table.js';
+import type { SheetName } from '../../model/words.js';
+import { columns } from '../columns.js';
+import { headerKey } from '../match-header.js';
+import { knownHeaderKeys } from '../spell-headers.js';
+import { type Cell, textOfObject } from '../table.js';
 import { countKnown } from './find-delimiter.js';
 import type { GridRow } from './grid.js';
 
 const WITHIN_ROWS = 10;
 
+/** What tells a header row from others. */
+interface Shape {
+  readonly known: number;
+  /** Cells that hold something. */
+  readonly filled: number;
+  readonly isTitle: boolean;
+}
+
 /**
  * Index in `rows` of the row among the sheet's first ten that shows most known headers, the upper one of
- * equals; of the first non-blank row where none shows any. No rows give 0.
+ * equals; where none shows any, of the first that is no title. A row of data may hold one word that some header is too:
+ * a single header counts only where no row above it is more than half as wide. No rows give 0.
  */
-export function findHeaderRow(rows: readonly GridRow[], knownHeaders: ReadonlySet<string>): number {
-  let best = 0;
-  let most = 0;
-  for (const [index, { row, cells }] of rows.slice(0, WITHIN_ROWS).entries()) {
-    const known = row > WITHIN_ROWS ? 0 : countKnown(cells.map(headerText), knownHeaders);
-    if (known > most) [best, most] = [index, known];
-  }
-  return best;
+export function findHeaderRow(rows: readonly GridRow[], sheet: SheetName): number {
+  const shapes = shapesOf(
+    rows.slice(0, WITHIN_ROWS).filter(({ row }) => row <= WITHIN_ROWS),
+    sheet,
+  );
+  const most = Math.max(0, ...shapes.map((shape, at) => counted(shape, shapes.slice(0, at))));
+  const best = shapes.findIndex((shape, at) =>
+    most === 0 ? !shape.isTitle : counted(shape, shapes.slice(0, at)) === most,
+  );
+  return Math.max(0, best);
+}
+
+/** Known headers, as far as they make a header row. */
+function counted({ known, filled, isTitle }: Shape, above: readonly Shape[]): number {
+  const isWord = known === 1 && above.some((row) => row.filled > 1 && row.filled * 2 > filled);
+  return isTitle || isWord ? 0 : known;
+}
+
+/** A title stands in one cell above rows of several, unless it is the one header that its sheet needs. */
+function shapesOf(rows: readonly GridRow[], sheet: SheetName): readonly Shape[] {
+  const knownHeaders = knownHeaderKeys(sheet);
+  const needed = columns[sheet].filter((column) => column.needed).map(({ header }) => headerKey(header));
+  const filled = rows.map(({ cells }) => cells.filter((cell) => cell !== '').length);
+  const widest = Math.max(0, ...filled);
+  return rows.map(({ cells }, at) => {
+    const texts = cells.map(headerText);
+    const isWhole = needed.length === 1 && texts.some((text) => headerKey(text) === needed[0]);
+    return {
+      known: countKnown(texts, knownHeaders),
+      filled: filled[at] ?? 0,
+      isTitle: filled[at] === 1 && widest > 1 && !isWhole,
+    };
+  });
 }
 
 /** A header cell as text; a year or a date may be the painter's own header. */
 export function headerText(cell: Cell): string {
-  if (typeof cell !== 'object') return String(cell);
-  return cell.kind === 'date' ? cell.iso : cell.shown;
+  return typeof cell === 'object' ? textOfObject(cell) : String(cell);
 }

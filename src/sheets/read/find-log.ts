@@ -15,7 +15,7 @@ export interface FoundLog {
 }
 
 /**
- * The log of a folder of CSV files is one of them; that of a workbook, which is never written to, is a log.csv beside it.
+ * The log of a folder of CSV files is one of them; that of a workbook (or of a folder that holds one and no other sheets), which is never written to, is a log.csv beside it.
  * A log.txt beside a workbook may be anything. Throws what the file system says where the folder cannot be listed.
  */
 export async function findLog(path: string): Promise<FoundLog> {
@@ -24,7 +24,8 @@ export async function findLog(path: string): Promise<FoundLog> {
   const entries = await readdir(folder, { withFileTypes: true });
   const picked = pickSheetFiles(entries.filter((entry) => !entry.isDirectory()).map(({ name }) => name));
   const logs = picked.sheets.get('log') ?? [];
-  if (isFolder) return { folder, files: logs, otherSheets: [], workbooks: [] };
+  if (isFolder && picked.loneWorkbook === undefined)
+    return { folder, files: logs, otherSheets: [], workbooks: [] };
   const otherSheets = neededSheets.flatMap((sheet) => picked.sheets.get(sheet) ?? []);
   const files = logs.filter((name) => extname(name).toLowerCase() !== '.txt');
   return { folder, files, otherSheets, workbooks: picked.workbooks };

@@ -8,6 +8,12 @@ import type { Cell } from '../table.js';
 
 export type FoundProblem = Problem<ProblemCode>;
 
+/** Columns that are hidden, from 1, both ends counted. */
+export interface HiddenColumns {
+  readonly from: number;
+  readonly to: number;
+}
+
 /** Mutable while the readers work on it. */
 export interface GridRow {
   /** From 1, as a spreadsheet counts. */
@@ -28,6 +34,8 @@ export interface Grid {
   readonly merges?: readonly string[];
   /** Set for workbooks: rows that are hidden. */
   readonly hiddenRows?: ReadonlySet<number>;
+  /** Set for workbooks. */
+  readonly hiddenColumns?: readonly HiddenColumns[];
 }
 
 /** A grid under its header row, with every problem of the sheet as a whole. */

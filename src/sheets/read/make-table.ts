@@ -2,9 +2,9 @@
 // sheet's shape.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
-import { knownHeaderKeys } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { isNeededSheet, shapeProblems } from './check-shape.js';
+import { dropTotals } from './drop-totals.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
 import { type FoundProblem, type Grid, type GridRow, neededHeaders, startOf } from './grid.js';
 import { readsAsData } from './read-as-data.js';
@@ -19,15 +19,17 @@ export interface MadeTable {
 /** Finds the header row and makes the table; without one there is no table to make. Short rows stay short. */
 export function makeTable(grid: Grid): MadeTable {
   const { sheet, file } = grid;
-  const at = findHeaderRow(grid.rows, knownHeaderKeys(sheet));
+  const at = findHeaderRow(grid.rows, sheet);
   const header = grid.rows[at];
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
-  if (readsAsData(header.cells, sheet)) return { table: undefined, problems: [noHeader(grid, header)] };
-  const headed = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
+  if (readsAsData(header.cells, sheet, grid.rows.slice(at + 1)))
+    return { table: undefined, problems: [noHeader(grid, header)] };
+  const whole = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
 
+  const { grid: headed, problems: ofTotals } = dropTotals(whole);
   const mergeProblems = splitMerges(headed);
   const table = { sheet, file, headerRow: header.row, headers: headed.headers, rows: headed.body };
-  return { table, problems: [...shapeProblems(headed), ...mergeProblems] };
+  return { table, problems: [...shapeProblems(headed), ...mergeProblems, ...ofTotals] };
 }
 
 function headersOf({ cells }: GridRow): string[] {

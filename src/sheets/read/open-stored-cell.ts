@@ -1,7 +1,8 @@
 // Readers: one cell of a worksheet as its tags go by. In: names of tags, texts. Out: what is stored in it.
 import { decodeCellText } from './decode-xml-text.js';
 import { spreadsheetLimits } from './grid.js';
-import type { FormatKind, StoredCell } from './type-cell.js';
+import { type CellFormat, plainFormat } from './read-format.js';
+import type { StoredCell } from './type-cell.js';
 
 /** One letter more than a cell may hold, so that a text that is too long is still seen to be. */
 const MOST_LETTERS = spreadsheetLimits.cellCharacters + 1;
@@ -53,11 +54,11 @@ export interface OpenStoredCell {
 }
 
 /** `formats` by the number that a cell gives as its style. */
-export function openStoredCell(formats: readonly FormatKind[]): OpenStoredCell {
+export function openStoredCell(formats: readonly CellFormat[]): OpenStoredCell {
   const inline = openCellText();
   const cell: { -readonly [K in keyof StoredCell]: StoredCell[K] } = {
     type: '',
-    kind: 'number',
+    format: plainFormat,
     value: undefined,
     formula: undefined,
     inline: '',
@@ -66,7 +67,7 @@ export function openStoredCell(formats: readonly FormatKind[]): OpenStoredCell {
   return {
     begin: (attributes) => {
       cell.type = attributes.get('t') ?? '';
-      cell.kind = formats[Number(attributes.get('s') ?? 0)] ?? 'number';
+      cell.format = formats[Number(attributes.get('s') ?? 0)] ?? plainFormat;
       cell.value = undefined;
       cell.formula = undefined;
     },

@@ -8,7 +8,8 @@ const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm'];
 const OTHER_ENDINGS: readonly string[] = [...WORKBOOK_ENDINGS, '.xls', '.xlsb', '.ods', '.numbers'];
 /** A text file called `shop.txt` may be any note. */
-const QUESTIONED_ENDINGS: readonly string[] = ['.csv', '.tsv', ...WORKBOOK_ENDINGS];
+const SHEET_ENDINGS: readonly string[] = ['.csv', '.tsv'];
+const QUESTIONED_ENDINGS: readonly string[] = [...SHEET_ENDINGS, ...WORKBOOK_ENDINGS];
 
 interface SheetFile {
   readonly file: string;
@@ -25,6 +26,8 @@ export interface PickedFiles {
   /** Named as a sheet that is not there as text, but of a type that is not read from a folder. */
   readonly ofOtherType: readonly SheetFile[];
   readonly workbooks: readonly string[];
+  /** The only one, in a folder without any sheet as text but the log that may stand beside a workbook. */
+  readonly loneWorkbook: string | undefined;
 }
 
 /** Sorts file names out; the lock and shadow files that programs leave behind are not looked at. */
@@ -45,7 +48,12 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
     const sheet = endsIn(file, OTHER_ENDINGS) ? matchSheetName(baseOf(file)) : undefined;
     return sheet === undefined || sheets.has(sheet) ? [] : [{ file, sheet, ending: extname(file) }];
   });
-  return { sheets, near, ofOtherType, workbooks: visible.filter((name) => endsIn(name, WORKBOOK_ENDINGS)) };
+  const workbooks = visible.filter((name) => endsIn(name, WORKBOOK_ENDINGS));
+  const isLone =
+    workbooks.length === 1 &&
+    [...sheets.keys()].every((sheet) => sheet === 'log') &&
+    visible.every((name) => !endsIn(name, SHEET_ENDINGS) || matchSheetName(baseOf(name)) === 'log');
+  return { sheets, near, ofOtherType, workbooks, loneWorkbook: isLone ? workbooks[0] : undefined };
 }
 
 const endsIn = (name: string, endings: readonly string[]): boolean =>

@@ -16,17 +16,33 @@ const longest = 40;
 
 /**
  * Whether a row in which no header is known holds a number, a day or a word that only a row of data has: `first spears,
- * spearman, 20`. Headers in another language (`Farbe, Inhalt`) do not read so.
+ * spearman, 20`. Headers in another language (`Farbe, Inhalt`) do not read so. One plain word behind the first cell may be
+ * the painter's, though some header is called so too: `brick red, paint, 17`. A word with a measure under some text of its row
+ * is a header: `Colour, Inhalt` over `brick red, 17`.
  */
-export function readsAsData(cells: readonly Cell[], sheet: SheetName): boolean {
+export function readsAsData(
+  cells: readonly Cell[],
+  sheet: SheetName,
+  below: readonly { readonly cells: readonly Cell[] }[] = [],
+): boolean {
   const texts = cells.map(headerText).map((text) => text.trim());
-  if (texts.some((text) => columnMeant(sheet, text) !== undefined)) return false;
+  const [first, more] = texts.filter((text) => columnMeant(sheet, text) !== undefined);
+  if (first !== undefined && (more !== undefined || first === texts[0] || !isWord(first))) return false;
+  if (texts.some(isMeasure) || (sheet === 'zones' && texts.some(startsWithPart))) return true;
   const words = wordsOf(sheet);
-  return (
-    texts.some((text) => text.length <= longest && (measure.test(text) || words.has(nameKey(text)))) ||
-    (sheet === 'zones' && texts.some(startsWithPart))
-  );
+  // The values of settings are of every kind, one below the other.
+  const isOver = (text: string, at: number): boolean =>
+    text !== '' &&
+    sheet !== 'settings' &&
+    below.slice(0, fewRows).some((row) => isMeasure(headerText(row.cells[at] ?? '')));
+  return texts.some((text) => text.length <= longest && words.has(nameKey(text))) && !texts.some(isOver);
 }
+
+const fewRows = 5;
+
+const isMeasure = (text: string): boolean => text.length <= longest && measure.test(text);
+
+const isWord = (text: string): boolean => /^\p{L}+$/u.test(text);
 
 /** Choices of the sheet, and names of settings. */
 function wordsOf(sheet: SheetName): ReadonlySet<string> {
@@ -38,6 +54,7 @@ function wordsOf(sheet: SheetName): ReadonlySet<string> {
 
 /** `front trunk, back trunk`, `head 50%`. */
 function startsWithPart(text: string): boolean {
-  const first = nameKey((text.split(/[,;]/, 1)[0] ?? '').replace(/[\d.]+ ?%$/, ''));
+  const piece = text.slice(0, longest + 1).split(/[,;]/, 1)[0] ?? '';
+  const first = nameKey(piece.length > longest ? '' : piece.replace(/[\d.]+ ?%$/, ''));
   return parts.some((part) => nameKey(part) === first);
 }

@@ -10,12 +10,16 @@ export const MOST_BOOK_MB = 128;
 export const MOST_TEXT_MB = 64;
 const MB = 2 ** 20;
 
+const gone = 'it points to something that is gone';
+
 const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'it points to something that is gone',
+  ENOENT: gone,
   EACCES: 'no permission',
   EPERM: 'no permission',
   EBUSY: 'another program holds it',
   EISDIR: 'it is a folder',
+  ELOOP: 'its links lead in a circle',
+  ENAMETOOLONG: 'its name is too long',
 };
 
 export type ReadBytes = { readonly bytes: Buffer } | { readonly trouble: FoundProblem };
@@ -27,8 +31,10 @@ export type ReadBytes = { readonly bytes: Buffer } | { readonly trouble: FoundPr
 export async function readBytes(path: string, place: Place, mostMb: number): Promise<ReadBytes> {
   try {
     const found = await stat(path);
-    if (!found.isFile())
-      return { trouble: problem('unreadable-file', place, { found: 'it is no ordinary file' }) };
+    if (!found.isFile()) {
+      const what = found.isDirectory() ? 'it is a folder' : 'it is no ordinary file';
+      return { trouble: problem('unreadable-file', place, { found: what }) };
+    }
     if (found.size > mostMb * MB) return { trouble: tooLarge(found.size, place, mostMb) };
     const file = await open(path);
     try {
@@ -58,6 +64,9 @@ async function readUpTo(file: FileHandle, place: Place, mostMb: number): Promise
     if (filled === bytes.length) bytes = Buffer.concat([bytes, Buffer.allocUnsafeSlow(filled)]);
   }
 }
+
+/** A link to nothing. */
+export const deadLink = (place: Place): FoundProblem => problem('unreadable-file', place, { found: gone });
 
 /** Words for an error of the file system; only those name a system call. Throws any other. */
 export function unreadable(error: unknown, place: Place): FoundProblem {

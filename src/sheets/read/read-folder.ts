@@ -4,6 +4,7 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { joinOr } from '../check/find-nearest.js';
 import { makeRoom, type Room } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
 import { type PickedFiles, pickSheetFiles } from './pick-sheet-files.js';
@@ -12,14 +13,20 @@ import { readCsv } from './read-csv.js';
 
 /**
  * Reads the files that are named as a sheet; other files are left alone. A folder without any gives one
- * problem. Throws what the file system says where the folder itself cannot be listed.
+ * problem; one that holds nothing but a workbook gives its name, for the caller to read. Throws what the file system says
+ * where the folder itself cannot be listed.
  */
-export async function readFolder(path: string, folder: string): Promise<ReadGrids> {
+export async function readFolder(path: string, folder: string): Promise<ReadGrids | string> {
   const entries = await readdir(path, { withFileTypes: true });
-  const names = entries.filter((entry) => !entry.isDirectory()).map(({ name }) => name);
-  const picked = pickSheetFiles(names);
-  const problems = [...questions(picked)];
-  if (picked.sheets.size === 0)
+  const namesOf = (isFolder: boolean): string[] =>
+    entries.filter((entry) => entry.isDirectory() === isFolder).map(({ name }) => name);
+  const picked = pickSheetFiles(namesOf(false));
+  if (picked.loneWorkbook !== undefined) return picked.loneWorkbook;
+  const folders = [...pickSheetFiles(namesOf(true)).sheets].filter(([sheet]) => !picked.sheets.has(sheet));
+  const problems = [...folders.map(folderForSheet), ...questions(picked)];
+  // Beside workbooks a log belongs to one of them.
+  const isBare = picked.workbooks.length > 0 && [...picked.sheets.keys()].every((sheet) => sheet === 'log');
+  if (picked.sheets.size + folders.length === 0 || isBare)
     return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
 
   const grids: Grid[] = [];
@@ -32,8 +39,11 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
     for (const one of read.problems) problems.push(one);
     if (read.grid !== undefined) grids.push(read.grid);
   }
-  return { grids, seen: new Set(picked.sheets.keys()), problems };
+  return { grids, seen: new Set([...picked.sheets, ...folders].map(([sheet]) => sheet)), problems };
 }
+
+const folderForSheet = ([sheet, [file = '']]: readonly [SheetName, readonly string[]]): FoundProblem =>
+  problem('folder-for-sheet', { file, sheet }, { expected: sheet });
 
 async function readFileOfSheet(
   path: string,
@@ -46,14 +56,9 @@ async function readFileOfSheet(
 
 function noSheets(file: string, { workbooks }: PickedFiles, entries: number): FoundProblem {
   if (entries === 0) return problem('empty-folder', { file });
-  const [workbook] = workbooks;
-  return workbook === undefined
-    ? problem('no-sheets', { file })
-    : problem(
-        'no-sheets',
-        { file },
-        { hint: `If they are in ${workbook}, name that workbook instead of the folder.` },
-      );
+  if (workbooks.length === 0) return problem('no-sheets', { file });
+  const hint = `If they are in ${joinOr(workbooks)}, name that workbook instead of the folder.`;
+  return problem('no-sheets', { file }, { hint });
 }
 
 function questions({ near, ofOtherType }: PickedFiles): FoundProblem[] {

@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import type { Place } from '../../model/problem.js';
 import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
-import { knownHeaderKeys } from '../spell-headers.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
 import { findLog } from './find-log.js';
 import type { FoundProblem, Grid } from './grid.js';
@@ -40,7 +39,7 @@ export async function readLogBeside(path: string): Promise<ReadLog> {
 
 /** Other programs keep a log.csv too; paint is spoken of in ours alone. */
 function namesPaint({ rows }: Grid): boolean {
-  const header = rows[findHeaderRow(rows, knownHeaderKeys('log'))];
+  const header = rows[findHeaderRow(rows, 'log')];
   return header?.cells.some((cell) => headerKey(headerText(cell)) === 'paint') ?? false;
 }
 

@@ -1,19 +1,20 @@
 // Readers: the painter's folder or workbook to plain tables. In: a path. Out: every table found, every
 // problem of files and tables. The one entrance of this stage.
-import { stat } from 'node:fs/promises';
-import { basename, extname, resolve } from 'node:path';
+import { lstat, stat } from 'node:fs/promises';
+import { basename, extname, join, resolve } from 'node:path';
 import { neededSheets } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { ReadTables, Table } from '../table.js';
 import { type FoundProblem, neededHeaders, type ReadGrids } from './grid.js';
 import { makeTable } from './make-table.js';
-import { MOST_BOOK_MB, readBytes, unreadable } from './read-bytes.js';
+import { deadLink, MOST_BOOK_MB, readBytes, unreadable } from './read-bytes.js';
 
 const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 
 /**
- * Reads a folder of CSV files, or one workbook with the log.csv beside it. What a painter can do wrong is in the
+ * Reads a folder of CSV files, or one workbook with the log.csv beside it; a folder that holds one workbook and no CSV
+ * is read as that workbook. What a painter can do wrong is in the
  * problems, never thrown; a path that cannot be read gives no tables and one problem. Nothing is ever written.
  */
 export async function readTables(path: string): Promise<ReadTables> {
@@ -44,12 +45,22 @@ const nothing = (trouble: FoundProblem): Source => ({ grids: [], seen: new Set()
 /** Each reader is loaded when its kind of source is met. */
 async function readSource(path: string, file: string): Promise<Source> {
   const kind = await kindOf(path);
-  const ending = extname(file).toLowerCase();
   if (kind === 'nothing') return nothing(problem('missing-path', { file }));
-  if (kind === 'folder') {
-    const { readFolder } = await import('./read-folder.js');
-    return { ...(await readFolder(path, file)), isFolder: true };
-  }
+  if (kind === 'dead link') return nothing(deadLink({ file }));
+  if (kind !== 'folder') return readFile(path, { file, kind });
+  const { readFolder } = await import('./read-folder.js');
+  const read = await readFolder(path, file);
+  return typeof read === 'string'
+    ? readFile(join(path, read), { file: read, kind: 'file' })
+    : { ...read, isFolder: true };
+}
+
+/** A workbook, with the log beside it. */
+async function readFile(
+  path: string,
+  { file, kind }: { readonly file: string; readonly kind: 'file' | 'other' },
+): Promise<Source> {
+  const ending = extname(file).toLowerCase();
   if (kind === 'other') return nothing(problem('unknown-file-type', { file }, { found: 'no ordinary file' }));
   if (TEXT_ENDINGS.includes(ending)) return nothing(problem('lone-sheet', { file }));
   if (!WORKBOOK_ENDINGS.includes(ending)) {
@@ -74,14 +85,15 @@ async function readBook(bytes: Buffer, file: string): Promise<ReadGrids> {
   return (await import('./read-workbook-apart.js')).readWorkbookApart(bytes, file);
 }
 
-async function kindOf(path: string): Promise<'nothing' | 'folder' | 'file' | 'other'> {
+async function kindOf(path: string): Promise<'nothing' | 'dead link' | 'folder' | 'file' | 'other'> {
   try {
     const found = await stat(path);
     if (found.isDirectory()) return 'folder';
     return found.isFile() ? 'file' : 'other';
   } catch (error) {
-    if (error instanceof Error && 'code' in error && ['ENOENT', 'ENOTDIR'].includes(String(error.code)))
-      return 'nothing';
-    throw error;
+    if (!(error instanceof Error && 'code' in error && ['ENOENT', 'ENOTDIR'].includes(String(error.code))))
+      throw error;
+    const link = await lstat(path).catch(() => undefined);
+    return link?.isSymbolicLink() === true ? 'dead link' : 'nothing';
   }
 }

@@ -43,9 +43,9 @@ async function readZip(zip: OpenZip, file: string): Promise<ReadGrids> {
   const surroundings = await readSurroundings(zip, parts);
   const grids: Grid[] = [];
   for (const [sheet, { part }] of wanted) {
-    const { rows, hiddenRows, merges } = await readWorksheet(inflate(zip, part), surroundings);
-    grids.push({ sheet, file, rows, hiddenRows, merges });
-    for (const one of longCells(rows, { sheet, file })) problems.push(one);
+    const read = await readWorksheet(inflate(zip, part), surroundings);
+    grids.push({ sheet, file, ...read });
+    for (const one of longCells(read.rows, { sheet, file })) problems.push(one);
   }
   return { grids, seen: new Set(wanted.keys()), problems };
 }

@@ -1,27 +1,32 @@
-// Readers: one worksheet to rows. In: chunks of its part. Out: non-blank rows, merged ranges, which rows are hidden.
+// Readers: one worksheet to rows. In: chunks of its part. Out: non-blank rows, merged ranges, which rows and columns are
+// hidden.
 import type { Cell } from '../table.js';
 import { type Room, takeCells, takeLetters, takeRows } from './count-room.js';
-import { type GridRow, spreadsheetLimits } from './grid.js';
+import { type GridRow, type HiddenColumns, spreadsheetLimits } from './grid.js';
 import { columnNumber } from './name-cell.js';
 import { openStoredCell } from './open-stored-cell.js';
+import type { CellFormat } from './read-format.js';
 import { readAttributes, scanXml, type XmlVisitor } from './scan-xml.js';
-import { type CellSurroundings, type FormatKind, typeCell } from './type-cell.js';
+import { type CellSurroundings, typeCell } from './type-cell.js';
 import { WorkbookError } from './workbook-error.js';
 
 export interface ReadWorksheet {
   /** Ascending; rows and cells that are only formatted are left out. */
   readonly rows: GridRow[];
   readonly hiddenRows: ReadonlySet<number>;
+  readonly hiddenColumns: readonly HiddenColumns[];
   /** `A3:A7` ...; the first ones, where there are more than anybody unmerges one by one. */
   readonly merges: readonly string[];
 }
 
 export interface WorksheetSurroundings extends CellSurroundings {
-  readonly formats: readonly FormatKind[];
+  readonly formats: readonly CellFormat[];
   readonly room: Room;
 }
 
 const MOST_MERGES = 10_000;
+/** In one stretch each. */
+const MOST_HIDDEN = 1000;
 
 /** Throws a WorkbookError for damage, and where there is more than can be read. */
 export async function readWorksheet(
@@ -29,6 +34,7 @@ export async function readWorksheet(
   surroundings: WorksheetSurroundings,
 ): Promise<ReadWorksheet> {
   const merges: string[] = [];
+  const hiddenColumns: HiddenColumns[] = [];
   const { visitor, rows, hiddenRows } = openRows(surroundings);
   let inCells = false;
   await scanXml(chunks, {
@@ -37,6 +43,8 @@ export async function readWorksheet(
       if (inCells) visitor.open(name, attributes);
       else if (name === 'mergeCell' && merges.length < MOST_MERGES)
         merges.push(readAttributes(attributes).get('ref') ?? '');
+      else if (name === 'col' && hiddenColumns.length < MOST_HIDDEN)
+        hiddenColumns.push(...hiddenStretch(readAttributes(attributes)));
     },
     text: (piece) => {
       if (inCells) visitor.text(piece);
@@ -46,7 +54,15 @@ export async function readWorksheet(
       if (name === 'sheetData') inCells = false;
     },
   });
-  return { rows: inOrder(rows), hiddenRows, merges };
+  return { rows: inOrder(rows), hiddenRows, hiddenColumns, merges };
+}
+
+const isSet = (written: string | undefined): boolean => /^(1|true)$/.test(written ?? '');
+
+/** ECMA-376 18.3.1.13. */
+function hiddenStretch(attributes: ReadonlyMap<string, string>): HiddenColumns[] {
+  const [from, to] = [Number(attributes.get('min')), Number(attributes.get('max'))];
+  return isSet(attributes.get('hidden')) && from <= to ? [{ from, to }] : [];
 }
 
 /** ECMA-376 18.3.1.4 and 18.3.1.73 leave the address free: the cell or row after the one before is meant. */
@@ -66,7 +82,7 @@ function openRows(surroundings: WorksheetSurroundings): {
     row = checkPlace(Number(attributes.get('r') ?? row + 1), spreadsheetLimits.rows);
     column = 0;
     cells = [];
-    if (/^(1|true)$/.test(attributes.get('hidden') ?? '')) hiddenRows.add(row);
+    if (isSet(attributes.get('hidden'))) hiddenRows.add(row);
   };
   const openCell = (attributes: ReadonlyMap<string, string>): void => {
     const letters = attributes.get('r')?.replace(/\d+$/, '');

@@ -1,6 +1,7 @@
 // Readers: one workbook cell to a table cell. In: what the worksheet holds of it. Out: a Cell.
 import type { BrokenCell, Cell } from '../table.js';
 import { decodeCellText, decodeEntities } from './decode-xml-text.js';
+import type { CellFormat } from './read-format.js';
 import { WorkbookError } from './workbook-error.js';
 
 const DAY_MS = 86_400_000;
@@ -9,8 +10,6 @@ const SERIAL_OF_1970 = 25_569;
 const DAYS_TO_1904 = 1462;
 /** 0000 to 9999; `toISOString` writes other years with a sign. */
 const LONGEST_ISO = 24;
-
-export type FormatKind = 'date' | 'percent' | 'number';
 
 /** A cell as it is stored (ECMA-376 18.3.1.4); texts are still encoded. */
 export interface StoredCell {
@@ -22,7 +21,7 @@ export interface StoredCell {
   readonly inline: string;
   /** '' for a share of a formula that stands elsewhere; undefined for no formula. */
   readonly formula: string | undefined;
-  readonly kind: FormatKind;
+  readonly format: CellFormat;
 }
 
 export interface CellSurroundings {
@@ -31,12 +30,13 @@ export interface CellSurroundings {
 }
 
 /**
- * Blank gives ''; a number in a percent format its percents as text, `0.6` and `0%` giving `60%`; a date its
+ * Blank gives ''; a number in a percent format its percents as text, `0.6` and `0%` giving `60%`; one in a format that writes
+ * a unit or a currency comes with that; a date gives its
  * day in UTC, since a workbook knows no time zone; rich text its text; a formula its stored result. Throws a WorkbookError
  * where a shared text is not there.
  */
 export function typeCell(stored: StoredCell, { strings, date1904 }: CellSurroundings): Cell {
-  const { type, value, inline, formula, kind } = stored;
+  const { type, value, inline, formula, format } = stored;
   if (type === 'inlineStr') return plainText(inline);
   // An empty text may be what a formula gave; an empty number is none.
   if (value === undefined || (value === '' && type !== 'str'))
@@ -47,7 +47,7 @@ export function typeCell(stored: StoredCell, { strings, date1904 }: CellSurround
   if (type === 'str' || type === 'd') return plainText(decodeCellText(value));
   if (type === 'b') return value === '1' || value === 'true';
   if (type === 'e') return broken('error value', decodeEntities(value));
-  return typeNumber(Number(value), { kind, date1904 });
+  return typeNumber(Number(value), format, date1904);
 }
 
 const broken = (why: BrokenCell['why'], shown: string): BrokenCell => ({ kind: 'broken', why, shown });
@@ -67,13 +67,10 @@ export function plainText(text: string): Cell {
 /** A text cut out of a longer one would keep all of that in memory for as long as it is used itself. */
 const copyText = (text: string): string => ` ${text}`.slice(1);
 
-function typeNumber(
-  value: number,
-  { kind, date1904 }: { readonly kind: FormatKind; readonly date1904: boolean },
-): Cell {
+function typeNumber(value: number, { kind, unit }: CellFormat, date1904: boolean): Cell {
   if (!Number.isFinite(value)) return broken('error value', '#NUM!');
   if (kind === 'percent') return `${Number((value * 100).toPrecision(12))}%`;
-  if (kind === 'number') return value;
+  if (kind === 'number') return unit === '' ? value : { kind: 'measured', value, unit };
   const days = value - SERIAL_OF_1970 + (date1904 ? DAYS_TO_1904 : 0);
   const date = new Date(Math.round(days * DAY_MS));
   const iso = Number.isNaN(date.getTime()) ? '' : date.toISOString();
@@ -81,16 +78,4 @@ function typeNumber(
   return iso.length === LONGEST_ISO
     ? { kind: 'date', iso: iso.slice(0, 10) }
     : broken('error value', '#####');
-}
-
-/**
- * What a number format (ECMA-376 18.8.31) makes of a number, by its first section without quoted, escaped,
- * padding and bracketed letters. No format is General.
- */
-export function kindOfFormat(numberFormat: string | undefined): FormatKind {
-  if (numberFormat === undefined || /^(general|standard)/i.test(numberFormat)) return 'number';
-  const bare = numberFormat.replace(/"[^"]*"|\\.|[_*]./g, '').replace(/\[(?!h+\]|m+\]|s+\])[^\]]*\]/gi, '');
-  const first = bare.split(';', 1)[0] ?? '';
-  if (/[ymdhs]/i.test(first)) return 'date';
-  return first.includes('%') ? 'percent' : 'number';
 }

@@ -12,7 +12,7 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
   pots: rowsOf(`
     paint        | size ml | left   | empty g | price | container | ordered | code          | place
     Chalk primer | 400     | 10%    |         | 9.50  | can       |         | 2000310000019 | shelf
-    Clear coat   | 400     | full   |         | 9.90  | can       |         | 2000310000026 | shelf
+    Pale varnish | 400     | full   |         | 9.90  | can       |         | 2000310000026 | shelf
     Oat          | 17      | 15%    |         | 2.80  | dropper   |         | 2000310000033 | rack 1
     Slate        | 17      | 40%    |         | 2.80  | dropper   |         | 2000310000040 | rack 1
     Bone         | 17      | 1 ml   |         | 2.80  | dropper   |         | 2000310000057 | rack 1
@@ -20,11 +20,11 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     Peat         | 17      |        |         | 2.80  | dropper   | yes     | 2000310000064 |
     Steel        | 17      | 50%    |         | 3.10  | dropper   |         | 2000310000071 | rack 2
     Soot wash    | 24      | 40%    |         | 4.60  | pot       |         | 2000310000088 | rack 2
-    Sand paste   | 100     | 70 ml  |         | 6.40  | tube      |         | 2000310000095 | drawer`),
+    Brook gravel | 100     | 70 ml  |         | 6.40  | tube      |         | 2000310000095 | drawer`),
   paints: rowsOf(`
     paint        | kind     | hex     | opacity | density g/ml | thin | keep ml | also called
     Chalk primer | primer   | #b9b7ae | strong  |              |      | 80      |
-    Clear coat   | varnish  |         |         |              |      |         |
+    Pale varnish | varnish  |         |         |              |      |         |
     Oat          | colour   | #d8c08a | fair    |              |      |         |
     Slate        | colour   | #5a6570 | strong  |              | 0.2  |         | blue grey
     Bone         | colour   | #e6dfc8 | weak    |              |      | 3       |
@@ -32,7 +32,7 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     Rust         | colour   | #9c4a2f | fair    |              |      |         |
     Steel        | metallic | #8a9096 | strong  | 1.3          |      |         |
     Soot wash    | wash     | #2b2622 |         |              |      |         |
-    Sand paste   | texture  | #b59f78 | strong  |              |      |         |`),
+    Brook gravel | texture  | #b59f78 | strong  |              |      |         |`),
   offers: rowsOf(`
     shop       | offer            | price | paint        | size ml | pots | available | container | code
     north shop | Oat 17 ml        | 2.80  | Oat          | 17      |      |           | dropper   | 2000310000033
@@ -45,8 +45,8 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     south shop | earth set        |       | Rust         | 17      | 1    |           | dropper   |
     south shop | earth set        |       | Oat          | 17      | 1    |           | dropper   |
     south shop | primer 400 ml    | 9.20  | Chalk primer | 400     |      |           | can       | 2000310000019
-    south shop | clear 400 ml     | 9.90  | Clear coat   | 400     |      |           | can       | 2000310000026
-    south shop | sand 100 ml      | 6.40  | Sand paste   | 100     |      |           | tube      | 2000310000095`),
+    south shop | pale 400 ml      | 9.90  | Pale varnish | 400     |      |           | can       | 2000310000026
+    south shop | gravel 100 ml    | 6.40  | Brook gravel | 100     |      |           | tube      | 2000310000095`),
   shops: rowsOf(`
     shop       | postage | free from | least order
     north shop | 3.90    | 30        |
@@ -72,8 +72,8 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     scouts | 7    | whole        | wash           | Soot wash    |       |        |        |      |
     scouts | 8    | coat         | highlight      | Oat          |       |        |        |      | 2
     scouts | 8    | coat         | highlight      | Bone         |       |        |        |      | 1
-    scouts | 9    | base top     | basing         | Sand paste   |       |        |        |      |
-    scouts | 10   | all          | varnish        | Clear coat   |       |        |        |      |
+    scouts | 9    | base top     | basing         | Brook gravel |       |        |        |      |
+    scouts | 10   | all          | varnish        | Pale varnish |       |        |        |      |
     riders | 1    | all          | primer         | Chalk primer |       |        |        |      |
     riders | 2    | horse        | base coat      | Peat         |       |        |        |      |
     riders | 3    | coat         | base coat      | Rust         |       |        |        |      |
@@ -84,8 +84,8 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     riders | 6    | whole        | wash           | Soot wash    |       |        |        |      |
     riders | 7    | horse        | drybrush       | Oat          |       |        | 20     |      |
     riders | 7    | coat         | edge highlight | Bone         |       |        |        | 0.5  |
-    riders | 8    | base         | basing         | Sand paste   |       |        |        |      |
-    riders | 9    | all          | varnish        | Clear coat   |       |        |        |      |
+    riders | 8    | base         | basing         | Brook gravel |       |        |        |      |
+    riders | 9    | all          | varnish        | Pale varnish |       |        |        |      |
     cart   | 1    | whole        | primer         | Chalk primer |       |        |        |      |
     cart   | 2    | whole        | base coat      | Peat         | 1     |        |        |      |
     cart   | 3    | whole        | wash           | Soot wash    |       |        | 50     |      |

@@ -1,4 +1,5 @@
 // Starter: the sheets as CSV. In: nothing. Out: file names and texts, one for each sheet and one of explanations.
+import Papa from 'papaparse';
 import { listStarterSheets, type StarterSheet } from './list-starter-sheets.js';
 import { writeHowTo } from './word-how-to.js';
 
@@ -19,11 +20,5 @@ export function writeStarterCsv(): StarterFile[] {
   ];
 }
 
-function csvOf({ columns, rows }: StarterSheet): string {
-  return [columns.map(({ header }) => header), ...rows]
-    .map((cells) => `${cells.map(quoteCell).join(',')}\r\n`)
-    .join('');
-}
-
-const quoteCell = (text: string): string =>
-  /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+const csvOf = ({ columns, rows }: StarterSheet): string =>
+  `${Papa.unparse([columns.map(({ header }) => header), ...rows.map((row) => [...row])], { newline: '\r\n' })}\r\n`;

@@ -107,7 +107,7 @@ function supplyOf({ haveMl, offers, shops }: Case): Map<string, number> {
   for (const { shop, pots, available = 1e9 } of offers) {
     if (sumOf(shop) < (shops.get(shop)?.leastOrderMinor ?? 0)) continue;
     for (const { paint, sizeMl, count } of pots) {
-      supply.set(paint, (supply.get(paint) ?? 0) + sizeMl * 0.96 * count * available);
+      supply.set(paint, (supply.get(paint) ?? 0) + sizeMl * 0.94 * count * available);
     }
   }
   return supply;
@@ -210,7 +210,7 @@ function priceCounts({ haveMl, offers, shops }: Case, counts: readonly number[])
     if (count === 0) continue;
     goods.set(offer.shop, (goods.get(offer.shop) ?? 0) + count * offer.priceMinor);
     for (const pot of offer.pots) {
-      ml.set(pot.paint, (ml.get(pot.paint) ?? 0) + count * pot.count * pot.sizeMl * 0.96);
+      ml.set(pot.paint, (ml.get(pot.paint) ?? 0) + count * pot.count * pot.sizeMl * 0.94);
       pots += count * pot.count;
     }
   }
@@ -230,18 +230,14 @@ describe('against every way to serve the needs, times every order', () => {
     [1, 150],
     [151, 300],
     [301, 450],
-  ])(
-    'cases %i to %i: as little unmet, the same cash, swaps as near, as few pots',
-    async (from, to) => {
-      let [steps, unmet] = [0, 0];
-      for (let seed = from; seed <= to; seed++) {
-        const seen = await compare(seed);
-        steps += seen.steps;
-        unmet += seen.unmet;
-      }
-      expect(steps).toBeGreaterThan(100);
-      expect(unmet).toBeGreaterThan(100);
-    },
-    240_000,
-  );
+  ])('cases %i to %i: as little unmet, the same cash, swaps as near, as few pots', async (from, to) => {
+    let [steps, unmet] = [0, 0];
+    for (let seed = from; seed <= to; seed++) {
+      const seen = await compare(seed);
+      steps += seen.steps;
+      unmet += seen.unmet;
+    }
+    expect(steps).toBeGreaterThan(100);
+    expect(unmet).toBeGreaterThan(100);
+  });
 });

@@ -4,7 +4,7 @@ import type { Frontier } from '../../../src/model/frontier.js';
 import type { Offer, Shop } from '../../../src/model/sheets.js';
 import { chooseOrder } from '../../../src/order/choose-order.js';
 import { drawFrontier } from '../../../src/order/frontier/draw-frontier.js';
-import type { Market } from '../../../src/order/list-wares.js';
+import type { Market } from '../../../src/order/open-market.js';
 import { prepareBuying } from '../../../src/order/prepare-buying.js';
 import { makeOffer, makeShop, offerPot } from '../../make-sheets.js';
 import { drawMarket } from '../draw-market.mjs';
@@ -47,7 +47,7 @@ const pot = (paint: string, priceMinor: number, sizeMl = 17): Offer =>
 describe('cash against colour', () => {
   it('by hand: Rust comes off the shelf, then Slate and Fog share a pot, and postage falls away with the last', async () => {
     // Postage 2.00. Alone: Slate 3.00, Fog 2.50, Rust 2.80 and 2.00 = 10.30. From 2 on the shelf's Brick, 6 ml, serves the 5 ml of
-    // Rust: 7.50. From 4 on Slate (7 ml) and Fog (8 ml) share 16.32 ml of one pot, Fog's at 2.50: 4.50. From 7 on
+    // Rust: 7.50. From 4 on Slate (7 ml) and Fog (8 ml) share 15.98 ml of one pot, Fog's at 2.50: 4.50. From 7 on
     // the shelf's Coal, 20 ml, serves both: nothing is bought. Coal also lies within 9 of Rust, which changes nothing.
     const { points } = await draw({
       needs: { Slate: 7, Fog: 8, Rust: 5 },
@@ -170,31 +170,27 @@ describe('the fewest pots', () => {
 });
 
 describe('at no difference', () => {
-  it.each([1, 2, 3])(
-    '40 paints, 60 offers, 3 shops, seed %i: the cash of the plain order',
-    async (seed) => {
-      const { needs, ...shelves } = drawMarket(seed, { paints: 40, offers: 60, shops: 3 });
-      const market = { ...shelves, assumptions: registry };
-      const haveMl = new Map(needs.filter((_, index) => index % 3 === 0).map(({ paint }) => [paint, 4]));
-      const net = needs.flatMap(({ paint, ml }) => {
-        const missing = ml - (haveMl.get(paint) ?? 0);
-        return missing > 1e-6 ? [{ paint, ml: missing }] : [];
-      });
-      const patient = prepareBuying({ seconds: 60 });
-      const order = await chooseOrder(net, market, patient);
-      const { points } = await drawFrontier({
-        needs,
-        haveMl,
-        market,
-        candidates: new Map(),
-        buying: patient,
-      });
-      expect(order.status).toBe('proved');
-      expect(points[0]).toMatchObject({ cashMinor: order.totalMinor, status: 'proved' });
-      expect(points[10]).toMatchObject({ cashMinor: order.totalMinor, swaps: [] });
-    },
-    120_000,
-  );
+  it.each([1, 2, 3])('40 paints, 60 offers, 3 shops, seed %i: the cash of the plain order', async (seed) => {
+    const { needs, ...shelves } = drawMarket(seed, { paints: 40, offers: 60, shops: 3 });
+    const market = { ...shelves, assumptions: registry };
+    const haveMl = new Map(needs.filter((_, index) => index % 3 === 0).map(({ paint }) => [paint, 4]));
+    const net = needs.flatMap(({ paint, ml }) => {
+      const missing = ml - (haveMl.get(paint) ?? 0);
+      return missing > 1e-6 ? [{ paint, ml: missing }] : [];
+    });
+    const patient = prepareBuying({ seconds: 6000 });
+    const order = await chooseOrder(net, market, patient);
+    const { points } = await drawFrontier({
+      needs,
+      haveMl,
+      market,
+      candidates: new Map(),
+      buying: patient,
+    });
+    expect(order.status).toBe('proved');
+    expect(points[0]).toMatchObject({ cashMinor: order.totalMinor, status: 'proved' });
+    expect(points[10]).toMatchObject({ cashMinor: order.totalMinor, swaps: [] });
+  });
 });
 
 describe('a search that is cut short', () => {
@@ -221,7 +217,7 @@ describe('a search that is cut short', () => {
     }
     const patient = await drawFrontier({
       ...{ needs, haveMl: new Map(), market, candidates },
-      buying: { ...buying, limits: { nodes: 10_000, seconds: 200 } },
+      buying: { ...buying, limits: { nodes: 10_000, seconds: 20_000 } },
     });
     for (const [index, { cashMinor, status }] of patient.points.entries()) {
       const point = points[index];
@@ -230,7 +226,7 @@ describe('a search that is cut short', () => {
       expect((point?.cashMinor ?? 0) - (point?.aboveBestMinor ?? 0)).toBeLessThanOrEqual(cashMinor);
       expect(point?.cashMinor).toBeGreaterThanOrEqual(cashMinor);
     }
-  }, 120_000);
+  });
 });
 
 describe('among very many paints', () => {

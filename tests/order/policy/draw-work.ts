@@ -2,7 +2,7 @@
 // share a factor, as those of a real army do.
 import { registry } from '../../../src/assumptions/registry.js';
 import type { DrawnLack, StagedWork } from '../../../src/model/draws.js';
-import type { Market } from '../../../src/order/list-wares.js';
+import type { Market } from '../../../src/order/open-market.js';
 import { openStream } from '../../../src/ranges/open-stream.js';
 import { drawFrom, drawMarket } from '../draw-market.mjs';
 

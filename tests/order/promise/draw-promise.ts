@@ -105,7 +105,8 @@ export function tryEveryPromise(one: PromiseCase, sure: number, most: number): n
   const keep = Math.ceil(sure * one.drawn.drawing.draws - 1e-9);
   const counts = one.offers.map(() => 0);
   let best: number | undefined;
-  const visit = (at: number): void => {
+  const visit = (at: number, goodsMinor: number): void => {
+    if (best !== undefined && goodsMinor >= best) return;
     const offer = one.offers[at];
     if (offer === undefined) {
       const cost = costOf(one, counts);
@@ -115,10 +116,10 @@ export function tryEveryPromise(one: PromiseCase, sure: number, most: number): n
     }
     for (let count = 0; count <= Math.min(most, offer.available ?? most); count++) {
       counts[at] = count;
-      visit(at + 1);
+      visit(at + 1, goodsMinor + count * offer.priceMinor);
     }
     counts[at] = 0;
   };
-  visit(0);
+  visit(0, 0);
   return best;
 }

@@ -30,6 +30,32 @@ it('refuses what is asked once it is closed, and does not let it wait', async ()
   await expect(under).rejects.toThrow();
 });
 
+it('gives its thread up after a large program, and its memory with it, and goes on', async () => {
+  let [started, alive] = [0, 0];
+  process.on('worker', (worker) => {
+    started++;
+    alive++;
+    worker.once('exit', () => alive--);
+  });
+  const solver = openSolver();
+  const large = (columns: number) => ({
+    columns: Array.from({ length: columns }, () => whole(290, 9)),
+    rows: [
+      atLeast(
+        50,
+        Array.from({ length: columns }, () => 12),
+      ),
+    ],
+  });
+  expect(await solver.solve(large(2000), limits)).toMatchObject({ state: 'proved', bound: 1450 });
+  expect({ started, alive }).toEqual({ started: 1, alive: 1 });
+  expect(await solver.solve(large(2001), limits)).toMatchObject({ state: 'proved', bound: 1450 });
+  expect({ started, alive }).toEqual({ started: 1, alive: 0 });
+  expect(await solver.solve(program(), limits)).toMatchObject({ state: 'proved', bound: 1280 });
+  expect({ started, alive }).toEqual({ started: 2, alive: 1 });
+  await solver.close();
+});
+
 it('goes on after a question that fails', async () => {
   const solver = openSolver();
   await expect(solver.solve({ columns: [], rows: null } as never, limits)).rejects.toThrow();

@@ -1,4 +1,4 @@
-// Tests: integer programs whose best solution is known from elsewhere, for whatever solves programs.
+// Tests: integer programs whose best solution is published, or known from trying all, for whatever solves programs.
 import type { Column, IntegerProgram, Row } from '../../../src/order/solver/integer-program.js';
 
 export const whole = (cost: number, upper: number): Column => ({ cost, lower: 0, upper, integer: true });
@@ -27,20 +27,24 @@ const sets = [
 ];
 const members = Array.from({ length: 14 }, (_, index) => index + 1);
 
-interface Published {
+interface Known {
   readonly name: string;
   readonly program: IntegerProgram;
   readonly values: readonly number[];
   readonly cost: number;
 }
 
-export const published: readonly Published[] = [
+export const published: readonly Known[] = [
   {
     name: 'knapsack P01 (Burkardt, KNAPSACK_01): capacity 165, best profit 309',
     program: { columns: profits.map((profit) => whole(-profit, 1)), rows: [atMost(165, weights)] },
     values: [1, 1, 1, 1, 0, 1, 0, 0, 0, 0],
     cost: -309,
   },
+];
+
+/** Every choice of sets tried: no single one holds all fourteen. */
+export const tried: readonly Known[] = [
   {
     name: 'a set cover on which taking the largest set first fails: 2 sets, not 3',
     program: {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { IntegerProgram, Row } from '../../../src/order/solver/integer-program.js';
 import { solveProgram } from '../../../src/order/solver/solve-program.js';
-import { atMost, published, whole } from './published-programs.js';
+import { atMost, published, tried, whole } from './published-programs.js';
 
 const limits = { nodes: 1000, seconds: 10 };
-it.each(published)('published: $name', async ({ program, values, cost }) => {
+it.each([...published, ...tried])('known: $name', async ({ program, values, cost }) => {
   const solution = await solveProgram(program, limits);
   expect(solution).toMatchObject({ state: 'proved', values, bound: expect.closeTo(cost, 6) });
 });

@@ -202,3 +202,23 @@ describe('weighings that are just as expected', () => {
     }
   });
 });
+
+describe('a painter whose rows differ by chance alone', () => {
+  // Of 600 painters 6 are seen, give or take 2.4.
+  const painters = Array.from({ length: 600 }, (_, at) => at + 1);
+
+  it.each([
+    [2, ['Slate']],
+    [4, ['Chalk', 'Slate', 'Shade']],
+  ])(
+    'is told after %i weighings of %j that they contradict one another in one case of a hundred',
+    (rows, paints) => {
+      const contradicted = painters.filter((seed) => {
+        const log = keepLog(seed, drawTruth(seed), { paints, figures: 20, rows });
+        return believe(log, { paints, drawing: { draws: 1, seed } }).learned.widened > 1;
+      });
+      expect(contradicted.length).toBeGreaterThanOrEqual(1);
+      expect(contradicted.length).toBeLessThanOrEqual(12);
+    },
+  );
+});

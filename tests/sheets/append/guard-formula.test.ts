@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { guardFormula, unguardFormula } from '../../../src/sheets/append/guard-formula.js';
 import { tidyName } from '../../../src/sheets/check/fold-name.js';
-import { dangerous, harmless } from '../../report/export/formula-starts.js';
+import { dangerous, harmless } from '../../report/workbook/formula-starts.js';
 
 /** Names come with single blanks, so that tabs and line ends cannot stand in one. */
 const names = dangerous.map(tidyName).filter((name) => !/^\w+$|^Oat @|^Oat \+|^Oat -/.test(name));

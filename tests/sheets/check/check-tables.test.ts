@@ -161,7 +161,7 @@ describe('pots', () => {
           '2026-02-03',
           'Dropper',
           'no',
-          '6291041500213',
+          '2000310000217',
           'rack',
           '',
           'x',
@@ -183,7 +183,7 @@ describe('pots', () => {
         openedOn: '2026-01-02',
         countedOn: '2026-02-03',
         ordered: false,
-        code: '6291041500213',
+        code: '2000310000217',
         place: 'rack',
       },
       {
@@ -344,7 +344,7 @@ describe('offers and shops', () => {
       offers: [
         ['shop', 'offer', 'price', 'paint', 'size ml', 'pots', 'available', 'container', 'code'],
         ['Quay', 'pair', '', 'brick red', 17, 2, '', 'tube', ''],
-        ['Mill', 'wash', '4,95', 'Earth wash', 24, '', '', '', '73513537'],
+        ['Mill', 'wash', '4,95', 'Earth wash', 24, '', '', '', '20047115'],
         ['quay', ' Pair', '9.00', 'earth wash', 24, '', 3, '', ''],
       ],
       shops: [
@@ -371,7 +371,7 @@ describe('offers and shops', () => {
         shop: 'Mill',
         offer: 'wash',
         priceMinor: 495,
-        pots: [{ paint: 'earth wash', sizeMl: 24, count: 1, container: 'pot', code: '73513537' }],
+        pots: [{ paint: 'earth wash', sizeMl: 24, count: 1, container: 'pot', code: '20047115' }],
       },
     ]);
     expect([...shops.values()]).toEqual([
@@ -401,7 +401,7 @@ describe('offers and shops', () => {
 
 describe('figures', () => {
   it('take body, kit, base and box', () => {
-    const { figures } = checkRight({
+    const { figures, defaults } = checkRight({
       figures: [
         [
           'figure',
@@ -419,8 +419,14 @@ describe('figures', () => {
         ['spearman', '28', '', '', 'Weapon, round-shield; weapon', 'round 25', '', '2', '', '', '1.80'],
         ['giant', '36', '', 'none', 'weapon', 'none', '', '', '', '9,5', ''],
         ['engine', '', '', '', '', 'oval 105x70', '4', '', '85x40x35', '', ''],
+        ['crane', '', 'Open-Frame', '', '', '', '', '', '60x40x90', '', ''],
       ],
     });
+    const builds = defaults.filter(({ sheet, column }) => sheet === 'figures' && column === 'build');
+    expect(builds.map(({ rows, meaning }) => [rows, meaning])).toEqual([
+      [2, 'heroic for eyes at 25 to 35 mm, else true scale'],
+      [1, 'of a box: closed'],
+    ]);
     expect([...figures.values()]).toEqual([
       {
         figure: 'spearman',
@@ -448,13 +454,22 @@ describe('figures', () => {
       },
       {
         figure: 'engine',
-        build: 'true scale',
+        build: 'closed',
         dress: 'none',
         kit: [],
         base: { shape: 'oval', longMm: 105, wideMm: 70 },
         baseHighMm: 4,
         perBase: 1,
         boxMm: { longMm: 85, wideMm: 40, highMm: 35 },
+      },
+      {
+        figure: 'crane',
+        build: 'open frame',
+        dress: 'none',
+        kit: [],
+        baseHighMm: 3,
+        perBase: 1,
+        boxMm: { longMm: 60, wideMm: 40, highMm: 90 },
       },
     ]);
   });
@@ -629,7 +644,7 @@ describe('settings and extras', () => {
     ['again', '-1', 'negative'],
     ['again', '$4', 'other-currency'],
     ['restock', 'both', 'not-a-choice'],
-    ['date', '3/4/2026', 'year-not-first'],
+    ['date', '3/4/2026', 'day-or-month-first'],
   ])('question %s = %j: %s', (name, value, code) => {
     const { problems } = check({
       settings: [
@@ -638,6 +653,36 @@ describe('settings and extras', () => {
       ],
     });
     expect(problems.map((one) => one.code)).toEqual([code]);
+  });
+});
+
+describe('the day of the plan', () => {
+  const dated: SheetRows = {
+    pots: [
+      ['paint', 'size ml', 'opened', 'counted'],
+      ['brick red', '17', '2026-03-01', '2026-03-02'],
+      ['earth wash', '24', '', ''],
+    ],
+    log: [
+      ['date', 'paint', 'used ml'],
+      ['2026-03-03', 'brick red', '0.4'],
+    ],
+    settings: [
+      ['name', 'value'],
+      ['date', '2026-01-31'],
+    ],
+  };
+
+  it.each([
+    [undefined, ['2026-01-31', '2026-01-31', '2026-01-31']],
+    ['2026-03-03', []],
+    ['2026-03-02', ['2026-03-02']],
+    ['2026-02-28', ['2026-02-28', '2026-02-28', '2026-02-28']],
+  ])('chosen as %s is what pots and log are held against, whatever the settings say', (chosen, held) => {
+    const { problems, sheets } = check(dated, chosen);
+    expect(problems.map(({ code }) => code)).toEqual(held.map(() => 'date-ahead'));
+    expect(problems.map(({ expected }) => expected)).toEqual(held);
+    expect(sheets?.settings.date).toBe(chosen ?? '2026-01-31');
   });
 });
 

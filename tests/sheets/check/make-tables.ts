@@ -39,9 +39,9 @@ export function makeTables(sheets: SheetRows): Table[] {
 }
 
 /** Checks the short sheets with some of them replaced. */
-export function check(sheets: SheetRows = {}) {
+export function check(sheets: SheetRows = {}, chosenDay?: string) {
   const tables = makeTables({ ...shortRows, ...sheets });
-  return checkTables({ tables, problems: [] }, { assumptions: registry, today: '2026-11-02' });
+  return checkTables({ tables, problems: [] }, { assumptions: registry, today: '2026-11-02', chosenDay });
 }
 
 /** As `check`, for sheets that are right; throws with the problems where they are not. */

@@ -72,12 +72,65 @@ describe('the header row', () => {
     ).toEqual(['paint', 'size ml', '2026', '2026-01-31']);
   });
 
-  it('does not pass over rows above it in silence', () => {
+  it('does not pass over rows above it in silence, nor over a title', () => {
     const rows = [['Red', '17'], ['Blue', '24'], ['My pots'], ['paint', 'size ml'], ['Green', '17']];
     expect(makeTable(gridOf(rows)).problems).toMatchObject([
-      { code: 'rows-above-header', found: '2 rows (1, 2)' },
+      { code: 'rows-above-header', found: '3 rows (1, 2, 3)' },
     ]);
-    expect(codes([['My pots'], ['paint', 'size ml'], ['Green', '17']])).toEqual([]);
+    expect(
+      makeTable(gridOf([['My pots'], [], ['paint', 'size ml'], ['Green', '17']])).problems,
+    ).toMatchObject([{ code: 'rows-above-header', found: 'row 1 ("My pots")' }]);
+  });
+
+  it.each<[string, Rows, number]>([
+    [
+      'one cell of which some header is too',
+      [
+        ['Farbe', 'Art', 'Inhalt'],
+        ['Rot', 'paint', '17'],
+        ['Blau', 'paint', '17'],
+      ],
+      1,
+    ],
+    [
+      'no number and one such cell, below a title',
+      [['Meine Farben'], ['Farbe', 'Art'], ['Rot', 'paint'], ['Blau', 'wash']],
+      2,
+    ],
+    [
+      'one cell more than the header row, of which one is such',
+      [
+        ['Farbe', 'Art'],
+        ['Rot', 'left', 'x'],
+      ],
+      1,
+    ],
+    ['a word for a title', [['Paint'], ['Farbe', 'Inhalt'], ['Rot', '17']], 2],
+  ])('is no row of %s', (_, rows, headerRow) => {
+    expect(table(rows)?.headerRow).toBe(headerRow);
+  });
+
+  it('is the one header that the sheet needs, over wider rows, or below them', () => {
+    expect(table([['paint'], ['brick red', 'nearly dry']], { sheet: 'paints' })?.headerRow).toBe(1);
+    expect(table([['My paints'], ['paint'], ['brick red']], { sheet: 'paints' })?.headerRow).toBe(2);
+    expect(
+      table([
+        ['My list', 'of pots'],
+        ['paint', 'size ml'],
+        ['Red', '17'],
+      ])?.headerRow,
+    ).toBe(2);
+  });
+
+  it('is missing where the first row of data holds a word that some header is too', () => {
+    const rows = [
+      ['Red', 'paint', '17'],
+      ['Blue', 'paint', '24'],
+    ];
+    expect(makeTable(gridOf(rows))).toMatchObject({
+      table: undefined,
+      problems: [{ code: 'no-header-row', row: 1, found: '"Red", "paint", "17"' }],
+    });
   });
 });
 
@@ -153,7 +206,10 @@ describe('the shape of a sheet', () => {
   it('counts hidden rows that hold something, and reads them', () => {
     const rows = [['title'], ['paint', 'size ml'], ['Red', 17], ['Blue', 17], ['Green', 17]];
     const made = makeTable(gridOf(rows, asWorkbook({ hiddenRows: new Set([1, 3, 5, 9]) })));
-    expect(made.problems).toMatchObject([{ code: 'hidden-rows', found: '2 rows (3, 5)' }]);
+    expect(made.problems).toMatchObject([
+      { code: 'rows-above-header' },
+      { code: 'hidden-rows', found: '2 rows (3, 5)' },
+    ]);
     expect(made.table?.rows).toHaveLength(3);
   });
 
@@ -182,7 +238,10 @@ describe('merged cells', () => {
     ['', 9, '', ''],
     ['Blue', 17, 2, 'b'],
   ];
-  const merged = (...merges: string[]) => makeTable(gridOf(rows, asWorkbook({ merges })));
+  const merged = (...merges: string[]) => {
+    const made = makeTable(gridOf(rows, asWorkbook({ merges })));
+    return { ...made, problems: made.problems.filter(({ code }) => code !== 'rows-above-header') };
+  };
 
   it('reports a block of a known column, and fills it down', () => {
     const { table: made, problems } = merged('A3:A5');

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { SheetName } from '../../../src/model/words.js';
 import { readsAsData } from '../../../src/sheets/read/read-as-data.js';
 import type { Cell } from '../../../src/sheets/table.js';
+import { longestSearched } from '../../count-letters.js';
 
 describe('a first row', () => {
   it.each<[SheetName, readonly Cell[]]>([
@@ -21,6 +22,7 @@ describe('a first row', () => {
     ['zones', ['coat', 'Front trunk; back trunk']],
     ['zones', ['hat', 'head 50%']],
     ['settings', ['Sure %', 'many']],
+    ['pots', ['brick red', 'paint', '17']],
   ])('in %s of %j reads as data', (sheet, cells) => {
     expect(readsAsData(cells, sheet)).toBe(true);
   });
@@ -28,6 +30,8 @@ describe('a first row', () => {
   it.each<[SheetName, readonly Cell[]]>([
     ['pots', ['Farbe', 'Inhalt']],
     ['pots', ['paint', '17']],
+    ['pots', ['brick red', 'size ml', '17']],
+    ['pots', ['Farbe', 'paint', 'left', '17']],
     ['extras', ['Sache', 'Price (€)', '20']],
     ['pots', ['my brushes', '']],
     ['pots', ['1. Farbe', 'Inhalt in ml']],
@@ -37,5 +41,22 @@ describe('a first row', () => {
     ['pots', []],
   ])('in %s of %j does not', (sheet, cells) => {
     expect(readsAsData(cells, sheet)).toBe(false);
+  });
+
+  it('is a header row where measures stand under its texts', () => {
+    const header = ['Colour', 'Range', 'Inhalt', 'How full'];
+    const rows = [
+      ['brick red', 'river', '', ''],
+      ['oat', 'river', '17', 'half'],
+    ].map((cells) => ({ cells }));
+    expect(readsAsData(header, 'pots', rows)).toBe(false);
+    expect(readsAsData(header, 'pots', rows.slice(0, 1))).toBe(true);
+    expect(readsAsData(['brick red', 'colour', ''], 'pots', rows)).toBe(true);
+    expect(readsAsData(['brick red', 'colour', '17'], 'pots', rows)).toBe(true);
+  });
+
+  it.each(['pots', 'zones', 'settings'] as const)('of %s that goes on and on is hardly searched', (sheet) => {
+    const cells = ['coat', '1'.repeat(32_000), `1${' '.repeat(32_000)}%`];
+    expect(longestSearched(() => readsAsData(cells, sheet))).toBeLessThan(100);
   });
 });

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { findLog } from '../../../src/sheets/read/find-log.js';
 import { readTables } from '../../../src/sheets/read/read-tables.js';
 import { fourShortSheets, writeSheets } from '../../problems/problem-case.js';
 import { fourSheets, makeCompoundFile, makeWorkbook, useFolder } from './make-files.js';
@@ -44,8 +45,10 @@ describe('a folder of CSV files', () => {
   it('may hold notes, pictures and folders of its own', async () => {
     const dir = folderOf({ 'notes.txt': 'buy more', 'shelf.png': 'x', 'README.md': '# pots' });
     mkdirSync(join(dir, 'pots'));
-    mkdirSync(join(dir, 'zones.csv'));
+    mkdirSync(join(dir, 'zones'));
     expect(await codesIn(dir)).toEqual([]);
+    mkdirSync(join(dir, 'zones.csv'));
+    expect(await codesIn(dir)).toEqual(['folder-for-sheet']);
   });
 
   it('may mix endings and cases', async () => {
@@ -108,10 +111,44 @@ describe('a folder of CSV files', () => {
     const dir = newFolder();
     writeFileSync(join(dir, 'notes.txt'), 'x');
     expect(await codesIn(dir)).toEqual(['no-sheets']);
+    writeFileSync(join(dir, 'tolls.csv'), 'day,toll\n');
     writeFileSync(join(dir, 'low sluice.xlsx'), await makeWorkbook(fourSheets));
     expect((await readTables(dir)).problems).toMatchObject([
       { code: 'no-sheets', hint: expect.stringContaining('low sluice.xlsx') },
     ]);
+  });
+});
+
+describe('a folder with one workbook and no sheet of CSV', () => {
+  const log = 'date,paint,used ml\n2026-03-14,brick red,1\n';
+
+  it('is read as that workbook, with its log', async () => {
+    const dir = newFolder();
+    writeFileSync(join(dir, 'low sluice.xlsx'), await makeWorkbook(fourSheets));
+    writeSheets(dir, { 'notes.txt': 'x', '~$low sluice.xlsx': 'x' });
+    expect(await readTables(dir)).toEqual(await readTables(join(dir, 'low sluice.xlsx')));
+    expect((await readTables(dir)).tables).toHaveLength(4);
+    writeSheets(dir, { 'log.csv': log });
+    expect(await readTables(dir)).toEqual(await readTables(join(dir, 'low sluice.xlsx')));
+    expect((await readTables(dir)).tables.map(({ file }) => file).at(-1)).toBe('log.csv');
+  });
+
+  it('has its log written beside it', async () => {
+    const dir = newFolder();
+    writeSheets(dir, { 'army.xlsx': await makeWorkbook(fourSheets), 'log.csv': log });
+    expect(await findLog(dir)).toEqual(await findLog(join(dir, 'army.xlsx')));
+  });
+
+  it('is read as its CSV files where there are any, or another workbook', async () => {
+    const dir = folderOf({ 'army.xlsx': 'no workbook' });
+    expect((await readTables(dir)).tables.map(({ file }) => file)).toContain('pots.csv');
+    const two = newFolder();
+    writeSheets(two, {
+      'low sluice.xlsx': await makeWorkbook(fourSheets),
+      'other.xlsx': 'x',
+      'log.csv': log,
+    });
+    expect(await readTables(two)).toMatchObject({ tables: [], problems: [{ code: 'no-sheets' }] });
   });
 });
 

@@ -91,11 +91,14 @@ describe('cells of a workbook written by exceljs', () => {
       if (sheet !== undefined) sheet.state = 'veryHidden';
       const row = sheet?.getRow(3);
       if (row !== undefined) row.hidden = true;
+      const column = sheet?.getColumn(2);
+      if (column !== undefined) column.hidden = true;
     });
     const { grids, problems } = await read(bytes);
     expect(problems).toMatchObject([{ code: 'hidden-sheet', sheet: 'pots' }]);
     expect(grids[0]?.rows).toHaveLength(3);
     expect(grids[0]?.hiddenRows).toEqual(new Set([3]));
+    expect(grids[0]?.hiddenColumns).toEqual([{ from: 2, to: 2 }]);
   });
 
   it('are told to be merged', async () => {
@@ -167,17 +170,21 @@ describe('cells of workbooks by other programs', () => {
     expect(await pots(raw(row, { styles: makeStyles() }))).toMatchObject([[1, { iso: '2022-01-30' }, {}]]);
   });
 
-  it('stay numbers under formats with letters in them', async () => {
+  it('stay numbers under formats with letters in them, and keep a unit or currency that those write', async () => {
+    const shown = (unit: string) => ({ kind: 'measured', value: 12.34, unit });
     const styles = makeStyles([
       '0.0\\ \\m\\l',
       '0.0&quot; ml&quot;',
       '#,##0.00\\ [$€-407]',
+      '0.0&quot; pots&quot;',
       'dd\\.mm\\.yyyy',
     ]);
-    const cells = ['A', 'B', 'C'].map((letter, at) => `<c r="${letter}1" s="${at + 3}"><v>12.34</v></c>`);
+    const cells = ['A', 'B', 'C', 'D'].map(
+      (letter, at) => `<c r="${letter}1" s="${at + 3}"><v>12.34</v></c>`,
+    );
     expect(
-      await pots(raw(`<row r="1">${cells.join('')}<c r="D1" s="6"><v>46053</v></c></row>`, { styles })),
-    ).toEqual([[1, 12.34, 12.34, 12.34, { kind: 'date', iso: '2026-01-31' }]]);
+      await pots(raw(`<row r="1">${cells.join('')}<c r="E1" s="7"><v>46053</v></c></row>`, { styles })),
+    ).toEqual([[1, shown('ml'), shown('ml'), shown('€'), 12.34, { kind: 'date', iso: '2026-01-31' }]]);
   });
 
   it('hold ISO dates of strict workbooks', async () => {

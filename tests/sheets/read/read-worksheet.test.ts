@@ -1,15 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { makeRoom } from '../../../src/sheets/read/count-room.js';
+import { type CellFormat, plainFormat } from '../../../src/sheets/read/read-format.js';
 import { readNumberFormats } from '../../../src/sheets/read/read-number-formats.js';
 import { readSharedStrings } from '../../../src/sheets/read/read-shared-strings.js';
 import { readWorksheet } from '../../../src/sheets/read/read-worksheet.js';
-import type { FormatKind } from '../../../src/sheets/read/type-cell.js';
 
 async function* bytesOf(xml: string): AsyncGenerator<Uint8Array> {
   yield Buffer.from(xml);
 }
 
-const formats: readonly FormatKind[] = ['number', 'percent', 'date'];
+const percent: CellFormat = { kind: 'percent', unit: '' };
+const date: CellFormat = { kind: 'date', unit: '' };
+const formats: readonly CellFormat[] = [plainFormat, percent, date];
 
 const read = async (rows: string, { after = '', room = makeRoom() } = {}) =>
   readWorksheet(bytesOf(`<worksheet><sheetData>${rows}</sheetData>${after}</worksheet>`), {
@@ -139,17 +141,17 @@ describe('readSharedStrings', () => {
 });
 
 describe('readNumberFormats', () => {
-  it('gives a kind for each cell style', async () => {
+  it('gives a format for each cell style', async () => {
     const xml = `<styleSheet><numFmts count="2"><numFmt numFmtId="164" formatCode="[&gt;9]0\\ \\m\\l;0"/><numFmt formatCode="d\\.m\\." numFmtId="165"></numFmt></numFmts>
       <fonts count="1"><font><sz val="11"/></font></fonts><cellStyleXfs count="1"><xf numFmtId="9"/></cellStyleXfs>
       <cellXfs count="6"><xf numFmtId="164" fontId="0" xfId="0"><alignment wrapText="1"/></xf><xf numFmtId="165"/><xf fontId="0"/><xf numFmtId="31"/><xf numFmtId="10"/><xf numFmtId="49"/></cellXfs></styleSheet>`;
     expect(await readNumberFormats(bytesOf(xml))).toEqual([
-      'number',
-      'date',
-      'number',
-      'date',
-      'percent',
-      'number',
+      { kind: 'number', unit: 'ml' },
+      date,
+      plainFormat,
+      date,
+      percent,
+      plainFormat,
     ]);
   });
 

@@ -1,15 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { kindOfFormat, type StoredCell, typeCell } from '../../../src/sheets/read/type-cell.js';
+import { type CellFormat, plainFormat } from '../../../src/sheets/read/read-format.js';
+import { type StoredCell, typeCell } from '../../../src/sheets/read/type-cell.js';
 import { WorkbookError } from '../../../src/sheets/read/workbook-error.js';
 
 const around = { strings: ['brick red'], date1904: false };
+
+const inFormat = (kind: CellFormat['kind'], unit = ''): CellFormat => ({ kind, unit });
 
 const stored = (cell: Partial<StoredCell>): StoredCell => ({
   type: '',
   value: undefined,
   inline: '',
   formula: undefined,
-  kind: 'number',
+  format: plainFormat,
   ...cell,
 });
 
@@ -72,8 +75,20 @@ describe('typeCell', () => {
     ['0.30000000000000004', '30%'],
     ['0', '0%'],
   ])('gives %s in a percent format as %s', (value, text) => {
-    expect(typeCell(stored({ value, kind: 'percent' }), around)).toBe(text);
-    expect(typeCell(stored({ value, kind: 'percent', formula: 'A1' }), around)).toBe(text);
+    expect(typeCell(stored({ value, format: inFormat('percent') }), around)).toBe(text);
+    expect(typeCell(stored({ value, format: inFormat('percent'), formula: 'A1' }), around)).toBe(text);
+  });
+
+  it('keeps what a format writes beside a number, and beside nothing else', () => {
+    const format = inFormat('number', '$');
+    expect(typeCell(stored({ value: '3.5', format }), around)).toEqual({
+      kind: 'measured',
+      value: 3.5,
+      unit: '$',
+    });
+    expect(typeCell(stored({ type: 's', value: '0', format }), around)).toBe('brick red');
+    expect(typeCell(stored({ type: 'b', value: '1', format }), around)).toBe(true);
+    expect(typeCell(stored({ format }), around)).toBe('');
   });
 
   // ECMA-376 18.17.4.1: serial 1 is 1900-01-01 with a leap day that never was before 61; in the 1904 system 0
@@ -85,37 +100,14 @@ describe('typeCell', () => {
     ['0', true, '1904-01-01'],
     ['24107', true, '1970-01-01'],
   ])('gives serial %s (1904: %s) as the day %s', (value, date1904, iso) => {
-    expect(typeCell(stored({ value, kind: 'date' }), { ...around, date1904 })).toEqual({ kind: 'date', iso });
+    expect(typeCell(stored({ value, format: inFormat('date') }), { ...around, date1904 })).toEqual({
+      kind: 'date',
+      iso,
+    });
   });
 
   it('finds a date that no spreadsheet can show', () => {
     for (const value of ['1e12', '4e6', '-1e7'])
-      expect(typeCell(stored({ value, kind: 'date' }), around)).toMatchObject({ shown: '#####' });
-  });
-});
-
-describe('kindOfFormat', () => {
-  it.each([
-    [undefined, 'number'],
-    ['General', 'number'],
-    ['0.00', 'number'],
-    ['#,##0.00\\ [$€-407]', 'number'],
-    ['0.0" ml"', 'number'],
-    ['0.0\\ \\m\\l', 'number'],
-    ['_-* #,##0.00_-;-* #,##0.00_-', 'number'],
-    ['0.00E+00', 'number'],
-    ['[Red]0;[DBNum1]0', 'number'],
-    ['@', 'number'],
-    ['0%', 'percent'],
-    ['0.00%;[Red]-0.00%', 'percent'],
-    ['0"%"', 'number'],
-    ['yyyy-mm-dd', 'date'],
-    ['DD/MM/YYYY', 'date'],
-    ['[$-407]d. mmmm yyyy', 'date'],
-    ['h:mm AM/PM', 'date'],
-    ['[h]:mm', 'date'],
-    ['mm-dd-yy', 'date'],
-  ])('takes %s for a %s', (format, kind) => {
-    expect(kindOfFormat(format)).toBe(kind);
+      expect(typeCell(stored({ value, format: inFormat('date') }), around)).toMatchObject({ shown: '#####' });
   });
 });

@@ -1,7 +1,7 @@
 // Checks: what every cell reader is. In: one cell that is not blank. Out: its value, or the mistake in it.
 // Readers are plain functions and not a schema library: a sheet may have 100,000 rows.
 import type { ProblemCode } from '../../../problems/catalogue.js';
-import type { Cell, CellDate } from '../../table.js';
+import { type Cell, type CellDate, type MeasuredCell, textOfObject } from '../../table.js';
 
 /** A cell once dates and broken cells are dealt with. */
 export type Written = string | number | boolean;
@@ -21,6 +21,8 @@ export interface CellKind<T> {
   readonly read: (cell: Written) => T | Mistake;
   /** Set only where a date is welcome. */
   readonly readDate?: (date: CellDate) => T | Mistake;
+  /** Set where a unit or a currency may stand in the cell; elsewhere the number counts, whatever its format writes. */
+  readonly takesUnit?: true;
   /** Of prices: what a currency in the header has to be. */
   readonly money?: Money;
 }
@@ -36,8 +38,15 @@ export interface Money {
 /** Reads any cell but a blank one; errors, unreckoned formulas and unwanted dates are mistakes of their own. */
 export function readCell<T>(kind: CellKind<T>, cell: Cell): T | Mistake {
   if (typeof cell !== 'object') return kind.read(typeof cell === 'string' ? cell.trim() : cell);
+  if (cell.kind === 'measured') return kind.read(kind.takesUnit ? writeOut(cell) : cell.value);
   if (cell.kind === 'date') return kind.readDate?.(cell) ?? new Mistake('date-not-wanted', kind.noun);
   return new Mistake(cell.why === 'error value' ? 'error-value' : 'formula-without-result', kind.noun);
+}
+
+/** As CSV would have it; a fraction of three digits gets a fourth, as it can't be thousands. */
+function writeOut({ value, unit }: MeasuredCell): string {
+  const text = String(Number(value.toPrecision(15)));
+  return `${/\.\d{3}$/.test(text) ? `${text}0` : text} ${unit}`;
 }
 
 const longestShown = 60;
@@ -46,10 +55,6 @@ const longestShown = 60;
 export function cellText(cell: Cell): string {
   const text = typeof cell === 'object' ? textOfObject(cell) : textOfPlain(cell);
   return text.length > longestShown ? `${text.slice(0, longestShown)} ...` : text;
-}
-
-function textOfObject(cell: Exclude<Cell, Written>): string {
-  return cell.kind === 'date' ? cell.iso : cell.shown;
 }
 
 function textOfPlain(cell: Written): string {

@@ -1,4 +1,5 @@
 // Checks: numbers as painters write them. In: text or a workbook's number. Out: a plain decimal text, or why not.
+import { partNumber, timesUnit, type Unit } from '../../units.js';
 import { Mistake, type Written } from './cell-kind.js';
 
 const longest = 40;
@@ -44,7 +45,23 @@ export function decimalOf(cell: Written): string | Mistake | undefined {
 /** The number in a cell, a mistake where it is ambiguous, undefined where there is none. */
 export function parseNumber(cell: Written): number | Mistake | undefined {
   if (typeof cell === 'number') return Number.isFinite(cell) ? Number(cell.toPrecision(15)) : undefined;
-  if (typeof cell === 'string' && fewDigits.test(cell)) return Number(cell);
+  if (typeof cell === 'string' && cell.length <= longest && fewDigits.test(cell)) return Number(cell);
   const text = decimalOf(cell);
   return typeof text === 'string' ? Number(text) : text;
+}
+
+/** As `parseNumber`, with or without a unit behind it: `17`, `17 ml` and `1.7 cl` are all 17 of ml. */
+export function parseMeasure(cell: Written, unit: Unit): number | Mistake | undefined {
+  const bare = parseNumber(cell);
+  const parted = bare === undefined && typeof cell === 'string' ? partNumber(cell) : undefined;
+  const times = parted === undefined ? undefined : timesUnit(unit, parted.suffix);
+  if (parted === undefined || times === undefined) return bare;
+  const value = parseNumber(parted.number);
+  if (value instanceof Mistake) return withUnits(value, parted.suffix);
+  return value === undefined ? undefined : Number((value * times).toPrecision(15));
+}
+
+/** Both readings of an ambiguous number with their unit: `1234 ml or 1.2340 ml`. */
+export function withUnits({ code, expected }: Mistake, unit: string): Mistake {
+  return new Mistake(code, `${expected.replaceAll(' or ', ` ${unit} or `)} ${unit}`);
 }

@@ -12,7 +12,7 @@ function readCode(cell: Written): string | Mistake {
 
 /**
  * The check digit that belongs behind some digits: weights 3 and 1 from the right, up to the next ten.
- * `checkDigit('629104150021')` is 3. GS1 General Specifications, check digit calculation.
+ * `checkDigit('37610425002123456')` is 9, as in the example of GS1 General Specifications, 7.9.1.
  */
 function checkDigit(digits: string): number {
   let sum = 0;

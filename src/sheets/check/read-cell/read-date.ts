@@ -5,15 +5,17 @@ import { type CellKind, Mistake, type Written } from './cell-kind.js';
 const yearFirst = /^(\d{4})([-/.])(\d{1,2})\2(\d{1,2})$/;
 const dotted = /^(\d{1,2})\. ?(\d{1,2})\. ?(\d{4})$/;
 const yearLast = /^(\d{1,2})[-/](\d{1,2})[-/](\d{4})$/;
+const longest = 20;
 
 /**
  * Year first (`2026-03-14`, `2026/3/14`), or with points day first (`14.3.2026`, the only order in which points
- * are used). `3/4/2026` is the fourth of March or the third of April: it is questioned, and to keep the rule short so is
- * every date with the year last after slashes or hyphens.
+ * are used). With slashes or hyphens and the year last, what can be one day only is read (`17/5/2026`, `5/17/2026`);
+ * `3/4/2026` is the third of April or the fourth of March, and is questioned.
  */
 function readDate(cell: Written): IsoDate | Mistake {
   if (typeof cell === 'number') return new Mistake('number-for-date');
   const text = String(cell);
+  if (text.length > longest) return new Mistake('not-a-date');
   const first = yearFirst.exec(text);
   if (first !== null) return isoDay(first[1], first[3], first[4]) ?? new Mistake('no-such-day');
   const points = dotted.exec(text);
@@ -22,12 +24,13 @@ function readDate(cell: Written): IsoDate | Mistake {
   return readYearLast(text);
 }
 
-function readYearLast(text: string): Mistake {
+function readYearLast(text: string): IsoDate | Mistake {
   const [, one, other, year] = yearLast.exec(text) ?? [];
   if (year === undefined) return new Mistake('not-a-date');
-  const readings = [isoDay(year, one, other), isoDay(year, other, one)].filter((day) => day !== undefined);
-  const asked = [...new Set(readings)].sort().join(' or ');
-  return asked === '' ? new Mistake('no-such-day') : new Mistake('year-not-first', asked);
+  const days = [isoDay(year, one, other), isoDay(year, other, one)].filter((day) => day !== undefined);
+  const [first, second] = [...new Set(days)].sort();
+  if (first === undefined) return new Mistake('no-such-day');
+  return second === undefined ? first : new Mistake('day-or-month-first', `${first} or ${second}`);
 }
 
 /** Undefined for a day that the calendar lacks. */

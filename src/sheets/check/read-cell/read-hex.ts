@@ -7,6 +7,7 @@ const three = /^#([0-9a-f])([0-9a-f])([0-9a-f])$/i;
 /** Six hex digits, with or without `#`; three only with it, as in style sheets. */
 function readHex(cell: Written): string | Mistake {
   const text = String(cell);
+  if (text.length > '#rrggbb'.length) return new Mistake('not-a-colour');
   const [, digits] = six.exec(text) ?? [];
   if (digits !== undefined) return `#${digits.toLowerCase()}`;
   const [, r, g, b] = three.exec(text) ?? [];

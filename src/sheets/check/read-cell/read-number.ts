@@ -1,7 +1,8 @@
 // Checks: numbers with a unit and bounds. In: a cell. Out: a number inside its bounds, or a mistake.
 import type { ProblemCode } from '../../../problems/catalogue.js';
+import type { Unit } from '../../units.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
-import { parseNumber } from './parse-number.js';
+import { parseMeasure, parseNumber } from './parse-number.js';
 
 /** A bound, and in words what stands there: `the smallest pot, 0.5 ml`. */
 export type Bound = readonly [value: number, words: string];
@@ -11,6 +12,8 @@ interface NumberKind {
   /** What a cell that holds no number is called. */
   readonly code: ProblemCode;
   readonly example: string;
+  /** What the number is in; a cell may say so behind it. */
+  readonly unit?: Unit;
   readonly whole?: boolean;
   /** 0 is refused unless it is allowed here. */
   readonly zero?: boolean;
@@ -21,11 +24,15 @@ interface NumberKind {
 
 /** A cell kind for numbers; values outside the bounds are questioned, 0 and below named as such. */
 export function numberKind(of: NumberKind): CellKind<number> {
-  return { noun: of.noun, read: (cell) => readNumber(cell, of) };
+  return {
+    noun: of.noun,
+    read: (cell) => readNumber(cell, of),
+    ...(of.unit === undefined ? {} : { takesUnit: true }),
+  };
 }
 
 function readNumber(cell: Written, of: NumberKind): number | Mistake {
-  const value = parseNumber(cell);
+  const value = of.unit === undefined ? parseNumber(cell) : parseMeasure(cell, of.unit);
   if (value === undefined) return new Mistake(of.code, of.example);
   return value instanceof Mistake ? value : checkBounds(value, of);
 }
@@ -41,9 +48,9 @@ export function checkBounds(value: number, of: Omit<NumberKind, 'code'>): number
   return value;
 }
 
-const volume = { noun: 'a volume', code: 'not-a-volume', example: '12.5' } as const;
-const weight = { noun: 'a weight', code: 'not-a-weight', example: '31.2' } as const;
-const length = { noun: 'a length', code: 'not-a-length' } as const;
+const volume = { noun: 'a volume', code: 'not-a-volume', example: '12.5', unit: 'ml' } as const;
+const weight = { noun: 'a weight', code: 'not-a-weight', example: '31.2', unit: 'g' } as const;
+const length = { noun: 'a length', code: 'not-a-length', unit: 'mm' } as const;
 
 /** Of one container, in ml: from half a millilitre to two litres. */
 export const potVolume = numberKind({
@@ -68,6 +75,7 @@ export const density = numberKind({
   noun: 'a density',
   code: 'not-a-number',
   example: '1.2',
+  unit: 'g/ml',
   least: [0.5, 'the lightest paint, 0.5 g/ml'],
   most: [3, 'the heaviest paint, 3 g/ml'],
 });
@@ -98,6 +106,7 @@ export const surface = numberKind({
   noun: 'an area',
   code: 'not-an-area',
   example: '9.5',
+  unit: 'cm2',
   least: [0.01, 'the smallest figure, 0.01 cm2'],
   most: [50_000, 'the largest figure, 50000 cm2'],
 });

@@ -1,5 +1,5 @@
 // Checks: prices. In: a cell, the currency of the settings sheet. Out: whole minor units, or a mistake.
-import { priceToMinor } from '../../../model/money.js';
+import { minorDigits, priceToMinor } from '../../../model/money.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { decimalOf } from './parse-number.js';
 
@@ -17,29 +17,36 @@ export interface PriceTerms {
   readonly locale: string;
 }
 
+/** What every price of a run is read by; each part is made when the first price asks for it. */
+interface Reading {
+  readonly currency: string | undefined;
+  readonly ownSigns: () => ReadonlySet<string>;
+  /** What the locale puts between thousands. */
+  readonly groupMark: () => string;
+}
+
 /**
  * A price of 0 or more in whole minor units. Its sign may stand before or after the number: the code, or a sign
  * by which English or the locale of the settings knows the currency (`$` for every dollar). Any other currency is a
- * mistake, as is a price with more digits than the currency has.
+ * mistake, as is a price with more digits than the currency has. In a currency of three digits `2.942` is no thousands,
+ * unless the locale writes those so.
  */
-export function priceKind(terms: PriceTerms): CellKind<number> {
-  const ownSigns = once(() => signsOf(terms));
-  const { currency } = terms;
+export function priceKind({ currency, locale }: PriceTerms): CellKind<number> {
+  const ownSigns = once(() => signsOf({ currency, locale }));
+  const reading: Reading = { currency, ownSigns, groupMark: once(() => groupMarkIn(locale)) };
   return {
     noun: 'a price',
-    read: (cell) => readPrice(cell, currency, ownSigns),
+    takesUnit: true,
+    read: (cell) => readPrice(cell, reading),
     ...(currency === undefined ? {} : { money: { currency, isOwn: (sign) => ownSigns().has(sign) } }),
   };
 }
 
-function readPrice(
-  cell: Written,
-  currency: string | undefined,
-  ownSigns: () => ReadonlySet<string>,
-): number | Mistake {
-  const text = typeof cell === 'string' ? partPrice(cell, currency, ownSigns) : cell;
+function readPrice(cell: Written, reading: Reading): number | Mistake {
+  const { currency } = reading;
+  const text = typeof cell === 'string' ? partPrice(cell, reading) : cell;
   if (text instanceof Mistake) return text;
-  const decimal = decimalOf(text);
+  const decimal = threeDecimals(text, reading) ?? decimalOf(text);
   if (decimal === undefined) return notAPrice(currency);
   if (decimal instanceof Mistake) return decimal;
   const value = Number(decimal);
@@ -50,6 +57,16 @@ function readPrice(
   if (minor === undefined) return new Mistake('too-fine', currency);
   return minor > dearestMinor ? tooDear() : minor;
 }
+
+/** The number of `2.942` in a currency of as many digits; undefined where it may be thousands. */
+function threeDecimals(text: Written, { currency, groupMark }: Reading): string | undefined {
+  if (currency === undefined || minorDigits(currency) !== 3 || typeof text !== 'string') return undefined;
+  const [, whole, mark, fraction] = /^(-?\d+)([.,])(\d{3})$/.exec(text) ?? [];
+  return whole === undefined || mark === groupMark() ? undefined : `${whole}.${fraction}`;
+}
+
+const groupMarkIn = (locale: string): string =>
+  new Intl.NumberFormat(locale).formatToParts(1_234_567).find(({ type }) => type === 'group')?.value ?? '';
 
 /** Of no known currency: only its order among other prices, and whether it is 0, can be told. */
 const asIfInCents = (value: number): number => (value === 0 ? 0 : Math.max(1, Math.round(value * 100)));
@@ -62,11 +79,7 @@ const notAPrice = (currency: string | undefined): Mistake =>
   );
 
 /** The number of a price without its currency sign. */
-function partPrice(
-  written: string,
-  currency: string | undefined,
-  ownSigns: () => ReadonlySet<string>,
-): string | Mistake {
+function partPrice(written: string, { currency, ownSigns }: Reading): string | Mistake {
   const [, before = '', minus = '', between = '', digits, after = ''] =
     (written.length <= longest && shape.exec(written)) || [];
   if (digits === undefined) return notAPrice(currency);

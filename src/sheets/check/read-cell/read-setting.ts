@@ -1,6 +1,6 @@
 // Checks: values of the settings sheet. In: a cell. Out: a currency, a locale, a percentage; or a mistake.
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
-import { parseNumber } from './parse-number.js';
+import { parseMeasure } from './parse-number.js';
 
 /** An ISO 4217 code in upper case. */
 function readCurrency(cell: Written): string | Mistake {
@@ -25,7 +25,7 @@ function readLocale(cell: Written): string | Mistake {
 
 /** 50 to 99; `90` and `90%` are the same. */
 function readSurePercent(cell: Written): number | Mistake {
-  const value = parseNumber(typeof cell === 'string' ? cell.replace(/\s*%$/, '') : cell);
+  const value = parseMeasure(cell, '%');
   if (value === undefined) return new Mistake('not-a-number', '80');
   if (value instanceof Mistake) return value;
   if (value < 50) return new Mistake('too-little', 'an even chance, 50 %');

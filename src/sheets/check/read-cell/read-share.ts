@@ -31,7 +31,7 @@ function checkShare(percent: number): number | Mistake {
   return percent > 100 ? new Mistake('over-whole') : percent / 100;
 }
 
-export const areaShare: CellKind<number> = { noun: 'a share', read: readShare };
+export const areaShare: CellKind<number> = { noun: 'a share', read: readShare, takesUnit: true };
 
 /** A share in a mix as written: in percent, or in parts that count against the other rows of the mix. */
 export interface MixShare {
@@ -39,7 +39,7 @@ export interface MixShare {
   readonly value: number;
 }
 
-export const mixShare: CellKind<MixShare> = { noun: 'a share', read: readMixShare };
+export const mixShare: CellKind<MixShare> = { noun: 'a share', read: readMixShare, takesUnit: true };
 
 /** `50%` is a percentage, `2` are two parts; both above 0. */
 function readMixShare(cell: Written): MixShare | Mistake {

@@ -2,10 +2,27 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Mistake } from '../../../../src/sheets/check/read-cell/cell-kind.js';
-import { parseNumber } from '../../../../src/sheets/check/read-cell/parse-number.js';
-import { figureCount } from '../../../../src/sheets/check/read-cell/read-count.js';
-import { potVolume } from '../../../../src/sheets/check/read-cell/read-number.js';
+import { parseMeasure, parseNumber } from '../../../../src/sheets/check/read-cell/parse-number.js';
+import { doneStep, figureCount } from '../../../../src/sheets/check/read-cell/read-count.js';
+import { dateKind } from '../../../../src/sheets/check/read-cell/read-date.js';
+import { hexKind } from '../../../../src/sheets/check/read-cell/read-hex.js';
+import { leftKind } from '../../../../src/sheets/check/read-cell/read-left.js';
+import {
+  baseHeight,
+  density,
+  eyeHeight,
+  keptVolume,
+  potVolume,
+  scaleWeight,
+  surface,
+  thinning,
+} from '../../../../src/sheets/check/read-cell/read-number.js';
+import { readOverride } from '../../../../src/sheets/check/read-cell/read-override.js';
+import { priceKind } from '../../../../src/sheets/check/read-cell/read-price.js';
+import { surePercentKind } from '../../../../src/sheets/check/read-cell/read-setting.js';
 import { areaShare, mixShare } from '../../../../src/sheets/check/read-cell/read-share.js';
+import { baseKind, boxKind } from '../../../../src/sheets/check/read-cell/read-sides.js';
+import { longestSearched } from '../../../count-letters.js';
 
 describe('parseNumber', () => {
   it.each([
@@ -120,6 +137,97 @@ describe('numbers with bounds', () => {
     [figureCount, '0', 'zero'],
   ])('questions what lies outside (%#)', (kind, written, code) => {
     expect(kind.read(written)).toMatchObject({ code });
+  });
+});
+
+describe('numbers with their unit', () => {
+  // Prefixes by the SI Brochure (BIPM), table 7: 1 l = 1000 ml, 1 cl = 10 ml, 1 cm = 10 mm, 1 cm2 = 100 mm2.
+  it.each([
+    [potVolume, '17 ml', 17],
+    [potVolume, '17ml', 17],
+    [potVolume, '12,5 ML', 12.5],
+    [potVolume, '0.4 l', 400],
+    [potVolume, '0,4 Litre', 400],
+    [potVolume, '1.7 cl', 17],
+    [potVolume, '1,234.5 ml', 1234.5],
+    [keptVolume, '0 ml', 0],
+    [eyeHeight, '28mm', 28],
+    [eyeHeight, '2.8 cm', 28],
+    [baseHeight, '3 mm', 3],
+    [scaleWeight, '1.5 g', 1.5],
+    [scaleWeight, '0.0312 kg', 31.2],
+    [surface, '9 cm2', 9],
+    [surface, '9,5 cm\u00b2', 9.5],
+    [surface, '950 mm2', 9.5],
+    [density, '1.2 g/ml', 1.2],
+    [density, '1.2 kg/l', 1.2],
+  ])('%#: %j, %j is %d', (kind, written, value) => {
+    expect(kind.read(written)).toBe(value);
+  });
+
+  it.each([
+    [potVolume, '17 g', 'not-a-volume'],
+    [potVolume, '0.5 fl oz', 'not-a-volume'],
+    [potVolume, '17 ml or so', 'not-a-volume'],
+    [potVolume, 'ml', 'not-a-volume'],
+    [potVolume, '3 l', 'too-much'],
+    [potVolume, '0.2 ml', 'too-little'],
+    [potVolume, '-1 ml', 'negative'],
+    [eyeHeight, '1 inch', 'not-a-length'],
+    [surface, '9 mm', 'not-an-area'],
+    [figureCount, '20 ml', 'not-a-count'],
+    [thinning, '1 ml', 'not-a-number'],
+  ])('%#: %j, %j is questioned: %s', (kind, written, code) => {
+    expect(kind.read(written)).toMatchObject({ code });
+  });
+
+  it('can be ambiguous like any other', () => {
+    expect(parseMeasure('1.500 l', 'ml')).toEqual(new Mistake('ambiguous-number', '1500 l or 1.5000 l'));
+  });
+
+  it('stand in the settings too, with the unit of their assumption', () => {
+    const like = { name: 'brush wet film', low: 1, likely: 2, high: 3, mark: 'yours', source: '' } as const;
+    const read = (written: string, unit: string) => readOverride(written, { ...like, unit });
+    expect(read('50 \u03bcm', '\u00b5m')).toMatchObject({ likely: 50 });
+    expect(read('40 / 60 / 90 \u00b5m', '\u00b5m')).toMatchObject({ low: 40, likely: 60, high: 90 });
+    expect(read('0.05 ml', 'ml a sitting')).toMatchObject({ likely: 0.05 });
+    expect(read('1.1 / 1.2 g/ml / 1.3 g/ml', 'g/ml')).toMatchObject({ low: 1.1, likely: 1.2, high: 1.3 });
+    expect(read('50 mm', '\u00b5m')).toEqual(new Mistake('not-a-range'));
+    expect(read('60 %', 'of stature')).toMatchObject({ likely: 0.6 });
+  });
+});
+
+describe('cells that go on and on', () => {
+  const surely = {
+    name: 'painter',
+    low: 1,
+    likely: 2,
+    high: 3,
+    unit: '',
+    mark: 'yours',
+    source: '',
+  } as const;
+  const readers = {
+    left: leftKind,
+    volume: potVolume,
+    count: doneStep,
+    share: areaShare,
+    mix: mixShare,
+    'sure %': surePercentKind,
+    price: priceKind({ currency: 'EUR', locale: 'en' }),
+    date: dateKind,
+    colour: hexKind,
+    base: baseKind,
+    box: boxKind,
+    assumption: { read: (cell: string) => readOverride(cell, surely) },
+  };
+
+  // A cell may hold 32,767 letters; some of these patterns went over it once for each of them.
+  it.each(Object.entries(readers))('are no %s, and little of them is searched', (_, { read }) => {
+    for (const between of [' ', '%', '1', '\u2009']) {
+      const cell = `1${between.repeat(32_000)}x`;
+      expect(longestSearched(() => expect(read(cell)).toBeInstanceOf(Mistake))).toBeLessThanOrEqual(100);
+    }
   });
 });
 

@@ -1,0 +1,47 @@
+// Model: the shelf, pot by pot and paint by paint. Volumes ml of usable paint unless said otherwise.
+import type { Mark } from './assumption.js';
+import type { Container } from './words.js';
+
+export type StockState = 'none owned' | 'short' | 'tight' | 'enough';
+
+/** One pot on the shelf, in the order in which pots are used up. */
+export interface ShelfPot {
+  readonly row: number;
+  readonly sizeMl: number;
+  readonly container: Container;
+  /** Usable paint left in it. */
+  readonly usableMl: number;
+  /** Usable paint in a full one of its kind: what its price pays for. */
+  readonly fullUsableMl: number;
+  readonly priceMinor?: number;
+  readonly ordered: boolean;
+  /** Standard deviation of the reading, ml of the labelled volume; 0 for a pot that is full for sure. */
+  readonly readingErrorMl: number;
+  readonly mark: Mark;
+  readonly place?: string;
+}
+
+/** Stock as counted: one entry for each paint that is owned or needed. */
+export interface CountedStock {
+  readonly paint: string;
+  readonly pots: readonly ShelfPot[];
+  readonly needMl: number;
+  readonly haveMl: number;
+  /** Part of `haveMl` that is on its way. */
+  readonly orderedMl: number;
+  /** From what is owned today, before buying; never below 0. */
+  readonly leftAfterMl: number;
+  /** What the likely need takes beyond what is there. */
+  readonly toBuyMl: number;
+  readonly keepMl: number;
+  /** `leftAfterMl` is under `keepMl`; a paint without a pot has a level only where the painter names one. */
+  readonly runningLow: boolean;
+  readonly mark: Mark;
+}
+
+/** Stock as judged by chance. */
+export interface PaintStock extends CountedStock {
+  /** What the promise needs beyond what is there. */
+  readonly toBuyMl: number;
+  readonly state: StockState;
+}

@@ -1,0 +1,269 @@
+// Model: what follows from the plan's results, summed and compared for report and plan.json. Volumes ml; `...Minor` is money
+// in minor units, whole where it is cash; shares and chances 0 to 1.
+import type { CoatReason } from './colour.js';
+import type { FrontierChoice, FrontierPoint } from './frontier.js';
+import type { Amount } from './money.js';
+import type { OneShop, OrderLine, PassedOver, Stair } from './order.js';
+import type { Chance, PaintRange, PromiseLevel, Range } from './ranges.js';
+import type { Unit } from './sheets.js';
+import type { PaintStock, StockState } from './stock.js';
+import type { Layer } from './words.js';
+import type { Job, Line, Trust } from './work.js';
+
+/** Paint put out for the whole scheme, and for what of it is still to be done. */
+export interface PutOut {
+  readonly wholeMl: number;
+  readonly remainingMl: number;
+}
+
+/** Where the paint that is still to be put out ends; the three parts add up to `remainingMl`. */
+export interface PaintWork extends PutOut {
+  readonly onFigureMl: number;
+  readonly lostMl: number;
+  /** What palette, brush, cup or nozzle keep. */
+  readonly leftoverMl: number;
+  readonly trust: Trust;
+}
+
+/** Still to be put out on one zone. */
+export interface ZoneWork {
+  readonly zone: string;
+  readonly remainingMl: number;
+  readonly layersMl: ReadonlyMap<Layer, number>;
+}
+
+/** All work of the army. */
+export interface WorkSums extends PutOut {
+  /** Most paint first. */
+  readonly zones: readonly ZoneWork[];
+  /** In the order in which they first go on. */
+  readonly paints: ReadonlyMap<string, PaintWork>;
+  readonly trust: Trust;
+}
+
+/** One job, beside its lines and costs. */
+export interface JobSummary extends PutOut {
+  /** Cost of use of the whole scheme on one figure; with the extras they add up to `perFigure` of its cost. */
+  readonly costByLayer: ReadonlyMap<Layer, Amount>;
+  readonly costByZone: ReadonlyMap<string, Amount>;
+  /** Of its cost. */
+  readonly trust: Trust;
+  /** Steps in all, and those that every figure has had. */
+  readonly steps: number;
+  readonly stepsFinished: number;
+  /** Steps that some figures have had: how many. */
+  readonly begun: readonly { readonly step: number; readonly figures: number }[];
+  /** False where nothing is done of it. */
+  readonly isBegun: boolean;
+  /** Share of its paint that is put out already. */
+  readonly doneShare: number;
+}
+
+/** A unit, or all units that get no row of their own. */
+export interface UnitSums {
+  /** Undefined for several. */
+  readonly unit: Unit | undefined;
+  readonly figures: number;
+  readonly whole: Amount;
+  /** Undefined for several units, whose ranges do not add up, and where nothing of it is in doubt. */
+  readonly wholeRange: Range | undefined;
+  readonly remaining: Amount;
+  /** The whole less what remains. */
+  readonly done: Amount;
+  readonly cashMinor: number;
+  /** Whole minor units, half up. */
+  readonly cashPerFigureMinor: number;
+  readonly figuresPrice: Amount;
+}
+
+/** Units that get a row of their own in what is read by people; the rest is summed. */
+export const mostUnitRows = 1000;
+
+export interface CostSums {
+  /** Of one figure, on average. */
+  readonly perFigure: Amount;
+  readonly perFigureRange: Range;
+  readonly trust: Trust;
+  /** The first units one by one, and in a last entry all others where there are more. */
+  readonly units: readonly UnitSums[];
+  readonly army: UnitSums;
+  /** What the dearest figure of a unit with a row may cost at most (P90). */
+  readonly dearestMinor: number;
+}
+
+/** How the chance that today's pots last for the whole army is to be taken. */
+export type Verdict = 'yes' | 'likely' | 'hardly' | 'no';
+
+export interface Lasting {
+  readonly verdict: Verdict;
+  /** Needed paints by state, the worst first; states without any are left out. */
+  readonly states: readonly { readonly state: StockState; readonly paints: readonly PaintStock[] }[];
+  /** Owned paints that may run short, the most likely first. */
+  readonly risky: readonly { readonly paint: string; readonly chanceShort: Chance }[];
+  /** Needed paint that is on its way, and of how many paints. */
+  readonly onWayMl: number;
+  readonly onWayPaints: number;
+  /** Low paints that the army does not need. */
+  readonly unusedLow: readonly PaintStock[];
+  /** Of whether the pots last, and of what to buy. */
+  readonly trust: Trust;
+  /** Of each paint's need and shelf. */
+  readonly paintTrust: ReadonlyMap<string, Trust>;
+}
+
+/**
+ * How the promise stands on draws that the order has not seen. `kept`; `apart`: kept for the paints that shops offer, but
+ * not with the others that the army needs; `missed`: the offers do not reach it; `not sold`: nothing of what is missing is on offer.
+ */
+export type Standing = 'kept' | 'apart' | 'missed' | 'not sold';
+
+export interface PromiseSums {
+  readonly standing: Standing;
+  /** That of the paints on offer where they stand apart, else of all. */
+  readonly reached: Chance;
+  /** True where paints that no shop offers lower the chance. */
+  readonly isHeldBack: boolean;
+  /** True where no level costs anything. */
+  readonly isFree: boolean;
+  /** The order beside the likely needs alone. */
+  readonly extraMinor: number;
+  /** `extraMinor` of each level, and whether it is reached. */
+  readonly levels: readonly (PromiseLevel & { readonly extraMinor: number; readonly isReached: boolean })[];
+  readonly mostMinor: number;
+  /** The level that reaches farthest, where it does better than the order; else undefined. */
+  readonly surer: PromiseLevel | undefined;
+}
+
+/** An order, counted. */
+export interface OrderSums {
+  readonly pots: number;
+  /** Offers of a line that could be left out and every need would still be covered. */
+  readonly spare: ReadonlyMap<OrderLine, number>;
+  /** Other ways to buy, the cheapest first. */
+  readonly ways: readonly OtherWay[];
+}
+
+export type OtherWay = { readonly totalMinor: number; readonly extraMinor: number } & (
+  | { readonly way: 'one shop'; readonly shop: OneShop['shop'] }
+  | { readonly way: 'with set'; readonly set: Pick<PassedOver, 'shop' | 'offer'> }
+);
+
+/** A step at which the cash goes up. */
+export interface Rise extends Stair {
+  readonly riseMinor: number;
+}
+
+export interface NextRise {
+  readonly rise: Rise;
+  /** Its cash beyond the army's. */
+  readonly extraMinor: number;
+  /** Up to this figure the army's order is known to reach. */
+  readonly reachesFigure: number;
+  /** False where steps before it may have been passed over. */
+  readonly isNext: boolean;
+}
+
+export interface StairSums {
+  /** Steps at the same cash as the one before are left out. */
+  readonly rises: readonly Rise[];
+  /** Cash for the army. */
+  readonly armyMinor: number;
+  /** The first rise beyond the army; undefined where there is none. */
+  readonly next: NextRise | undefined;
+  readonly unproved: number;
+}
+
+export interface OpenUnit {
+  readonly unit: string;
+  readonly figures: number;
+  readonly finished: number;
+  readonly left: number;
+  /** Cash beyond the order that would finish it; undefined where it was not priced. */
+  readonly extraMinor: number | undefined;
+  /** What the budget lacks for it; 0 where it lacks nothing, or it was not priced. */
+  readonly shortMinor: number;
+}
+
+export interface BudgetSums {
+  readonly figures: number;
+  readonly finished: number;
+  readonly leftMinor: number;
+  readonly whole: readonly { readonly unit: string; readonly figures: number }[];
+  readonly open: readonly OpenUnit[];
+}
+
+/** Coats alike in colours and number. */
+export interface ReasonedCoats {
+  readonly coats: number;
+  readonly because: CoatReason;
+  /** What is left of the colour difference after all coats; undefined where the rule asks for none. */
+  readonly leftDE00: number | undefined;
+  /** Steps with their zones, by scheme; each place once. */
+  readonly places: ReadonlyMap<string, ReadonlyMap<string, Pick<Line, 'step' | 'zone'>>>;
+}
+
+export interface CoatSums {
+  /** Most coats first, then the greatest difference. */
+  readonly reasons: readonly ReasonedCoats[];
+  readonly trust: Trust;
+  /** Paints without which a coat over them, or of them, keeps its layer's number. */
+  readonly unknown: readonly string[];
+  /** Minutes of each primer against the only one in use; empty where several are, or none. */
+  readonly primerExtraMin: ReadonlyMap<string, number>;
+}
+
+/** Points of the frontier that are alike in all but the difference allowed. */
+export interface FrontierLevel extends FrontierPoint {
+  /** The largest difference at which it still holds. */
+  readonly toDE00: number;
+}
+
+export interface ColourSums {
+  /** Paints of which something is to be bought. */
+  readonly toBuy: number;
+  readonly levels: readonly FrontierLevel[];
+  /** The fewest pots, where that is fewer than at the largest difference. */
+  readonly fewest: FrontierChoice | undefined;
+  /** What the largest difference saves; below 0: it costs more. */
+  readonly savedMinor: number;
+}
+
+export interface DoubtSums {
+  /** Paints that may last or not and of which a doubt is known, the most likely to run short first. */
+  readonly paints: readonly { readonly paint: string; readonly range: PaintRange }[];
+  /** Used over expected, in the order of the weighings; undefined where nothing was expected. */
+  readonly times: readonly (number | undefined)[];
+}
+
+export interface Summary {
+  readonly work: WorkSums;
+  readonly jobs: ReadonlyMap<Job, JobSummary>;
+  readonly costs: CostSums;
+  readonly lasting: Lasting;
+  readonly promise: PromiseSums;
+  readonly order: OrderSums;
+  /** Undefined without a restocking order. */
+  readonly restock: OrderSums | undefined;
+  /** Both orders together. */
+  readonly cashMinor: number;
+  /** Undefined for an army of nobody. */
+  readonly stairs: StairSums | undefined;
+  readonly budget: BudgetSums | undefined;
+  readonly coats: CoatSums;
+  readonly colours: ColourSums;
+  readonly doubts: DoubtSums;
+  /** Of the minutes. */
+  readonly timeTrust: Trust;
+  /** The unit that is painted first; undefined for an army of nobody. */
+  readonly firstUnit: Unit | undefined;
+  /** False where no shops sheet says what shops ask for sending. */
+  readonly isPostageKnown: boolean;
+}
+
+/** Whether work is still to be done with a paint. */
+export const isNeeded = ({ paints }: WorkSums, paint: string): boolean =>
+  (paints.get(paint)?.remainingMl ?? 0) > 0;
+
+/** Whether a share of draws is what was asked for, as near as the draws can tell. */
+export const reaches = ({ chance, error }: Chance, surePercent = 0): boolean =>
+  chance + 3 * error >= surePercent / 100;

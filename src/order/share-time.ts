@@ -1,0 +1,28 @@
+// Order: who may search how long. In: the time of one order. Out: a solver for each kind of question that keeps to its share.
+import type { Buying } from './choose-counts.js';
+import { shareSeconds } from './solver/share-seconds.js';
+
+/**
+ * What all searches of one kind may take together, in the time that one search for an order may take. For a promise the army's order
+ * is searched for twice: what it takes, and the order for that. `levels`: the other ways to buy; `paper`: later orders of all ways.
+ */
+const shares = {
+  order: 1.25,
+  levels: 0.25,
+  paper: 0.25,
+  reasons: 0.25,
+  shelf: 0.25,
+  stairs: 0.3,
+  budget: 0.3,
+  again: 0.15,
+  primers: 0.1,
+  frontier: 0.4,
+} as const;
+
+/** The time of a whole plan over that of one order. */
+export const wholeOverOrder = Object.values(shares).reduce((sum, share) => sum + share, 0);
+
+/** For questions of one kind: however many are asked with what this gives, all searches together keep to their share. */
+export function sharing(kind: keyof typeof shares, buying: Buying): Buying {
+  return { ...buying, solve: shareSeconds(buying.solve, shares[kind] * buying.limits.seconds) };
+}

@@ -1,0 +1,38 @@
+// Report HTML: the page. In: a ReportView, the drawings that templates may call. Out: HTML text, everything escaped.
+import type { ReportView } from './view.js';
+
+/** Drawings by the name that templates call. Each takes a piece of the view and gives SVG, already escaped. */
+export type Drawings = Readonly<Record<string, (piece: never) => string>>;
+
+/** Templates and library, loaded once; a call ahead of time saves the wait. */
+export const loadPageLibrary = () => import('./open-templates.js');
+
+/**
+ * Fills the templates. Handlebars escapes every text; only drawings, stylesheet and script go in as they are.
+ * A name that a template misspells throws. The same view gives the same bytes.
+ */
+export async function fillTemplates(view: ReportView, drawings: Drawings): Promise<string> {
+  const { openTemplates } = await loadPageLibrary();
+  const { bars, page, sheet } = await openTemplates();
+  const asMarkup = (markup: string) => new bars.SafeString(markup);
+  for (const [name, draw] of Object.entries(drawings)) {
+    bars.registerHelper(name, (piece) => asMarkup((draw as (piece: unknown) => string)(piece)));
+  }
+  bars.registerHelper('slug', (text: string) => text.replaceAll(' ', '-'));
+  bars.registerHelper('openIfShort', (rows: readonly unknown[]) => openIf(rows.length <= fewRows));
+  bars.registerHelper('isLong', (rows: readonly unknown[]) => rows.length > manyRows);
+  bars.registerHelper('openIfUrgent', ({ state, paints }: ReportView['pots']['groups'][number]) =>
+    openIf(state !== 'enough' && state !== 'low' && paints.length <= manyRows),
+  );
+  bars.registerHelper('countRows', (rows: readonly unknown[]) => rows.length);
+  const own = Object.entries(sheet).map(([name, text]: [string, string]) => [name, asMarkup(text)]);
+  return page({ ...view, ...Object.fromEntries(own) });
+}
+
+/** A longer list is folded at first. */
+const fewRows = 12;
+
+/** What is read as a whole, or urgent, is folded only past this. */
+const manyRows = 60;
+
+const openIf = (isOpen: boolean): string => (isOpen ? ' open' : '');

@@ -1,0 +1,39 @@
+// Report front: joins charts and templates. In: a ReportView. Out: one self-contained HTML file as text.
+
+import { drawDab, drawSpread, drawSwatch } from '../drawing/draw-dab.js';
+import { drawOver, drawPair } from '../drawing/draw-over.js';
+import { drawShapes } from '../drawing/draw-shapes.js';
+import { drawShareBar } from '../drawing/draw-share-bar.js';
+import { drawCostBar, drawPiece } from '../sections/costs/draw.js';
+import { drawFrontier } from '../sections/instead/draw.js';
+import { drawPotAxis, drawPotBar } from '../sections/pots/draw.js';
+import { drawDoneBar } from '../sections/progress/draw.js';
+import { drawStairs } from '../sections/stairs/draw.js';
+import { drawEvening } from '../sections/time/draw.js';
+import { drawUseBar } from '../sections/use/draw.js';
+import { drawPalette } from './draw-palette.js';
+import { fillTemplates } from './fill-templates.js';
+import type { ReportView } from './view.js';
+
+/** The report: no network, no other file, and nothing that needs its script. Throws only where a template is missing or broken. */
+export function renderReport(view: ReportView): Promise<string> {
+  return fillTemplates(view, {
+    drawShapes,
+    drawPalette,
+    drawPotBar,
+    drawPotAxis,
+    drawCostBar,
+    drawPiece,
+    drawDoneBar,
+    drawShareBar,
+    drawStairs,
+    drawFrontier,
+    drawOver,
+    drawPair,
+    drawEvening,
+    drawUseBar,
+    drawDab,
+    drawSwatch,
+    drawSpread,
+  });
+}

@@ -1,0 +1,28 @@
+// Report view: the army's paints as a strip of colour. In: the plan, its sums. Out: bands with shares and colours.
+import type { Plan } from '../../model/plan.js';
+import { shareOut } from '../drawing/scale.js';
+import { hexOf } from '../words/hex-of.js';
+import { nameOf } from '../words/word-name.js';
+
+export interface PaletteView {
+  readonly says: string;
+  readonly bands: readonly { readonly paint: string; readonly hex: string; readonly share: number }[];
+}
+
+/**
+ * One band per paint of the army, in the order in which they first go on. A band is as wide as the square root of
+ * its ml: true shares would leave nothing to see of a detail colour beside a can of primer.
+ */
+export function viewPalette(plan: Plan): PaletteView {
+  const paints = [...plan.summary.work.paints].map(([paint, { wholeMl }]) => ({
+    paint,
+    root: Math.sqrt(wholeMl),
+  }));
+  const shares = shareOut(paints.map(({ root }) => root));
+  return {
+    says: `The paints of this army in the order in which they go on: ${paints.map(({ paint }) => nameOf(paint)).join(', ')}`,
+    bands: paints
+      .map(({ paint }, at) => ({ paint, hex: hexOf(plan, paint), share: shares[at] ?? 0 }))
+      .filter(({ share }) => share > 0),
+  };
+}

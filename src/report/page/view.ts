@@ -1,0 +1,93 @@
+// Report view: the plan as the page shows it. In: a plan, the problems of its sheets. Out: a ReportView, plain data;
+// all rounding and wording happens in this folder.
+import type { Plan } from '../../model/plan.js';
+import type { Problem } from '../../model/problem.js';
+import { viewReorder } from '../reorder/view-reorder.js';
+import { type AnswerFigure, viewAnswer } from '../sections/answer/view.js';
+import { type BudgetView, viewBudget } from '../sections/budget/view.js';
+import { type CautionView, viewCautions } from '../sections/cautions/view.js';
+import { type CoatsView, viewCoats } from '../sections/coats/view.js';
+import { type CostsView, viewCosts } from '../sections/costs/view.js';
+import { type GroundView, viewGround } from '../sections/ground/view.js';
+import { type InsteadView, viewInstead } from '../sections/instead/view.js';
+import { type PotsView, viewPots } from '../sections/pots/view.js';
+import { type ProgressView, viewProgress } from '../sections/progress/view.js';
+import { type PromiseView, viewPromise } from '../sections/promise/view.js';
+import { type ShoppingView, viewShopping } from '../sections/shopping/view.js';
+import { type StairsView, viewStairs } from '../sections/stairs/view.js';
+import { type TimeView, viewTime } from '../sections/time/view.js';
+import { type UseView, viewUse } from '../sections/use/view.js';
+import { viewWeigh, type WeighView } from '../sections/weigh/view.js';
+import { viewInputs } from '../words/view-inputs.js';
+import { countOf, type Numerals, wordDate, wordNumerals } from '../words/word-numbers.js';
+import { type PaletteView, viewPalette } from './view-palette.js';
+
+export interface ReportView {
+  /** Language of the page: the locale where it is English, else `en`, for the words are English. */
+  readonly lang: string;
+  /** How the page writes numbers, for whoever reads them back out of it. */
+  readonly numerals: Numerals;
+  readonly title: string;
+  /** Facts under the title: units, paints, date, currency. */
+  readonly facts: readonly string[];
+  /** The paints of the army in the order in which they first go on. */
+  readonly palette: PaletteView;
+  readonly answer: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+  /** Undefined where no budget was given. */
+  readonly budget: BudgetView | undefined;
+  readonly pots: PotsView;
+  readonly shopping: ShoppingView;
+  /** Undefined for an army that needs no paint any more. */
+  readonly promise: PromiseView | undefined;
+  readonly weigh: WeighView;
+  /** Undefined where nothing is to be bought and nothing is swapped. */
+  readonly instead: InsteadView | undefined;
+  /** Undefined for an army of nobody. */
+  readonly stairs: StairsView | undefined;
+  readonly costs: CostsView;
+  /** Undefined where nothing is done yet. */
+  readonly progress: ProgressView | undefined;
+  /** Undefined where nothing is said of coats, and no primers are compared. */
+  readonly coats: CoatsView | undefined;
+  readonly use: UseView;
+  /** Undefined where nothing is left to be painted. */
+  readonly time: TimeView | undefined;
+  readonly ground: GroundView;
+  readonly cautions: readonly CautionView[];
+}
+
+/**
+ * The whole report. Only warnings of `problems` are shown, since errors stop a plan. An empty army gives a page
+ * of zeros. Throws where locale or currency is none: the sheets have checked both.
+ */
+export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
+  const inputs = viewInputs(plan);
+  const { words, lang } = inputs;
+  return {
+    lang,
+    numerals: wordNumerals(words),
+    title: `Paint for ${countOf(words, plan.figureCount, 'figure')}`,
+    facts: [
+      countOf(words, plan.estimate.units.length, 'unit'),
+      countOf(words, plan.summary.work.paints.size, 'paint'),
+      wordDate(plan.date, lang),
+      `prices in ${plan.settings.currency}`,
+    ],
+    palette: viewPalette(plan),
+    answer: viewAnswer(inputs),
+    budget: viewBudget(inputs),
+    pots: viewPots(inputs),
+    shopping: viewShopping(inputs, viewReorder(plan)),
+    promise: viewPromise(inputs),
+    weigh: viewWeigh(inputs),
+    instead: viewInstead(inputs),
+    stairs: viewStairs(inputs),
+    costs: viewCosts(inputs),
+    progress: viewProgress(inputs),
+    coats: viewCoats(inputs),
+    use: viewUse(inputs),
+    time: viewTime(inputs),
+    ground: viewGround({ ...inputs, problems }),
+    cautions: viewCautions(plan.cautions),
+  };
+}

@@ -1,0 +1,219 @@
+// Report view: what plan.json holds, field by field. In: nothing. Out: the schema from which reports/plan.schema.json is
+// made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
+import { z } from 'zod';
+import { cautions } from '../../model/plan.js';
+import { layers, sheetNames } from '../../model/words.js';
+import { parts } from '../../model/zones.js';
+import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
+import { costs } from './cost-document.js';
+import {
+  atLeast,
+  biggestDoubt,
+  cash,
+  cm2,
+  container,
+  cost,
+  date,
+  list,
+  mark,
+  ml,
+  number,
+  share,
+  text,
+  whole,
+  yesNo,
+} from './document-fields.js';
+import { job, unit } from './job-document.js';
+import { budget, order, stairs } from './order-document.js';
+import { planVersion } from './plan-version.js';
+import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './sure-document.js';
+import { time } from './time-document.js';
+
+const shelfPot = z.object({
+  row: whole('Row of the pots sheet, the header being row 1.'),
+  sizeMl: number('Volume on the label, millilitres.'),
+  container,
+  usableMl: ml('What is left in it.'),
+  price: cash('What the whole pot cost; null where unpriced.').nullable(),
+  ordered: yesNo('True where it is on its way.'),
+  mark,
+});
+
+const work = z.object({
+  putOutMl: ml('The whole scheme on every figure.'),
+  putOutRemainingMl: ml('Of that, what is still to be put out.'),
+  zones: list(
+    z.object({
+      zone: text('The zone.'),
+      putOutMl: ml('Still to be put out on it.'),
+      layers: z.partialRecord(z.enum(layers), z.number().min(0)).describe('The same by layer.'),
+    }),
+    'Most paint first.',
+  ),
+  paints: list(
+    z.object({
+      paint: text('Name of the paint.'),
+      putOutMl: ml('The whole scheme on every figure.'),
+      putOutRemainingMl: ml('Of that, what is still to be put out; the three that follow add up to it.'),
+      onFigureMl: ml('What ends on the figures.'),
+      lostMl: ml('What is lost on the way.'),
+      leftoverMl: ml('What palette, brush, cup or nozzle keep.'),
+      mark,
+      biggestDoubt,
+    }),
+    'In the order in which they first go on.',
+  ),
+});
+
+const paint = z.object({
+  paint: text('Name of the paint.'),
+  needMl: z
+    .object({
+      low: ml('One time in ten less is needed.'),
+      likely: ml('By the formula at the likely values; about as often more as less.'),
+      high: ml('One time in ten more is needed.'),
+    })
+    .describe('What the work still to be done puts out.'),
+  haveMl: ml('What the shelf holds and what is on its way.'),
+  haveLowMl: ml('One time in ten it is less.'),
+  haveHighMl: ml('One time in ten it is more.'),
+  orderedMl: ml('Of that, what is on its way.'),
+  leftAfterMl: ml('What the plan leaves of today’s pots, before buying.'),
+  toBuyMl: ml('What the promise takes beyond what is there, in likely usable paint.'),
+  keepMl: ml('The shelf level.'),
+  state: z
+    .enum(['none owned', 'short', 'tight', 'enough'])
+    .describe(
+      'none owned; short: the chance of running short is over 0.5; tight: over 0.1; enough: up to 0.1, or not needed.',
+    ),
+  runningLow: yesNo('True where a pot is owned and what is left after the plan is under the shelf level.'),
+  chanceShort: share('Chance that today’s pots do not last.'),
+  chanceShortError: share('Its standard error.'),
+  doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
+  pricePerMl: cost(
+    'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',
+  ).nullable(),
+  useCost: cost('Cost of use of the need.'),
+  useCostLow: cost('The same for the low need.'),
+  useCostHigh: cost('The same for the high need.'),
+  atLeast,
+  mark,
+  pots: list(shelfPot, 'Its pots, in the order in which they are used up.'),
+});
+
+const figure = z.object({
+  figure: text('Name of the figure.'),
+  wholeCm2: cm2('Body and kit, or hull.'),
+  withBaseCm2: cm2('The same with its base.'),
+  parts: z.partialRecord(z.enum(parts), z.number().min(0)).describe('Square centimetres of each part.'),
+  mark,
+  biggestDoubt,
+});
+
+const problem = z.object({
+  code: text('Name of the sort of problem.'),
+  severity: z.enum(['error', 'warning']).describe('A plan has warnings only.'),
+  file: text('The file in which it stands.'),
+  sheet: z.enum(sheetNames).optional().describe('The sheet.'),
+  row: whole('The row, the header being row 1.').optional(),
+  column: text('The header as written.').optional(),
+  cell: text('The address in a spreadsheet.').optional(),
+  found: text('What stands there.'),
+  expected: text('What would be right.'),
+  hint: text('What to do.'),
+});
+
+const assumption = z.object({
+  name: text('Its name in the settings sheet.'),
+  low: number('One time in ten it is lower.'),
+  likely: number('The value that is likely.'),
+  high: number('One time in ten it is higher.'),
+  unit: text('Blank for a plain factor.'),
+  mark,
+  source: text('Where it comes from, or what it stands for.'),
+  weighings: whole('From how many rows of the log it was learned; only with the mark weighed.').optional(),
+});
+
+export const planSchema = z
+  .object({
+    version: z.literal(planVersion).describe('Raised whenever a key changes its meaning; keys may be added.'),
+    date: date.describe('The day of the plan.'),
+    currency: text('ISO 4217 code of every amount of money.'),
+    settings: z
+      .object({
+        locale: text('BCP 47 tag of the report.'),
+        surePercent: number(
+          'How sure the order shall be that nothing runs out, percent; null where it is bought in goes.',
+        ).nullable(),
+        restock: z.enum(['army', 'shelf']).describe('What the orders are for.'),
+      })
+      .describe('The settings that hold.'),
+    army: z
+      .object({
+        figures: whole('Figures in all.'),
+        units: whole('Units in all.'),
+        chanceAllLast: share('Chance that today’s pots last for the whole army.'),
+        chanceAllLastError: share('Its standard error.'),
+      })
+      .describe('How big the army is, and whether its pots last.'),
+    draws,
+    costs,
+    units: list(unit, 'The units, in the order of the army sheet.'),
+    jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
+    work: work.describe('Paint put out by the whole army.'),
+    figures: list(figure, 'Areas of the figures.'),
+    paints: list(paint, 'Every paint that is owned or needed.'),
+    promise,
+    doubts: list(
+      doubtOfCash,
+      'What causes the spread of the cash for what today’s pots lack, the greatest first; under 0.01 left out.',
+    ),
+    remedies: list(remedy, 'What would settle most of that doubt, the greatest first.'),
+    learned,
+    order: order.describe('What the army needs to keep the promise.'),
+    restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
+    stairs: stairs.describe(
+      'Cash for paint against the number of figures, from none to twice the army, with the margin of the promise.',
+    ),
+    budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
+    undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),
+    primers: list(primer, 'The whole army with each primer in turn, best first.'),
+    swaps: list(swap, 'What the swaps sheet changed.'),
+    instead: list(substitute, 'What is owned instead of paints to buy; for each paint the best first.'),
+    frontier: list(
+      frontierPoint,
+      'Cash against the largest colour difference allowed, by rising difference.',
+    ),
+    frontierNotDrawn: list(
+      number('CIEDE2000.'),
+      'Larger differences that were left out, since they bring in too many paints to search among.',
+    ),
+    fewestPots: fewestPots.describe(
+      'The choice that buys the fewest pots within the largest difference drawn.',
+    ),
+    time: time.describe(
+      'How long it takes one painter. Minutes are likely values, from memory unless yours.',
+    ),
+    cautions: list(z.enum(cautions), 'What in the plan calls for caution.'),
+    problems: list(problem, 'Warnings of the sheets.'),
+    defaults: list(
+      z.object({
+        sheet: text('Name of the sheet.'),
+        column: text('Name of the column.'),
+        rows: whole('How many rows left it blank.'),
+        meaning: text('What the blank means.'),
+      }),
+      'Blanks that took their default.',
+    ),
+    assumptions: list(assumption, 'Every assumption that the plan rests on.'),
+  })
+  .describe('A plan made by Halfpot.');
+
+type Frozen<T> = T extends readonly (infer Item)[]
+  ? readonly Frozen<Item>[]
+  : T extends object
+    ? { readonly [Key in keyof T]: Frozen<T[Key]> }
+    : T;
+
+/** plan.json as a value. */
+export type PlanDocument = Frozen<z.infer<typeof planSchema>>;

@@ -1,0 +1,87 @@
+// Report view: what plan.json holds of ranges, the promise, doubts and weighings. In: nothing. Out: their schemas.
+import { z } from 'zod';
+import { cash, date, list, number, share, text, whole, yesNo } from './document-fields.js';
+
+export const draws = z
+  .object({
+    count: whole(
+      'How many draws ranges and chances come from; fresh ones of the same number check the promise.',
+    ),
+    seed: whole('The seed of the draws; the fresh ones have the next.'),
+  })
+  .describe(
+    'Low is P10 of the draws, high P90, or likely where that lies beyond; likely is the formula at its likely values, without drawing.',
+  );
+
+const error = share('Standard error of the chance before it.');
+
+const level = z.object({
+  sure: share('How sure.'),
+  cash: cash('The least cash found for it, postage included.'),
+  met: share('Share of the fresh draws in which no paint that shops offer runs out with its order.'),
+  metError: error,
+  proved: yesNo('False where a search for its order ended early.'),
+});
+
+export const promise = z
+  .object({
+    sure: share(
+      'How sure the order shall be that nothing at all runs out; null where no promise was asked for.',
+    ).nullable(),
+    met: share('Share of the draws, from which the order was made, in which nothing runs out with it.'),
+    metError: error,
+    metOnFreshDraws: share('The same on draws that the order has not seen.'),
+    metOnFreshDrawsError: error,
+    metOfOffered: share('The same on fresh draws for the paints that shops offer.'),
+    metOfOfferedError: error,
+    likely: z
+      .object({
+        cash: cash('The least cash for the likely needs, each paint by itself.'),
+        met: share('Share of the fresh draws in which that does, for the paints that shops offer.'),
+        metError: error,
+      })
+      .describe('What a plan without ranges would buy.'),
+    levels: list(level, 'What it costs to be more or less sure, ascending.'),
+  })
+  .describe('What the order promises. The least cash found for it, not proved the least of all.');
+
+export const doubtOfPaint = z.object({
+  name: text('An assumption, or `reading of` a paint.'),
+  share: share('Share of the spread that it causes by itself.'),
+});
+
+export const doubtOfCash = z.object({
+  name: text('An assumption, or `reading of` a paint.'),
+  shareOfCashSpread: share('Share of the spread of the cash that it causes by itself.'),
+});
+
+export const remedy = z.object({
+  how: z
+    .enum(['weigh', 'measure', 'read'])
+    .describe('weigh: a pot before and after the next batch; measure: a figure; read: weigh a pot.'),
+  what: text('The method, the figure or the paint.'),
+  paint: text('For weigh, the paint of which the method puts out most; else blank.'),
+  shareOfCashSpread: share('Share of the spread of the cash that it settles.'),
+});
+
+const weighing = z.object({
+  row: whole('Row of the log, the header being row 1.'),
+  date: date.describe('Day of the work.'),
+  unit: text('The unit worked on.'),
+  paint: text('Name of the paint.'),
+  figures: whole('How many figures.'),
+  usedMl: number('What was used. Millilitres.'),
+  expectedMl: number('What the assumptions expect without any weighing. Millilitres.'),
+  errorMl: number('Standard deviation of what was used, as a weighing tells it. Millilitres.'),
+});
+
+export const learned = z
+  .object({
+    slope: number('Used over expected, a line through the origin; 1 without weighings.'),
+    slopeError: number('Its standard error.'),
+    widened: number(
+      'How many times wider than thought the errors of the rows are, since they contradict one another; 1 where they do not.',
+    ),
+    weighings: list(weighing, 'Rows of the log that could be held against the estimate.'),
+  })
+  .describe('What the log teaches.');

@@ -1,0 +1,151 @@
+// Report view: the orders of a plan as one reorder list by shop. In: the plan. Out: a ReorderView, which the report,
+// reorder.csv and reorder.xlsx draw.
+import { minorDigits, toMajor } from '../../model/money.js';
+import type { Order, OrderLine, ShopBill } from '../../model/order.js';
+import type { Plan } from '../../model/plan.js';
+import type { OrderSums } from '../../model/summary.js';
+import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
+
+export interface ReorderPot {
+  readonly paint: string;
+  readonly sizeMl: number;
+  readonly container: string;
+  /** Pots of this row in all. */
+  readonly count: number;
+  /** Usable ml that the needs take of all of them, and what is left over. */
+  readonly coversMl: number;
+  readonly overMl: number;
+  /** GTIN as text; '' where none is known. */
+  readonly code: string;
+}
+
+export interface ReorderLine {
+  readonly offer: string;
+  /** Offers bought. */
+  readonly count: number;
+  readonly priceMinor: number;
+  readonly costMinor: number;
+  /** Offers of it that could be left out and every need would still be covered. */
+  readonly spare: number;
+  readonly pots: readonly ReorderPot[];
+}
+
+export interface ReorderShop {
+  readonly shop: string;
+  readonly lines: readonly ReorderLine[];
+  readonly goodsMinor: number;
+  readonly postageMinor: number;
+  readonly totalMinor: number;
+  /** A remark such as a least order not reached; '' for none. */
+  readonly note: string;
+}
+
+/** `army`: what the plan needs. `shelf`: what brings low pots back to their level. */
+export interface ReorderGroup {
+  readonly for: 'army' | 'shelf';
+  readonly shops: readonly ReorderShop[];
+  readonly totalMinor: number;
+  /** Said where the order is not proved to be the cheapest; else ''. */
+  readonly note: string;
+  /** Paints no offer covers, with the usable ml that are missing. */
+  readonly unmet: readonly { readonly paint: string; readonly ml: number }[];
+}
+
+export interface ReorderView {
+  readonly date: string;
+  readonly currency: string;
+  /** ISO 4217 digits of the currency. */
+  readonly minorDigits: number;
+  readonly csv: CsvMarks;
+  readonly groups: readonly ReorderGroup[];
+  readonly totalMinor: number;
+}
+
+/**
+ * The reorder list. A plan with nothing to buy gives the army's group without shops; the shelf's group is
+ * there only where the settings ask for it. Shops stand in the order of their bills.
+ */
+export function viewReorder(plan: Plan): ReorderView {
+  const { currency } = plan.settings;
+  const csv = csvMarks(numberWords(plan.settings));
+  const sumOf = (minor: number): string =>
+    `${toMajor(minor, currency).replace('.', csv.decimal)} ${currency}`;
+  const { order, restock, summary } = plan;
+  const groups = [viewGroup('army', { order, sums: summary.order, sumOf })];
+  if (restock !== undefined && summary.restock !== undefined)
+    groups.push(viewGroup('shelf', { order: restock, sums: summary.restock, sumOf }));
+  return {
+    date: plan.date,
+    currency,
+    minorDigits: minorDigits(currency),
+    csv,
+    groups,
+    totalMinor: summary.cashMinor,
+  };
+}
+
+/** Whole minor units as text of a note. */
+type SumOf = (minor: number) => string;
+
+interface GroupInputs {
+  readonly order: Order;
+  readonly sums: OrderSums;
+  readonly sumOf: SumOf;
+}
+
+function viewGroup(whom: ReorderGroup['for'], { order, sums, sumOf }: GroupInputs): ReorderGroup {
+  const linesOf = (shop: string) =>
+    order.lines.filter((line) => line.shop === shop).map((line) => viewLine(line, sums));
+  return {
+    for: whom,
+    shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), sumOf)),
+    totalMinor: order.totalMinor,
+    note: proofNoteOf(order, sumOf),
+    unmet: order.unmet,
+  };
+}
+
+const proofNoteOf = ({ aboveBestMinor }: Order, sumOf: SumOf): string =>
+  aboveBestMinor === 0
+    ? ''
+    : `not proved to be the cheapest: at most ${sumOf(aboveBestMinor)} above the best possible`;
+
+function viewShop(bill: ShopBill, lines: readonly ReorderLine[], sumOf: SumOf): ReorderShop {
+  const { shop, goodsMinor, postageMinor, totalMinor } = bill;
+  return {
+    shop,
+    lines,
+    goodsMinor,
+    postageMinor,
+    totalMinor,
+    note: noteOf(bill, sumOf),
+  };
+}
+
+function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, sumOf: SumOf): string {
+  const notes = [];
+  if (belowLeastOrderMinor !== undefined)
+    notes.push(`below this shop's least order of ${sumOf(belowLeastOrderMinor)}`);
+  if (postageMinor < 0) notes.push("together with the army's order the goods travel free");
+  return notes.join('; ');
+}
+
+function viewLine(line: OrderLine, { spare }: OrderSums): ReorderLine {
+  const { offer, count, priceMinor, costMinor, pots } = line;
+  return {
+    offer,
+    count,
+    priceMinor,
+    costMinor,
+    spare: spare.get(line) ?? 0,
+    pots: pots.map((pot) => ({
+      paint: pot.paint,
+      sizeMl: pot.sizeMl,
+      container: pot.container,
+      count: pot.count,
+      coversMl: pot.coversMl,
+      overMl: pot.overMl,
+      code: pot.code ?? '',
+    })),
+  };
+}

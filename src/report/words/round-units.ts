@@ -1,0 +1,30 @@
+// Report words: units' costs in whole minor units. In: exact sums. Out: parts that add up to the army's rounded sums.
+import { roundMinor, splitWhole } from '../../model/money.js';
+import type { CostSums } from '../../model/summary.js';
+
+/** Whole minor units of one row. */
+export interface RoundedUnit {
+  readonly wholeMinor: number;
+  readonly remainingMinor: number;
+}
+
+/**
+ * Each column adds up to the army's. What is done already is split by itself, so that no unit has more left to use
+ * than its whole scheme uses.
+ */
+export function roundUnits({ units, army }: CostSums): RoundedUnit[] {
+  const remainingMinor = roundMinor(army.remaining.exactMinor);
+  const doneMinor = roundMinor(army.whole.exactMinor) - remainingMinor;
+  const remaining = splitWhole(
+    remainingMinor,
+    units.map((unit) => unit.remaining.exactMinor.toNumber()),
+  );
+  const done = splitWhole(
+    doneMinor,
+    units.map((unit) => unit.done.exactMinor.toNumber()),
+  );
+  return units.map((_, at) => ({
+    wholeMinor: (remaining[at] ?? 0) + (done[at] ?? 0),
+    remainingMinor: remaining[at] ?? 0,
+  }));
+}

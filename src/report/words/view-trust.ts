@@ -1,0 +1,47 @@
+// Report words: mark and biggest doubt beside a result, and the ids that lead to the registry.
+// In: the trust of a result, the plan's assumptions. Out: TrustView.
+import { type Assumption, type Mark, marks } from '../../model/assumption.js';
+import type { Trust } from '../../model/work.js';
+import { wordDoubt } from './word-sure.js';
+
+/** Mark and biggest doubt, shown beside a result. */
+export interface TrustView {
+  readonly mark: string;
+  /** The assumption that causes most of the doubt; '' where every input is exact. */
+  readonly doubt: string;
+  /** Id of its row in the registry; '' where it has none. */
+  readonly doubtId: string;
+}
+
+/** Makes trust tags for one plan. */
+export interface TrustWords {
+  /** Id of an assumption's row in the page: letters, digits, hyphens; '' for a name that the plan lacks. */
+  idOf(name: string): string;
+  of(trust: Trust): TrustView;
+}
+
+export function trustWords(assumptions: readonly Assumption[]): TrustWords {
+  const ids = new Map(assumptions.map(({ name }, index) => [name, `a${index + 1}`]));
+  const idOf = (name: string): string => ids.get(name) ?? '';
+  return {
+    idOf,
+    of: ({ mark, biggestDoubt }) => ({
+      mark,
+      doubt: wordDoubt(biggestDoubt),
+      doubtId: idOf(biggestDoubt),
+    }),
+  };
+}
+
+const meanings: Record<Mark, string> = {
+  weighed: 'You weighed it: learned from your log.',
+  yours: 'It stands in your sheets.',
+  published: 'From a published source, named beside it.',
+  'open models':
+    'Visible area of open 3D models; how many, whose and under what licence stands beside it, as far as known.',
+  'common practice': 'What painters usually do; no source.',
+  'from memory': 'An educated guess; no source is known. Your own value is better.',
+};
+
+/** All marks with what they mean, strongest first. */
+export const markMeanings = marks.map((mark) => ({ mark, meaning: meanings[mark] }));

@@ -1,0 +1,44 @@
+// Report view: colour differences in words. In: CIEDE2000, the plan's own idea of what is just visible. Out: text.
+import type { Plan } from '../../model/plan.js';
+import type { NumberWords } from './word-numbers.js';
+
+export interface DifferenceWords {
+  /** `3.6, just visible`. */
+  readonly of: (dE00: number) => string;
+  /** `3.6` alone. */
+  readonly bare: (dE00: number) => string;
+  /** From here on a difference is seen; of the assumptions, or 2 where they lack it. */
+  readonly visible: number;
+  /** What the numbers mean, said once. */
+  readonly meaning: string;
+}
+
+/** Where differences become plain, and another colour: from memory, as is from where on they are seen. */
+const [plain, other] = [5, 10];
+
+export function differenceWords(
+  { assumptions }: Pick<Plan, 'assumptions'>,
+  words: NumberWords,
+): DifferenceWords {
+  const visible = assumptions.find(({ name }) => name === 'just visible difference')?.likely ?? 2;
+  const bare = (dE00: number): string => words.tenth(dE00);
+  return {
+    bare,
+    visible,
+    of: (dE00) => `${bare(dE00)}, ${bandOf(roundTenth(dE00), visible)}`,
+    meaning:
+      'Differences are CIEDE2000, a published formula, between the hex colours of your sheets. What they look like is from ' +
+      `memory: below 1 nobody sees one, from ${words.plain(visible)} on it is just visible, from ${plain} plainly different, ` +
+      `from ${other} another colour.`,
+  };
+}
+
+/** As shown: words must fit the number that stands beside them. */
+const roundTenth = (value: number): number => Math.round(value * 10) / 10;
+
+function bandOf(dE00: number, visible: number): string {
+  if (dE00 < Math.min(1, visible)) return 'not seen';
+  if (dE00 < visible) return 'hardly seen';
+  if (dE00 < plain) return 'just visible';
+  return dE00 < other ? 'plainly different' : 'another colour';
+}

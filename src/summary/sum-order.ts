@@ -1,0 +1,45 @@
+// Summary: an order counted. In: the order. Out: its pots, what of it could be left out, other ways to buy.
+import type { Order, OrderedPot, OrderLine } from '../model/order.js';
+import type { OrderSums, OtherWay } from '../model/summary.js';
+
+export function sumOrder(order: Order): OrderSums {
+  return {
+    pots: order.lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0),
+    spare: new Map(order.lines.map((line) => [line, spareOf(line)])),
+    ways: listWays(order),
+  };
+}
+
+/** Offers of a line that could be left out and every need would still be covered. */
+function spareOf({ count, pots }: OrderLine): number {
+  return count - Math.max(0, ...pots.map((pot) => offersUsed(pot, count)));
+}
+
+function offersUsed({ coversMl, overMl }: OrderedPot, count: number): number {
+  const perOfferMl = (coversMl + overMl) / count;
+  return perOfferMl === 0 ? 0 : Math.ceil(coversMl / perOfferMl - 1e-9);
+}
+
+/** All from one shop, and with sets passed over. */
+function listWays({ bills, totalMinor, fromOneShop, passedOver }: Order): OtherWay[] {
+  const isFromOne = bills.length === 1 ? bills[0]?.shop : undefined;
+  const shops = fromOneShop
+    .filter((one) => one.shop !== isFromOne || one.totalMinor !== totalMinor)
+    .map(
+      (one): OtherWay => ({
+        way: 'one shop',
+        shop: one.shop,
+        totalMinor: one.totalMinor,
+        extraMinor: one.totalMinor - totalMinor,
+      }),
+    );
+  const sets = passedOver.map(
+    ({ shop, offer, extraMinor }): OtherWay => ({
+      way: 'with set',
+      set: { shop, offer },
+      totalMinor: totalMinor + extraMinor,
+      extraMinor,
+    }),
+  );
+  return [...shops, ...sets].sort((a, b) => a.totalMinor - b.totalMinor);
+}

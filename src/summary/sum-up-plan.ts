@@ -1,0 +1,42 @@
+// Summary: all that report and plan.json say beyond the stages' own results. In: these results. Out: sums and comparisons.
+import type { PlanResults } from '../model/plan.js';
+import type { Summary } from '../model/summary.js';
+import { judgeLasting } from './judge-lasting.js';
+import { judgePromise } from './judge-promise.js';
+import { sumBudget } from './sum-budget.js';
+import { sumCoats } from './sum-coats.js';
+import { sumColours } from './sum-colours.js';
+import { sumCosts } from './sum-costs.js';
+import { sumDoubts } from './sum-doubts.js';
+import { sumJobs } from './sum-jobs.js';
+import { sumOrder } from './sum-order.js';
+import { sumStairs } from './sum-stairs.js';
+import { sumWork } from './sum-work.js';
+import { trustTime } from './trust-time.js';
+
+/** Reckons nothing that a stage knows: it adds up, compares and ranks. */
+export function sumUpPlan(results: PlanResults): Summary {
+  const { estimate, costs, stock, ranges, order, restock, learned, assumptions, defaults } = results;
+  const work = sumWork(estimate);
+  const [first] = [...estimate.units].sort(
+    (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
+  );
+  return {
+    work,
+    jobs: sumJobs(estimate.jobs.keys(), costs.units),
+    costs: sumCosts(results),
+    lasting: judgeLasting({ stock, ranges, work }),
+    promise: judgePromise(results),
+    order: sumOrder(order),
+    restock: restock === undefined ? undefined : sumOrder(restock),
+    cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),
+    stairs: sumStairs(results.stairs, order, results.figureCount),
+    budget: sumBudget(results.budget),
+    coats: sumCoats({ ...results, jobs: estimate.jobs.keys() }),
+    colours: sumColours(results),
+    doubts: sumDoubts(ranges, learned),
+    timeTrust: trustTime(estimate.jobs, assumptions),
+    firstUnit: first?.unit,
+    isPostageKnown: !defaults.some(({ sheet, column }) => sheet === 'shops' && column === 'postage'),
+  };
+}

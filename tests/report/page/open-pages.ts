@@ -1,0 +1,67 @@
+// Reports in a real browser. In: plans or HTML. Out: pages of Chromium without a network, with all that they ask for and
+// complain of.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Plan } from '../../../src/model/plan.js';
+import { renderReport } from '../../../src/report/page/render-report.js';
+import { viewPlan } from '../../../src/report/page/view.js';
+import { findBrowser } from '../../find-browser.mjs';
+
+export interface Visit {
+  readonly page: Page;
+  /** Addresses asked for, the page's own first. */
+  readonly requests: readonly string[];
+  /** Console, errors, dialogs; what a Content-Security-Policy refuses is on the console. */
+  readonly complaints: readonly string[];
+}
+
+export interface Pages {
+  readonly browser: Browser;
+  /** Writes a report; gives its address. */
+  readonly write: (name: string, plan: Plan) => Promise<string>;
+  readonly visit: (url: string, options?: BrowserContextOptions) => Promise<Visit>;
+  readonly close: () => Promise<void>;
+}
+
+/** What takes longer is not there: enough for a busy machine, and less than a whole test may take. */
+const longestMs = 120_000;
+
+/** Throws with what to type where there is no browser: no test of these is ever skipped. */
+export async function openPages(): Promise<Pages> {
+  const executablePath = findBrowser();
+  if (executablePath === undefined) throw new Error('No Chromium for the report tests: npm run browser');
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'], timeout: longestMs });
+  const folder = mkdtempSync(join(tmpdir(), 'halfpot-page-'));
+  return {
+    browser,
+    write: async (name, plan) => {
+      const path = join(folder, name);
+      writeFileSync(path, await renderReport(viewPlan(plan, [])));
+      return pathToFileURL(path).href;
+    },
+    visit: (url, options) => visit(browser, url, options),
+    close: async () => {
+      await browser.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+async function visit(browser: Browser, url: string, options: BrowserContextOptions = {}): Promise<Visit> {
+  const context = await browser.newContext({ offline: true, ...options });
+  context.setDefaultTimeout(longestMs);
+  const page = await context.newPage();
+  const [requests, complaints]: [string[], string[]] = [[], []];
+  page.on('request', (request) => requests.push(request.url()));
+  page.on('console', (message) => complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('dialog', (dialog) => {
+    complaints.push(dialog.message());
+    void dialog.dismiss();
+  });
+  await page.goto(url);
+  return { page, requests, complaints };
+}

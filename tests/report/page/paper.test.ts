@@ -1,0 +1,97 @@
+// The page on paper: how many sheets, where sections begin, the list to buy on a page of its own with boxes to tick.
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { smallPlan } from '../a-small-plan.js';
+import { openPages, type Pages, type Visit } from './open-pages.js';
+
+let pages: Pages;
+let pageUrl: string;
+
+beforeAll(async () => {
+  pages = await openPages();
+  pageUrl = await pages.write('small.html', smallPlan);
+});
+
+afterAll(() => pages?.close());
+
+interface Mark {
+  readonly title: string;
+  /** From 0. */
+  readonly page: number;
+  /** Points from the bottom. */
+  readonly y: number;
+}
+
+/** Chromium writes objects of a PDF as plain text; kids of the page tree stand in order of pages. */
+function readPdf(pdf: Buffer): { pages: number; marks: Mark[] } {
+  const text = pdf.toString('latin1');
+  const objects = new Map(
+    [...text.matchAll(/(\d+) 0 obj\n([\s\S]*?)\nendobj/g)].map(([, no, body]) => [Number(no), body ?? '']),
+  );
+  const order: number[] = [];
+  const walk = (no: number): void => {
+    const kids = /\/Kids \[([^\]]*)\]/.exec(objects.get(no) ?? '')?.[1];
+    if (kids === undefined) order.push(no);
+    else for (const [, kid] of kids.matchAll(/(\d+) 0 R/g)) walk(Number(kid));
+  };
+  walk(Number(/\/Type \/Catalog[\s\S]*?\/Pages (\d+) 0 R/.exec(text)?.[1]));
+  const titled = /\/Title \(((?:\\.|[^)\\])*)\)\s*\/Dest \[(\d+) 0 R \/XYZ [\d.]+ ([\d.]+)/g;
+  const marks = [...text.matchAll(titled)].map(([, title = '', no, y]) => ({
+    ...{ title, page: order.indexOf(Number(no)), y: Number(y) },
+  }));
+  return { pages: order.length, marks };
+}
+
+describe.each([
+  ['A4', 842],
+  ['Letter', 792],
+] as const)('on %s', (format, high) => {
+  let visit: Visit;
+  let printed: ReturnType<typeof readPdf>;
+  beforeAll(async () => {
+    visit = await pages.visit(pageUrl);
+    printed = readPdf(await visit.page.pdf({ format, printBackground: true, outline: true, tagged: true }));
+  });
+  afterAll(() => visit?.page.context().close());
+
+  it('the list to buy has a page of its own, and the whole is of so many sheets', () => {
+    const { pages: sheets, marks } = printed;
+    const of = (title: string): Mark => {
+      const mark = marks.find((one) => one.title === title);
+      if (mark === undefined) throw new Error(`no ${title} among ${marks.map((one) => one.title)}`);
+      return mark;
+    };
+    // The small report: the answer and the budget, the list, and some dozen sheets of the rest.
+    expect(sheets).toBeGreaterThanOrEqual(8);
+    expect(sheets).toBeLessThanOrEqual(20);
+    const list = of('What to buy');
+    const after = of('What being sure costs');
+    expect([list.y > high * 0.88, after.y > high * 0.88]).toEqual([true, true]);
+    const others = marks
+      .filter(({ page: at }) => at >= list.page && at < after.page)
+      .map(({ title }) => title);
+    expect(others).not.toContain('What must I buy?');
+    expect(others).not.toContain('Pots that run low');
+    expect(of('What must I buy?').page).toBeLessThan(list.page);
+    expect(visit.complaints).toEqual([]);
+  });
+
+  it('no heading of a section is left alone at the foot of a page', async () => {
+    const sections = await visit.page.locator('main h2:not(.unseen)').allTextContents();
+    const heads = printed.marks.filter(({ title }) => sections.includes(title));
+    expect(heads.length).toBeGreaterThan(9);
+    expect(heads.filter(({ y }) => y < high * 0.1)).toEqual([]);
+  });
+});
+
+it('what is folded on the screen stands on paper, tools do not', async () => {
+  const { page } = await pages.visit(pageUrl);
+  await page.emulateMedia({ media: 'print' });
+  const hidden = page.locator('details:not([open]) td').filter({ visible: false });
+  expect(await page.locator('details:not([open]) td').count()).toBeGreaterThan(50);
+  // One column is left to its numbers: the assumptions' low to high is not drawn on paper.
+  expect(await hidden.filter({ hasText: /\S/ }).count()).toBe(0);
+  expect(await page.locator('nav, .tools, .skip').filter({ visible: true }).count()).toBe(0);
+  const box = page.locator('.box input').first();
+  expect(await box.evaluate((one) => getComputedStyle(one).borderTopWidth)).not.toBe('0px');
+  await page.context().close();
+});
