@@ -2,11 +2,14 @@
 import type { OrderLine, ShopBill } from './order.js';
 import type { Chance } from './ranges.js';
 
+/** In the order in which they stand side by side. */
+export const policies = ['likely', 'goes', 'wait', 'sure'] as const;
+
 /**
  * How much is bought at once. `likely`: what the likely needs lack. `goes`: each pot whose chance of being needed is worth it.
  * `wait`: nothing until the first pot is dry. `sure`: so much that nothing runs out in so many cases.
  */
-type Policy = 'likely' | 'goes' | 'wait' | 'sure';
+type Policy = (typeof policies)[number];
 
 /** Which way to buy is chosen. */
 export interface Aim {

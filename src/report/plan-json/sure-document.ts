@@ -43,7 +43,7 @@ export const promise = z
       .describe('What a plan without ranges would buy.'),
     levels: list(level, 'What it costs to be more or less sure, ascending.'),
   })
-  .describe('What the order promises. The least cash found for it, not proved the least of all.');
+  .describe('What the order promises. `choices` say how near the best each level is.');
 
 export const doubtOfPaint = z.object({
   name: text('An assumption, or `reading of` a paint.'),
