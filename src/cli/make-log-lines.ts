@@ -1,7 +1,7 @@
 // Command line: the bytes of a new log row. In: its cells, what the log holds, a sheet to take after. Out: bytes for its end.
 import { placeCells } from '../sheets/append/check-log-row.js';
 import { encodeRows, Unwritable } from '../sheets/append/encode-row.js';
-import { columns } from '../sheets/columns.js';
+import { columns } from '../sheets/columns/columns.js';
 import { type CsvShape, readCsvShape } from '../sheets/read/read-csv-shape.js';
 import { UsageError } from './end-run.js';
 

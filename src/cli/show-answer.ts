@@ -9,11 +9,11 @@ export function showAnswer(
   { answer, cautions }: Pick<ReportView, 'answer' | 'cautions'>,
   files: readonly string[],
 ): void {
-  const told = answer.map(({ question, figure, detail }) =>
+  const told = answer.figures.map(({ question, figure, detail }) =>
     [question, `  ${figure}`, `  ${detail}`].map(showUnfenced).join('\n'),
   );
-  const named = cautions.map(({ about }) => about).join(', ');
-  const take = named === '' ? '' : `\n\nCautions in the report: ${named}.`;
+  const named = cautions?.blocks.map(({ about }) => about).join(', ');
+  const take = named === undefined ? '' : `\n\nCautions in the report: ${named}.`;
   stdout.write(`${told.join('\n\n')}${take}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`);
 }
 

@@ -24,22 +24,24 @@ export interface Sampled {
   readonly error: number;
 }
 
-export interface ChoiceLine extends OrderLine {
-  /** That the last of them is needed before the army is done. */
+export interface Needed {
+  /** That it is needed before the army is done; of a line, the last of it. */
   readonly chanceNeeded: Chance;
   /** From this chance on another one is worth buying now, 0 to 1: price over price, postage and what another order is worth. */
   readonly threshold: number;
 }
 
+export interface ChoiceLine extends OrderLine, Needed {}
+
 /** A paint that an order leaves out, though it may be needed. */
-export interface Waiting {
+export interface Waiting extends Needed {
   readonly paint: string;
-  readonly chanceNeeded: Chance;
-  readonly threshold: number;
 }
 
 /** What follows once an order is placed and the army is painted, ordering again when a pot is dry. */
 export interface Follows {
+  /** How many draws were painted. */
+  readonly draws: number;
   /** How many orders come after the first. */
   readonly ordersAfter: Sampled;
   readonly meanInAllMinor: Sampled;

@@ -4,26 +4,26 @@ import type { Shop } from '../model/sheets.js';
 import { hasSums, type Stocked } from './ware.js';
 
 /**
- * Offers of one shop with the same paints, and of one price where the shop counts sums: only there one can always stand in for
- * another. The cheapest first; of one price the fewest pots, then the first name. Never of one offer alone.
+ * Offers of one shop with as many pots of the same paints, and of one price where the shop counts sums: only there one can
+ * always stand in for another, whether cash or pots shall be few. The cheapest first; of one price the first name. Never of one
+ * offer alone.
  */
 export type Alike = readonly Stocked[];
 
 export function groupAlike(stock: readonly Stocked[], shops: ReadonlyMap<string, Shop>): Alike[] {
   const groups = new Map<string, Stocked[]>();
   for (const stocked of stock) {
-    const { offer, mlOf } = stocked;
+    const { offer, mlOf, pots } = stocked;
     const paints = [...mlOf.keys()];
     if (paints.length > 1) paints.sort();
     const price = hasSums(shops.get(offer.shop)) ? offer.priceMinor : '';
-    const key = [offer.shop, price, ...paints].join('\n');
+    const key = [offer.shop, price, pots, ...paints].join('\n');
     const known = groups.get(key);
     if (known === undefined) groups.set(key, [stocked]);
     else known.push(stocked);
   }
   const several = [...groups.values()].filter(({ length }) => length > 1);
-  for (const group of several)
-    group.sort((a, b) => a.offer.priceMinor - b.offer.priceMinor || a.pots - b.pots);
+  for (const group of several) group.sort((a, b) => a.offer.priceMinor - b.offer.priceMinor);
   return several;
 }
 

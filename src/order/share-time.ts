@@ -8,7 +8,7 @@ import { shareSeconds } from './solver/share-seconds.js';
  */
 const shares = {
   order: 1.25,
-  levels: 0.25,
+  levels: 1,
   paper: 0.25,
   reasons: 0.25,
   shelf: 0.25,

@@ -2,7 +2,8 @@
 // and the currency where the header names one.
 import { type SheetName, sheetNames } from '../model/words.js';
 import { isCurrencySign } from './check/read-cell/read-price.js';
-import { type Column, columns } from './columns.js';
+import type { Column } from './columns/column.js';
+import { columns } from './columns/columns.js';
 import { headerKey } from './match-header.js';
 import { spellings, units } from './units.js';
 

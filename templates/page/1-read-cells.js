@@ -1,6 +1,7 @@
-// Acts: what stands in a cell. In: a cell, the page's numerals. Out: a number, or a text to compare.
+// Acts: what stands in a cell. In: a cell, the page's numerals and words. Out: a number, or a text to compare.
 
-const { decimal, digits } = document.body.dataset;
+const { decimal, digits, ...words } = document.body.dataset;
+const less = words.less.split(' ');
 const inPageOrder = new Intl.Collator(document.documentElement.lang, { numeric: true }).compare;
 
 /** A cell's own text: ranges and marks beneath it are left out. */
@@ -20,9 +21,13 @@ function numberOf(cell) {
   const [found = ''] = /[-−]?\d(?:[\d.,'’٫٬\s]*\d)?/.exec(text) ?? [];
   const plain = [...found].filter((letter) => /\d/.test(letter) || letter === decimal).join('');
   const size = time?.[0].trim() ? 60 * (time[1] ?? 0) + Number(time[2] ?? 0) : Number.parseFloat(plain.replace(decimal, '.'));
-  const under = text.startsWith('under') ? 0.999 : 1;
-  return size * under * (/^[-−]|\b(less|fewer)\b/.test(text) ? -1 : 1);
+  const under = text.startsWith(words.under) ? 0.999 : 1;
+  const isLess = /^[-−]/.test(text) || text.split(/[^\p{L}]+/u).some((word) => less.includes(word));
+  return size * under * (isLess ? -1 : 1);
 }
+
+/** Two numbers in the words that leave room for them. */
+const fillIn = (says, some, all) => says.replace('{some}', some).replace('{all}', all);
 
 const fold = (text) => text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
 

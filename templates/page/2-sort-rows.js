@@ -44,13 +44,13 @@ function makeSortable(table) {
   if (!table.classList.contains('stack')) return;
   // On a phone the heads are out of sight: a list of them stands above the table.
   const list = make('select', '');
-  list.append(make('option', 'as listed'), ...heads.map((head) => make('option', head.textContent)));
+  list.append(make('option', words.unsorted), ...heads.map((head) => make('option', head.textContent)));
   list.addEventListener('change', () => {
     const head = heads[list.selectedIndex - 1];
     if (head === undefined) sortBy(table, heads[0], 'none');
     else sortBy(table, head, head.classList.contains('number') ? 'descending' : 'ascending');
   });
-  const label = make('label', 'Sort ', { class: 'tool sorter' });
+  const label = make('label', `${words.sort} `, { class: 'tool sorter' });
   label.append(list);
   toolsOf(table).append(label);
   const fit = () => { for (const button of buttons) button.disabled = !isWide.matches; };

@@ -7,23 +7,23 @@ function makeFindable(list) {
   const texts = new Map(rowsOf().map((row) => [row, fold(row.textContent)]));
   if (texts.size <= fewRows) return;
   const field = make('input', '', { type: 'search' });
-  const label = make('label', 'Find ', { class: 'tool' });
+  const label = make('label', `${words.find} `, { class: 'tool' });
   label.append(field);
   const count = make('output', '', { class: 'count' });
   field.addEventListener('input', () => {
-    const words = fold(field.value).split(/\s+/).filter(Boolean);
+    const sought = fold(field.value).split(/\s+/).filter(Boolean);
     let shown = 0;
     for (const [row, text] of texts) {
-      const isIn = words.every((word) => text.includes(word));
+      const isIn = sought.every((word) => text.includes(word));
       row.classList.toggle('is-out', !isIn);
       shown += isIn ? 1 : 0;
     }
     for (const group of list.querySelectorAll('details')) {
       const hasAny = group.querySelector('li:not(.is-out)') !== null;
       group.classList.toggle('is-out', !hasAny);
-      if (hasAny && words.length > 0) group.open = true;
+      if (hasAny && sought.length > 0) group.open = true;
     }
-    count.textContent = words.length > 0 ? `${shown} of ${texts.size}` : '';
+    count.textContent = sought.length > 0 ? fillIn(words.some, shown, texts.size) : '';
   });
   toolsOf(list).append(label, count);
 }

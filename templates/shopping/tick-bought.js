@@ -1,5 +1,6 @@
 // Acts: ticks of the reorder list are kept in this browser, for as long as the list stays the same.
 
+const list = document.querySelector('#shopping .body');
 const boxes = [...document.querySelectorAll('.box input')];
 const listed = boxes.map((box) => box.closest('tr').textContent).join('\n');
 const key = `halfpot bought ${location.pathname}`;
@@ -26,13 +27,13 @@ function keepTicks() {
 function showTicks() {
   for (const box of boxes) box.closest('tr').classList.toggle('is-bought', box.checked);
   const bought = boxes.filter((box) => box.checked).length;
-  ticked.textContent = bought > 0 ? `${bought} of ${boxes.length} bought` : '';
+  ticked.textContent = bought > 0 ? fillIn(list.dataset.bought, bought, boxes.length) : '';
 }
 
 if (boxes.length > 0) {
   const kept = readTicks();
   if (kept !== undefined) boxes.forEach((box, place) => { box.checked = kept.includes(place); });
   for (const box of boxes) box.addEventListener('change', () => { keepTicks(); showTicks(); });
-  document.querySelector('#shopping .body').prepend(ticked);
+  list.prepend(ticked);
   showTicks();
 }

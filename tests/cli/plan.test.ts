@@ -10,6 +10,7 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { planSchema } from '../../src/report/plan-json/plan-document.js';
+import { planVersion } from '../../src/report/plan-json/plan-version.js';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
@@ -70,7 +71,7 @@ describe('halfpot plan', () => {
     mkdirSync(cwd);
     const { code, out, err } = runHalfpot(['plan', sheets, '--json'], { cwd });
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    expect(JSON.parse(out).version).toBe(2);
+    expect(JSON.parse(out).version).toBe(planVersion);
     expect(readdirSync(cwd)).toEqual([]);
     const folder = join(root, 'json-out');
     const both = runHalfpot(['plan', sheets, '--json', '--out', folder], { cwd });

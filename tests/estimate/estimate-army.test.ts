@@ -181,7 +181,7 @@ describe('sanity', () => {
   });
 
   // Transfer 0.08 x sqrt(17.5096 / 18) = 0.07890; 17.5096 x 100 x 0.0001 / 0.07890 + 2 / 20 = 2.3192 ml each.
-  it('a 400 ml can primes about 104 of them: 240 / 2.3192', () => {
+  it('a 400 ml can primes 103 of them: 240 / 2.3192', () => {
     const figures = figuresPerPot(makeStep({ step: 1, zone: 'all', layer: 'primer' }), 400 * 0.6);
     expect(figures).toBeCloseTo(103.5, 1);
   });

@@ -6,7 +6,7 @@ import { measureBase, measureBox } from '../../src/estimate/measure-base.js';
 import { areaDoubts, bareSkinCm2, inputsOfPart, measureFigure } from '../../src/estimate/measure-figure.js';
 import type { Figure } from '../../src/model/sheets.js';
 import { builds } from '../../src/model/words.js';
-import { columns } from '../../src/sheets/columns.js';
+import { columns } from '../../src/sheets/columns/columns.js';
 import { makeFigure } from '../make-sheets.js';
 
 describe('bare skin of a small person', () => {

@@ -11,8 +11,8 @@ import { makeOffer, makeShop, offerPot } from '../make-sheets.js';
 const pot = (offer: string, priceMinor: number, shop = 'Quay', paint = 'Slate'): Offer =>
   makeOffer({ offer, shop, priceMinor, pots: [offerPot(paint)] });
 
-/** Two pots of 16.32 ml each. */
-const needs = [{ paint: 'Slate', ml: 32.64 }];
+/** Two pots of 17 ml on the label, 15.98 ml of each to use. */
+const needs = [{ paint: 'Slate', ml: 31.96 }];
 const quay = [pot('quay', 300), pot('dear', 301, 'Heath')];
 
 function boundBy(knownMinor: number, offers: readonly Offer[], mill: Partial<Shop> = {}, asked = needs) {
@@ -38,7 +38,7 @@ describe('wares of which every order costs more than the one known', () => {
   it('count the postage of their shop, unless the order may be large enough to travel free', () => {
     const offers = [...quay.slice(0, 1), pot('mill', 250, 'Mill')];
     const isLeft = (mill: Partial<Shop>) => boundBy(600, offers, mill).names.includes('mill');
-    // At 2.50 for 16.32 ml no order costs less than 5.00.
+    // At 2.50 for 15.98 ml no order costs less than 5.00.
     expect(boundBy(600, offers, { postageMinor: 100 }).least).toBe(500);
     expect([100, 101].map((postageMinor) => isLeft({ postageMinor }))).toEqual([true, false]);
     expect([600, 601].map((freeFromMinor) => isLeft({ postageMinor: 101, freeFromMinor }))).toEqual([
@@ -51,7 +51,7 @@ describe('wares of which every order costs more than the one known', () => {
   });
 
   it('are measured by what a set makes of its paints', () => {
-    const both = [...needs, { paint: 'Oat', ml: 32.64 }];
+    const both = [...needs, { paint: 'Oat', ml: 31.96 }];
     const set = makeOffer({ offer: 'set', priceMinor: 500, pots: [offerPot('Slate'), offerPot('Oat')] });
     const offers = [...quay, pot('oat', 300, 'Quay', 'Oat'), set];
     // Two sets cover both; beside them a single pot costs 0.50 over its worth.

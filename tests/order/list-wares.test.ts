@@ -29,7 +29,7 @@ function left(
 }
 
 describe('offers of one shop', () => {
-  // 17 ml on the label give 16.32: two such pots cover 30 ml.
+  // 17 ml on the label give 15.98: two such pots cover 30 ml.
   const needs = { Slate: 30 };
   const plain = pot('b', 17, 300);
 
@@ -39,8 +39,13 @@ describe('offers of one shop', () => {
   });
 
   it('that hold more than is needed hold no more than it', () => {
-    expect(left({ Slate: 16 }, [plain, pot('a', 24, 310)])).toEqual(['b']);
-    expect(left({ Slate: 16.33 }, [plain, pot('a', 24, 310)])).toEqual(['a', 'b']);
+    expect(left({ Slate: 15.97 }, [plain, pot('a', 24, 310)])).toEqual(['b']);
+    expect(left({ Slate: 15.99 }, [plain, pot('a', 24, 310)])).toEqual(['a', 'b']);
+  });
+
+  it('stay where they are fewer pots than what is cheaper', () => {
+    const pair = makeOffer({ offer: 'pair', priceMinor: 290, pots: [{ ...offerPot('Slate'), count: 2 }] });
+    expect(left(needs, [plain, pair])).toEqual(['b', 'pair']);
   });
 
   it('stay where there are not enough of the cheaper ones', () => {

@@ -8,6 +8,7 @@ const chance = (share: number, error: number): Chance => ({ chance: share, error
 
 /** One pot in 400 draws of 97.4 %: another order in 71 of them. */
 const afterOnePot: Follows = {
+  draws: 400,
   ordersAfter: sampled(0.1775, 0.0191),
   meanInAllMinor: sampled(871.4, 14.1),
   highInAllMinor: sampled(1480, 0),
@@ -23,6 +24,7 @@ const afterOnePot: Follows = {
 
 /** Nothing at first, and then always an order for the first unit. */
 const afterWaiting: Follows = {
+  draws: 400,
   ordersAfter: sampled(1.1425, 0.0175),
   meanInAllMinor: sampled(845.5, 12.9),
   highInAllMinor: sampled(1480, 0),
@@ -37,6 +39,7 @@ const afterWaiting: Follows = {
 };
 
 const afterMore = (minor: number): Follows => ({
+  draws: 400,
   ordersAfter: sampled(0, 0),
   meanInAllMinor: sampled(minor, 0),
   highInAllMinor: sampled(minor, 0),

@@ -1,7 +1,7 @@
 // Headers that mean a known column though they are not written as the list of columns has them, and such as do not.
 import { describe, expect, it } from 'vitest';
 import type { SheetName } from '../../src/model/words.js';
-import { columns } from '../../src/sheets/columns.js';
+import { columns } from '../../src/sheets/columns/columns.js';
 import { headerKey } from '../../src/sheets/match-header.js';
 import { columnMeant, knownHeaderKeys } from '../../src/sheets/spell-headers.js';
 

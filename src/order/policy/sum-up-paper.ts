@@ -7,6 +7,7 @@ import type { Painted } from './paint-on-paper.js';
 export function sumUpPaper(painted: readonly Painted[], units: readonly string[]): Follows {
   const cash = columnOf(painted, ({ cashMinor }) => cashMinor);
   return {
+    draws: painted.length,
     ordersAfter: meanOf(columnOf(painted, ({ orders }) => orders)),
     meanInAllMinor: meanOf(cash),
     highInAllMinor: highOf(cash),

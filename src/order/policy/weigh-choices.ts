@@ -49,6 +49,9 @@ export interface Weighed {
 /** Promises that stand beside one another. */
 const usualLevels = [50, 80, 90, 95];
 
+/** Of the time that all ways beside the chosen one may take, for one program of a promise. */
+const shareOfPromise = 0.3;
+
 /** For one order on paper: of drawn markets of 36 paints nine in ten are proved in it. */
 const secondsOnPaper = 0.005;
 
@@ -95,17 +98,19 @@ export async function weighChoices(inputs: WeighInputs): Promise<Weighed> {
 const isSame = (one: Aim, other: Aim): boolean =>
   one.policy === other.policy && one.surePercent === other.surePercent;
 
-/** For the chosen way and its reasons, for the others, and for orders on paper. */
-type Searches = Record<'own' | 'reasons' | 'beside' | 'paper', Buying>;
+/** For the chosen way and its reasons, for promises beside it, for the other ways, and for orders on paper. */
+type Searches = Record<'own' | 'reasons' | 'promises' | 'beside' | 'paper', Buying>;
 
 function openSearches(buying: Buying): Searches {
   const { limits } = buying;
   // Our own search alone, which takes what it has found by then.
   const onPaper = sharing('paper', { solve: searchAlone, limits });
+  const others = sharing('levels', buying);
   return {
     own: sharing('order', buying),
     reasons: sharing('reasons', buying),
-    beside: besides(sharing('levels', buying)),
+    promises: { ...others, limits: { ...limits, seconds: shareOfPromise * limits.seconds } },
+    beside: besides(others),
     paper: { ...onPaper, limits: { ...limits, seconds: secondsOnPaper } },
   };
 }
@@ -190,7 +195,7 @@ async function sureWays(weighing: Weighing): Promise<Way[]> {
   const ways: Way[] = [];
   let surer: FoundPromise | undefined;
   for (const surePercent of levels) {
-    const searching = surePercent === aim.surePercent ? searches.own : searches.beside;
+    const searching = surePercent === aim.surePercent ? searches.own : searches.promises;
     surer = await findPromise(open, surePercent / 100, searching, surer?.way);
     ways.unshift(await sureWay(surePercent, surer, weighing));
   }

@@ -25,7 +25,7 @@ interface Stroke {
 }
 
 /** Strokes side by side, each as wide as its share; no paints give an empty strip. */
-export function drawPalette({ says, bands }: PaletteView): string {
+export function drawPalette({ title, says, bands }: PaletteView): string {
   let from = 0;
   const strokes = bands.map(({ paint, hex, share }, index) => {
     const left = from;
@@ -42,7 +42,7 @@ export function drawPalette({ says, bands }: PaletteView): string {
     );
   });
   const content = `<svg viewBox="0 0 ${wide} 100" preserveAspectRatio="none" width="100%" height="100%">${unknownPattern}${strokes.join('')}</svg>`;
-  return drawFrame({ title: 'Palette', says, look: 'palette', high: 84 }, content);
+  return drawFrame({ title, says, look: 'palette', high: 84 }, content);
 }
 
 /** From the top edge down, with a soft, uneven lower end. */

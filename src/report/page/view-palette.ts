@@ -2,9 +2,10 @@
 import type { Plan } from '../../model/plan.js';
 import { shareOut } from '../drawing/scale.js';
 import { hexOf } from '../words/hex-of.js';
-import { nameOf } from '../words/word-name.js';
+import type { PageWords } from './words.js';
 
 export interface PaletteView {
+  readonly title: string;
   readonly says: string;
   readonly bands: readonly { readonly paint: string; readonly hex: string; readonly share: number }[];
 }
@@ -13,14 +14,15 @@ export interface PaletteView {
  * One band per paint of the army, in the order in which they first go on. A band is as wide as the square root of
  * its ml: true shares would leave nothing to see of a detail colour beside a can of primer.
  */
-export function viewPalette(plan: Plan): PaletteView {
+export function viewPalette(plan: Plan, texts: PageWords['palette']): PaletteView {
   const paints = [...plan.summary.work.paints].map(([paint, { wholeMl }]) => ({
     paint,
     root: Math.sqrt(wholeMl),
   }));
   const shares = shareOut(paints.map(({ root }) => root));
   return {
-    says: `The paints of this army in the order in which they go on: ${paints.map(({ paint }) => nameOf(paint)).join(', ')}`,
+    title: texts.title,
+    says: texts.says(paints.map(({ paint }) => paint)),
     bands: paints
       .map(({ paint }, at) => ({ paint, hex: hexOf(plan, paint), share: shares[at] ?? 0 }))
       .filter(({ share }) => share > 0),

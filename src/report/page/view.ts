@@ -3,42 +3,45 @@
 import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import { viewReorder } from '../reorder/view-reorder.js';
-import { type AnswerFigure, viewAnswer } from '../sections/answer/view.js';
+import { type AnswerView, viewAnswer } from '../sections/answer/view.js';
 import { type BudgetView, viewBudget } from '../sections/budget/view.js';
-import { type CautionView, viewCautions } from '../sections/cautions/view.js';
+import { type BuyingView, viewBuying } from '../sections/buying/view.js';
+import { type CautionsView, viewCautions } from '../sections/cautions/view.js';
 import { type CoatsView, viewCoats } from '../sections/coats/view.js';
 import { type CostsView, viewCosts } from '../sections/costs/view.js';
 import { type GroundView, viewGround } from '../sections/ground/view.js';
 import { type InsteadView, viewInstead } from '../sections/instead/view.js';
 import { type PotsView, viewPots } from '../sections/pots/view.js';
 import { type ProgressView, viewProgress } from '../sections/progress/view.js';
-import { type PromiseView, viewPromise } from '../sections/promise/view.js';
 import { type ShoppingView, viewShopping } from '../sections/shopping/view.js';
 import { type StairsView, viewStairs } from '../sections/stairs/view.js';
 import { type TimeView, viewTime } from '../sections/time/view.js';
 import { type UseView, viewUse } from '../sections/use/view.js';
 import { viewWeigh, type WeighView } from '../sections/weigh/view.js';
 import { viewInputs } from '../words/view-inputs.js';
-import { countOf, type Numerals, wordDate, wordNumerals } from '../words/word-numbers.js';
+import { type Numerals, wordNumerals } from '../words/word-numbers.js';
 import { type PaletteView, viewPalette } from './view-palette.js';
+import { type PageWords, pageWords } from './words.js';
 
 export interface ReportView {
   /** Language of the page: the locale where it is English, else `en`, for the words are English. */
   readonly lang: string;
   /** How the page writes numbers, for whoever reads them back out of it. */
   readonly numerals: Numerals;
+  /** Texts of the page around its sections. */
+  readonly frame: PageWords['frame'];
   readonly title: string;
   /** Facts under the title: units, paints, date, currency. */
   readonly facts: readonly string[];
   /** The paints of the army in the order in which they first go on. */
   readonly palette: PaletteView;
-  readonly answer: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+  readonly answer: AnswerView;
   /** Undefined where no budget was given. */
   readonly budget: BudgetView | undefined;
   readonly pots: PotsView;
   readonly shopping: ShoppingView;
   /** Undefined for an army that needs no paint any more. */
-  readonly promise: PromiseView | undefined;
+  readonly buying: BuyingView | undefined;
   readonly weigh: WeighView;
   /** Undefined where nothing is to be bought and nothing is swapped. */
   readonly instead: InsteadView | undefined;
@@ -53,7 +56,8 @@ export interface ReportView {
   /** Undefined where nothing is left to be painted. */
   readonly time: TimeView | undefined;
   readonly ground: GroundView;
-  readonly cautions: readonly CautionView[];
+  /** Undefined where the plan calls for none. */
+  readonly cautions: CautionsView | undefined;
 }
 
 /**
@@ -63,22 +67,19 @@ export interface ReportView {
 export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
   const inputs = viewInputs(plan);
   const { words, lang } = inputs;
+  const texts = pageWords(words);
   return {
     lang,
     numerals: wordNumerals(words),
-    title: `Paint for ${countOf(words, plan.figureCount, 'figure')}`,
-    facts: [
-      countOf(words, plan.estimate.units.length, 'unit'),
-      countOf(words, plan.summary.work.paints.size, 'paint'),
-      wordDate(plan.date, lang),
-      `prices in ${plan.settings.currency}`,
-    ],
-    palette: viewPalette(plan),
+    frame: texts.frame,
+    title: texts.title(plan.figureCount),
+    facts: texts.facts(plan, lang),
+    palette: viewPalette(plan, texts.palette),
     answer: viewAnswer(inputs),
     budget: viewBudget(inputs),
     pots: viewPots(inputs),
     shopping: viewShopping(inputs, viewReorder(plan)),
-    promise: viewPromise(inputs),
+    buying: viewBuying(inputs),
     weigh: viewWeigh(inputs),
     instead: viewInstead(inputs),
     stairs: viewStairs(inputs),

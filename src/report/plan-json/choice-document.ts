@@ -1,7 +1,7 @@
 // Report view: what plan.json tells of ways to buy, side by side. In: nothing. Out: their schema for plan-document.ts.
 import { z } from 'zod';
 import { policies } from '../../model/choices.js';
-import { cash, list, number, share, text, yesNo } from './document-fields.js';
+import { cash, list, number, share, text, whole, yesNo } from './document-fields.js';
 import { line } from './order-document.js';
 
 export const policy = z
@@ -37,6 +37,7 @@ export const choice = z.object({
   aboveBest: cash('At most this much above the best for the same; 0 where proved.'),
   met: share('Share of fresh draws in which nothing on offer runs out with that order alone.'),
   metError: error,
+  draws: whole('How many armies were painted on paper for what follows.'),
   ordersAfter: number('Orders that follow on average, one whenever a pot is dry.'),
   meanInAll: cash('All orders together, on average.'),
   highInAll: cash('One time in ten they are more.'),

@@ -1,7 +1,6 @@
 // Report view: ways to buy as plan.json tells them. In: those of the plan. Out: the same with money as decimal strings.
-import type { Choice, NextOrder, Sampled } from '../../model/choices.js';
+import type { Choice, Needed, NextOrder, Sampled } from '../../model/choices.js';
 import { toMajor } from '../../model/money.js';
-import type { Chance } from '../../model/ranges.js';
 import { describeLine } from './describe-order.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber } from './round-number.js';
@@ -22,6 +21,7 @@ function describeChoice(choice: Choice, cash: Cash): DocumentChoice {
     aboveBest: cash(choice.aboveBestMinor),
     met: roundNumber(choice.met.chance),
     metError: roundNumber(choice.met.error),
+    draws: follows.draws,
     ...valuesOf(follows, cash, ({ value }) => value),
     errors: valuesOf(follows, cash, ({ error }) => error),
     atLeast: follows.atLeast,
@@ -56,7 +56,7 @@ const describeNext = (next: NextOrder, cash: Cash): DocumentChoice['next'] => ({
   cashError: cash(next.cashMinor.error),
 });
 
-const describeNeeded = (one: { readonly chanceNeeded: Chance; readonly threshold: number }) => ({
+const describeNeeded = (one: Needed) => ({
   chanceNeeded: roundNumber(one.chanceNeeded.chance),
   chanceNeededError: roundNumber(one.chanceNeeded.error),
   threshold: roundNumber(one.threshold),

@@ -1,121 +1,93 @@
-// Export: the rows of the reorder workbook. In: a ReorderView. Out: rows in sheet order, the first of which stands in
-// row 2; costs are formulas over the rows above, with their results.
-import { majorNumber, roundMl } from './format-amount.js';
+// Export: the rows of the reorder list, which reorder.csv and reorder.xlsx both write. In: a ReorderView. Out: rows, with
+// where each cost comes from.
+import type { Container } from '../../model/words.js';
+import { roundMl } from './format-amount.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './view-reorder.js';
+import type { reorderWords } from './words.js';
 
-/** A formula without its equals sign, and what it gives. */
-interface Formula {
-  readonly formula: string;
-  readonly result: number;
+/** An amount and how the list comes to it. */
+export interface Cost {
+  readonly minor: number;
+  /** Offers times price of its own row; the costs of rows from one to another, or of some rows, counted from 0; else as it is. */
+  readonly from?: 'offers' | { readonly first: number; readonly last: number } | readonly number[];
 }
 
 /** One row; what is left out stays blank. */
-export interface SheetRow {
-  readonly for?: string;
+export interface ReorderRow {
+  readonly for: keyof typeof reorderWords.whom;
+  readonly entry: keyof typeof reorderWords.entries;
   readonly shop?: string;
   readonly offer?: string;
   readonly paint?: string;
   readonly sizeMl?: number;
-  readonly container?: string;
+  readonly container?: Container;
   readonly pots?: number;
   readonly offers?: number;
-  readonly price?: number;
-  readonly cost?: number | Formula;
+  readonly priceMinor?: number;
+  readonly cost?: Cost;
   readonly code?: string;
   readonly coversMl?: number;
   readonly overMl?: number;
+  readonly missingMl?: number;
+  /** Chance of being needed, 0 to 1. */
+  readonly needed?: number;
+  readonly date?: string;
   readonly note?: string;
-  /** Sums stand out. */
-  readonly strong?: boolean;
 }
 
-const firstRow = 2;
+/** Adds a row and gives its place, counted from 0. */
+type Add = (row: ReorderRow) => number;
 
-/** Every row under the header. Nothing to buy gives a total of 0. */
-export function listReorderRows(view: ReorderView): SheetRow[] {
-  const list = new RowList(view.minorDigits);
-  const totals = view.groups.map((group) => addGroup(list, group));
+/**
+ * Every row. Offers, price and cost stand once an offer, on the first of its pots. Each group ends with its total and what no
+ * offer covers, and two groups with the total of both. Nothing to buy gives a total of 0.
+ */
+export function listReorderRows(view: ReorderView): readonly ReorderRow[] {
+  const rows: ReorderRow[] = [];
+  const add: Add = (row) => rows.push(row) - 1;
+  const totals = view.groups.map((group) => addGroup(add, group, view));
   if (view.groups.length > 1)
-    list.add({ for: 'both', offer: 'Total', cost: list.sum(totals, view.totalMinor), strong: true });
-  return list.rows;
+    add({ for: 'both', entry: 'total', cost: { minor: view.totalMinor, from: totals }, date: view.date });
+  return rows;
 }
 
-/** Rows written so far, and formulas over them. */
-class RowList {
-  readonly rows: SheetRow[] = [];
-  readonly #digits: number;
-
-  constructor(digits: number) {
-    this.#digits = digits;
-  }
-
-  /** Adds a row and gives the number it has in the sheet. */
-  add(row: SheetRow): number {
-    this.rows.push(row);
-    return this.rows.length + firstRow - 1;
-  }
-
-  get nextRow(): number {
-    return this.rows.length + firstRow;
-  }
-
-  major(minor: number): number {
-    return majorNumber(minor, this.#digits);
-  }
-
-  formula(formula: string, resultMinor: number): Formula {
-    return { formula, result: this.major(resultMinor) };
-  }
-
-  /** The costs of these rows added up; of none, plain 0. */
-  sum(rows: readonly number[], resultMinor: number): Formula | number {
-    const terms = rows.map((row) => `J${row}`);
-    return terms.length === 0 ? this.major(resultMinor) : this.formula(terms.join('+'), resultMinor);
-  }
+function addGroup(add: Add, group: ReorderGroup, { date }: Pick<ReorderView, 'date'>): number {
+  const { for: whom, shops, totalMinor, note, unmet, waits } = group;
+  const totals = shops.map((shop) => addShop(add, whom, shop));
+  const total = add({ for: whom, entry: 'total', cost: { minor: totalMinor, from: totals }, note, date });
+  for (const { paint, ml } of unmet) add({ for: whom, entry: 'no offer', paint, missingMl: roundMl(ml) });
+  for (const { paint, chanceNeeded } of waits)
+    add({ for: whom, entry: 'waits', paint, needed: roundChance(chanceNeeded.chance) });
+  return total;
 }
 
-function addGroup(list: RowList, group: ReorderGroup): number {
-  const totals = group.shops.map((shop) => addShop(list, group.for, shop));
-  const cost = list.sum(totals, group.totalMinor);
-  const totalRow = list.add({ for: group.for, offer: 'Total', cost, note: group.note, strong: true });
-  for (const { paint, ml } of group.unmet)
-    list.add({ for: group.for, paint, note: `No offer: ${roundMl(ml)} ml missing` });
-  return totalRow;
+function addShop(add: Add, whom: ReorderRow['for'], of: ReorderShop): number {
+  const { shop, lines, goodsMinor, postageMinor, totalMinor, note } = of;
+  const place = { for: whom, shop };
+  const pots = lines.flatMap((line) => rowsOf(line).map((row) => add({ ...place, ...row })));
+  const [first = 0, last = first] = [pots[0], pots.at(-1)];
+  const goods = add({ ...place, entry: 'goods', cost: { minor: goodsMinor, from: { first, last } } });
+  const postage = add({ ...place, entry: 'postage', cost: { minor: postageMinor } });
+  const cost = { minor: totalMinor, from: [goods, postage] };
+  return add({ ...place, entry: 'shop total', cost, note });
 }
 
-function addShop(list: RowList, whom: string, of: ReorderShop): number {
-  const place = { for: whom, shop: of.shop };
-  const first = list.nextRow;
-  for (const line of of.lines) addLine(list, place, line);
-  const goods = list.add({
-    ...place,
-    offer: 'Goods',
-    cost: list.formula(`SUM(J${first}:J${list.nextRow - 1})`, of.goodsMinor),
-  });
-  const postage = list.add({ ...place, offer: 'Postage', cost: list.major(of.postageMinor) });
-  const cost = list.sum([goods, postage], of.totalMinor);
-  return list.add({ ...place, offer: 'Shop total', cost, note: of.note, strong: true });
-}
+/** To the nearest hundredth. */
+const roundChance = (chance: number): number => Math.round(chance * 100) / 100;
 
-/** A set takes one row a pot; offers, price and cost stand on the first. */
-function addLine(list: RowList, place: Pick<SheetRow, 'for' | 'shop'>, line: ReorderLine): void {
-  const row = list.nextRow;
-  const once: SheetRow = {
-    offers: line.count,
-    price: list.major(line.priceMinor),
-    cost: list.formula(`H${row}*I${row}`, line.costMinor),
-  };
-  for (const [index, pot] of line.pots.entries())
-    list.add({
-      ...place,
-      offer: line.offer,
-      paint: pot.paint,
-      sizeMl: pot.sizeMl,
-      container: pot.container,
-      pots: pot.count,
-      code: pot.code,
-      coversMl: roundMl(pot.coversMl),
-      overMl: roundMl(pot.overMl),
-      ...(index === 0 ? once : {}),
-    });
-}
+/** A set takes one row a pot. */
+const rowsOf = ({
+  offer,
+  count,
+  priceMinor,
+  costMinor,
+  needed,
+  pots,
+}: ReorderLine): Omit<ReorderRow, 'for'>[] =>
+  pots.map(({ paint, sizeMl, container, count: potCount, coversMl, overMl, code }, at) => ({
+    ...{ entry: 'pot', offer, paint, sizeMl, container, pots: potCount, code },
+    coversMl: roundMl(coversMl),
+    overMl: roundMl(overMl),
+    ...(at === 0 ? { offers: count, priceMinor, cost: { minor: costMinor, from: 'offers' } } : {}),
+    ...(at === 0 && needed ? { needed: roundChance(needed.chanceNeeded.chance) } : {}),
+  }));

@@ -3,10 +3,12 @@
 import { type Assumption, type Mark, marks } from '../../model/assumption.js';
 import type { Trust } from '../../model/work.js';
 import { wordDoubt } from './word-sure.js';
+import { sharedWords } from './words.js';
 
 /** Mark and biggest doubt, shown beside a result. */
 export interface TrustView {
-  readonly mark: string;
+  readonly mark: Mark;
+  readonly says: string;
   /** The assumption that causes most of the doubt; '' where every input is exact. */
   readonly doubt: string;
   /** Id of its row in the registry; '' where it has none. */
@@ -27,21 +29,12 @@ export function trustWords(assumptions: readonly Assumption[]): TrustWords {
     idOf,
     of: ({ mark, biggestDoubt }) => ({
       mark,
+      says: sharedWords.marks[mark].name,
       doubt: wordDoubt(biggestDoubt),
       doubtId: idOf(biggestDoubt),
     }),
   };
 }
 
-const meanings: Record<Mark, string> = {
-  weighed: 'You weighed it: learned from your log.',
-  yours: 'It stands in your sheets.',
-  published: 'From a published source, named beside it.',
-  'open models':
-    'Visible area of open 3D models; how many, whose and under what licence stands beside it, as far as known.',
-  'common practice': 'What painters usually do; no source.',
-  'from memory': 'An educated guess; no source is known. Your own value is better.',
-};
-
 /** All marks with what they mean, strongest first. */
-export const markMeanings = marks.map((mark) => ({ mark, meaning: meanings[mark] }));
+export const markMeanings = marks.map((mark) => ({ mark, ...sharedWords.marks[mark] }));

@@ -1,6 +1,7 @@
 // Report view: colour differences in words. In: CIEDE2000, the plan's own idea of what is just visible. Out: text.
 import type { Plan } from '../../model/plan.js';
 import type { NumberWords } from './word-numbers.js';
+import { sharedWords } from './words.js';
 
 export interface DifferenceWords {
   /** `3.6, just visible`. */
@@ -26,10 +27,7 @@ export function differenceWords(
     bare,
     visible,
     of: (dE00) => `${bare(dE00)}, ${bandOf(roundTenth(dE00), visible)}`,
-    meaning:
-      'Differences are CIEDE2000, a published formula, between the hex colours of your sheets. What they look like is from ' +
-      `memory: below 1 nobody sees one, from ${words.plain(visible)} on it is just visible, from ${plain} plainly different, ` +
-      `from ${other} another colour.`,
+    meaning: sharedWords.differences.meaning(words.plain(visible), plain, other),
   };
 }
 
@@ -37,8 +35,9 @@ export function differenceWords(
 const roundTenth = (value: number): number => Math.round(value * 10) / 10;
 
 function bandOf(dE00: number, visible: number): string {
-  if (dE00 < Math.min(1, visible)) return 'not seen';
-  if (dE00 < visible) return 'hardly seen';
-  if (dE00 < plain) return 'just visible';
-  return dE00 < other ? 'plainly different' : 'another colour';
+  const { differences } = sharedWords;
+  if (dE00 < Math.min(1, visible)) return differences.unseen;
+  if (dE00 < visible) return differences.hardly;
+  if (dE00 < plain) return differences.visible;
+  return dE00 < other ? differences.plain : differences.other;
 }

@@ -1,6 +1,8 @@
 // Report view: numbers as text. In: the painter's locale and currency, raw amounts. Out: words, rounded once.
 import { type Amount, minorDigits, roundMinor, splitWhole, toMajor } from '../../model/money.js';
 import type { Settings } from '../../model/sheets.js';
+import { formOf } from './form-of.js';
+import { sharedWords } from './words.js';
 
 export interface Numerals {
   readonly decimal: string;
@@ -65,14 +67,16 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
   const money = (minor: number): string => moneyFormat.format(toMajor(minor, currency) as `${number}`);
   const priced = (minor: number, atLeast: boolean): string => {
     if (!atLeast) return money(minor);
-    return minor === 0 ? 'unpriced' : `at least ${money(minor)}`;
+    return minor === 0 ? sharedWords.unpriced : sharedWords.atLeast(money(minor));
   };
   const pricedPart = (minor: number, atLeast: boolean, exact: number): string =>
-    minor === 0 && exact > 0 ? `under ${money(1)}` : priced(minor, atLeast);
+    minor === 0 && exact > 0 ? sharedWords.under(money(1)) : priced(minor, atLeast);
   const bareMl = (volumeMl: number, of = mlDigits(volumeMl)): string => {
     const format = mlFormats[of] ?? plainFormat;
     const least = 10 ** -of;
-    return volumeMl > 0 && volumeMl < least / 2 ? `under ${format.format(least)}` : format.format(volumeMl);
+    return volumeMl > 0 && volumeMl < least / 2
+      ? sharedWords.under(format.format(least))
+      : format.format(volumeMl);
   };
   return {
     money,
@@ -103,8 +107,8 @@ function fixedFormat(locale: string, digits: number): Intl.NumberFormat {
 }
 
 function wordPercent(format: Intl.NumberFormat, share: number): string {
-  if (share > 0 && share < 0.005) return `under ${format.format(0.01)}`;
-  if (share < 1 && share >= 0.995) return `over ${format.format(0.99)}`;
+  if (share > 0 && share < 0.005) return sharedWords.under(format.format(0.01));
+  if (share < 1 && share >= 0.995) return sharedWords.over(format.format(0.99));
   return format.format(share);
 }
 
@@ -132,17 +136,16 @@ export function mlDigits(volumeMl: number): number {
 export const isTraceMl = (volumeMl: number): boolean => Math.abs(volumeMl) < 0.005;
 
 /** `1 paint`, `3 paints`; the number is worded by the caller's locale. */
-export function countOf(words: NumberWords, count: number, one: string, many = `${one}s`): string {
-  return `${words.count(count)} ${count === 1 ? one : many}`;
-}
+export const countOf = (words: NumberWords, count: number, one: string, many = `${one}s`): string =>
+  `${words.count(count)} ${formOf(count, one, many)}`;
+
+const lists = new Intl.ListFormat('en-GB');
 
 /** `a`, `a and b`, `a, b and c`; more than `most` names end in "and 4 more". Of none: ''. */
-export function listOf(names: readonly string[], most = 5): string {
-  const shown = names.length > most ? [...names.slice(0, most), `${names.length - most} more`] : [...names];
-  const last = shown.pop();
-  if (last === undefined) return '';
-  return shown.length === 0 ? last : `${shown.join(', ')} and ${last}`;
-}
+export const listOf = (names: readonly string[], most = 5): string =>
+  lists.format(
+    names.length > most ? [...names.slice(0, most), sharedWords.rest(names.length - most)] : names,
+  );
 
 /** Splits `2026-10-05` into words of the page's language: `5 October 2026`. The clock is not asked. */
 export function wordDate(iso: string, lang: string): string {

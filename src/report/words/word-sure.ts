@@ -2,6 +2,7 @@
 import type { Chance, Range } from '../../model/ranges.js';
 import { nameOf } from './word-name.js';
 import type { NumberWords } from './word-numbers.js';
+import { sharedWords } from './words.js';
 
 /** Ends of a range as shares of what is drawn. */
 export interface LowHigh {
@@ -10,12 +11,12 @@ export interface LowHigh {
 }
 
 /** What low and high mean, said once in every place where ranges begin. */
-export const lowHighMeaning = 'one time in ten less, one time in ten more';
+export const lowHighMeaning = sharedWords.lowHigh;
 
 /** `€0.49 to €0.91`; one text where both round to the same. */
 export function wordRange({ low, high }: Range, word: (value: number) => string): string {
   const [from, to] = [word(low), word(high)];
-  return from === to ? from : `${from} to ${to}`;
+  return from === to ? from : sharedWords.range(from, to);
 }
 
 /** Minor units, unrounded. */
@@ -25,7 +26,7 @@ export const wordCostRange = (range: Range, words: NumberWords): string =>
 /** `97 to 444 ml`, each with so many digits. */
 export function wordMlRange({ low, high }: Range, digits: number, words: NumberWords): string {
   const [from, to] = [words.bareMl(low, digits), words.ml(high, digits)];
-  return words.ml(low, digits) === to ? to : `${from} to ${to}`;
+  return words.ml(low, digits) === to ? to : sharedWords.range(from, to);
 }
 
 /** Draws never show that something can't be: none of them is `under 1%`, all of them `over 99%`. */
@@ -33,26 +34,25 @@ export const wordChance = ({ chance }: Chance, words: NumberWords): string => wo
 
 const inside = (chance: number): number => Math.min(1 - 1e-9, Math.max(1e-9, chance));
 
-/** As often as not, or oftener. */
-export const isRather = ({ chance }: Chance): boolean => chance >= 0.5;
-
 /** So little that it is said as `under 1%`. */
 export const isTrace = ({ chance }: Chance): boolean => chance < 0.005;
 
 /** `26 of 100`, `under 1 of 100`, `over 99 of 100`. */
 export function wordTimes({ chance }: Chance, words: NumberWords): string {
-  const of = `of ${words.count(100)}`;
-  if (chance < 0.005) return `under ${words.count(1)} ${of}`;
-  return chance >= 0.995 ? `over ${words.count(99)} ${of}` : `${words.count(Math.round(chance * 100))} ${of}`;
+  const { some, under, over } = sharedWords;
+  const ofAll = (times: string): string => some(times, words.count(100));
+  if (chance < 0.005) return under(ofAll(words.count(1)));
+  return chance >= 0.995 ? over(ofAll(words.count(99))) : ofAll(words.count(Math.round(chance * 100)));
 }
 
 /** `81.8% ± 0.4%`: the share of draws and its standard error. Of all draws `over 99.9%`, of none `under 0.1%`. */
 export function wordReached({ chance, error }: Chance, words: NumberWords): string {
-  if (chance >= 0.9995) return `over ${words.finePercent(0.999)}`;
-  if (chance < 0.0005) return `under ${words.finePercent(0.001)}`;
+  if (chance >= 0.9995) return sharedWords.over(words.finePercent(0.999));
+  if (chance < 0.0005) return sharedWords.under(words.finePercent(0.001));
   return `${words.finePercent(chance)} ± ${words.finePercent(Math.max(0.001, error))}`;
 }
 
+/** As the ranges call a pot's reading. */
 const reading = 'reading of ';
 
 /** The paint whose pots' reading a doubt is about; undefined for an assumption. */
@@ -62,5 +62,5 @@ export const readPaint = (doubt: string): string | undefined =>
 /** A doubt by its name, a painter's own word in it fenced off. */
 export function wordDoubt(doubt: string): string {
   const paint = readPaint(doubt);
-  return paint === undefined ? doubt : `${reading}${nameOf(paint)}`;
+  return paint === undefined ? doubt : sharedWords.reading(nameOf(paint));
 }

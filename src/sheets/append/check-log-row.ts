@@ -4,7 +4,7 @@ import type { Problem } from '../../model/problem.js';
 import type { LogRow } from '../../model/sheets.js';
 import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import { checkTables, type Known } from '../check/check-tables.js';
-import { columns } from '../columns.js';
+import { columns } from '../columns/columns.js';
 import { columnKey } from '../spell-headers.js';
 import type { Cell, ReadTables, Table } from '../table.js';
 import { guardFormula } from './guard-formula.js';

@@ -1,36 +1,20 @@
 // Checks: the army sheet. In: its rows, figures and schemes. Out: units in row order. Written for 100,000 rows.
 import type { Unit } from '../../model/sheets.js';
-import type { Table } from '../table.js';
+import type { Tables } from '../columns/columns.js';
 import type { CheckedSchemes } from './check-schemes.js';
-import { type Findings, useDefault } from './collect-findings.js';
 import { joinOr } from './find-nearest.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
-import { column, type OpenSheet, openSheet, type RowOf } from './open-sheet.js';
-import { batchSize, doneStep, figureCount } from './read-cell/read-count.js';
-import { nameKind } from './read-cell/read-name.js';
-import { rank } from './read-cell/read-number.js';
-import { visitRows } from './read-rows.js';
+import { type From, type OpenSheet, openSheet } from './open-sheet.js';
+import { type RowIn, visitRows } from './read-rows.js';
 
-const armySchema = {
-  unit: column('unit', nameKind),
-  figure: column('figure', nameKind),
-  scheme: column('scheme', nameKind),
-  count: column('count', figureCount),
-  batch: column('batch', batchSize, { blank: 10, meaning: '10' }),
-  done: column('done', doneStep, { blank: 0, meaning: 'nothing is done yet' }),
-  priority: column('priority', rank, { meaning: 'the order of the rows' }),
-};
+type ArmySheet = OpenSheet<Tables['army']>;
+type Row = RowIn<'army'>;
 
-type ArmySheet = OpenSheet<typeof armySchema>;
-type Row = RowOf<typeof armySchema>;
-
-interface Given {
-  readonly table: Table | undefined;
+interface Given extends From {
   /** Undefined where figures cannot be looked up. */
   readonly figures: NameBook | undefined;
   readonly schemes: CheckedSchemes;
-  readonly findings: Findings;
 }
 
 export interface CheckedArmy {
@@ -47,9 +31,8 @@ interface Beside extends Given {
 
 /** Units with everything they refer to. */
 export function checkArmy(given: Given): CheckedArmy {
-  const { table, schemes, findings } = given;
-  const sheet = openSheet('army', armySchema, { table, findings });
-  const names = schemes.book?.all() ?? [];
+  const sheet = openSheet('army', given);
+  const names = given.schemes.book?.all() ?? [];
   const onlyScheme = names.length === 1 ? names[0] : undefined;
   const beside: Beside = { ...given, sheet, onlyScheme, rowOf: new Map() };
   const units: Unit[] = [];
@@ -60,8 +43,7 @@ export function checkArmy(given: Given): CheckedArmy {
     if (row.scheme === undefined) withoutScheme += 1;
   });
   if (onlyScheme !== undefined) {
-    const meaning = `the only one, ${onlyScheme}`;
-    useDefault(findings, { sheet: 'army', column: 'scheme', rows: withoutScheme, meaning });
+    sheet.useBlank('scheme', withoutScheme);
   }
   return { units, rowOf: sheet.has('unit') ? beside.rowOf : undefined };
 }

@@ -1,38 +1,18 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
 import type { Figure } from '../../model/sheets.js';
-import { type Build, boxBuilds, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
+import { boxBuilds, builds, type KitItem, kitItems } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
-import type { Table } from '../table.js';
-import { type Findings, useDefault } from './collect-findings.js';
 import { joinOr } from './find-nearest.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import { kitNear } from './list-words.js';
-import { column, type RowOf } from './open-sheet.js';
-import type { CellKind } from './read-cell/cell-kind.js';
-import { choiceKind, wordFinder } from './read-cell/read-choice.js';
-import { figuresPerBase } from './read-cell/read-count.js';
-import { listKind, nameKind } from './read-cell/read-name.js';
-import { baseHeight, eyeHeight, surface } from './read-cell/read-number.js';
-import { baseKind, boxKind } from './read-cell/read-sides.js';
-import { type ReadSheet, readRows } from './read-rows.js';
+import type { From } from './open-sheet.js';
+import { usualBuild } from './pick-build.js';
+import { wordFinder } from './read-cell/read-choice.js';
+import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
-const figuresSchema = (price: CellKind<number>) => ({
-  figure: column('figure', nameKind),
-  eyeMm: column('eye mm', eyeHeight),
-  build: column('build', choiceKind('a build', [...builds, ...boxBuilds])),
-  dress: column('dress', choiceKind('a dress', dresses)),
-  kit: column('kit', listKind),
-  base: column('base', baseKind, { meaning: 'no base' }),
-  baseHighMm: column('base high mm', baseHeight),
-  perBase: column('per base', figuresPerBase),
-  boxMm: column('box mm', boxKind),
-  areaCm2: column('area cm2', surface, { meaning: 'estimated' }),
-  price: column('price', price, { meaning: 'unpriced' }),
-});
-
-type FigureSheet = ReadSheet<ReturnType<typeof figuresSchema>>;
-type Row = RowOf<ReturnType<typeof figuresSchema>>;
+type FigureSheet = SheetOf<'figures'>;
+type Row = RowIn<'figures'>;
 
 export interface CheckedFigures {
   readonly figures: ReadonlyMap<string, Figure>;
@@ -40,15 +20,9 @@ export interface CheckedFigures {
   readonly book: NameBook | undefined;
 }
 
-interface Given {
-  readonly table: Table | undefined;
-  readonly price: CellKind<number>;
-  readonly findings: Findings;
-}
-
 /** One Figure for each name; a name that stands twice counts once. */
-export function checkFigures({ table, price, findings }: Given): CheckedFigures {
-  const sheet = readRows('figures', figuresSchema(price), { table, findings });
+export function checkFigures(from: From): CheckedFigures {
+  const sheet = readRows('figures', from);
   tellNoSize(sheet);
   const book = makeNameBook();
   const first = new Map<string, number>();
@@ -59,9 +33,10 @@ export function checkFigures({ table, price, findings }: Given): CheckedFigures 
     checkRow(sheet, row, kit);
     checkBase(sheet, row);
     if (figure === undefined || tellRepeat(sheet, row, { key: 'figure', name: figure, first })) continue;
-    figures.set(figure, figureOf(row, figure, kit));
+    const made = figureOf(row, figure, kit);
+    if (made !== undefined) figures.set(figure, made);
   }
-  recordDefaults(sheet.rows, findings);
+  recordDefaults(sheet);
   return { figures, book: sheet.has('figure') ? book : undefined };
 }
 
@@ -112,7 +87,7 @@ function questionEyes(sheet: FigureSheet, row: Row): void {
 function checkBase(sheet: FigureSheet, row: Row): void {
   if ((row.base !== undefined && row.base !== 'none') || row.bad.includes('base')) return;
   for (const key of ['baseHighMm', 'perBase'] as const) {
-    if (row[key] !== undefined) sheet.blame('without-base', row, key);
+    if (sheet.text(row, key) !== '') sheet.blame('without-base', row, key);
   }
 }
 
@@ -138,13 +113,10 @@ function checkBuild(
 const hasNoParts = ({ base, areaCm2 }: Row): boolean =>
   base === undefined || base === 'none' || areaCm2 !== undefined;
 
-/** Eyes at 25 to 35 mm are heroic, any other figure is true to scale. */
-function usualBuild(eyeMm: number | undefined): Build {
-  return eyeMm !== undefined && eyeMm >= 25 && eyeMm <= 35 ? 'heroic' : 'true scale';
-}
-
-function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): Figure {
-  const { eyeMm, base, boxMm, areaCm2, price } = row;
+/** Undefined where a cell could not be read that always gives a value. */
+function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): Figure | undefined {
+  const { eyeMm, base, baseHighMm, perBase, boxMm, areaCm2, price } = row;
+  if (baseHighMm === undefined || perBase === undefined) return undefined;
   const isBox = boxMm !== undefined;
   return {
     figure,
@@ -153,26 +125,20 @@ function figureOf(row: Row, figure: string, kit: ReadonlyMap<KitItem, number>): 
     dress: row.dress ?? (isBox ? 'none' : 'clothed'),
     kit: [...kit].map(([item, count]) => ({ item, count })),
     ...(base === undefined || base === 'none' ? {} : { base }),
-    baseHighMm: row.baseHighMm ?? 3,
-    perBase: row.perBase ?? 1,
+    baseHighMm,
+    perBase,
     ...(boxMm === undefined ? {} : { boxMm }),
     ...(areaCm2 === undefined ? {} : { areaCm2 }),
     ...(price === undefined ? {} : { priceMinor: price }),
   };
 }
 
-function recordDefaults(rows: readonly Row[], findings: Findings): void {
-  const bodies = rows.filter(({ boxMm }) => boxMm === undefined);
-  const boxes = rows.filter(({ boxMm }) => boxMm !== undefined);
-  const based = rows.filter(({ base }) => base !== undefined && base !== 'none');
-  const used = (of: readonly Row[], key: keyof Row & string, words: readonly [string, string]): void => {
-    const blank = of.filter((row) => row[key] === undefined && !row.bad.includes(key));
-    useDefault(findings, { sheet: 'figures', column: words[0], rows: blank.length, meaning: words[1] });
-  };
-  used(bodies, 'build', ['build', 'heroic for eyes at 25 to 35 mm, else true scale']);
-  used(boxes, 'build', ['build', 'of a box: closed']);
-  used(bodies, 'dress', ['dress', 'clothed']);
-  used(bodies, 'kit', ['kit', 'nothing']);
-  used(based, 'baseHighMm', ['base high mm', '3']);
-  used(based, 'perBase', ['per base', '1']);
+function recordDefaults(sheet: FigureSheet): void {
+  const bodies = sheet.rows.filter(({ boxMm }) => boxMm === undefined);
+  const based = sheet.rows.filter(({ base }) => base !== undefined && base !== 'none');
+  const used = (of: readonly Row[], key: keyof FigureSheet['columns'] & string): void =>
+    sheet.useBlank(key, of.filter((row) => sheet.text(row, key) === '').length);
+  used(sheet.rows, 'build');
+  for (const key of ['dress', 'kit'] as const) used(bodies, key);
+  for (const key of ['baseHighMm', 'perBase'] as const) used(based, key);
 }

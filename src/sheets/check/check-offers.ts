@@ -1,50 +1,19 @@
 // Checks: the offers sheet. In: its rows, the paints. Out: offers, the rows of a set under one price.
 import type { Offer, OfferPot, Paint } from '../../model/sheets.js';
-import { containers } from '../../model/words.js';
-import type { Table } from '../table.js';
-import { type Findings, useDefault } from './collect-findings.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
-import { column, type RowOf } from './open-sheet.js';
 import { pickContainer } from './pick-container.js';
 import { type PricedOffer, questionPrices } from './question-prices.js';
-import type { CellKind } from './read-cell/cell-kind.js';
-import { choiceKind } from './read-cell/read-choice.js';
-import { codeKind, rightCheckDigit } from './read-cell/read-code.js';
-import { availableCount, potCount } from './read-cell/read-count.js';
-import { nameKind } from './read-cell/read-name.js';
-import { potVolume } from './read-cell/read-number.js';
-import { type ReadSheet, readRows } from './read-rows.js';
+import { rightCheckDigit } from './read-cell/read-code.js';
+import type { RowIn, SheetOf } from './read-rows.js';
 
-const offersSchema = (price: CellKind<number>) => ({
-  shop: column('shop', nameKind),
-  offer: column('offer', nameKind),
-  price: column('price', price, { mayBeBlank: true }),
-  paint: column('paint', nameKind),
-  sizeMl: column('size ml', potVolume),
-  pots: column('pots', potCount, { blank: 1, meaning: '1' }),
-  available: column('available', availableCount),
-  container: column('container', choiceKind('a container', containers)),
-  code: column('code', codeKind),
-});
-
-export type OfferSheet = ReadSheet<ReturnType<typeof offersSchema>>;
-type Row = RowOf<ReturnType<typeof offersSchema>>;
-
-/** The cells of the offers sheet. */
-export function openOffers(
-  table: Table | undefined,
-  price: CellKind<number>,
-  findings: Findings,
-): OfferSheet {
-  return readRows('offers', offersSchema(price), { table, findings });
-}
+export type OfferSheet = SheetOf<'offers'>;
+type Row = RowIn<'offers'>;
 
 interface Beside {
   readonly paintBook: NameBook;
   readonly shopBook: NameBook;
   readonly paints: ReadonlyMap<string, Paint>;
-  readonly findings: Findings;
 }
 
 /** One offer for each shop and offer name, in the order of their first rows. */
@@ -55,11 +24,7 @@ export function checkOffers(sheet: OfferSheet, beside: Beside): readonly Offer[]
   const unlimited = sets.filter((rows) =>
     rows.every((row) => row.available === undefined && !row.bad.includes('available')),
   );
-  const used = (header: string, rows: number, meaning: string): void =>
-    useDefault(beside.findings, { sheet: 'offers', column: header, rows, meaning });
-  used('available', unlimited.length, 'no limit');
-  const unsaid = sheet.rows.filter((row) => row.container === undefined && !row.bad.includes('container'));
-  used('container', unsaid.length, 'a can for a primer or varnish of 150 ml or more, else a pot');
+  sheet.useBlank('available', unlimited.length);
   const offers = sets.map((rows) => ({ rows, offer: offerOf(rows, beside) }));
   questionPrices(offers.flatMap(({ rows, offer }) => pricedOffer(sheet, rows, offer) ?? []));
   return offers.flatMap(({ offer }) => offer ?? []);

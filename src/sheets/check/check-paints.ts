@@ -1,32 +1,13 @@
 // Checks: every paint that any sheet names. In: rows of pots, paints and offers. Out: a book of names, and one Paint each.
 import type { Paint } from '../../model/sheets.js';
-import { opacities, type PaintKind, paintKinds } from '../../model/words.js';
-import { type Findings, useDefault } from './collect-findings.js';
+import type { PaintKind } from '../../model/words.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
-import { column, type RowOf } from './open-sheet.js';
-import { choiceKind } from './read-cell/read-choice.js';
-import { hexKind } from './read-cell/read-hex.js';
-import { listKind, nameKind } from './read-cell/read-name.js';
-import { density, keptVolume, thinning } from './read-cell/read-number.js';
-import type { ReadSheet } from './read-rows.js';
+import type { RowIn, SheetOf } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
-/** What describes a paint; the pots sheet has these columns too. */
-export const paintColumns = {
-  kind: column('kind', choiceKind('a kind of paint', paintKinds)),
-  hex: column('hex', hexKind),
-  opacity: column('opacity', choiceKind('an opacity', opacities)),
-  density: column('density g/ml', density),
-  thin: column('thin', thinning),
-  keepMl: column('keep ml', keptVolume),
-  alsoCalled: column('also called', listKind),
-};
-
-export const paintsSchema = { paint: column('paint', nameKind), ...paintColumns };
-
-export type PaintSheet = ReadSheet<typeof paintsSchema>;
-type PaintRow = RowOf<typeof paintsSchema>;
+export type PaintSheet = SheetOf<'paints'>;
+type PaintRow = RowIn<'paints'>;
 
 /** A sheet that describes paints, as it is called in a problem. */
 export interface Describing {
@@ -54,15 +35,12 @@ interface Draft {
 
 /**
  * One Paint for each name in the book, as pots and paints describe it together. The first value counts; another one
- * is told as a contradiction. A kind given nowhere is a colour.
+ * is told as a contradiction. A kind given nowhere is a colour. Defaults are counted by paint, as those of the paints sheet.
  */
 export function mergePaints(
   book: NameBook,
   describing: readonly Describing[],
-  {
-    findings,
-    percentOf,
-  }: { readonly findings: Findings; readonly percentOf: (assumption: string) => number },
+  sheet: PaintSheet,
 ): ReadonlyMap<string, Paint> {
   const drafts = new Map<string, Draft>();
   for (const name of book.all()) drafts.set(name, { name, given: new Map(), alsoCalled: new Map() });
@@ -75,12 +53,7 @@ export function mergePaints(
   const paints = [...drafts.values()].map(paintOf);
   const blank = (field: Field): number =>
     [...drafts.values()].filter(({ given }) => !given.has(field)).length;
-  const used = (header: string, field: Field, meaning: string): void =>
-    useDefault(findings, { sheet: 'paints', column: header, rows: blank(field), meaning });
-  used('kind', 'kind', 'colour');
-  used('density g/ml', 'density', 'as usual for its kind');
-  used('thin', 'thin', 'as usual for the layer');
-  used('keep ml', 'keepMl', `${percentOf('shelf level')} % of its largest pot`);
+  for (const field of ['kind', 'density', 'thin', 'keepMl'] as const) sheet.useBlank(field, blank(field));
   return new Map(paints.map((paint) => [paint.paint, paint]));
 }
 

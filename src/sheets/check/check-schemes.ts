@@ -1,17 +1,17 @@
 // Checks: the schemes sheet. In: its rows, books of paints and zones. Out: schemes, their steps in order.
 import type { Scheme, Step } from '../../model/sheets.js';
-import type { Table } from '../table.js';
 import { checkMix, stepOf } from './check-mix.js';
-import { type Findings, useDefault } from './collect-findings.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
-import { openSchemes, type SchemeRow, type SchemeSheet } from './open-schemes.js';
+import type { From } from './open-sheet.js';
+import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 
-interface Given {
-  readonly table: Table | undefined;
+type SchemeSheet = SheetOf<'schemes'>;
+type SchemeRow = RowIn<'schemes'>;
+
+interface Given extends From {
   /** Undefined where paints cannot be looked up. */
   readonly paints: NameBook | undefined;
   readonly zones: NameBook | undefined;
-  readonly findings: Findings;
 }
 
 export interface CheckedSchemes {
@@ -24,8 +24,8 @@ export interface CheckedSchemes {
 }
 
 /** One Scheme for each name, in the order of their first rows. */
-export function checkSchemes({ table, paints, zones, findings }: Given): CheckedSchemes {
-  const sheet = openSchemes(table, findings);
+export function checkSchemes({ paints, zones, ...from }: Given): CheckedSchemes {
+  const sheet = readRows('schemes', from);
   for (const row of sheet.rows) checkNames(sheet, row, { paints, zones });
   const book = makeNameBook();
   const byScheme = new Map<string, SchemeRow[]>();
@@ -45,8 +45,8 @@ export function checkSchemes({ table, paints, zones, findings }: Given): Checked
       steps.set(scheme, new Set(rows.flatMap(({ step }) => step ?? [])));
   }
   recordDefaults(
+    sheet,
     [...schemes.values()].flatMap((scheme) => scheme.steps),
-    findings,
   );
   return { sheet, schemes, book: sheet.has('scheme') ? book : undefined, steps };
 }
@@ -116,13 +116,8 @@ function withoutRepeats(
 }
 
 /** A mix counts once: its later rows are blank by rule. */
-function recordDefaults(steps: readonly Step[], findings: Findings): void {
-  const used = (header: string, key: keyof Step, meaning: string): void => {
-    const rows = steps.filter((step) => step[key] === undefined).length;
-    useDefault(findings, { sheet: 'schemes', column: header, rows, meaning });
-  };
-  used('coats', 'coats', 'as colours ask, else as usual for the layer');
-  used('method', 'method', 'as usual for the layer');
-  used('area %', 'areaShare', 'as usual for the layer');
-  used('thin', 'thin', 'as for the paint, else as usual for the layer');
+function recordDefaults(sheet: SchemeSheet, steps: readonly Step[]): void {
+  const blanks = (key: keyof Step): number => steps.filter((step) => step[key] === undefined).length;
+  for (const key of ['coats', 'method', 'thin'] as const) sheet.useBlank(key, blanks(key));
+  sheet.useBlank('area', blanks('areaShare'));
 }

@@ -2,79 +2,22 @@
 // Out: settings, with a default for each that is not there.
 import type { Assumption, Assumptions } from '../../model/assumption.js';
 import type { Override, Settings } from '../../model/sheets.js';
+import { settingNames, settingRows } from '../columns/setting-rows.js';
 import { headerKey } from '../match-header.js';
-import type { CellDate, Table } from '../table.js';
+import type { CellDate } from '../table.js';
 import { type Findings, useDefault } from './collect-findings.js';
 import { findNearest } from './find-nearest.js';
-import { column, type RowOf } from './open-sheet.js';
-import { type CellKind, Mistake, readCell, type Written } from './read-cell/cell-kind.js';
-import { choiceKind } from './read-cell/read-choice.js';
-import { dateKind } from './read-cell/read-date.js';
-import { nameKind } from './read-cell/read-name.js';
+import type { From } from './open-sheet.js';
+import { Mistake, readCell, type Written } from './read-cell/cell-kind.js';
 import { readOverride } from './read-cell/read-override.js';
-import { priceKind } from './read-cell/read-price.js';
-import { currencyKind, localeKind, surePercentKind } from './read-cell/read-setting.js';
-import { type ReadSheet, readRows } from './read-rows.js';
+import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 
-const anything: CellKind<Written | CellDate> = {
-  noun: 'a value',
-  read: (cell) => cell,
-  readDate: (date) => date,
-};
+type Key = keyof typeof settingRows;
+type Row = RowIn<'settings'>;
 
-const settingsSchema = {
-  name: column('name', nameKind),
-  value: column('value', anything),
-};
-
-/** What each setting is when no row names it. */
-const defaults = { currency: 'EUR', locale: 'en', restock: 'army' } as const;
-
-const kinds = {
-  currency: currencyKind,
-  date: dateKind,
-  locale: localeKind,
-  surePercent: surePercentKind,
-  buy: choiceKind('likely or goes', ['likely', 'goes']),
-  restock: choiceKind('army or shelf', ['army', 'shelf']),
-} as const;
-
-/** A sum, which can be read once the currency is known. */
-const sum = 'againMinor';
-
-type Key = keyof typeof kinds | typeof sum;
-
-const keys: ReadonlyMap<string, Key> = new Map<string, Key>([
-  ['currency', 'currency'],
-  ['date', 'date'],
-  ['locale', 'locale'],
-  ['sure%', 'surePercent'],
-  ['buy', 'buy'],
-  ['again', sum],
-  ['restock', 'restock'],
-]);
-
-const names: Readonly<Record<Key, string>> = {
-  currency: 'currency',
-  date: 'date',
-  locale: 'locale',
-  surePercent: 'sure %',
-  buy: 'buy',
-  againMinor: 'again',
-  restock: 'restock',
-};
-
-const meanings: Readonly<Record<Key, string>> = {
-  currency: 'EUR, which is assumed',
-  date: 'the day on which the plan is made',
-  locale: 'en, which is assumed',
-  surePercent: 'no promise: as buy says',
-  buy: 'goes: what is likely enough to be needed to be worth its price',
-  againMinor: 'one postage more',
-  restock: 'army: only what the plan needs',
-};
-
-type Row = RowOf<typeof settingsSchema>;
+const rows = Object.entries(settingRows).map(([key, of]) => [key as Key, of] as const);
+/** By the key of its name. */
+const keys: ReadonlyMap<string, Key> = new Map(rows.map(([key, { name }]) => [headerKey(name), key]));
 
 export interface CheckedSettings {
   readonly settings: Settings;
@@ -83,43 +26,46 @@ export interface CheckedSettings {
 }
 
 /** Every setting; a row by an assumption's name becomes an override. */
-export function checkSettings(
-  table: Table | undefined,
-  assumptions: Assumptions,
-  findings: Findings,
-): CheckedSettings {
-  const sheet = readRows('settings', settingsSchema, { table, findings });
+export function checkSettings(from: From, assumptions: Assumptions): CheckedSettings {
+  const sheet = readRows('settings', from);
   const byKey = new Map([...assumptions.values()].map((one) => [headerKey(one.name), one]));
   const given = new Map<string, Row>();
   const values: Partial<Record<Key, unknown>> = {};
   const overrides: Override[] = [];
-  const set = (row: Row, value: unknown, take: (value: unknown) => void): void => {
+  const take = (row: Row, value: unknown, keep: (value: unknown) => void): void => {
     if (value instanceof Mistake) sheet.blame(value.code, row, 'value', { expected: value.expected });
-    else take(value);
+    else keep(value);
   };
+  const sums: (() => void)[] = [];
   for (const row of sheet.rows) {
+    const { value } = row;
     const place = takeRow(row, { sheet, byKey, given });
-    if (place === undefined || place === sum || row.value === undefined) continue;
-    if (typeof place === 'string')
-      set(row, readCell<unknown>(kinds[place], row.value), (value) => {
-        values[place] = value;
+    if (place === undefined || value === undefined) continue;
+    if (typeof place !== 'string') {
+      take(row, readOwn(value, place), (own) => overrides.push(own as Override));
+      continue;
+    }
+    const { kind } = settingRows[place];
+    const read = (): void => {
+      const known =
+        typeof kind === 'function'
+          ? kind({ ...settingsOf(values, []), currency: currencyOf(values, given) })
+          : kind;
+      take(row, readCell<unknown>(known, value), (set) => {
+        values[place] = set;
       });
-    else set(row, readOwn(row.value, place), (value) => overrides.push(value as Override));
+    };
+    if (typeof kind === 'function') sums.push(read);
+    else read();
   }
-  const currency = currencyOf(values, given);
-  const again = given.get('again');
-  const { locale } = { ...defaults, ...values } as Settings;
-  if (again?.value !== undefined)
-    set(again, readCell(priceKind({ currency, locale }), again.value), (value) => {
-      values[sum] = value;
-    });
+  for (const read of sums) read();
   askWhich(given, sheet);
-  recordDefaults(given, findings);
-  return { settings: settingsOf(values, overrides), currency };
+  recordDefaults(given, from.findings);
+  return { settings: settingsOf(values, overrides), currency: currencyOf(values, given) };
 }
 
 /** A promise is one way to buy, and `buy` says another. */
-function askWhich(given: ReadonlyMap<string, Row>, sheet: ReadSheet<typeof settingsSchema>): void {
+function askWhich(given: ReadonlyMap<string, Row>, sheet: SheetOf<'settings'>): void {
   const [buy, sure] = [given.get('buy'), given.get('sure%')];
   if (buy !== undefined && sure !== undefined)
     sheet.blame('buy-and-sure', buy, 'name', { expected: `row ${sure.row}` });
@@ -133,7 +79,7 @@ function takeRow(
     byKey,
     given,
   }: {
-    readonly sheet: ReadSheet<typeof settingsSchema>;
+    readonly sheet: SheetOf<'settings'>;
     readonly byKey: ReadonlyMap<string, Assumption>;
     readonly given: Map<string, Row>;
   },
@@ -142,7 +88,7 @@ function takeRow(
   const key = headerKey(row.name);
   const place = keys.get(key) ?? byKey.get(key);
   if (place === undefined) {
-    const known = [...Object.values(names), ...[...byKey.values()].map(({ name }) => name)];
+    const known = [...settingNames, ...[...byKey.values()].map(({ name }) => name)];
     sheet.blame('unknown-setting', row, 'name', { expected: findNearest(row.name, known) });
     return undefined;
   }
@@ -158,7 +104,8 @@ function readOwn(value: Written | CellDate, assumption: Assumption): Override | 
 }
 
 function settingsOf(values: Partial<Record<Key, unknown>>, overrides: readonly Override[]): Settings {
-  return { ...defaults, ...values, overrides } as Settings;
+  const blank = rows.flatMap(([key, { blank }]) => ('value' in blank ? [[key, blank.value]] : []));
+  return { ...Object.fromEntries(blank), ...values, overrides } as Settings;
 }
 
 function currencyOf(
@@ -167,12 +114,13 @@ function currencyOf(
 ): string | undefined {
   const { currency } = values;
   if (typeof currency === 'string') return currency;
-  return given.has('currency') ? undefined : defaults.currency;
+  return given.has('currency') ? undefined : settingRows.currency.blank.value;
 }
 
 function recordDefaults(given: ReadonlyMap<string, Row>, findings: Findings): void {
-  for (const [key, setting] of keys) {
-    if (given.has(key)) continue;
-    useDefault(findings, { sheet: 'settings', column: names[setting], rows: 1, meaning: meanings[setting] });
+  for (const [, { name, blank }] of rows) {
+    // A promise is a way to buy: then `buy` is not left to its default.
+    if (given.has(headerKey(name)) || (name === 'buy' && given.has('sure%'))) continue;
+    useDefault(findings, { sheet: 'settings', column: name, rows: 1, meaning: blank.means });
   }
 }

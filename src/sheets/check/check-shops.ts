@@ -1,30 +1,16 @@
 // Checks: the shops sheet against the offers. In: rows of both. Out: one Shop for each shop that sells something.
 import type { Shop } from '../../model/sheets.js';
-import type { Table } from '../table.js';
 import type { OfferSheet } from './check-offers.js';
-import { type Findings, useDefault } from './collect-findings.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
-import { column, type RowOf } from './open-sheet.js';
-import type { CellKind } from './read-cell/cell-kind.js';
-import { nameKind } from './read-cell/read-name.js';
-import { type ReadSheet, readRows } from './read-rows.js';
+import type { From } from './open-sheet.js';
+import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
-const shopsSchema = (price: CellKind<number>) => ({
-  shop: column('shop', nameKind),
-  postage: column('postage', price, { blank: 0, meaning: '0' }),
-  freeFrom: column('free from', price, { meaning: 'postage is always paid' }),
-  leastOrder: column('least order', price, { meaning: 'any sum' }),
-});
+type ShopSheet = SheetOf<'shops'>;
+type Row = RowIn<'shops'>;
 
-type ShopSheet = ReadSheet<ReturnType<typeof shopsSchema>>;
-type Row = RowOf<ReturnType<typeof shopsSchema>>;
-
-interface Given {
-  readonly table: Table | undefined;
-  readonly price: CellKind<number>;
+interface Given extends From {
   readonly offers: OfferSheet;
-  readonly findings: Findings;
 }
 
 export interface CheckedShops {
@@ -34,8 +20,8 @@ export interface CheckedShops {
 }
 
 /** Shops by name: those with a row, then those that only the offers name, which send for nothing. */
-export function checkShops({ table, price, offers, findings }: Given): CheckedShops {
-  const sheet: ShopSheet = readRows('shops', shopsSchema(price), { table, findings });
+export function checkShops({ offers, ...from }: Given): CheckedShops {
+  const sheet = readRows('shops', from);
   const book = makeNameBook();
   const shops = new Map<string, Shop>();
   const first = new Map<string, number>();
@@ -50,14 +36,7 @@ export function checkShops({ table, price, offers, findings }: Given): CheckedSh
     shops.set(shop, { shop, postageMinor: 0 });
     unlisted += 1;
   }
-  if (table === undefined) {
-    useDefault(findings, {
-      sheet: 'shops',
-      column: 'postage',
-      rows: unlisted,
-      meaning: '0, as there is no shops sheet',
-    });
-  }
+  if (from.table === undefined) sheet.useBlank('postage', unlisted);
   return { sheet, shops, book };
 }
 

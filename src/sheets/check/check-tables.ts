@@ -11,20 +11,20 @@ import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
 import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
-import { checkOffers, type OfferSheet, openOffers } from './check-offers.js';
-import { mergePaints, type PaintSheet, paintsSchema, tellRepeatedPaints } from './check-paints.js';
-import { checkPots, openPots, type PotSheet } from './check-pots.js';
+import { checkOffers, type OfferSheet } from './check-offers.js';
+import { mergePaints, type PaintSheet, tellRepeatedPaints } from './check-paints.js';
+import { checkPots, type PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
 import { type CheckedShops, checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
-import { type Findings, type LeftAlone, makeFindings, useDefault } from './collect-findings.js';
+import { type Findings, type LeftAlone, makeFindings } from './collect-findings.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { namePaints } from './name-paints.js';
-import { openLog } from './open-log.js';
+import type { From } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
@@ -57,7 +57,6 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const tables = new Map(read.tables.toReversed().map((table) => [table.sheet, table]));
   const logs = read.tables.filter(({ sheet }) => sheet === 'log');
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
-  recordUncounted(rows.pots, rows.log, findings);
   const problems = orderProblems([...read.problems, ...findings.problems]);
   const isWhole = neededSheets.every((sheet) => tables.has(sheet));
   const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
@@ -78,6 +77,9 @@ function unreadSheets(
   return new Set([...broken, ...neededSheets.filter((sheet) => !tables.has(sheet))]);
 }
 
+/** No column of the settings sheet holds a price, and until it is read nobody knows a currency. */
+const unpriced = { price: priceKind({ currency: undefined, locale: 'en' }) };
+
 interface Run {
   readonly known: Known;
   readonly findings: Findings;
@@ -89,40 +91,36 @@ interface Run {
 /** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
 function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
-  const ofSettings = checkSettings(tables.get('settings'), known.assumptions, findings);
+  const ofSettings = checkSettings(
+    { table: tables.get('settings'), terms: unpriced, findings },
+    known.assumptions,
+  );
   const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.
   const currency = unread.has('settings') ? undefined : ofSettings.currency;
-  const price = priceKind({ currency, locale: settings.locale });
+  const terms = { price: priceKind({ currency, locale: settings.locale }) };
+  const from = (sheet: SheetName): From => ({ table: tables.get(sheet), terms, findings });
   const day = settings.date ?? known.today;
   const percentOf = percentsOf(settings, known);
 
-  const potRows = openPots(tables.get('pots'), price, findings);
-  const paintRows = readRows('paints', paintsSchema, { table: tables.get('paints'), findings });
-  const offerRows = openOffers(tables.get('offers'), price, findings);
-  const swapRows = openSwaps(tables.get('swaps'), findings);
-  const logRows = run.logs.map((table) => openLog(table, findings));
-  const named = nameAll(potRows, paintRows, offerRows);
-  tellRepeatedPaints(paintRows, named.book);
-  const paints = mergePaints(named.book, named.describing, { findings, percentOf });
-  const beside = { book: named.book, paints, day, findings };
-  const pots = checkPots(potRows, beside);
-  const shops = checkShops({ table: tables.get('shops'), price, offers: offerRows, findings });
-  const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints, findings });
+  const swapRows = openSwaps(from('swaps'));
+  const logRows = run.logs.map((table) => readRows('log', { table, terms, findings }));
+  const { potRows, paintRows, offerRows, named, paints, pots, shops, offers } = checkStock(from, day);
 
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
-  const figures = checkFigures({ table: tables.get('figures'), price, findings });
-  const zones = checkZones({ table: tables.get('zones'), figures: figures.book, percentOf, findings });
+  const figures = checkFigures(from('figures'));
+  const zones = checkZones({ ...from('zones'), figures: figures.book, percentOf });
   const zoneBook = unread.has('zones') ? undefined : zones.book;
-  const schemes = checkSchemes({ table: tables.get('schemes'), paints: book, zones: zoneBook, findings });
-  const army = checkArmy({ table: tables.get('army'), figures: figures.book, schemes, findings });
+  const schemes = checkSchemes({ ...from('schemes'), paints: book, zones: zoneBook });
+  const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
-  const extras = checkExtras({ table: tables.get('extras'), price, findings });
+  const extras = checkExtras(from('extras'));
   const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
+  recordUncounted(potRows, pots, log);
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
@@ -144,6 +142,20 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   };
 }
 
+/** Paints, and what holds them: pots and offers. */
+function checkStock(from: (sheet: SheetName) => From, day: IsoDate) {
+  const potRows = readRows('pots', from('pots'));
+  const paintRows = readRows('paints', from('paints'));
+  const offerRows = readRows('offers', from('offers'));
+  const named = nameAll(potRows, paintRows, offerRows);
+  tellRepeatedPaints(paintRows, named.book);
+  const paints = mergePaints(named.book, named.describing, paintRows);
+  const pots = checkPots(potRows, { book: named.book, paints, day });
+  const shops = checkShops({ ...from('shops'), offers: offerRows });
+  const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints });
+  return { potRows, paintRows, offerRows, named, paints, pots, shops, offers };
+}
+
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
   chosenDay === undefined ? settings : { ...settings, date: chosenDay };
 
@@ -154,12 +166,12 @@ function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): 
 }
 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */
-function recordUncounted(pots: Sheets['pots'], log: Sheets['log'], findings: Findings): void {
+function recordUncounted(sheet: PotSheet, pots: Sheets['pots'], log: Sheets['log']): void {
   const logged = new Set(log.map(({ paint }) => paint));
   const rows = pots.filter(
     (pot) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
   ).length;
-  useDefault(findings, { sheet: 'pots', column: 'counted', rows, meaning: 'every row of the log lowers it' });
+  sheet.useBlank('counted', rows);
 }
 
 function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {

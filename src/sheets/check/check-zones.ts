@@ -1,34 +1,24 @@
 // Checks: the zones sheet. In: its rows, the figures. Out: the painter's zones, and a book of every zone there is.
 import type { OwnZone } from '../../model/sheets.js';
 import { type Part, type PartShare, parts, readyMadeZones, shareOf } from '../../model/zones.js';
-import type { Table } from '../table.js';
-import type { Findings } from './collect-findings.js';
 import { foldName } from './fold-name.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import { partsNear } from './list-words.js';
-import { column, type RowOf } from './open-sheet.js';
+import type { From } from './open-sheet.js';
 import { Mistake } from './read-cell/cell-kind.js';
-import { listKind, nameKind, readPart } from './read-cell/read-name.js';
+import { readPart } from './read-cell/read-name.js';
 import { readShare } from './read-cell/read-share.js';
-import { type ReadSheet, readRows } from './read-rows.js';
+import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
 
-const zonesSchema = {
-  zone: column('zone', nameKind),
-  parts: column('parts', listKind),
-  figure: column('figure', nameKind, { meaning: 'any figure' }),
-};
+type ZoneSheet = SheetOf<'zones'>;
+type Row = RowIn<'zones'>;
 
-type ZoneSheet = ReadSheet<typeof zonesSchema>;
-type Row = RowOf<typeof zonesSchema>;
-
-interface Given {
-  readonly table: Table | undefined;
+interface Given extends From {
   /** Undefined where figures cannot be looked up. */
   readonly figures: NameBook | undefined;
   /** The likely value of an assumption in percent. */
   readonly percentOf: (assumption: string) => number;
-  readonly findings: Findings;
 }
 
 interface CheckedZones {
@@ -40,8 +30,8 @@ interface CheckedZones {
 const partByKey: ReadonlyMap<string, Part> = new Map(parts.map((part) => [foldName(part), part]));
 
 /** The painter's zones in row order. */
-export function checkZones({ table, figures, percentOf, findings }: Given): CheckedZones {
-  const sheet = readRows('zones', zonesSchema, { table, findings });
+export function checkZones({ figures, percentOf, ...from }: Given): CheckedZones {
+  const sheet = readRows('zones', from);
   const ready = makeNameBook();
   const book = makeNameBook();
   for (const name of readyMadeZones.keys()) {

@@ -1,14 +1,14 @@
 // Checks: which column of a table holds what. In: a table. Out: the place of each known column, and headers in doubt.
 import type { Problem } from '../../model/problem.js';
-import type { SheetName } from '../../model/words.js';
 import { type ProblemCode, problem } from '../../problems/catalogue.js';
-import { type Column, columns } from '../columns.js';
+import type { Column } from '../columns/column.js';
+import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import { columnMeant, type HeaderCurrency } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { joinOr } from './find-nearest.js';
-import { blankMeans, isWanted, likelyColumns } from './likely-columns.js';
+import { isWanted, likelyColumns } from './likely-columns.js';
 import { isNote, nearHeaders } from './near-headers.js';
 import type { CellKind, Money } from './read-cell/cell-kind.js';
 
@@ -88,7 +88,7 @@ function maybeMeant(table: Table, likely: Likely, absent: readonly Column[]): Pr
   return likely.flatMap(({ index, column }) => {
     if (column.needed) return [];
     const place = { ...headerPlace(table, index), column: table.headers[index] ?? '' };
-    const details = { found: blankMeans(column), expected: column.header };
+    const details = { found: column.blank?.means ?? '', expected: column.header };
     const code = absent.includes(column) ? 'column-maybe-meant' : 'blank-column-maybe-meant';
     return [problem(code, place, details)];
   });
@@ -173,14 +173,4 @@ function questioned(
 
 function headerPlace({ file, sheet, headerRow }: Table, index: number) {
   return { file, sheet, row: headerRow, cell: cellAddress(index + 1, headerRow) };
-}
-
-/** What a cell of a column takes, for a problem: its example of the column list. */
-export function exampleOf(sheet: SheetName, header: string): string {
-  return columns[sheet].find((column) => column.header === header)?.example ?? '';
-}
-
-/** Whether a sheet can do without a column. */
-export function isNeeded(sheet: SheetName, header: string): boolean {
-  return columns[sheet].some((column) => column.header === header && column.needed);
 }

@@ -1,6 +1,6 @@
 // Checks: which column that is not there a column of the painter's own may be meant for, by what stands in it. In: cells, what
 // is wanted. Out: own columns, each with the column that it could be.
-import type { Column } from '../columns.js';
+import type { Column } from '../columns/column.js';
 import type { Cell, Table } from '../table.js';
 import { wordsOf } from './near-headers.js';
 import { isNumbering, readsAsLeft } from './read-as-left.js';
@@ -119,6 +119,3 @@ function reach(cells: readonly Cell[], { over, most }: Readonly<Record<'over' | 
 function arePercents(own: Own, kind: CellKind<unknown>): boolean {
   return areMostRead(own, kind) && own.cells.some((cell) => typeof cell === 'string' && cell.endsWith('%'));
 }
-
-/** What a blank cell of a column means: `full`. */
-export const blankMeans = ({ says }: Column): string => /Blank: (.+)\.$/.exec(says)?.[1] ?? '';

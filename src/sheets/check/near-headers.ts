@@ -1,5 +1,5 @@
 // Checks: headers that may be meant for a column that is not there. In: headers, columns. Out: which is near which.
-import type { Column } from '../columns.js';
+import type { Column } from '../columns/column.js';
 import { headerKey } from '../match-header.js';
 import { bareHeader } from '../spell-headers.js';
 import { isSlip } from './find-nearest.js';

@@ -1,37 +1,16 @@
-// Checks: a table under its schema. In: a table, a cell reader for each column. Out: where each column stands, and a way
-// to tell a problem at a cell.
+// Checks: a table under the columns of its sheet. In: a table. Out: where each column stands, how it is read, and a way to
+// tell a problem at a cell.
 import type { Place } from '../../model/problem.js';
 import { neededSheets, type SheetName } from '../../model/words.js';
 import { type Details, type ProblemCode, problem } from '../../problems/catalogue.js';
+import { type Column, type Columns, kindOf, type Terms } from '../columns/column.js';
+import { type Tables, tables } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Cell, Table } from '../table.js';
-import { type Findings, tell, tellLeftAlone } from './collect-findings.js';
+import { type Findings, tell, tellLeftAlone, useDefault } from './collect-findings.js';
 import { findColumns } from './find-columns.js';
 import { type CellKind, cellText } from './read-cell/cell-kind.js';
-
-/** How one column is read. */
-export interface ColumnCheck<T> {
-  readonly header: string;
-  readonly kind: CellKind<T>;
-  /** The value that a blank takes; without one it stays undefined. */
-  readonly blank?: T;
-  /** What a blank means, for the list of defaults used; without it a blank is not worth a word. */
-  readonly meaning?: string;
-  /** A needed column whose cells may be blank, since the rows of a group share one. */
-  readonly mayBeBlank?: true;
-}
-
-/** Declares a column of a schema. */
-export function column<T>(
-  header: string,
-  kind: CellKind<T>,
-  blank: Omit<ColumnCheck<T>, 'header' | 'kind'> = {},
-): ColumnCheck<T> {
-  return { header, kind, ...blank };
-}
-
-export type Schema = Readonly<Record<string, ColumnCheck<unknown>>>;
 
 export interface RowBase {
   /** As a spreadsheet counts. */
@@ -41,54 +20,77 @@ export interface RowBase {
   readonly bad: readonly string[];
 }
 
-/** Values by key; undefined for a blank without a default and for a bad cell. */
-export type RowOf<S extends Schema> = RowBase & {
-  readonly [K in keyof S]: (S[K] extends ColumnCheck<infer T> ? T : never) | undefined;
+/** Values by key; undefined for a blank without a value and for a bad cell. */
+export type RowOf<C extends Columns> = RowBase & {
+  readonly [K in keyof C]: (C[K] extends Column<infer T> ? T : never) | undefined;
 };
 
-export interface OpenSheet<S extends Schema> {
+export interface OpenSheet<C extends Columns> {
   readonly sheet: SheetName;
-  readonly schema: S;
+  readonly columns: C;
   readonly table: Table | undefined;
   readonly findings: Findings;
+  readonly kindOf: (key: keyof C & string) => CellKind<unknown>;
   /** Where the column of a key stands, from 0; -1 where it is missing. */
   readonly indexOf: (key: string) => number;
   /**
    * False where the sheet or the column is missing, or a needed sheet has no rows, which is told: then nothing can be said
    * of what it does not hold.
    */
-  readonly has: (key: keyof S & string) => boolean;
+  readonly has: (key: keyof C & string) => boolean;
   /** The cell as written. */
-  readonly text: (row: RowBase, key: keyof S & string) => string;
+  readonly text: (row: RowBase, key: keyof C & string) => string;
   /** Tells a problem at a cell; what is found there is the cell as written unless said otherwise. */
-  readonly blame: (code: ProblemCode, row: RowBase, key: keyof S & string, details?: Details) => void;
+  readonly blame: (code: ProblemCode, row: RowBase, key: keyof C & string, details?: Details) => void;
+  /** Records so many blanks of a column among the defaults used. */
+  readonly useBlank: (key: keyof C & string, rows: number) => void;
+}
+
+/** What a sheet is opened from. */
+export interface From {
+  readonly table: Table | undefined;
+  readonly terms: Terms;
+  readonly findings: Findings;
 }
 
 /** Finds the columns of a table once, and tells what is wrong with its headers. */
-export function openSheet<S extends Schema>(
-  sheet: SheetName,
-  schema: S,
-  { table, findings }: { readonly table: Table | undefined; readonly findings: Findings },
-): OpenSheet<S> {
-  const kinds = new Map(Object.values(schema).map(({ header, kind }) => [header, kind]));
-  const found = table === undefined ? undefined : findColumns(table, kinds);
+export function openSheet<N extends SheetName>(
+  sheet: N,
+  { table, terms, findings }: From,
+): OpenSheet<Tables[N]> {
+  const columns: Columns = tables[sheet];
+  const kinds = new Map(Object.entries(columns).map(([key, column]) => [key, kindOf(column, terms)]));
+  const headerOf = (key: string): string => columns[key]?.header ?? key;
+  const byHeader = new Map([...kinds].map(([key, kind]) => [headerOf(key), kind]));
+  const found = table === undefined ? undefined : findColumns(table, byHeader);
   findings.problems.push(...(found?.problems ?? []));
   if (table !== undefined) tellLeftAlone(findings, table, found?.leftAlone ?? []);
   const indexes = new Map(
-    Object.entries(schema).map(([key, { header }]) => [key, found?.indexes.get(headerKey(header)) ?? -1]),
+    [...kinds.keys()].map((key) => [key, found?.indexes.get(headerKey(headerOf(key))) ?? -1]),
   );
   const indexOf = (key: string): number => indexes.get(key) ?? -1;
   const text = ({ cells }: RowBase, key: string): string => cellText(cells[indexOf(key)] ?? '');
   const place = ({ row }: RowBase, key: string): Place => {
     const base = { file: table?.file ?? sheet, sheet, row };
     const index = indexOf(key);
-    if (index === -1) return { ...base, column: schema[key]?.header ?? key };
+    if (index === -1) return { ...base, column: headerOf(key) };
     return { ...base, column: table?.headers[index] ?? key, cell: cellAddress(index + 1, row) };
   };
-  const blame: OpenSheet<S>['blame'] = (code, row, key, details) => {
-    tell(findings, problem(code, place(row, key), { found: text(row, key), ...details }));
-  };
   const isBlank = table?.rows.length === 0 && (neededSheets as readonly SheetName[]).includes(sheet);
-  const has = (key: string): boolean => !isBlank && indexOf(key) !== -1;
-  return { sheet, schema, table, findings, indexOf, has, text, blame };
+  return {
+    sheet,
+    columns: tables[sheet],
+    table,
+    findings,
+    kindOf: (key) => kinds.get(key) as CellKind<unknown>,
+    indexOf,
+    has: (key) => !isBlank && indexOf(key) !== -1,
+    text,
+    blame: (code, row, key, details) =>
+      tell(findings, problem(code, place(row, key), { found: text(row, key), ...details })),
+    useBlank: (key, rows) => {
+      const meaning = columns[key]?.blank?.means ?? '';
+      useDefault(findings, { sheet, column: headerOf(key), rows, meaning });
+    },
+  };
 }

@@ -1,21 +1,10 @@
 // Checks: the columns of the swaps sheet. In: its table. Out: rows of values, and each with what its names mean.
-import type { Table } from '../table.js';
-import type { Findings } from './collect-findings.js';
-import { column, type RowOf } from './open-sheet.js';
+import type { From } from './open-sheet.js';
 import { questionSwapColumns } from './question-swap-columns.js';
-import { stepNumber } from './read-cell/read-count.js';
-import { nameKind } from './read-cell/read-name.js';
-import { type ReadSheet, readRows } from './read-rows.js';
+import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 
-const swapsSchema = {
-  scheme: column('scheme', nameKind),
-  step: column('step', stepNumber),
-  paint: column('paint', nameKind),
-  instead: column('instead', nameKind),
-};
-
-export type SwapSheet = ReadSheet<typeof swapsSchema>;
-export type SwapRow = RowOf<typeof swapsSchema>;
+export type SwapSheet = SheetOf<'swaps'>;
+export type SwapRow = RowIn<'swaps'>;
 
 /** A row whose names are all known: the swap as the model has it, and where it stands. */
 export interface SwapEntry {
@@ -27,9 +16,9 @@ export interface SwapEntry {
 }
 
 /** The cells of the swaps sheet. */
-export function openSwaps(table: Table | undefined, findings: Findings): SwapSheet {
-  if (table !== undefined) questionSwapColumns(table, findings);
-  return readRows('swaps', swapsSchema, { table, findings });
+export function openSwaps(from: From): SwapSheet {
+  if (from.table !== undefined) questionSwapColumns(from.table, from.findings);
+  return readRows('swaps', from);
 }
 
 /** What a swap may hold for: a step of a scheme. */

@@ -6,9 +6,9 @@ import type { PotSheet } from './check-pots.js';
 import { isSlip, joinOr } from './find-nearest.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
-import type { SchemeSheet } from './open-schemes.js';
 import type { RowBase } from './open-sheet.js';
 import type { SwapEntry } from './open-swaps.js';
+import type { SheetOf } from './read-rows.js';
 
 /** Comparisons in one run; a shelf that asks for more has too many names for one slip to stand out. */
 const mostComparisons = 3_000_000;
@@ -17,7 +17,7 @@ type NamingSheet = PotSheet | PaintSheet | OfferSheet;
 
 interface Given {
   readonly book: NameBook;
-  readonly schemes: SchemeSheet;
+  readonly schemes: SheetOf<'schemes'>;
   readonly swaps: readonly SwapEntry[];
   readonly pots: PotSheet;
   readonly paints: PaintSheet;
@@ -68,7 +68,7 @@ const comparable = (paint: string): Comparable => ({
   digits: paint.replace(/\D+/g, ' ').trim(),
 });
 
-function paintsOf({ rows }: SchemeSheet, book: NameBook): ReadonlySet<string> {
+function paintsOf({ rows }: SheetOf<'schemes'>, book: NameBook): ReadonlySet<string> {
   return new Set(rows.flatMap(({ paint }) => (paint === undefined ? [] : (book.find(paint) ?? []))));
 }
 

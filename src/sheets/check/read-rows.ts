@@ -1,25 +1,24 @@
-// Checks: rows by their schema. In: an open sheet. Out: rows of values; every bad or missing cell told, every default
+// Checks: rows by their columns. In: an open sheet. Out: rows of values; every bad or missing cell told, every default
 // counted. A sheet may have 100,000 rows, so nothing is looked up, made or compiled for a row that could be for a table.
 import type { SheetName } from '../../model/words.js';
-import type { Cell, Table } from '../table.js';
-import { type Findings, useDefault } from './collect-findings.js';
-import { exampleOf, isNeeded } from './find-columns.js';
-import { type OpenSheet, openSheet, type RowBase, type RowOf, type Schema } from './open-sheet.js';
+import type { Columns } from '../columns/column.js';
+import type { Tables } from '../columns/columns.js';
+import type { Cell } from '../table.js';
+import { type From, type OpenSheet, openSheet, type RowBase, type RowOf } from './open-sheet.js';
 import { type CellKind, Mistake, readCell } from './read-cell/cell-kind.js';
 
 /** A sheet with all its rows. */
-export interface ReadSheet<S extends Schema> extends OpenSheet<S> {
-  readonly rows: readonly RowOf<S>[];
+interface ReadSheet<C extends Columns> extends OpenSheet<C> {
+  readonly rows: readonly RowOf<C>[];
 }
 
+export type RowIn<N extends SheetName> = RowOf<Tables[N]>;
+export type SheetOf<N extends SheetName> = ReadSheet<Tables[N]>;
+
 /** Reads every row of a table; a sheet that is not there gives no rows and no problem. */
-export function readRows<S extends Schema>(
-  sheet: SheetName,
-  schema: S,
-  from: { readonly table: Table | undefined; readonly findings: Findings },
-): ReadSheet<S> {
-  const open = openSheet(sheet, schema, from);
-  const rows: RowOf<S>[] = [];
+export function readRows<N extends SheetName>(sheet: N, from: From): SheetOf<N> {
+  const open = openSheet(sheet, from);
+  const rows: RowIn<N>[] = [];
   visitRows(open, (row) => rows.push({ ...row }));
   return { ...open, rows };
 }
@@ -43,9 +42,9 @@ const nothingBad: readonly string[] = [];
  * Reads row after row and hands each to `visit` with its place among the rows, from 0. The row is good until `visit`
  * returns: the next one is written over it, which keeps a long sheet from filling the memory.
  */
-export function visitRows<S extends Schema>(
-  open: OpenSheet<S>,
-  visit: (row: RowOf<S>, place: number) => void,
+export function visitRows<C extends Columns>(
+  open: OpenSheet<C>,
+  visit: (row: RowOf<C>, place: number) => void,
 ): void {
   if (open.table === undefined) return;
   const readers = readersOf(open);
@@ -56,21 +55,21 @@ export function visitRows<S extends Schema>(
     draft.cells = cells;
     draft.bad = nothingBad;
     for (const reader of readers) draft[reader.key] = readOne(reader, draft, open);
-    visit(draft as unknown as RowOf<S>, place);
+    visit(draft as unknown as RowOf<C>, place);
   }
   countBlanks(open, readers);
 }
 
-function readersOf<S extends Schema>({ sheet, schema, indexOf }: OpenSheet<S>): Reader[] {
-  return Object.entries(schema).map(([key, { header, kind, blank, mayBeBlank }]) => {
-    const index = indexOf(key);
-    const needed = isNeeded(sheet, header) && mayBeBlank !== true && index !== -1;
-    const expected = `${kind.noun}, such as ${exampleOf(sheet, header)}`;
-    return { key, index, kind, blank, needed, expected, blanks: 0 };
+function readersOf<C extends Columns>({ columns, kindOf, indexOf }: OpenSheet<C>): Reader[] {
+  return Object.entries(columns).map(([key, column]) => {
+    const [index, kind] = [indexOf(key), kindOf(key)];
+    const needed = column.needed && column.isShared !== true && index !== -1;
+    const expected = `${kind.noun}, such as ${column.example}`;
+    return { key, index, kind, blank: column.blank?.value, needed, expected, blanks: 0 };
   });
 }
 
-function readOne<S extends Schema>(reader: Reader, draft: Draft, { blame }: OpenSheet<S>): unknown {
+function readOne<C extends Columns>(reader: Reader, draft: Draft, { blame }: OpenSheet<C>): unknown {
   const cell = reader.index === -1 ? '' : (draft.cells[reader.index] ?? '');
   if (cell !== '' && (typeof cell !== 'string' || cell.trim() !== '')) {
     const value = readCell(reader.kind, cell);
@@ -86,20 +85,16 @@ function readOne<S extends Schema>(reader: Reader, draft: Draft, { blame }: Open
 function tellMistake(
   { key }: Reader,
   draft: Draft,
-  { blame, mistake }: { readonly blame: OpenSheet<Schema>['blame']; readonly mistake: Mistake },
+  { blame, mistake }: { readonly blame: OpenSheet<Columns>['blame']; readonly mistake: Mistake },
 ): void {
   const { code, expected, found } = mistake;
   blame(code, draft satisfies RowBase, key, found === undefined ? { expected } : { expected, found });
   draft.bad = [...draft.bad, key];
 }
 
-function countBlanks<S extends Schema>(
-  { sheet, schema, findings }: OpenSheet<S>,
+function countBlanks<C extends Columns>(
+  { columns, useBlank }: OpenSheet<C>,
   readers: readonly Reader[],
 ): void {
-  for (const { key, blanks } of readers) {
-    const { header, meaning } = schema[key] ?? {};
-    if (header === undefined || meaning === undefined) continue;
-    useDefault(findings, { sheet, column: header, rows: blanks, meaning });
-  }
+  for (const { key, blanks } of readers) if (columns[key]?.blank?.isCounted === true) useBlank(key, blanks);
 }

@@ -1,5 +1,6 @@
 // Checks: names that may stand in one row only. In: a row's name, the rows met so far. Out: whether it is a repeat, told.
-import type { OpenSheet, RowOf, Schema } from './open-sheet.js';
+import type { Columns } from '../columns/column.js';
+import type { OpenSheet, RowOf } from './open-sheet.js';
 
 interface Named {
   readonly key: string;
@@ -10,9 +11,9 @@ interface Named {
 }
 
 /** True, with a problem at the cell, where the name has a row already. */
-export function tellRepeat<S extends Schema>(
-  sheet: OpenSheet<S>,
-  row: RowOf<S>,
+export function tellRepeat<C extends Columns>(
+  sheet: OpenSheet<C>,
+  row: RowOf<C>,
   { key, name, first }: Named,
 ): boolean {
   const before = first.get(name);

@@ -4,7 +4,7 @@ import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { Mistake } from '../check/read-cell/cell-kind.js';
 import { parseNumber } from '../check/read-cell/parse-number.js';
-import { columns } from '../columns.js';
+import { columns } from '../columns/columns.js';
 import { headerKey, nameKey } from '../match-header.js';
 import { columnKey } from '../spell-headers.js';
 import type { Cell } from '../table.js';

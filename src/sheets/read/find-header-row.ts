@@ -1,7 +1,7 @@
 // Readers: where the header row of a grid stands. In: its non-blank rows and the sheet that it is.
 // Out: the index of the header row, and headers as text.
 import type { SheetName } from '../../model/words.js';
-import { columns } from '../columns.js';
+import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { knownHeaderKeys } from '../spell-headers.js';
 import { type Cell, textOfObject } from '../table.js';

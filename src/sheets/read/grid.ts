@@ -3,7 +3,7 @@
 import type { Problem } from '../../model/problem.js';
 import type { SheetName } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
-import { columns } from '../columns.js';
+import { columns } from '../columns/columns.js';
 import type { Cell } from '../table.js';
 
 export type FoundProblem = Problem<ProblemCode>;

@@ -1,7 +1,9 @@
 // Readers: a first row that is no header row. In: its cells, the sheet. Out: whether it reads like a row of data.
 import type { SheetName } from '../../model/words.js';
 import { parts } from '../../model/zones.js';
-import { columns } from '../columns.js';
+import { choicesOf } from '../columns/column.js';
+import { columns } from '../columns/columns.js';
+import { settingNames } from '../columns/setting-rows.js';
 import { nameKey } from '../match-header.js';
 import { columnMeant } from '../spell-headers.js';
 import type { Cell } from '../table.js';
@@ -46,10 +48,8 @@ const isWord = (text: string): boolean => /^\p{L}+$/u.test(text);
 
 /** Choices of the sheet, and names of settings. */
 function wordsOf(sheet: SheetName): ReadonlySet<string> {
-  const choices = columns[sheet].flatMap((column) => column.choices ?? []);
-  const settings =
-    sheet === 'settings' ? ['currency', 'date', 'locale', 'sure %', 'buy', 'again', 'restock'] : [];
-  return new Set([...choices, ...settings].map(nameKey));
+  const settings = sheet === 'settings' ? settingNames : [];
+  return new Set([...columns[sheet].flatMap(choicesOf), ...settings].map(nameKey));
 }
 
 /** `front trunk, back trunk`, `head 50%`. */

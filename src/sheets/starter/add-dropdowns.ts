@@ -1,21 +1,12 @@
 // Starter: dropdowns of a worksheet. In: the worksheet and its columns. Out: nothing; the worksheet then offers choices.
 import type { DataValidation, Worksheet } from 'exceljs';
 import type { SheetName } from '../../model/words.js';
+import { choicesOf } from '../columns/column.js';
+import { wordBlank } from '../columns/columns.js';
 import type { StarterSheet } from './list-starter-sheets.js';
 
 /** Rows that have dropdowns: enough for a large army, few enough to open fast. */
 const lastRow = 1000;
-
-/** Columns that name what another sheet lists in its first column. */
-const namesFrom: Readonly<Partial<Record<SheetName, Readonly<Record<string, SheetName>>>>> = {
-  pots: { paint: 'paints' },
-  offers: { paint: 'paints', shop: 'shops' },
-  schemes: { paint: 'paints' },
-  swaps: { scheme: 'schemes', paint: 'paints', instead: 'paints' },
-  army: { figure: 'figures', scheme: 'schemes' },
-  zones: { figure: 'figures' },
-  log: { paint: 'paints', unit: 'army' },
-};
 
 /** exceljs keeps validations of whole ranges here; its types know those of single cells only. */
 interface WithRanges {
@@ -23,14 +14,14 @@ interface WithRanges {
 }
 
 /** Words of a closed list are held to it; names of other sheets are only offered, since new ones may come. */
-export function addDropdowns(sheet: Worksheet, { sheet: name, columns }: StarterSheet): void {
+export function addDropdowns(sheet: Worksheet, { columns }: StarterSheet): void {
   const { dataValidations } = sheet as unknown as WithRanges;
-  for (const [at, { header, choices, says }] of columns.entries()) {
+  for (const [at, column] of columns.entries()) {
     const letter = sheet.getColumn(at + 1).letter;
-    const other = namesFrom[name]?.[header];
+    const choices = choicesOf(column);
     const range = `${letter}2:${letter}${lastRow}`;
-    if (choices !== undefined) dataValidations.add(range, closedList(choices, says));
-    else if (other !== undefined) dataValidations.add(range, openList(other));
+    if (choices.length > 0) dataValidations.add(range, closedList(choices, wordBlank(column)));
+    else if (column.from !== undefined) dataValidations.add(range, openList(column.from));
   }
 }
 

@@ -1,6 +1,7 @@
 // Starter: the sheets that a newcomer gets. In: the columns of every sheet and the example rows. Out: plain tables.
 import { type SheetName, sheetNames } from '../../model/words.js';
-import { type Column, columns } from '../columns.js';
+import type { Column } from '../columns/column.js';
+import { columns } from '../columns/columns.js';
 import { exampleRows } from './example-rows.js';
 
 export interface StarterSheet {

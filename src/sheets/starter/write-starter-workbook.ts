@@ -1,12 +1,10 @@
 // Starter: the sheets as one workbook with dropdowns and a page of explanations. In: nothing. Out: bytes of an XLSX file.
 import type { Workbook, Worksheet } from 'exceljs';
+import { wordColumn, wordSheet } from '../columns/columns.js';
 import { addDropdowns } from './add-dropdowns.js';
 import { listStarterSheets, type StarterSheet } from './list-starter-sheets.js';
-import { howToStart, wordColumn, wordSheet, wordZones } from './word-how-to.js';
+import { howToStart, wordZones } from './word-how-to.js';
 import type { StarterFile } from './write-starter-csv.js';
-
-/** Columns whose digits are names: kept as text, with their leading zeros. */
-const textColumns = ['code', 'also called', 'hex'];
 
 const neededFill = { type: 'pattern', pattern: 'solid', fgColor: { argb: 'FFE7E2D3' } } as const;
 
@@ -23,10 +21,10 @@ export async function writeStarterWorkbook(): Promise<StarterFile> {
 
 function addSheet(workbook: Workbook, starter: StarterSheet): void {
   const sheet = workbook.addWorksheet(starter.sheet, { views: [{ state: 'frozen', ySplit: 1 }] });
-  sheet.columns = starter.columns.map(({ header }, at) => ({
+  sheet.columns = starter.columns.map(({ header, isDigits }, at) => ({
     header,
     width: Math.max(header.length, ...starter.rows.map((row) => row[at]?.length ?? 0)) + 3,
-    ...(textColumns.includes(header) ? { style: { numFmt: '@' } } : {}),
+    ...(isDigits ? { style: { numFmt: '@' } } : {}),
   }));
   sheet.getRow(1).font = { bold: true };
   for (const [at, { needed }] of starter.columns.entries())
@@ -40,7 +38,7 @@ function addRow(sheet: Worksheet, { columns }: StarterSheet, texts: readonly str
   const row = sheet.addRow([]);
   for (const [at, text] of texts.entries()) {
     if (text === '') continue;
-    const typed = textColumns.includes(columns[at]?.header ?? '') ? { value: text } : typeText(text);
+    const typed = columns[at]?.isDigits ? { value: text } : typeText(text);
     const cell = row.getCell(at + 1);
     cell.value = typed.value;
     if (typed.format !== undefined) cell.numFmt = typed.format;

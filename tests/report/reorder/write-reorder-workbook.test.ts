@@ -20,10 +20,10 @@ function calculate(sheet: exceljs.Worksheet, address: string): number {
   if (typeof value === 'number') return value;
   if (value === null || typeof value !== 'object' || !('formula' in value)) return 0;
   const formula = value.formula;
-  const sum = /^SUM\(J(\d+):J(\d+)\)$/.exec(formula);
+  const sum = /^SUM\(K(\d+):K(\d+)\)$/.exec(formula);
   if (sum !== null) {
     const [first, last] = [Number(sum[1]), Number(sum[2])];
-    return Array.from({ length: last - first + 1 }, (_, at) => calculate(sheet, `J${first + at}`)).reduce(
+    return Array.from({ length: last - first + 1 }, (_, at) => calculate(sheet, `K${first + at}`)).reduce(
       (a, b) => a + b,
       0,
     );
@@ -43,6 +43,7 @@ describe('writeReorderWorkbook', () => {
     expect(sheet.getRow(1).values).toEqual([
       undefined,
       'For',
+      'Entry',
       'Shop',
       'Offer',
       'Paint',
@@ -55,11 +56,15 @@ describe('writeReorderWorkbook', () => {
       'Code',
       'Covers ml',
       'Left over ml',
+      'Missing ml',
+      'Needed',
+      'Plan of',
       'Note',
     ]);
     expect(sheet.getRow(2).values).toEqual([
       undefined,
       'army',
+      'pot',
       'The Eel Trap',
       'Oat 17 ml',
       'Oat',
@@ -68,43 +73,55 @@ describe('writeReorderWorkbook', () => {
       2,
       2,
       3.35,
-      { formula: 'H2*I2', result: 6.7 },
+      { formula: 'I2*J2', result: 6.7 },
       '0230471200207',
       20.1,
       12.54,
+      undefined,
+      0.93,
     ]);
-    expect(sheet.getCell('K2').type).toBe(exceljs.ValueType.String);
-    expect(sheet.getCell('K2').numFmt).toBe('@');
-    expect(sheet.getCell('I4').value).toBeNull();
-    expect(sheet.getCell('D13').value).toBe('Moss');
-    expect(sheet.getCell('N13').value).toBe('No offer: 3.15 ml missing');
+    expect(sheet.getCell('L2').type).toBe(exceljs.ValueType.String);
+    expect(sheet.getCell('L2').numFmt).toBe('@');
+    expect(sheet.getCell('J4').value).toBeNull();
+    expect(sheet.getCell('E13').value).toBe('Moss');
+    expect(['B13', 'O13', 'R13'].map((address) => sheet.getCell(address).value)).toEqual([
+      'no offer',
+      3.15,
+      null,
+    ]);
+    expect(['B14', 'E14', 'P14'].map((address) => sheet.getCell(address).value)).toEqual([
+      'waits',
+      'Peat',
+      0.12,
+    ]);
+    expect(['B12', 'Q12'].map((address) => sheet.getCell(address).value)).toEqual(['total', '2026-03-14']);
   });
 
   it('stores with each formula the result that it gives, and the totals of the list', async () => {
     const sheet = await readBack(reorderExample);
     const formulas: string[] = [];
-    sheet.getColumn('J').eachCell((cell) => {
+    sheet.getColumn('K').eachCell((cell) => {
       if (cell.formula === undefined || typeof cell.result !== 'number') return;
       formulas.push(cell.formula);
       expect(calculate(sheet, cell.address)).toBeCloseTo(cell.result, 9);
     });
     expect(formulas).toEqual([
-      'H2*I2',
-      'H3*I3',
-      'SUM(J2:J4)',
-      'J5+J6',
-      'H8*I8',
-      'SUM(J8:J8)',
-      'J9+J10',
-      'J7+J11',
-      'H14*I14',
-      'SUM(J14:J14)',
-      'J15+J16',
-      'J17',
-      'J12+J18',
+      'I2*J2',
+      'I3*J3',
+      'SUM(K2:K4)',
+      'K5+K6',
+      'I8*J8',
+      'SUM(K8:K8)',
+      'K9+K10',
+      'K7+K11',
+      'I15*J15',
+      'SUM(K15:K15)',
+      'K16+K17',
+      'K18',
+      'K12+K19',
     ]);
-    expect(sheet.getCell('J16').value).toBe(-4.9);
-    expect(sheet.getCell('J19').result).toBe(25.59);
+    expect(sheet.getCell('K17').value).toBe(-4.9);
+    expect(sheet.getCell('K20').result).toBe(25.59);
   });
 
   // Digits of the minor unit by ISO 4217.
@@ -114,31 +131,31 @@ describe('writeReorderWorkbook', () => {
     ['IQD', 3, '[$IQD] #,##0.000'],
   ])('formats amounts of %s with %d digits', async (currency, minorDigits, format) => {
     const sheet = await readBack({ ...reorderExample, currency, minorDigits });
-    expect(sheet.getCell('I2').numFmt).toBe(format);
-    expect(sheet.getCell('J19').numFmt).toBe(format);
-    expect(sheet.getCell('I2').value).toBe(335 / 10 ** minorDigits);
+    expect(sheet.getCell('J2').numFmt).toBe(format);
+    expect(sheet.getCell('K20').numFmt).toBe(format);
+    expect(sheet.getCell('J2').value).toBe(335 / 10 ** minorDigits);
   });
 
   it('freezes the header, widens columns to their text and repeats the header in print', async () => {
     const sheet = await readBack(withText('A paint with a rather long name'));
     expect(sheet.views[0]).toMatchObject({ state: 'frozen', ySplit: 1 });
-    expect(sheet.getColumn('D').width).toBeGreaterThan(31);
+    expect(sheet.getColumn('E').width).toBeGreaterThan(31);
     expect(sheet.pageSetup).toMatchObject({ orientation: 'landscape', fitToWidth: 1, printTitlesRow: '1:1' });
   });
 
   it('puts headers over their numbers, and keeps texts off the numbers beside them', async () => {
     const sheet = await readBack(withText('A paint'));
     for (const row of [1, 2]) {
-      expect(sheet.getCell(`E${row}`).alignment).toEqual({ horizontal: 'right' });
-      expect(sheet.getCell(`F${row}`).alignment).toEqual({ horizontal: 'left', indent: 1 });
-      expect(sheet.getCell(`J${row}`).alignment).toEqual({ horizontal: 'right' });
-      expect(sheet.getCell(`K${row}`).alignment).toEqual({ horizontal: 'left', indent: 1 });
+      expect(sheet.getCell(`F${row}`).alignment).toEqual({ horizontal: 'right' });
+      expect(sheet.getCell(`G${row}`).alignment).toEqual({ horizontal: 'left', indent: 1 });
+      expect(sheet.getCell(`K${row}`).alignment).toEqual({ horizontal: 'right' });
+      expect(sheet.getCell(`L${row}`).alignment).toEqual({ horizontal: 'left', indent: 1 });
     }
   });
 
   it.each(dangerous)('keeps %j as text that is not calculated', async (text) => {
     const sheet = await readBack(withText(text));
-    for (const address of ['B2', 'C2', 'D2', 'N5']) {
+    for (const address of ['C2', 'D2', 'E2', 'R5']) {
       expect(sheet.getCell(address).type).toBe(exceljs.ValueType.String);
       expect(sheet.getCell(address).formula).toBeUndefined();
       expect(sheet.getCell(address).value).toBe(text.replaceAll('\r\n', '\n').replaceAll('\r', '\n'));
@@ -156,10 +173,10 @@ describe('writeReorderWorkbook', () => {
   });
 
   it('says so when there is nothing to buy', async () => {
-    const group = { for: 'army' as const, shops: [], totalMinor: 0, note: '', unmet: [] };
+    const group = { for: 'army' as const, shops: [], totalMinor: 0, note: '', unmet: [], waits: [] };
     const sheet = await readBack({ ...reorderExample, groups: [group], totalMinor: 0 });
     expect(sheet.rowCount).toBe(2);
-    expect(sheet.getCell('J2').value).toBe(0);
+    expect(sheet.getCell('K2').value).toBe(0);
   });
 
   it('takes a set of a thousand pots as one sum', async () => {
@@ -168,8 +185,8 @@ describe('writeReorderWorkbook', () => {
     const shop = { shop: 'S', lines: [set], goodsMinor: 335, postageMinor: 0, totalMinor: 335, note: '' };
     const sheet = await readBack({
       ...reorderExample,
-      groups: [{ for: 'army', shops: [shop], totalMinor: 335, note: '', unmet: [] }],
+      groups: [{ for: 'army', shops: [shop], totalMinor: 335, note: '', unmet: [], waits: [] }],
     });
-    expect(sheet.getCell('J1002').value).toEqual({ formula: 'SUM(J2:J1001)', result: 3.35 });
+    expect(sheet.getCell('K1002').value).toEqual({ formula: 'SUM(K2:K1001)', result: 3.35 });
   });
 });

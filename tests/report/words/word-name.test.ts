@@ -15,7 +15,12 @@ it.each([
 
 it('keeps the numbers behind a name in place, wherever a sentence names paints or shops', () => {
   const { answer, costs, use, palette } = viewPlan(renameAll(smallPlan, '\u202e'), []);
-  const sentences = [...answer.map(({ detail }) => detail), costs.unpriced, ...use.notPainted, palette.says];
+  const sentences = [
+    ...answer.figures.map(({ detail }) => detail),
+    costs.unpriced,
+    ...use.notPainted,
+    palette.says,
+  ];
   for (const sentence of sentences) {
     const opened = sentence.split('\u202e').length - 1;
     expect(sentence.split('\u202e\u2069').length - 1).toBe(opened);

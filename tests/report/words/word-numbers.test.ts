@@ -2,7 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { exactMinor } from '../../../src/model/money.js';
 import type { Settings } from '../../../src/model/sheets.js';
+import { formOf } from '../../../src/report/words/form-of.js';
 import {
+  countOf,
   listOf,
   mlDigits,
   numberWords,
@@ -96,6 +98,23 @@ describe('lists and dates', () => {
     [['a', 'b', 'c'], 'a, b and c'],
     [['a', 'b', 'c', 'd', 'e', 'f', 'g'], 'a, b, c, d, e and 2 more'],
   ])('%j reads "%s"', (names, text) => expect(listOf(names)).toBe(text));
+
+  it.each([
+    [0, '0 boxes'],
+    [1, '1 box'],
+    [2, '2 boxes'],
+    [1001, '1,001 boxes'],
+  ])('counts %d as "%s"', (count, text) =>
+    expect(countOf(numberWords(settings('en', 'EUR')), count, 'box', 'boxes')).toBe(text),
+  );
+
+  // Unicode's CLDR: of English cardinals, one is 1 without digits after the point.
+  it.each([
+    [0, 'are'],
+    [1, 'is'],
+    [1.5, 'are'],
+    [2, 'are'],
+  ])('of %d there %s', (count, form) => expect(formOf(count, 'is', 'are')).toBe(form));
 
   it('words a date in the language of the page, whatever the time zone', () => {
     expect(wordDate('2026-10-05', 'en-GB')).toBe('5 October 2026');

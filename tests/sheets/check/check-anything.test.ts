@@ -5,7 +5,7 @@ import { registry } from '../../../src/assumptions/registry.js';
 import { sheetNames } from '../../../src/model/words.js';
 import { wordProblem } from '../../../src/problems/word-problem.js';
 import { checkTables } from '../../../src/sheets/check/check-tables.js';
-import { columns } from '../../../src/sheets/columns.js';
+import { columns } from '../../../src/sheets/columns/columns.js';
 import type { Cell, Table } from '../../../src/sheets/table.js';
 
 const likely: readonly Cell[] = [

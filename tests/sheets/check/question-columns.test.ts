@@ -2,8 +2,8 @@
 import { distance } from 'fastest-levenshtein';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { isSlip } from '../../../src/sheets/check/find-nearest.js';
-import { blankMeans, isWanted } from '../../../src/sheets/check/likely-columns.js';
-import { columns } from '../../../src/sheets/columns.js';
+import { isWanted } from '../../../src/sheets/check/likely-columns.js';
+import { columns } from '../../../src/sheets/columns/columns.js';
 import type { Cell } from '../../../src/sheets/table.js';
 import { check, type SheetRows } from './make-tables.js';
 
@@ -135,7 +135,7 @@ describe('a column of the painter that could be meant for another', () => {
   it('is asked about with what a blank of the other means', () => {
     const asked = Object.values(columns).flatMap((list) => list.filter(isWanted));
     expect(asked.length).toBeGreaterThan(15);
-    for (const column of asked) expect(column.needed || blankMeans(column) !== '', column.header).toBe(true);
+    for (const column of asked) expect(column.needed || column.blank !== undefined, column.header).toBe(true);
   });
 
   /** What is asked about a column of a sheet that has all the others. */

@@ -2,7 +2,8 @@ import exceljs from 'exceljs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { sheetNames } from '../../../src/model/words.js';
 import { readyMadeZones } from '../../../src/model/zones.js';
-import { columns } from '../../../src/sheets/columns.js';
+import { choicesOf } from '../../../src/sheets/columns/column.js';
+import { columns } from '../../../src/sheets/columns/columns.js';
 import { splitRecords } from '../../../src/sheets/read/split-records.js';
 import { exampleRows } from '../../../src/sheets/starter/example-rows.js';
 import { listStarterSheets } from '../../../src/sheets/starter/list-starter-sheets.js';
@@ -92,8 +93,9 @@ describe('as a workbook', () => {
 
   it('offers every closed list of words as a dropdown, and no other word', () => {
     for (const { sheet, columns: shown } of sheets)
-      for (const [at, { choices }] of shown.entries()) {
-        if (choices === undefined) continue;
+      for (const [at, column] of shown.entries()) {
+        const choices = choicesOf(column);
+        if (choices.length === 0) continue;
         const letter = workbook.getWorksheet(sheet)?.getColumn(at + 1).letter;
         for (const row of [2, 500, 1000]) {
           const validation = validationsOf(sheet)[`${letter}${row}`];

@@ -1,123 +1,101 @@
 // Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
 import type { Amount } from '../../../model/money.js';
-import type { Order } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
-import type { Lasting } from '../../../model/summary.js';
+import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
-import { wordBudget } from '../../words/word-budget.js';
-import { nameOf } from '../../words/word-name.js';
 import { wordNoNeed } from '../../words/word-no-need.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { wordPromise } from '../../words/word-promise.js';
-import { lowHighMeaning, wordCostRange } from '../../words/word-sure.js';
-import { wordLasting } from './word-lasting.js';
+import { type AnswerWords, answerWords } from './words.js';
 
 /** One of the three figures that the page opens with; the console prints the same. */
-export interface AnswerFigure {
+interface AnswerFigure {
   readonly question: string;
   readonly figure: string;
   readonly detail: string;
   readonly trust: TrustView;
 }
 
-/** The three figures that the page opens with. */
-export type AnswerView = readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+export interface AnswerView {
+  readonly heading: string;
+  readonly figures: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+}
 
 /** Will it last, what does it cost, what to buy. */
 export function viewAnswer(inputs: ViewInputs): AnswerView {
-  return [viewLasting(inputs), wordCost(inputs), wordCash(inputs)];
-}
-
-function viewLasting({ plan, words, trust }: ViewInputs): AnswerFigure {
-  const { work, lasting } = plan.summary;
-  const { figure, says } =
-    lasting.states.length === 0
-      ? { figure: 'Yes', says: wordNoNeed(work) }
-      : wordLasting(lasting, plan.ranges, words);
+  const texts = answerWords(inputs.words);
   return {
-    question: 'Will the pots last?',
-    figure,
-    detail: `${says}${wordOnWay(lasting, words)}`,
-    trust: trust.of(lasting.trust),
+    heading: texts.heading,
+    figures: [viewLasting(inputs, texts.lasting), viewCost(inputs, texts.cost), viewBuying(inputs, texts)],
   };
 }
 
-function wordOnWay({ onWayMl, onWayPaints }: Lasting, words: NumberWords): string {
-  if (onWayPaints === 0) return '';
-  return ` This counts ${words.ml(onWayMl)} that ${onWayPaints === 1 ? 'is' : 'are'} still on the way.`;
-}
+/** Owned paints named as likely to run short. */
+const mostRisky = 3;
 
-const whatFigureCosts = 'What does a figure cost?';
-
-function wordCost(inputs: ViewInputs): AnswerFigure {
-  const { plan, words, trust } = inputs;
-  const { costs, figureCount, ranges } = plan;
-  if (hasNoPrice(costs.useWhole)) return wordNoPrices(inputs);
-  const { perFigure, perFigureRange, trust: doubt } = plan.summary.costs;
-  const remaining = hasNoPrice(costs.useRemaining)
-    ? '. What is still to be used has no price yet.'
-    : `, of which ${words.amount(costs.useRemaining)} is still to be used.`;
-  const unpriced =
-    costs.unpriced.length === 0 ? '' : ` Not all priced: ${listOf(costs.unpriced.map(nameOf))}.`;
+function viewLasting({ plan, trust }: ViewInputs, texts: AnswerWords['lasting']): AnswerFigure {
+  const { work, lasting } = plan.summary;
+  const { states, risky, verdict, onWayMl, onWayPaints } = lasting;
+  const noPot = states.find(({ state }) => state === 'none owned')?.paints ?? [];
+  const lacking = noPot.map(({ paint }) => paint);
+  const chance = () => (lacking.length > 0 ? texts.no : texts.verdict(verdict, plan.ranges.chanceAllLast));
+  const isNeeded = states.length > 0;
+  const named = risky.slice(0, mostRisky);
+  const says = isNeeded
+    ? [texts.chance(lacking), texts.states(states), texts.risky(named, named.length === risky.length)]
+    : [wordNoNeed(work)];
   return {
-    question: whatFigureCosts,
-    figure: words.amount(perFigure),
-    detail:
-      `In paint and extras used, on average; low to high ${wordCostRange(perFigureRange, words)} (${lowHighMeaning}). ` +
-      `For all ${countOf(words, figureCount, 'figure')} ${words.amount(costs.useWhole)} ` +
-      `(${wordCostRange(ranges.useWhole, words)})${remaining}${unpriced}`,
-    trust: trust.of(doubt),
+    question: texts.question,
+    figure: isNeeded ? chance() : texts.yes,
+    detail: joinSentences(...says, onWayPaints === 0 ? '' : texts.onWay(onWayMl, onWayPaints)),
+    trust: trust.of(lasting.trust),
   };
 }
 
 const hasNoPrice = ({ exactMinor, atLeast }: Amount): boolean => atLeast && exactMinor.isZero();
 
-function wordNoPrices({ plan, trust }: ViewInputs): AnswerFigure {
+function viewCost({ plan, words, trust }: ViewInputs, texts: AnswerWords['cost']): AnswerFigure {
+  const { costs, figureCount, ranges } = plan;
+  const { perFigure, perFigureRange, trust: doubt } = plan.summary.costs;
+  const base = { question: texts.question, trust: trust.of(doubt) };
+  if (hasNoPrice(costs.useWhole)) return { ...base, figure: texts.noPrices, detail: texts.howToPrice };
+  const remaining = hasNoPrice(costs.useRemaining) ? undefined : costs.useRemaining;
   return {
-    question: whatFigureCosts,
-    figure: 'No prices yet',
-    detail:
-      'None of the paint that this army needs has a price. Write what your pots cost into the price column of the ' +
-      'pots sheet, or what shops ask into the offers sheet.',
-    trust: trust.of(plan.summary.costs.trust),
+    ...base,
+    figure: words.amount(perFigure),
+    detail: joinSentences(
+      texts.average(perFigureRange),
+      texts.all(figureCount, costs.useWhole, ranges.useWhole, remaining),
+      texts.unpriced(costs.unpriced),
+    ),
   };
 }
 
-function wordCash({ plan, words, trust }: ViewInputs): AnswerFigure {
-  const { order, restock, costs } = plan;
-  const shelf =
-    restock === undefined || restock.lines.length === 0
-      ? ''
-      : ` Another ${words.money(costs.restockCashMinor)} would fill low pots up to their level.`;
+function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: AnswerWords): AnswerFigure {
+  const { order, restock, costs, ranges, summary, budget } = plan;
+  const isBought = order.lines.length > 0;
+  const isNeeded = ranges.paints.size > 0;
   return {
-    question: 'What must I buy?',
-    figure: order.lines.length === 0 ? wordNothing(order) : words.money(costs.cashMinor),
-    detail:
-      `${wordOrder(plan, words)}${wordPromise(plan, words)}${wordAbove(order, words)}${wordUnmet(order, words)}${shelf}${wordBudget(plan, words)}`.trimStart(),
-    trust: trust.of(plan.summary.lasting.trust),
+    question: buying.question,
+    figure: isBought ? words.money(costs.cashMinor) : wordNothing(plan, buying),
+    detail: joinSentences(
+      isBought ? buying.order(order, summary) : order.unmet.length === 0 ? buying.isEnough : '',
+      isNeeded ? wordAfter(plan, promise) : '',
+      isBought && order.aboveBestMinor > 0 ? buying.notProved(order.aboveBestMinor) : '',
+      buying.unmet(order.unmet),
+      (restock?.lines.length ?? 0) > 0 ? buying.restock(costs.restockCashMinor) : '',
+      budget && summary.budget ? buying.budget(budget.budgetMinor, summary.budget, budget.order) : '',
+    ),
+    trust: trust.of(summary.lasting.trust),
   };
 }
 
-const wordNothing = (order: Order): string => (order.unmet.length === 0 ? 'Nothing' : 'Nothing on offer');
-
-function wordOrder(plan: Plan, words: NumberWords): string {
-  const { lines, bills, postageMinor, unmet } = plan.order;
-  const { order, isPostageKnown } = plan.summary;
-  if (lines.length === 0)
-    return unmet.length === 0 ? 'What stands on the shelf is enough for this army.' : '';
-  const none = isPostageKnown ? 'no postage' : 'postage not known';
-  const postage = postageMinor === 0 ? none : `postage of ${words.money(postageMinor)} included`;
-  return `${countOf(words, order.pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}, ${postage}.`;
+/** Where a promise was asked for, how it stands beside buying in goes; else what follows. */
+function wordAfter(plan: Plan, texts: AnswerWords['promise']): string {
+  const { chosen, goes } = plan.summary.buying;
+  if (plan.aim.policy !== 'sure') return chosen === undefined ? '' : texts.follows(chosen.follows);
+  const isBought = plan.order.lines.length > 0;
+  return joinSentences(texts.asked(plan), isBought && goes !== undefined ? texts.goes(goes) : '');
 }
 
-const wordAbove = ({ lines, aboveBestMinor }: Order, words: NumberWords): string =>
-  lines.length === 0 || aboveBestMinor === 0
-    ? ''
-    : ` Not proved: at most ${words.money(aboveBestMinor)} above the best possible.`;
-
-function wordUnmet({ unmet }: Order, words: NumberWords): string {
-  if (unmet.length === 0) return '';
-  const named = unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)} more for that)`);
-  return ` No offer covers ${listOf(named)}.`;
-}
+const wordNothing = ({ order }: Plan, texts: AnswerWords['buying']): string =>
+  order.unmet.length === 0 ? texts.nothing : texts.nothingOnOffer;

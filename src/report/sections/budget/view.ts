@@ -1,16 +1,16 @@
 // Report view: what a budget finishes. In: the plan's budget. Out: figures finished, what stays open and what it would take,
 // the order in short.
 import type { Budget, Order } from '../../../model/order.js';
-import type { BudgetSums, OpenUnit } from '../../../model/summary.js';
+import type { OpenUnit } from '../../../model/summary.js';
 import { shareOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import { wordFinished } from '../../words/word-budget.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { wordBut } from '../../words/word-promise.js';
-import { searchLonger, wordProof } from '../../words/word-proof.js';
+import type { NumberWords } from '../../words/word-numbers.js';
+import { wordProof } from '../../words/word-proof.js';
+import { sharedWords } from '../../words/words.js';
+import { type BudgetWords, budgetWords } from './words.js';
 
 export interface BudgetView {
+  readonly labels: BudgetWords['labels'];
   /** `What €30.00 finishes` */
   readonly title: string;
   readonly lead: string;
@@ -51,48 +51,37 @@ const openRows = 100;
 export function viewBudget({ plan, words }: ViewInputs): BudgetView | undefined {
   const { budget, summary } = plan;
   if (budget === undefined || summary.budget === undefined) return undefined;
+  const texts = budgetWords(words);
   const { order } = budget;
-  const { open } = summary.budget;
+  const { open, whole } = summary.budget;
   return {
-    title: `What ${words.money(budget.budgetMinor)} finishes`,
-    lead: 'The army sheet’s priorities come first, one after the other as long as the cash lasts; of those that it does not finish, as many figures as can be had. A unit may be cut short. What the promise takes over the likely needs is kept in proportion.',
-    figure: wordFinished(summary.budget, words),
-    says: wordSpent(order, summary.budget, words),
+    labels: texts.labels,
+    title: texts.title(budget.budgetMinor),
+    lead: texts.lead(plan.aim),
+    figure: texts.finished(summary.budget),
+    says: texts.spent(order, summary.budget),
     proof: wordProof(order, 'army', words),
-    notes: wordNotes(budget, words),
+    notes: listNotes(budget, texts),
     open: open.slice(0, openRows).map((unit) => viewOpen(unit, words)),
-    more:
-      open.length > openRows
-        ? `${words.count(open.length - openRows)} more units are left unfinished; plan.json lists each.`
-        : '',
-    whole: wordWhole(summary.budget, words),
-    shops: order.bills.map(({ shop, totalMinor }) => ({
-      shop,
-      offers: wordOffers(order, shop, words),
-      cash: words.money(totalMinor),
+    more: open.length > openRows ? texts.moreOpen(open.length - openRows) : '',
+    whole: whole.length === 0 ? '' : texts.whole(whole),
+    shops: order.bills.map((bill) => ({
+      shop: bill.shop,
+      offers: texts.offers(linesFrom(order, bill.shop), bill),
+      cash: words.money(bill.totalMinor),
     })),
     total: words.money(order.totalMinor),
   };
 }
 
-function wordSpent(order: Order, { leftMinor }: BudgetSums, words: NumberWords): string {
-  const rest = leftMinor === 0 ? 'nothing is left over' : `${words.money(leftMinor)} is left over`;
-  return order.lines.length === 0
-    ? `From what stands on the shelf${wordBut(order)}: nothing is bought.`
-    : `For ${words.money(order.totalMinor)} with postage${wordBut(order)}; ${rest}.`;
-}
-
-/** Units finished whole, with their figures; the first dozen by name. */
-function wordWhole({ whole }: BudgetSums, words: NumberWords): string {
-  const named = whole.map(({ unit, figures }) => `${nameOf(unit)} (${words.count(figures)})`);
-  return whole.length === 0 ? '' : `Finished whole: ${listOf(named, 12)}.`;
-}
+const linesFrom = ({ lines }: Order, shop: string): Order['lines'] =>
+  lines.filter((line) => line.shop === shop);
 
 function viewOpen(of: OpenUnit, words: NumberWords): OpenRow {
   const { unit, figures, finished, left, extraMinor, shortMinor } = of;
   return {
     unit,
-    finished: `${words.count(finished)} of ${words.count(figures)}`,
+    finished: sharedWords.some(words.count(finished), words.count(figures)),
     share: shareOf(finished, figures),
     left: words.count(left),
     extra: extraMinor === undefined ? '' : words.money(extraMinor),
@@ -100,32 +89,8 @@ function viewOpen(of: OpenUnit, words: NumberWords): OpenRow {
   };
 }
 
-function wordOffers({ lines, bills }: Order, shop: string, words: NumberWords): string {
-  const offers = lines
-    .filter((line) => line.shop === shop)
-    .map(({ offer, count }) => (count === 1 ? nameOf(offer) : `${words.count(count)} × ${nameOf(offer)}`));
-  const postageMinor = bills.find((bill) => bill.shop === shop)?.postageMinor ?? 0;
-  const postage = postageMinor === 0 ? '' : `; postage ${words.money(postageMinor)}`;
-  return `${listOf(offers, 30)}${postage}`;
-}
-
-function wordNotes({ order, proved, notTried }: Budget, words: NumberWords): string[] {
-  const missing = listOf(
-    order.unmet.map(({ paint, ml }) => `${nameOf(paint)} (${words.ml(ml)})`),
-    12,
-  );
-  const untried = countOf(words, notTried, 'unit');
-  return [
-    ...(proved
-      ? []
-      : [`A search ended before it was proved that no more figures can be had. ${searchLonger}`]),
-    ...(notTried === 0
-      ? []
-      : [
-          `${untried} of the last priorities ${notTried === 1 ? 'was' : 'were'} not tried: what is left over may finish some of ${notTried === 1 ? 'it' : 'them'}.`,
-        ]),
-    ...(missing === ''
-      ? []
-      : [`What no offer covers stands in no figure’s way here; to finish them you still need ${missing}.`]),
-  ];
-}
+const listNotes = ({ order, proved, notTried }: Budget, texts: BudgetWords): string[] => [
+  ...(proved ? [] : [texts.notProved]),
+  ...(notTried === 0 ? [] : [texts.notTried(notTried)]),
+  ...(order.unmet.length === 0 ? [] : [texts.unmet(order.unmet)]),
+];

@@ -1,62 +1,14 @@
 // Report view: cautions that the plan calls for. In: the plan's list. Out: sentences, common practice of safe work.
 import type { Caution } from '../../../model/plan.js';
+import { type CautionBlock, type CautionWords, cautionWords } from './words.js';
 
-export interface CautionView {
-  readonly about: string;
-  readonly says: readonly string[];
+export interface CautionsView extends Pick<CautionWords, 'labels'> {
+  readonly blocks: readonly CautionBlock[];
 }
 
-const comesFirst = 'The label, the safety data sheet and local rules come first, before anything said here.';
-
-const blocks: Record<Caution, CautionView> = {
-  'spray can': {
-    about: 'Spray can',
-    says: [
-      'Spray outdoors or with good ventilation, and let the figures dry where nobody sits.',
-      'No flames, no sparks, no smoking, no hot surfaces nearby: gas and mist catch fire.',
-      'Wear breathing protection that is made for paint mist and solvent vapour.',
-      'Keep cans away from heat and sun, also empty ones; never pierce or burn them.',
-      comesFirst,
-    ],
-  },
-  airbrush: {
-    about: 'Airbrush',
-    says: [
-      'The mist is finer than it looks: ventilate, or spray into an extracting booth.',
-      'Wear breathing protection that is made for paint mist, with water-based paint too.',
-      'No flames or sparks nearby where anything but water thins or cleans.',
-      comesFirst,
-    ],
-  },
-  solvent: {
-    about: 'Solvents',
-    says: [
-      'Ventilate, and keep flames, sparks and heat away from open jars and wet rags.',
-      'Close jars at once, keep them off skin and eyes, and out of reach of children.',
-      'Rags with solvent or oil can heat up by themselves: dry them spread out, outdoors.',
-      comesFirst,
-    ],
-  },
-  glue: {
-    about: 'Glues',
-    says: [
-      'Ventilate: the vapour of superglue stings, and that of plastic cement catches fire. No flames or sparks nearby.',
-      'Superglue joins skin and eyelids in seconds, and cotton or wool makes it hot: wear eye protection.',
-      'Close tubes and jars at once, and keep them out of reach of children.',
-      comesFirst,
-    ],
-  },
-  brush: {
-    about: 'Brush',
-    says: [
-      'Never point a brush with your lips: pigment and medium do not belong in the mouth.',
-      'Anything but water thins or cleans by its label: it may be a solvent.',
-      comesFirst,
-    ],
-  },
-};
-
-/** In the order of the plan; none for a plan that calls for none. */
-export function viewCautions(called: readonly Caution[]): CautionView[] {
-  return called.map((caution) => blocks[caution]);
+/** In the order of the plan; undefined for a plan that calls for none. */
+export function viewCautions(called: readonly Caution[]): CautionsView | undefined {
+  if (called.length === 0) return undefined;
+  const { labels, blocks } = cautionWords;
+  return { labels, blocks: called.map((caution) => blocks[caution]) };
 }

@@ -1,12 +1,8 @@
 // Report view: undercoats worth their coat. In: the plan's advice. Out: rows with what each saves.
-import type { UndercoatAdvice } from '../../../model/colour.js';
+import type { Plan } from '../../../model/plan.js';
 import type { Over } from '../../drawing/draw-over.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { ViewInputs } from '../../words/view-inputs.js';
-import { wordMinutes } from '../../words/word-minutes.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, isTraceMl, type NumberWords } from '../../words/word-numbers.js';
-import { wordMix } from './word-coats.js';
+import type { CoatWords } from './words.js';
 
 export interface UndercoatsView {
   readonly undercoats: readonly UndercoatRow[];
@@ -26,36 +22,17 @@ interface UndercoatRow {
 const mostRows = 20;
 
 /** Most minutes saved first. */
-export function viewUndercoats({ plan, words }: ViewInputs): UndercoatsView {
+export function viewUndercoats(plan: Plan, texts: CoatWords['undercoats']): UndercoatsView {
   const { undercoats } = plan;
   return {
     undercoats: undercoats.slice(0, mostRows).map((advice) => ({
       drawn: { over: hexOf(plan, advice.over[0]?.paint ?? ''), under: hexOf(plan, advice.undercoat) },
-      ...wordAdvice(advice, words),
+      says: texts.says(advice),
+      where: texts.where(advice),
+      coats: texts.coats(advice.coatsSaved),
+      ml: texts.ml(advice.mlSaved),
+      minutes: texts.minutes(advice.minutesSaved),
     })),
-    moreUndercoats:
-      undercoats.length > mostRows
-        ? `${countOf(words, undercoats.length - mostRows, 'more undercoat')} would save less; plan.json lists each.`
-        : '',
+    moreUndercoats: undercoats.length > mostRows ? texts.more(undercoats.length - mostRows) : '',
   };
-}
-
-function wordAdvice(advice: UndercoatAdvice, words: NumberWords): Omit<UndercoatRow, 'drawn'> {
-  const { over, undercoat, undercoatCoats, coatsWith, coatsWithout, coatsSaved, figures } = advice;
-  const count = (coats: number): string => countOf(words, coats, 'coat');
-  return {
-    says:
-      `${count(undercoatCoats)} of ${nameOf(undercoat)} first, then ${count(coatsWith)} of ${wordMix(over)} ` +
-      `instead of ${words.count(coatsWithout)}`,
-    where: `${nameOf(advice.scheme)}: ${advice.step} ${nameOf(advice.zone)}, ${countOf(words, figures, 'figure')}`,
-    coats: `${words.count(coatsSaved)} fewer`,
-    ml: wordMl(advice.mlSaved, words),
-    minutes: `${wordMinutes(advice.minutesSaved, words)} less`,
-  };
-}
-
-/** Leftovers of one more palette may take more than the coats save. */
-function wordMl(savedMl: number, words: NumberWords): string {
-  if (isTraceMl(savedMl)) return 'as much';
-  return `${words.ml(Math.abs(savedMl))} ${savedMl > 0 ? 'less' : 'more'}`;
 }

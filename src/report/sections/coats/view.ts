@@ -7,13 +7,12 @@ import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { type DifferenceWords, differenceWords } from '../../words/word-difference.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
+import type { NumberWords } from '../../words/word-numbers.js';
 import { type PrimersView, viewPrimers } from './view-primers.js';
 import { type UndercoatsView, viewUndercoats } from './view-undercoats.js';
-import { wordCoats } from './word-coats.js';
+import { type CoatWords, coatWords } from './words.js';
 
-export interface CoatsView extends UndercoatsView {
+export interface CoatsView extends UndercoatsView, Pick<CoatWords, 'labels'> {
   readonly lead: string;
   readonly trust: TrustView;
   /** Reasons that are shown at once, most coats first; none where colours decided nothing. */
@@ -48,50 +47,41 @@ const [shownRows, mostRows] = [8, 60];
 export function viewCoats(inputs: ViewInputs): CoatsView | undefined {
   const { plan, words } = inputs;
   const { reasons, unknown, trust } = plan.summary.coats;
-  const primers = viewPrimers(inputs);
+  const texts = coatWords(words);
+  const primers = viewPrimers(inputs, texts.primers);
   if (reasons.length === 0 && unknown.length === 0 && primers === undefined) return undefined;
   const differences = differenceWords(plan, words);
-  const rows = reasons.slice(0, mostRows).map((one) => viewReason(one, { plan, words, differences }));
+  const rows = reasons.slice(0, mostRows).map((one) => viewReason(one, { plan, texts, words, differences }));
   return {
-    lead: wordLead(reasons.length, differences, words),
+    labels: texts.labels,
+    lead: texts.lead(reasons.length, differences.visible),
     trust: inputs.trust.of(trust),
     first: rows.slice(0, shownRows),
     folded: rows.slice(shownRows),
-    more:
-      reasons.length > mostRows
-        ? `${countOf(words, reasons.length - mostRows, 'more reason')}: plan.json says it with each line.`
-        : '',
-    unknown: wordUnknown(unknown),
-    ...viewUndercoats(inputs),
+    more: reasons.length > mostRows ? texts.more(reasons.length - mostRows) : '',
+    unknown: unknown.length === 0 ? '' : texts.unknown(unknown),
+    ...viewUndercoats(plan, texts.undercoats),
     primers,
   };
 }
 
-function wordLead(reasons: number, { visible }: DifferenceWords, words: NumberWords): string {
-  if (reasons === 0) return 'Each layer has the coats that your scheme says, or else its usual number.';
-  return (
-    'Where a scheme leaves coats blank, a base coat or midtone gets as many as hide what lies beneath. Each coat lets ' +
-    'some of the colour difference beneath it through; when less than ' +
-    `${words.plain(visible)} of it is left, nobody sees it any more.`
-  );
-}
-
 interface RowInputs {
   readonly plan: Plan;
+  readonly texts: CoatWords;
   readonly words: NumberWords;
   readonly differences: DifferenceWords;
 }
 
-function viewReason(reasoned: ReasonedCoats, { plan, words, differences }: RowInputs): CoatRow {
+function viewReason(reasoned: ReasonedCoats, { plan, texts, words, differences }: RowInputs): CoatRow {
   const { coats, because, leftDE00 } = reasoned;
   const { over, under, coatOpacity, dE00 } = because;
   return {
     drawn: { over: hexOfMix(plan, over), under: hexOfMix(plan, under) },
-    says: wordCoats(coats, because, words),
+    says: texts.because(coats, because),
     hides: coatOpacity === undefined ? '' : words.percent(coatOpacity),
     differs: leftDE00 === undefined ? '' : differences.bare(dE00),
     left: leftDE00 === undefined ? '' : differences.bare(leftDE00),
-    where: wordPlaces(reasoned.places),
+    where: texts.places(reasoned.places),
   };
 }
 
@@ -100,18 +90,3 @@ function hexOfMix(plan: Plan, mix: Mix): string {
   const most = mostOf(mix);
   return most === undefined ? '' : hexOf(plan, most.paint);
 }
-
-function wordPlaces(places: ReasonedCoats['places']): string {
-  const schemes = [...places].map(([scheme, steps]) => {
-    const zones = [...steps.values()].map(({ step, zone }) => `${step} ${nameOf(zone)}`);
-    return `${nameOf(scheme)}: ${listOf(zones, 4)}`;
-  });
-  const [shown, rest] = [schemes.slice(0, 4), schemes.length - 4];
-  return rest > 0 ? `${shown.join('; ')}; ${rest} more schemes` : shown.join('; ');
-}
-
-const wordUnknown = (paints: readonly string[]): string =>
-  paints.length === 0
-    ? ''
-    : `No hex or no opacity in your sheets: ${listOf(paints.map(nameOf), 12)}. A base coat or midtone of them or over ` +
-      'them has the coats that its scheme says, or else the usual number of its layer.';

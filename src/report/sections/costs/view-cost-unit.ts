@@ -6,11 +6,14 @@ import { type Layer, layers } from '../../../model/words.js';
 import type { Job, Trust } from '../../../model/work.js';
 import { rangeOf, shareOf } from '../../drawing/scale.js';
 import type { TrustView, TrustWords } from '../../words/view-trust.js';
-import { nameOf } from '../../words/word-name.js';
 import type { NumberWords } from '../../words/word-numbers.js';
 import { type LowHigh, wordCostRange } from '../../words/word-sure.js';
+import { sharedWords } from '../../words/words.js';
+import type { CostWords } from './words.js';
 
 export interface CostPart {
+  /** Undefined for extras. */
+  readonly layer: Layer | undefined;
   readonly part: string;
   /** For colours: `base-coat`. */
   readonly key: string;
@@ -31,52 +34,53 @@ export interface CostUnit {
 }
 
 export interface CostBar {
-  readonly id: string;
   readonly title: string;
-  readonly says: string;
   /** Low to high of the whole bar; undefined where nothing of it has a price. */
   readonly range: LowHigh | undefined;
   /** Shares of what the dearest figure may cost at most. */
-  readonly pieces: readonly (CostPart & { readonly share: number; readonly text: string })[];
+  readonly pieces: readonly { readonly key: string; readonly share: number }[];
 }
 
-const extras: CostPart = { part: 'extras', key: 'extras' };
-
 /** The layers that some job has, in painting order, then extras where anything is spent on them. */
-export function listCostParts(jobs: Iterable<Job>, extrasWhole: Amount): CostPart[] {
+export function listCostParts(jobs: Iterable<Job>, extrasWhole: Amount, { extras }: CostWords): CostPart[] {
   const used = new Set<string>();
   for (const { lines } of jobs) for (const { layer } of lines) used.add(layer);
   const ofLayers = layers
     .filter((layer) => used.has(layer))
-    .map((layer) => ({ part: layer, key: layer.replaceAll(' ', '-') }));
-  return !extrasWhole.exactMinor.isZero() || extrasWhole.atLeast ? [...ofLayers, extras] : ofLayers;
+    .map((layer) => ({ layer, part: sharedWords.layers[layer], key: layer.replaceAll(' ', '-') }));
+  const isSpent = !extrasWhole.exactMinor.isZero() || extrasWhole.atLeast;
+  return isSpent ? [...ofLayers, { layer: undefined, part: extras, key: 'extras' }] : ofLayers;
 }
 
 /** What a row needs beside the unit itself. */
 export interface CostUnitInputs {
-  readonly id: string;
   /** The full width of a bar, minor units. */
   readonly dearest: number;
   /** Cost of use of one figure, minor units. */
   readonly range: Range | undefined;
+  readonly texts: CostWords;
   readonly words: NumberWords;
   readonly viewFigure: ReturnType<typeof viewFigureOnce>;
 }
 
 /** One unit: its name, and what its figure costs. */
-export function viewCostUnit(unit: UnitCost, inputs: CostUnitInputs): CostUnit {
-  const { words, viewFigure } = inputs;
-  const range = rangeOf(inputs.range, inputs.dearest);
-  const { parts, texts, perFigure, trust } = viewFigure(unit);
+export function viewCostUnit({ unit, ...costs }: UnitCost, inputs: CostUnitInputs): CostUnit {
+  const { dearest, texts, words, viewFigure } = inputs;
+  const range = rangeOf(inputs.range, dearest);
+  const { parts, split, perFigure, trust } = viewFigure(costs);
   return {
-    unit: unit.unit.unit,
-    figures: words.count(unit.unit.count),
-    figure: unit.unit.figure,
-    scheme: unit.unit.scheme,
+    unit: unit.unit,
+    figures: words.count(unit.count),
+    figure: unit.figure,
+    scheme: unit.scheme,
     perFigure,
     range: range === undefined || inputs.range === undefined ? '' : wordCostRange(inputs.range, words),
-    split: texts,
-    bar: drawnBar(parts, { ...inputs, range, title: `${nameOf(unit.unit.unit)}: ${perFigure} a figure` }),
+    split,
+    bar: {
+      title: texts.barTitle(unit.unit, perFigure),
+      range,
+      pieces: parts.map(({ key, exact }) => ({ key, share: shareOf(exact, dearest) })),
+    },
     trust,
   };
 }
@@ -88,55 +92,38 @@ interface FigureInputs {
   readonly trust: TrustWords;
 }
 
+type CostedJob = Pick<UnitCost, 'job' | 'use'>;
+
 /** Cost of use of one figure, worded once for all units whose lines cost the same. */
-export function viewFigureOnce(inputs: FigureInputs): (unit: UnitCost) => FigureView {
+export function viewFigureOnce(inputs: FigureInputs): (costed: CostedJob) => FigureView {
   const known = new Map<UnitCost['use']['lines'], FigureView>();
-  return (unit) => {
-    const figure = known.get(unit.use.lines) ?? viewFigure(unit, inputs);
-    known.set(unit.use.lines, figure);
+  return (costed) => {
+    const figure = known.get(costed.use.lines) ?? viewFigure(costed, inputs);
+    known.set(costed.use.lines, figure);
     return figure;
   };
 }
 
-interface FigureView extends Pick<CostUnit, 'perFigure' | 'trust'> {
+interface FigureView extends Pick<CostUnit, 'perFigure' | 'split' | 'trust'> {
   /** Those that the figure has. */
-  readonly parts: readonly (CostPart & { readonly text: string; readonly exact: number })[];
-  readonly texts: readonly string[];
+  readonly parts: readonly { readonly key: string; readonly exact: number }[];
 }
 
 /** The split is by largest remainder, so it adds up to the cent. */
-function viewFigure({ job, use }: UnitCost, { parts, jobs, words, trust }: FigureInputs): FigureView {
+function viewFigure({ job, use }: CostedJob, { parts, jobs, words, trust }: FigureInputs): FigureView {
   const { costByLayer, trust: doubt = noDoubt } = jobs.get(job) ?? {};
-  const amountOf = ({ part }: CostPart): Amount | undefined =>
-    part === extras.part ? use.extrasPerFigure : costByLayer?.get(part as Layer);
-  const amounts = parts.map(amountOf);
-  const texts = words.split(use.perFigure, amounts);
+  const amounts = parts.map(({ layer }): Amount | undefined =>
+    layer === undefined ? use.extrasPerFigure : costByLayer?.get(layer),
+  );
   return {
-    parts: parts.flatMap((part, at) => {
-      const [amount, text] = [amounts[at], texts[at] ?? ''];
-      return amount === undefined ? [] : [{ ...part, text, exact: amount.exactMinor.toNumber() }];
+    parts: parts.flatMap(({ key }, at) => {
+      const amount = amounts[at];
+      return amount === undefined ? [] : [{ key, exact: amount.exactMinor.toNumber() }];
     }),
-    texts,
+    split: words.split(use.perFigure, amounts),
     perFigure: words.amount(use.perFigure),
     trust: trust.of(doubt),
   };
 }
 
 const noDoubt: Trust = { mark: 'weighed', biggestDoubt: '' };
-
-interface BarInputs {
-  readonly id: string;
-  readonly dearest: number;
-  readonly title: string;
-  readonly range: CostBar['range'];
-}
-
-function drawnBar(parts: FigureView['parts'], { id, dearest, title, range }: BarInputs): CostBar {
-  return {
-    id,
-    title,
-    range,
-    says: parts.map(({ part, text }) => `${part} ${text}`).join(', '),
-    pieces: parts.map(({ part, key, text, exact }) => ({ part, key, text, share: shareOf(exact, dearest) })),
-  };
-}

@@ -1,13 +1,10 @@
 // Report view: what the army costs. In: the plan, its sums. Out: the sums explained, cost per figure split over
 // layers, and each unit's sums.
 
-import type { Costs } from '../../../model/plan.js';
 import { mostUnitRows } from '../../../model/summary.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { lowHighMeaning, wordCostRange } from '../../words/word-sure.js';
+import { wordCostRange } from '../../words/word-sure.js';
 import {
   type CostPart,
   type CostUnit,
@@ -15,9 +12,11 @@ import {
   viewCostUnit,
   viewFigureOnce,
 } from './view-cost-unit.js';
-import { type UnitRow, wordArmy, wordUnits } from './word-units.js';
+import { type UnitRow, viewArmy, viewUnits } from './view-units.js';
+import { type CostWords, costWords } from './words.js';
 
 export interface CostsView {
+  readonly labels: CostWords['labels'];
   readonly sums: readonly {
     readonly title: string;
     readonly figure: string;
@@ -43,82 +42,65 @@ export interface CostsView {
 export function viewCosts(inputs: ViewInputs): CostsView {
   const { plan, words, trust } = inputs;
   const { costs, summary } = plan;
+  const texts = costWords(words);
   const shown = costs.units.slice(0, mostUnitRows);
-  const parts = listCostParts(plan.estimate.jobs.keys(), costs.extrasWhole);
+  const parts = listCostParts(plan.estimate.jobs.keys(), costs.extrasWhole, texts);
   const viewFigure = viewFigureOnce({ parts, jobs: summary.jobs, words, trust });
   return {
-    sums: explainSums(inputs),
-    unpriced: wordUnpriced(costs.unpriced),
+    labels: texts.labels,
+    sums: listSums(inputs, texts),
+    unpriced: costs.unpriced.length === 0 ? '' : texts.unpriced(costs.unpriced),
     parts,
-    units: shown.map((unit, index) =>
+    units: shown.map((unit) =>
       viewCostUnit(unit, {
-        ...{ id: `unit-${index + 1}`, dearest: summary.costs.dearestMinor, words, viewFigure },
+        ...{ dearest: summary.costs.dearestMinor, texts, words, viewFigure },
         range: plan.ranges.perFigure.get(unit.job),
       }),
     ),
-    more: costs.units.length > shown.length ? wordMore(costs.units.length, words) : '',
-    rows: wordUnits(plan, words),
-    total: wordArmy(plan, words),
+    more: costs.units.length > shown.length ? texts.more(mostUnitRows, costs.units.length) : '',
+    rows: viewUnits(plan, texts, words),
+    total: viewArmy(plan, texts, words),
   };
 }
 
-/** Said where the page is not the whole army. */
-function wordMore(units: number, words: NumberWords): string {
-  return `The first ${words.count(mostUnitRows)} of ${words.count(units)} units are shown one by one; the others are summed in one row, and plan.json lists each.`;
-}
-
-function explainSums({ plan, words, trust }: ViewInputs): CostsView['sums'] {
+function listSums({ plan, words, trust }: ViewInputs, texts: CostWords): CostsView['sums'] {
   const { costs, figureCount, ranges, summary } = plan;
   const costTrust = trust.of(summary.costs.trust);
-  const each = words.money(summary.costs.army.cashPerFigureMinor);
+  const likeNewest = [...costs.paints.values()].filter(({ likeNewestMl }) => likeNewestMl > 0);
   return [
     {
-      title: 'Cost of use',
+      title: texts.use.title,
       within: false,
       trust: costTrust,
       figure: words.amount(costs.useWhole),
       range: wordCostRange(ranges.useWhole, words),
-      says: `Paint put out for the whole scheme at what its pots cost, and extras (${words.amount(costs.extrasWhole)} of it).${wordLikeNewest(costs)} Steps already done count too. Low to high: ${lowHighMeaning}, prices taken as they are.`,
+      says: texts.use.says(
+        words.amount(costs.extrasWhole),
+        likeNewest.map(({ paint }) => paint),
+      ),
     },
     {
-      title: 'of that, still to be used',
+      ...texts.remaining,
       within: true,
       trust: costTrust,
       figure: words.amount(costs.useRemaining),
       range: wordCostRange(ranges.useRemaining, words),
-      says: 'The same for the steps that are not done yet.',
     },
     {
-      title: 'Cash to spend',
+      title: texts.cash.title,
       within: false,
       trust: trust.of(summary.lasting.trust),
       figure: words.money(costs.cashMinor),
       range: '',
-      says: `Whole pots on the order, with postage: ${each} a figure. It is never added to the cost of use: part of it stays in the pots, and pots you own are paid already.`,
+      says: texts.cash.says(words.money(summary.costs.army.cashPerFigureMinor)),
     },
     {
-      title: 'The figures themselves',
+      title: texts.figures.title,
       within: false,
-      trust: { mark: 'yours', doubt: '', doubtId: '' },
+      trust: trust.of({ mark: 'yours', biggestDoubt: '' }),
       figure: words.amount(costs.figuresPrice),
       range: '',
-      says: `What ${countOf(words, figureCount, 'unpainted figure')} cost, apart from both.`,
+      says: texts.figures.says(figureCount),
     },
   ];
 }
-
-/** Whose price is that of a pot which is not there. */
-function wordLikeNewest({ paints }: Costs): string {
-  const named = [...paints.values()].filter(({ likeNewestMl }) => likeNewestMl > 0);
-  return named.length === 0
-    ? ''
-    : ` What neither pots nor order give of ${listOf(
-        named.map(({ paint }) => nameOf(paint)),
-        12,
-      )} costs what your newest pot of it did (yours).`;
-}
-
-const wordUnpriced = (paints: readonly string[]): string =>
-  paints.length === 0
-    ? ''
-    : `Without a price, wholly or in part: ${listOf(paints.map(nameOf), 12)}. They are not free, only unknown, so sums that lack them say “at least”, and their ranges are of the rest.`;

@@ -8,11 +8,12 @@ import { wordProblem } from '../../../problems/word-problem.js';
 import { rangeOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { markMeanings } from '../../words/view-trust.js';
-import { countOf, type NumberWords } from '../../words/word-numbers.js';
+import type { NumberWords } from '../../words/word-numbers.js';
 import type { LowHigh } from '../../words/word-sure.js';
+import { sharedWords } from '../../words/words.js';
+import { type GroundWords, groundWords } from './words.js';
 
-export interface GroundView {
-  readonly lead: string;
+export interface GroundView extends Pick<GroundWords, 'labels'> {
   readonly marks: readonly { readonly mark: string; readonly meaning: string }[];
   readonly groups: readonly { readonly title: string; readonly rows: readonly AssumptionRow[] }[];
   readonly defaults: readonly { readonly where: string; readonly rows: string; readonly meaning: string }[];
@@ -41,56 +42,53 @@ interface GroundInputs extends ViewInputs {
 /** Everything that stands behind the numbers. */
 export function viewGround(inputs: GroundInputs): GroundView {
   const { plan, problems, words } = inputs;
+  const texts = groundWords(words);
   return {
-    lead: 'Every likely figure in this report is worked out from the likely values below. Low and high say how far each of them may lie off: one time in ten it lies below the low, one in ten above the high. Ranges and chances come from drawing all of them at once, many times over.',
+    labels: texts.labels,
     marks: markMeanings,
-    groups: groupAssumptions(inputs),
-    defaults: plan.defaults.map(({ sheet, column, rows, meaning }) => ({
-      where: `${sheet}, ${column}`,
-      rows: countOf(words, rows, 'row'),
-      meaning,
+    groups: groupAssumptions(inputs, texts),
+    defaults: plan.defaults.map((one) => ({
+      where: texts.column(one),
+      rows: texts.rows(one.rows),
+      meaning: one.meaning,
     })),
-    warnings: wordWarnings(problems),
+    warnings: wordWarnings(problems, texts),
   };
 }
 
-const groupTitles = [
-  'A person, made small',
-  'Dress, build, kit',
-  'How paint goes on',
-  'Layers, where a scheme says nothing',
-  'Colours',
-  'How long it takes',
-  'Pots, readings, weighings',
-] as const;
-type GroupTitle = (typeof groupTitles)[number];
+type Group = keyof GroundWords['groups'];
 
 /** By the way the registry's names are built; a name of no kind stands with the pots. */
-function groupOf(name: string): GroupTitle {
-  if (/^(skin of|stature|eye level|share )/.test(name)) return 'A person, made small';
-  if (/^(dress|build|kit|relief)\b/.test(name)) return 'Dress, build, kit';
+function groupOf(name: string): Group {
+  if (/^(skin of|stature|eye level|share )/.test(name)) return 'person';
+  if (/^(dress|build|kit|relief)\b/.test(name)) return 'dress';
   if (/(wet film|transfer|leftover)$|^painter$|^most transfer|(target|catch) of a spray$/.test(name))
-    return 'How paint goes on';
-  if (/(pace|handling|setup|care)$|^evening|^long drying$/.test(name)) return 'How long it takes';
-  if (/^(opacity|just visible|pale|speck|farthest)\b/.test(name)) return 'Colours';
-  const ofLayer = layers.some((layer) => name.startsWith(`${layer} `));
-  return ofLayer ? 'Layers, where a scheme says nothing' : 'Pots, readings, weighings';
+    return 'application';
+  if (/(pace|handling|setup|care)$|^evening|^long drying$/.test(name)) return 'time';
+  if (/^(opacity|just visible|pale|speck|farthest)\b/.test(name)) return 'colours';
+  return layers.some((layer) => name.startsWith(`${layer} `)) ? 'layers' : 'pots';
 }
 
-function groupAssumptions({ plan, words, trust }: GroundInputs): GroundView['groups'] {
-  return groupTitles
-    .map((title) => ({
+function groupAssumptions({ plan, words, trust }: GroundInputs, texts: GroundWords): GroundView['groups'] {
+  return Object.entries(texts.groups)
+    .map(([group, title]) => ({
       title,
       rows: plan.assumptions
-        .filter(({ name }) => groupOf(name) === title)
-        .map((one) => viewAssumption(one, words, trust.idOf(one.name))),
+        .filter(({ name }) => groupOf(name) === group)
+        .map((one) => viewAssumption(one, trust.idOf(one.name), { texts, words })),
     }))
     .filter(({ rows }) => rows.length > 0);
 }
 
-function viewAssumption(one: Assumption, words: NumberWords, id: string): AssumptionRow {
+interface Wording {
+  readonly texts: GroundWords;
+  readonly words: NumberWords;
+}
+
+function viewAssumption(one: Assumption, id: string, { texts, words }: Wording): AssumptionRow {
   const { name, low, likely, high, unit, mark, source, weighings } = one;
   const isExact = low === likely && high === likely;
+  const said = sharedWords.marks[mark].name;
   return {
     id,
     name,
@@ -99,17 +97,17 @@ function viewAssumption(one: Assumption, words: NumberWords, id: string): Assump
     high: isExact ? '' : words.plain(high),
     unit: unit.replace('cm2', 'cm²'),
     mark,
-    markText: weighings === undefined ? mark : `${mark} (n = ${words.count(weighings)})`,
+    markText: weighings === undefined ? said : texts.learned(said, weighings),
     source,
     spread: isExact || likely === 0 ? undefined : rangeOf({ low, high }, likely),
   };
 }
 
 /** Warnings in sheet and row order, repeats capped. Errors stop a plan, so none can be here. */
-function wordWarnings(problems: readonly Problem[]): string[] {
+function wordWarnings(problems: readonly Problem[], texts: GroundWords): string[] {
   const warnings = orderProblems(problems.filter(({ severity }) => severity === 'warning'));
   return capRepeats(warnings).flatMap(({ shown, more }) => [
     ...shown.map(wordProblem),
-    ...(more > 0 ? [`and ${more} more like the last`] : []),
+    ...(more > 0 ? [texts.more(more)] : []),
   ]);
 }

@@ -24,11 +24,7 @@ function drawRoom(chart: FrontierChart, room: StairsRoom): string {
   const scale = scaleOf(room);
   const { title, says, levels } = chart;
   const content = [
-    drawAxes(
-      { ...chart, acrossTicks: chart.differenceTicks, across: 'colour difference allowed' },
-      room,
-      scale,
-    ),
+    drawAxes({ ...chart, acrossTicks: chart.differenceTicks }, room, scale),
     ...levels.map((level, at) => drawLevel(level, levels[at + 1], scale)),
     ...levels.map((level) => drawDot(level, scale)),
     ...placeNames(levels, room, scale),

@@ -3,8 +3,6 @@ import type { FrontierLevel } from '../../../model/summary.js';
 import type { Tick } from '../../drawing/draw-axes.js';
 import { shareOf } from '../../drawing/scale.js';
 import { openScale } from '../../drawing/tick-steps.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf } from '../../words/word-numbers.js';
 import { isFirm } from './is-firm.js';
 import type { Pairing } from './view-pair.js';
 
@@ -12,6 +10,8 @@ import type { Pairing } from './view-pair.js';
 export interface FrontierChart {
   readonly title: string;
   readonly says: string;
+  /** What goes across. */
+  readonly across: string;
   readonly levels: readonly Level[];
   readonly cashTicks: readonly Tick[];
   readonly differenceTicks: readonly Tick[];
@@ -31,32 +31,34 @@ export interface Level {
 }
 
 /** Levels by rising difference, two at the least. */
-export function viewFrontierChart(levels: readonly FrontierLevel[], { plan, words }: Pairing): FrontierChart {
+export function viewFrontierChart(
+  levels: readonly FrontierLevel[],
+  { plan, words, texts }: Pairing,
+): FrontierChart {
+  const { chart } = texts.frontier;
   const cash = levels.map(({ cashMinor }) => cashMinor);
   const [least, most] = [Math.min(...cash), Math.max(...cash, 1)];
   const farthest = Math.max(...levels.map(({ toDE00 }) => toDE00), 1);
   const upwards = openScale({ least, most });
-  const { currency } = plan.settings;
-  const [first, last] = [levels[0], levels.at(-1)];
   return {
-    title: 'Cash against colour difference',
-    says: `${countOf(words, levels.length, 'level')} from ${words.money(first?.cashMinor ?? 0)} with your own colours to ${words.money(last?.cashMinor ?? 0)} with differences of up to ${words.plain(farthest)}. The table that follows lists each.`,
+    title: chart.title,
+    says: chart.says(levels, farthest),
+    across: chart.across,
     levels: levels.map((level, at): Level => {
       const before = levels[at - 1]?.swaps ?? [];
       const fresh = level.swaps.filter(
         ({ paint, by }) => !before.some((one) => one.paint === paint && one.by === by),
       );
-      const named = fresh.map(({ paint, by }) => `${nameOf(by)} for ${nameOf(paint)}`);
       return {
         no: String(at + 1),
-        name: named.length > 1 ? `${named[0]} + ${words.count(named.length - 1)}` : (named[0] ?? ''),
-        title: `From ${words.plain(level.dE00)}: ${words.money(level.cashMinor)}${named.length === 0 ? '' : `, ${listOf(named)}`}`,
+        name: chart.swaps(fresh),
+        title: chart.level(level, fresh),
         across: shareOf(level.dE00, farthest),
         up: upwards.shareOf(level.cashMinor),
         firm: isFirm(level),
       };
     }),
-    currency,
+    currency: plan.settings.currency,
     cashTicks: upwards.ticks.map((minor) => ({ share: upwards.shareOf(minor), text: words.major(minor) })),
     differenceTicks: Array.from({ length: Math.floor(farthest) + 1 }, (_, of) => ({
       share: shareOf(of, farthest),

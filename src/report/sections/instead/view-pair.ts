@@ -5,12 +5,14 @@ import type { Pair } from '../../drawing/draw-over.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { DifferenceWords } from '../../words/word-difference.js';
 import type { NumberWords } from '../../words/word-numbers.js';
+import type { InsteadWords } from './words.js';
 
 /** What pairs are worded with. */
 export interface Pairing {
   readonly plan: Plan;
   readonly words: NumberWords;
   readonly differences: DifferenceWords;
+  readonly texts: InsteadWords;
 }
 
 /** Two paints with their colours; the difference may not be known. */

@@ -1,19 +1,17 @@
 // Report view: what is owned instead of what is to be bought. In: the plan. Out: pairs of colours with the row that takes
 // the decision, and the swaps that are taken already.
 import type { Instead, Substitute, SwapTaken } from '../../../model/colour.js';
-import type { Plan } from '../../../model/plan.js';
 import type { Pair } from '../../drawing/draw-over.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import { wordAim } from '../../words/word-aim.js';
 import { differenceWords } from '../../words/word-difference.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { type FrontierView, viewFrontier } from './view-frontier.js';
 import { type Pairing, viewPair } from './view-pair.js';
 import { swapHeader, swapRow } from './word-swap-row.js';
+import { type InsteadWords, insteadWords } from './words.js';
 
 export interface InsteadView {
+  readonly labels: InsteadWords['labels'];
   readonly lead: string;
   /** What colour differences mean. */
   readonly meaning: string;
@@ -59,66 +57,49 @@ const [takenRows, paintRows, substitutesEach] = [30, 30, 4];
 
 /** Undefined where nothing is to be bought and nothing is swapped. */
 export function viewInstead({ plan, words }: ViewInputs): InsteadView | undefined {
+  const { swaps, instead } = plan;
   const missing = plan.summary.colours.toBuy;
-  if (missing === 0 && plan.swaps.length === 0) return undefined;
+  if (missing === 0 && swaps.length === 0) return undefined;
   const differences = differenceWords(plan, words);
-  const pairing = { plan, words, differences };
+  const texts = insteadWords(words);
+  const pairing = { plan, words, differences, texts };
   return {
-    lead: wordLead(plan, missing, words),
+    labels: texts.labels,
+    lead: texts.lead(missing, instead.length),
     meaning: differences.meaning,
-    taken: plan.swaps.slice(0, takenRows).map((swap) => viewTaken(swap, pairing)),
-    moreTaken: wordMoreOf(plan.swaps.length - takenRows, 'swap', words),
-    paints: plan.instead.slice(0, paintRows).map((one) => viewPaint(one, pairing)),
-    morePaints: wordMoreOf(plan.instead.length - paintRows, 'paint', words),
-    none: missing > 0 && plan.instead.length === 0 ? noneNear : '',
+    taken: swaps.slice(0, takenRows).map((swap) => viewTaken(swap, pairing)),
+    moreTaken: swaps.length > takenRows ? texts.moreTaken(swaps.length - takenRows) : '',
+    paints: instead.slice(0, paintRows).map((one) => viewPaint(one, pairing)),
+    morePaints: instead.length > paintRows ? texts.morePaints(instead.length - paintRows) : '',
+    none: missing > 0 && instead.length === 0 ? texts.noneNear : '',
     header: swapHeader(words),
     frontier: viewFrontier(pairing),
   };
 }
 
-const noneNear =
-  'Nothing that you own and that the army leaves over comes near what is to be bought, by colour or by another name. ' +
-  'Paints without a hex can’t be compared.';
+const viewTaken = (swap: SwapTaken, pairing: Pairing): TakenRow => ({
+  ...viewPair(swap, pairing),
+  where: pairing.texts.where(swap),
+});
 
-function wordLead({ instead }: Plan, missing: number, words: NumberWords): string {
-  if (missing === 0) return 'Nothing has to be bought; these swaps of your sheet are counted in.';
-  const of = `Of ${countOf(words, missing, 'paint')} to buy, ${words.count(instead.length)} ${instead.length === 1 ? 'has' : 'have'} something near on your shelf.`;
-  return `${of} Nothing is ever swapped unless you say so.`;
-}
-
-const wordMoreOf = (rest: number, one: string, words: NumberWords): string =>
-  rest > 0 ? `${countOf(words, rest, `more ${one}`)}: plan.json lists each.` : '';
-
-function viewTaken(swap: SwapTaken, pairing: Pairing): InsteadView['taken'][number] {
-  const { words } = pairing;
-  const steps = swap.steps.map((step) => words.count(step));
-  return {
-    ...viewPair(swap, pairing),
-    where: `${nameOf(swap.scheme)}, ${steps.length === 1 ? 'step' : 'steps'} ${listOf(steps, 8)}`,
-  };
-}
-
-function viewPaint({ paint, toBuyMl, neededMl, by }: Instead, pairing: Pairing): InsteadPaint {
-  const { plan, words } = pairing;
+function viewPaint(one: Instead, pairing: Pairing): InsteadPaint {
+  const { plan, texts } = pairing;
+  const { paint, by } = one;
   return {
     paint,
     hex: hexOf(plan, paint),
-    toBuy: `${words.ml(toBuyMl)} to buy: ${wordAim(plan, words)} takes ${words.ml(neededMl)} in all`,
-    by: by.slice(0, substitutesEach).map((one) => viewSubstitute(one, paint, pairing)),
-    more: by.length > substitutesEach ? `and ${words.count(by.length - substitutesEach)} farther off` : '',
+    toBuy: texts.toBuy(one, plan.aim),
+    by: by.slice(0, substitutesEach).map((other) => viewSubstitute(other, paint, pairing)),
+    more: by.length > substitutesEach ? texts.fartherOff(by.length - substitutesEach) : '',
   };
 }
 
 function viewSubstitute(one: Substitute, paint: string, pairing: Pairing): SubstituteRow {
-  const { paint: by, sameByName, spareMl, isEnough, dE00 } = one;
-  const { words } = pairing;
-  const spare = words.ml(spareMl);
+  const { paint: by, sameByName, dE00 } = one;
   return {
     ...viewPair({ paint, by, ...(dE00 !== undefined && { dE00 }) }, pairing),
     sameByName,
-    spare: isEnough
-      ? `${spare} left over: enough for all of it`
-      : `${spare} left over: enough for some steps, not for all`,
-    row: swapRow(paint, by, words),
+    spare: pairing.texts.spare(one),
+    row: swapRow(paint, by, pairing.words),
   };
 }

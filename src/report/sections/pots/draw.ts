@@ -2,9 +2,9 @@
 // must reach, low to high of need and shelf, and the tick of the keep level.
 import { drawFrame, fillOf } from '../../drawing/draw-frame.js';
 import { fullShare } from '../../drawing/draw-shapes.js';
-import { percentOf } from '../../drawing/escape-markup.js';
+import { escapeMarkup, percentOf } from '../../drawing/escape-markup.js';
 import type { LowHigh } from '../../words/word-sure.js';
-import type { PotBar } from './view.js';
+import type { PotBar, PotMark } from './view.js';
 
 const top = 11;
 const high = 15;
@@ -21,7 +21,7 @@ export function drawPotBar(bar: PotBar): string {
     bar.hereShare > 0 ? block(0, bar.hereShare, fillOf(bar.hex, 'paint')) : '',
     bar.orderedShare > 0 ? drawOrdered(bar) : '',
     reach > fullShare ? cutOff : '',
-    `<use href="#${bar.line === 'needed' ? 'needed' : 'keep'}"/>`,
+    `<use href="#${bar.line}"/>`,
     bar.need === undefined ? '' : drawReach(bar.need, 5, 'need-reach'),
     bar.have === undefined
       ? ''
@@ -57,8 +57,7 @@ const keepMark = (share: number): string =>
 const cutOff = `<svg class="cut-off" x="100%" y="${top}" width="1" height="1"><path d="M-15 18L-9 -3M-9 18L-3 -3"/></svg>`;
 
 /** What the lines across the bars mean, drawn once above each group. */
-export function drawPotAxis(line: PotBar['line']): string {
-  const label = (share: number, text: string): string => `<text x="${at(share)}" y="11">${text}</text>`;
-  const labels = line === 'needed' ? label(1, 'likely need') + label(2, 'twice') : label(1, 'keep level');
-  return `<svg class="pot-axis" height="16" aria-hidden="true">${labels}</svg>`;
+export function drawPotAxis(marks: readonly PotMark[]): string {
+  const labels = marks.map(({ share, text }) => `<text x="${at(share)}" y="11">${escapeMarkup(text)}</text>`);
+  return `<svg class="pot-axis" height="16" aria-hidden="true">${labels.join('')}</svg>`;
 }

@@ -1,11 +1,11 @@
 // Report view: what is finished. In: the plan, its sums. Out: per unit steps finished and begun, and how its need has shrunk.
-import type { Plan } from '../../../model/plan.js';
 import { type JobSummary, mostUnitRows } from '../../../model/summary.js';
 import type { Job } from '../../../model/work.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import { countOf, listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { type ProgressWords, progressWords } from './words.js';
 
-export interface ProgressView {
+export interface ProgressView extends Pick<ProgressWords, 'labels'> {
   /** How the need has shrunk. */
   readonly lead: string;
   readonly rows: readonly ProgressRow[];
@@ -31,44 +31,39 @@ interface ProgressRow {
 
 /** Undefined where nothing is done yet. */
 export function viewProgress({ plan, words }: ViewInputs): ProgressView | undefined {
-  const { estimate, summary } = plan;
-  if (![...summary.jobs.values()].some(({ isBegun }) => isBegun)) return undefined;
-  const rowOf = new Map([...summary.jobs].map(([job, sums]) => [job, viewJob(job, sums, words)]));
-  const rows = estimate.units.slice(0, mostUnitRows).flatMap(({ unit, job }) => {
+  const { units } = plan.estimate;
+  const { jobs, work } = plan.summary;
+  if (![...jobs.values()].some(({ isBegun }) => isBegun)) return undefined;
+  const texts = progressWords(words);
+  const rowOf = new Map([...jobs].map(([job, sums]) => [job, viewJob(job, sums, { texts, words })]));
+  const rows = units.slice(0, mostUnitRows).flatMap(({ unit, job }) => {
     const row = rowOf.get(job);
     return row === undefined ? [] : [{ unit: unit.unit, ...row }];
   });
+  const finished = units.filter(({ job }) => !job.unfinished);
   return {
-    lead: wordLead(plan, words),
+    labels: texts.labels,
+    lead: texts.lead(work, finished.length, units.length),
     rows,
     showBegun: rows.some(({ begun }) => begun !== ''),
-    more:
-      estimate.units.length > mostUnitRows
-        ? `The first ${words.count(mostUnitRows)} units are listed; plan.json tells how far each of the others is.`
-        : '',
+    more: units.length > mostUnitRows ? texts.more(mostUnitRows) : '',
   };
 }
 
-function wordLead({ estimate, summary }: Plan, words: NumberWords): string {
-  const { wholeMl, remainingMl } = summary.work;
-  const finished = estimate.units.filter(({ job }) => !job.unfinished);
-  const digits = mlDigits(wholeMl);
-  const shrunk = `What the army needs has shrunk from ${words.ml(wholeMl, digits)} to ${words.ml(remainingMl, digits)}.`;
-  const whole = ` ${countOf(words, finished.length, 'unit')} of ${words.count(estimate.units.length)} ${finished.length === 1 ? 'is' : 'are'} finished.`;
-  return finished.length === 0 ? shrunk : `${shrunk}${whole}`;
+interface Wording {
+  readonly texts: ProgressWords;
+  readonly words: NumberWords;
 }
 
-function viewJob({ count }: Job, sums: JobSummary, words: NumberWords): Omit<ProgressRow, 'unit'> {
+function viewJob({ count }: Job, sums: JobSummary, { texts, words }: Wording): Omit<ProgressRow, 'unit'> {
   const { wholeMl, remainingMl, steps, stepsFinished, begun, doneShare } = sums;
   const digits = mlDigits(wholeMl);
-  const wordStep = ({ step, figures }: JobSummary['begun'][number]): string =>
-    `step ${words.count(step)} on ${words.count(figures)} of ${words.count(count)}`;
   return {
     figures: words.count(count),
-    steps: `${words.count(stepsFinished)} of ${words.count(steps)}`,
-    begun: listOf(begun.map(wordStep)),
+    steps: texts.steps(stepsFinished, steps),
+    begun: listOf(begun.map((step) => texts.begun(step, count))),
     whole: words.ml(wholeMl, digits),
-    remaining: remainingMl === 0 ? 'nothing' : words.ml(remainingMl, digits),
+    remaining: remainingMl === 0 ? texts.nothing : words.ml(remainingMl, digits),
     doneShare,
   };
 }

@@ -1,14 +1,17 @@
-// Report view: one line of the reorder list in words. In: the line, its shop, its order. Out: prices as text, what its pots
-// cover and leave over, why it is there where it covers nothing.
+// Report view: one line of the reorder list. In: the line, its shop, its order. Out: prices as text, what its pots cover
+// and leave over, why it is there where it covers nothing.
 import type { Order } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
 import type { OrderSums } from '../../../model/summary.js';
-import type { ReorderLine, ReorderPot, ReorderShop } from '../../reorder/view-reorder.js';
+import type { ReorderLine, ReorderShop } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
-import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import type { NumberWords } from '../../words/word-numbers.js';
+import type { ShoppingWords } from './words.js';
 
 export interface ShoppingLine {
   readonly offer: string;
+  /** Beside its box, for who can't see the table. */
+  readonly tick: string;
   readonly count: string;
   readonly price: string;
   readonly cost: string;
@@ -21,6 +24,8 @@ export interface ShoppingLine {
     readonly covers: string;
     readonly code: string;
   }[];
+  /** How likely it is needed; '' where nothing was drawn. */
+  readonly needed: string;
   /** Why more of it is bought than is needed; else ''. */
   readonly why: string;
 }
@@ -31,48 +36,31 @@ export interface LineInputs {
   readonly order: Order;
   readonly sums: OrderSums;
   readonly words: NumberWords;
+  readonly texts: ShoppingWords;
 }
 
 /** Price, count, pots; an offer that covers nothing says why it is bought. */
 export function viewLine(line: ReorderLine, shop: ReorderShop, inputs: LineInputs): ShoppingLine {
-  const { plan, words } = inputs;
+  const { plan, words, texts } = inputs;
   return {
     offer: line.offer,
+    tick: texts.tick(line.offer),
     count: words.count(line.count),
     price: words.money(line.priceMinor),
     cost: words.money(line.costMinor),
     pots: line.pots.map((pot) => ({
       paint: pot.paint,
       hex: hexOf(plan, pot.paint),
-      what: `${countOf(words, pot.count, pot.container)} of ${words.plain(pot.sizeMl)}\u00a0ml`,
-      covers: wordCovers(pot, words),
+      what: texts.pots(pot),
+      covers: texts.covers(pot),
       code: pot.code,
     })),
+    needed: line.needed === undefined ? '' : texts.needed(line.needed, plan.aim),
     why: wordWhy(line, shop, inputs),
   };
 }
 
-/** `covers 1.1 ml, leaves 10.5 ml`: both with as many digits as what is covered. */
-function wordCovers({ coversMl, overMl }: ReorderPot, words: NumberWords): string {
-  if (coversMl === 0) return 'covers nothing';
-  const digits = mlDigits(coversMl);
-  return `covers ${words.ml(coversMl, digits)}, leaves ${overMl === 0 ? 'nothing' : words.ml(overMl, digits)}`;
+function wordWhy(line: ReorderLine, shop: ReorderShop, { order, texts }: LineInputs): string {
+  if (line.spare > 0) return texts.spare(line, order.aboveBestMinor === 0, shop);
+  return line.pots.some(({ coversMl }) => coversMl === 0) ? texts.idle : '';
 }
-
-function wordWhy(line: ReorderLine, shop: ReorderShop, { order, words }: LineInputs): string {
-  const { spare, count } = line;
-  if (spare > 0) {
-    const who = spare !== count ? `${words.count(spare)} of ${words.count(line.count)}` : 'This';
-    // Only a proved order is known to hold nothing without reason.
-    if (order.aboveBestMinor > 0) return `${who} may not be needed: the order is not proved.`;
-    return `${who} only ${spare > 1 && spare !== count ? 'fill' : 'fills'} the order up to ${goalOf(shop)}.`;
-  }
-  const idle = line.pots.some(({ coversMl }) => coversMl === 0);
-  return idle ? 'What covers nothing comes with the set.' : '';
-}
-
-/** Where postage is paid none was saved, so it is the least order that had to be reached. */
-const goalOf = ({ postageMinor }: ReorderShop): string => {
-  if (postageMinor > 0) return 'the least order';
-  return postageMinor < 0 ? 'free postage' : 'free postage or the least order';
-};

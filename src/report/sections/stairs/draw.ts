@@ -15,7 +15,7 @@ export function drawStairs(chart: StairsChart): string {
 function drawRoom(chart: StairsChart, room: StairsRoom): string {
   const scale = scaleOf(room);
   const content = [
-    drawAxes({ ...chart, acrossTicks: chart.figureTicks, across: 'figures' }, room, scale),
+    drawAxes({ ...chart, acrossTicks: chart.figureTicks }, room, scale),
     drawGround(chart, room, scale),
     drawArmyLine(chart, room, scale),
     ...chart.risers.map((riser) => drawRiser(riser, room, scale)),

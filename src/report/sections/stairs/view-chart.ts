@@ -4,12 +4,14 @@ import type { Rise, StairSums } from '../../../model/summary.js';
 import type { Tick } from '../../drawing/draw-axes.js';
 import { listTicks, shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
+import type { NumberWords } from '../../words/word-numbers.js';
+import type { StairsWords } from './words.js';
 
 export interface StairsChart {
   readonly title: string;
   readonly says: string;
+  /** What goes across. */
+  readonly across: string;
   readonly risers: readonly Riser[];
   readonly army: {
     readonly across: number;
@@ -40,27 +42,28 @@ export interface Riser {
 interface ChartInputs {
   readonly plan: Plan;
   readonly sums: StairSums;
+  readonly words: NumberWords;
+  readonly texts: StairsWords['chart'];
 }
 
 /** Undefined where the cash never rises: a flat line would say nothing. */
-export function viewStairsChart(
-  { plan, sums: { rises, armyMinor } }: ChartInputs,
-  words: NumberWords,
-): StairsChart | undefined {
+export function viewStairsChart(inputs: ChartInputs): StairsChart | undefined {
+  const { plan, sums, words, texts } = inputs;
+  const { rises, armyMinor } = sums;
   const { figureCount, settings, stairs } = plan;
   const most = rises.at(-1);
   if (most === undefined) return undefined;
   const mostMinor = Math.max(most.cashMinor, armyMinor);
-  const figures = countOf(words, figureCount, 'figure');
   return {
-    title: 'Cash against figures',
-    says: `${countOf(words, rises.length, 'step')} from none to ${words.count(stairs.mostFigures)} figures: ${words.money(armyMinor)} for your army of ${words.count(figureCount)}, ${words.money(most.cashMinor)} at the end. The table that follows lists each step.`,
-    risers: rises.map((rise, index) => riserOf(rise, index + 1, { plan, words, mostMinor })),
+    title: texts.title,
+    says: texts.says(plan, sums, most.cashMinor),
+    across: texts.across,
+    risers: rises.map((rise, index) => riserOf(rise, index + 1, { ...inputs, mostMinor })),
     army: {
       across: shareOf(figureCount, stairs.mostFigures),
       up: shareOf(armyMinor, mostMinor),
-      label: `your army: ${figures}, ${words.money(armyMinor)}`,
-      short: `your army: ${words.count(figureCount)}`,
+      label: texts.army(figureCount, armyMinor),
+      short: texts.armyShort(figureCount),
     },
     currency: settings.currency,
     cashTicks: listTicks(mostMinor, words.major),
@@ -68,19 +71,16 @@ export function viewStairsChart(
   };
 }
 
-interface RiserInputs {
-  readonly plan: Plan;
-  readonly words: NumberWords;
+interface RiserInputs extends ChartInputs {
   readonly mostMinor: number;
 }
 
-function riserOf(rise: Rise, no: number, { plan, words, mostMinor }: RiserInputs): Riser {
+function riserOf(rise: Rise, no: number, { plan, texts, mostMinor }: RiserInputs): Riser {
   const { figures, cashMinor, riseMinor, because, proved } = rise;
-  const [first = '', ...others] = because.map(nameOf);
   return {
     no,
-    name: others.length === 0 ? first : `${first} + ${words.count(others.length)}`,
-    title: `Figure ${words.count(figures)}: ${words.money(riseMinor)} more for ${listOf([first, ...others])}`,
+    name: texts.because(because),
+    title: texts.riser(rise),
     hexes: because.map((paint) => hexOf(plan, paint)),
     across: shareOf(figures, plan.stairs.mostFigures),
     fromUp: shareOf(cashMinor, mostMinor, -riseMinor),

@@ -3,14 +3,12 @@ import type { Plan } from '../../../model/plan.js';
 import type { Rise, StairSums } from '../../../model/summary.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import { wordAim } from '../../words/word-aim.js';
-import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { wordBut } from '../../words/word-promise.js';
-import { searchLonger } from '../../words/word-proof.js';
+import type { NumberWords } from '../../words/word-numbers.js';
 import { type StairsChart, viewStairsChart } from './view-chart.js';
+import { type StairsWords, stairsWords } from './words.js';
 
 export interface StairsView {
+  readonly labels: StairsWords['labels'];
   readonly lead: string;
   /** What one more figure costs right now. */
   readonly next: { readonly figure: string; readonly says: string };
@@ -41,73 +39,53 @@ export function viewStairs({ plan, words }: ViewInputs): StairsView | undefined 
   const sums = plan.summary.stairs;
   if (sums === undefined) return undefined;
   const { rises, unproved } = sums;
+  const texts = stairsWords(words);
   return {
-    lead: wordLead(plan, words),
-    next: wordNext(plan, sums, words),
-    chart: viewStairsChart({ plan, sums }, words),
-    caption: `Where the cash rises, ${countOf(words, rises.length, 'step')}${unproved === 0 ? ', each proved: no order for so many figures costs less' : ''}`,
-    rows: rises.map((rise, index) => viewRow(rise, index + 1, { plan, words })),
+    labels: texts.labels,
+    lead: texts.lead(plan),
+    next: viewNext(plan, sums, texts.next),
+    chart: viewStairsChart({ plan, sums, words, texts: texts.chart }),
+    caption: texts.caption(sums),
+    rows: rises.map((rise, index) => viewRow(rise, index + 1, { plan, words, texts })),
     showProved: unproved > 0,
-    notes: wordNotes(plan, unproved, words),
+    notes: [
+      ...(plan.stairs.everyStep ? [] : [texts.missed]),
+      ...(unproved === 0 ? [] : [texts.open(unproved)]),
+    ],
   };
 }
 
-function wordLead(plan: Plan, words: NumberWords): string {
-  const { firstUnit } = plan.summary;
-  const start = firstUnit === undefined ? '' : `, ${nameOf(firstUnit.unit)} first`;
-  return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${wordAim(plan, words)} takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
-}
-
 /** The step right after the army is looked for whatever the others are; later ones may have been passed over. */
-function wordNext(plan: Plan, { next }: StairSums, words: NumberWords): StairsView['next'] {
-  const { figureCount, order } = plan;
-  const reach = wordReach(order);
-  if (next === undefined) return { figure: 'nothing', says: `${reach}, even for twice the army.` };
-  const { rise, extraMinor, reachesFigure, isNext } = next;
-  const extra = wordExtra(rise, extraMinor, words);
-  const because = listOf(rise.because.map(nameOf));
-  if (reachesFigure === figureCount && isNext)
-    return { figure: extra, says: `More of ${because} would be needed.` };
-  const step = `figure ${words.count(rise.figures)} (${because}): ${extra}`;
-  const says = isNext
-    ? `The next step is ${step}.`
-    : `The next step shown is ${step}; not every step was looked for, so it may come earlier.`;
-  return { figure: 'nothing', says: `${reach}, up to figure ${words.count(reachesFigure)}. ${says}` };
-}
-
-/** A step that is not proved may be had for less. */
-function wordExtra({ proved }: Rise, extraMinor: number, words: NumberWords): string {
-  const money = words.money(extraMinor);
-  return proved || extraMinor === 0 ? money : `at most ${money}`;
-}
-
-function wordReach(order: Plan['order']): string {
-  const what = order.lines.length === 0 ? 'Your pots' : 'Your pots and this order';
-  return `${what} still reach${wordBut(order)}`;
+function viewNext(
+  { figureCount, order }: Plan,
+  { next }: StairSums,
+  texts: StairsWords['next'],
+): StairsView['next'] {
+  if (next === undefined) return { figure: texts.nothing, says: texts.evenTwice(order) };
+  const extra = texts.extra(next);
+  return next.reachesFigure === figureCount && next.isNext
+    ? { figure: extra, says: texts.needed(next) }
+    : { figure: texts.nothing, says: texts.later(order, next, extra) };
 }
 
 /** A step of a large army may come of hundreds of paints; plan.json has them all. */
 const mostNames = 12;
 
-function viewRow(
-  { figures, cashMinor, riseMinor, because, proved }: Rise,
-  no: number,
-  { plan, words }: { readonly plan: Plan; readonly words: NumberWords },
-): StairRow {
+interface RowInputs {
+  readonly plan: Plan;
+  readonly words: NumberWords;
+  readonly texts: StairsWords;
+}
+
+function viewRow(rise: Rise, no: number, { plan, words, texts }: RowInputs): StairRow {
+  const { figures, cashMinor, riseMinor, because, proved } = rise;
   return {
     no: words.count(no),
     figures: words.count(figures),
     cash: words.money(cashMinor),
     rise: words.money(riseMinor),
     paints: because.slice(0, mostNames).map((paint) => ({ paint, hex: hexOf(plan, paint) })),
-    others: because.length > mostNames ? `and ${words.count(because.length - mostNames)} more` : '',
-    proved: proved ? 'proved' : 'not proved',
+    others: texts.others(because.length - mostNames),
+    proved: texts.proved(proved),
   };
-}
-
-function wordNotes({ stairs }: Plan, unproved: number, words: NumberWords): string[] {
-  const missed =
-    'There are too many steps to look for each: between those shown the cash may rise earlier than drawn, never later.';
-  const open = `${countOf(words, unproved, 'step is', 'steps are')} not proved: a cheaper order may exist there. ${searchLonger}`;
-  return [...(stairs.everyStep ? [] : [missed]), ...(unproved === 0 ? [] : [open])];
 }

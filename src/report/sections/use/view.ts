@@ -10,12 +10,14 @@ import { hexOf } from '../../words/hex-of.js';
 import { roundMlTable, splitMl } from '../../words/round-ml.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
-import { nameOf } from '../../words/word-name.js';
-import { listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { mlDigits, type NumberWords } from '../../words/word-numbers.js';
 import { wordRange } from '../../words/word-sure.js';
+import { sharedWords } from '../../words/words.js';
 import { viewPartCosts } from './view-part-costs.js';
+import { type UseWords, useWords } from './words.js';
 
 export interface UseView {
+  readonly labels: UseWords['labels'];
   readonly lead: string;
   /** Of the table by zone and layer. */
   readonly trust: TrustView;
@@ -56,10 +58,7 @@ interface UsePaint {
 }
 
 export interface UseBar {
-  readonly id: string;
   readonly hex: string;
-  readonly title: string;
-  readonly says: string;
   readonly onFigureShare: number;
   readonly lostShare: number;
 }
@@ -69,26 +68,28 @@ export function viewUse({ plan, words, trust }: ViewInputs): UseView {
   const { work } = plan.summary;
   const used = layers.filter((layer) => work.zones.some(({ layersMl }) => layersMl.has(layer)));
   const { zones, layers: layerCosts, paints } = plan.costs;
+  const texts = useWords(words);
   const costOf = viewPartCosts(zones, words);
   const layerCost = viewPartCosts(layerCosts, words);
   const useCosts = [...paints].map(([paint, { useCost }]): [string, Amount] => [paint, useCost]);
   const paintCost = viewPartCosts(new Map(useCosts), words);
   const table = viewZones(work, used, words);
   return {
-    lead: wordLead(work, words),
+    labels: texts.labels,
+    lead: texts.lead(work),
     trust: trust.of(work.trust),
-    layers: used,
+    layers: used.map((layer) => sharedWords.layers[layer]),
     ...table,
     zones: table.zones.map((zone) => ({ ...zone, cost: costOf.of(zone.zone) })),
     layerCosts: used.map(layerCost.of),
     cost: costOf.total,
-    paints: [...work.paints].map(([paint, of], index) => ({
-      ...viewPaint(paint, of, { words, id: `use-${index + 1}`, hex: hexOf(plan, paint) }),
+    paints: [...work.paints].map(([paint, of]) => ({
+      ...viewPaint(paint, of, hexOf(plan, paint), words),
       remainingRange: wordRemaining(of, plan.ranges.paints.get(paint)?.needMl, words),
       cost: of.remainingMl > 0 ? paintCost.of(paint) : '',
       trust: trust.of(of.trust),
     })),
-    notPainted: wordUnpainted(plan),
+    notPainted: listUnpainted(plan, texts),
   };
 }
 
@@ -97,14 +98,6 @@ function wordRemaining({ remainingMl }: PaintWork, range: Range | undefined, wor
   if (range === undefined || remainingMl === 0) return '';
   const digits = mlDigits(remainingMl);
   return wordRange(range, (ml) => words.bareMl(ml, digits));
-}
-
-function wordLead({ wholeMl, remainingMl }: WorkSums, words: NumberWords): string {
-  const whole = `The whole scheme puts out ${words.ml(wholeMl)} of paint`;
-  if (remainingMl === 0) return `${whole}; nothing of it is still to be done.`;
-  return remainingMl === wholeMl
-    ? `${whole}, all of it still to be done.`
-    : `${whole}; ${words.ml(remainingMl)} of that is still to be done, and is shown here.`;
 }
 
 interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
@@ -130,41 +123,31 @@ function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], wor
   };
 }
 
-interface PaintLooks {
-  readonly words: NumberWords;
-  readonly id: string;
-  readonly hex: string;
-}
-
 function viewPaint(
   paint: string,
   { wholeMl, remainingMl, onFigureMl, lostMl, leftoverMl }: PaintWork,
-  { words, id, hex }: PaintLooks,
+  hex: string,
+  words: NumberWords,
 ): Omit<UsePaint, 'trust' | 'cost' | 'remainingRange'> {
   const digits = mlDigits(remainingMl);
   const parts = splitMl(remainingMl, [onFigureMl, lostMl, leftoverMl], digits, words);
   const [onFigure = '', lost = '', leftover = ''] = parts;
-  const texts = {
+  return {
+    paint,
+    hex,
     whole: words.bareMl(wholeMl),
     remaining: words.bareMl(remainingMl, digits),
     ...{ onFigure, lost, leftover },
+    bar: {
+      hex,
+      onFigureShare: shareOf(onFigureMl, remainingMl),
+      lostShare: shareOf(lostMl, remainingMl),
+    },
   };
-  const bar = {
-    id,
-    hex,
-    title: `Where ${nameOf(paint)} goes`,
-    says: `${onFigure} ml on the figures, ${lost} ml lost on the way, ${leftover} ml left over`,
-    onFigureShare: shareOf(onFigureMl, remainingMl),
-    lostShare: shareOf(lostMl, remainingMl),
-  };
-  return { paint, hex, ...texts, bar };
 }
 
 /** One sentence for each figure and scheme that leaves parts bare. */
-function wordUnpainted({ estimate }: Plan): string[] {
-  const says = new Set<string>();
-  for (const { figure, scheme, notPainted } of estimate.jobs.keys()) {
-    if (notPainted.length > 0) says.add(`${nameOf(figure)} in ${nameOf(scheme)}: ${listOf(notPainted, 12)}`);
-  }
-  return [...says];
+function listUnpainted({ estimate }: Plan, texts: UseWords): string[] {
+  const bare = [...estimate.jobs.keys()].filter(({ notPainted }) => notPainted.length > 0);
+  return [...new Set(bare.map(texts.unpainted))];
 }

@@ -23,6 +23,8 @@ export interface CellKind<T> {
   readonly readDate?: (date: CellDate) => T | Mistake;
   /** Set where a unit or a currency may stand in the cell; elsewhere the number counts, whatever its format writes. */
   readonly takesUnit?: true;
+  /** Of words out of a closed list: the list. */
+  readonly choices?: readonly string[];
   /** Of prices: what a currency in the header has to be. */
   readonly money?: Money;
 }

@@ -21,6 +21,7 @@ export function choiceKind<T extends string>(noun: string, words: readonly T[]):
   const find = wordFinder(words);
   return {
     noun,
+    choices: words,
     read: (cell) => (typeof cell === 'string' ? find(cell) : undefined) ?? notAChoice(cell, words),
   };
 }
@@ -39,6 +40,7 @@ const findYes = wordFinder(['yes', 'y', 'true', 'no', 'n', 'false']);
 /** `yes` or `no`; a workbook's TRUE and FALSE are taken too. */
 export const yesKind: CellKind<boolean> = {
   noun: 'yes or no',
+  choices: ['yes', 'no'],
   read: (cell) => {
     const word = findYes(String(cell));
     return word === undefined ? new Mistake('not-a-choice', 'yes or no') : /^[yt]/.test(word);

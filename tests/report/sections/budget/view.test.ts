@@ -46,7 +46,7 @@ describe('eight euros', () => {
   });
 
   it('stand in the answer', () => {
-    expect(viewOf({}).answer[2].detail).toMatch(
+    expect(viewOf({}).answer.figures[2].detail).toMatch(
       / A budget of €8\.00 finishes 17 of 21 figures, but for paint that no offer covers\.$/,
     );
   });
@@ -61,7 +61,7 @@ describe('other budgets', () => {
       says: 'For €7.40 with postage, but for paint that no offer covers; nothing is left over.',
       open: [],
     });
-    expect(view.answer[2].detail).toMatch(
+    expect(view.answer.figures[2].detail).toMatch(
       / A budget of €7\.40 finishes all 21 figures, but for paint that no offer covers\.$/,
     );
   });
@@ -106,7 +106,7 @@ describe('other budgets', () => {
   it('are not there unless asked for', () => {
     const view = viewPlan(changedPlan({ budget: undefined }), []);
     expect(view.budget).toBeUndefined();
-    expect(view.answer[2].detail).not.toContain('budget');
+    expect(view.answer.figures[2].detail).not.toContain('budget');
   });
 
   it('stay within a plan by the real stages', () => {

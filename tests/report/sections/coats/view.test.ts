@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { CoatReason } from '../../../../src/model/colour.js';
 import type { Plan } from '../../../../src/model/plan.js';
 import { viewCoats } from '../../../../src/report/sections/coats/view.js';
-import { wordCoats } from '../../../../src/report/sections/coats/word-coats.js';
+import { coatWords } from '../../../../src/report/sections/coats/words.js';
 import { viewInputs } from '../../../../src/report/words/view-inputs.js';
 import { numberWords } from '../../../../src/report/words/word-numbers.js';
 import { ram, wardens } from '../../a-small-army.js';
@@ -13,7 +13,7 @@ const viewOf = (change: Partial<Plan> = {}) => {
   const view = viewCoats(viewInputs(changedPlan({ ...change })));
   return view && (JSON.parse(JSON.stringify(view).replaceAll('\u00a0', ' ')) as typeof view);
 };
-const words = numberWords(smallPlan.settings);
+const texts = coatWords(numberWords(smallPlan.settings));
 const one = (paint: string) => [{ paint, share: 1 }];
 
 describe('why so many coats', () => {
@@ -48,7 +48,7 @@ describe('why so many coats', () => {
       '2 coats: Oat and Foam mixed over Iron, harder to hide than Grey beside it',
     ],
   ])('%d: in a painter’s words', (coats, because, says) => {
-    expect(wordCoats(coats, because, words)).toBe(says);
+    expect(texts.because(coats, because)).toBe(says);
   });
 
   // 23.1 x 0.3^3 = 0.6237

@@ -82,7 +82,7 @@ it('explains each mark once, and what low and high mean', () => {
     'common practice',
     'from memory',
   ]);
-  expect(ground.lead).toContain('one time in ten it lies below the low, one in ten above the high');
+  expect(ground.labels.lead).toContain('one time in ten it lies below the low, one in ten above the high');
 });
 
 it('lists defaults', () => {
@@ -132,12 +132,14 @@ describe('the page', () => {
   });
 
   it('shows only the cautions that the plan calls for', () => {
-    expect(viewPlan(smallPlan, []).cautions.map(({ about }) => about)).toEqual(['Spray can', 'Brush']);
-    expect(viewPlan(changedPlan({ cautions: [] }), []).cautions).toEqual([]);
+    const { blocks } = viewPlan(smallPlan, []).cautions ?? { blocks: [] };
+    expect(blocks.map(({ about }) => about)).toEqual(['Spray can', 'Brush']);
+    expect(viewPlan(changedPlan({ cautions: [] }), []).cautions).toBeUndefined();
   });
 
-  const saysOf = (caution: Caution): string =>
-    viewPlan(changedPlan({ cautions: [caution] }), []).cautions[0]?.says.join(' ') ?? '';
+  const blocksOf = (called: readonly Caution[]) =>
+    viewPlan(changedPlan({ cautions: called }), []).cautions?.blocks ?? [];
+  const saysOf = (caution: Caution): string => blocksOf([caution])[0]?.says.join(' ') ?? '';
 
   it.each(cautions)('%s: label, safety data sheet and local rules come first', (caution) => {
     for (const word of [/label/, /safety data sheet/, /local rules/]) expect(saysOf(caution)).toMatch(word);
@@ -153,7 +155,8 @@ describe('the page', () => {
 
   it('has each in the README as well', () => {
     const readme = readFileSync(new URL('../../../../README.md', import.meta.url), 'utf8');
-    for (const { about } of viewPlan(changedPlan({ cautions }), []).cautions)
-      expect(readme).toContain(`\n- **${about}`);
+    const blocks = blocksOf(cautions);
+    expect(blocks).toHaveLength(cautions.length);
+    for (const { about } of blocks) expect(readme).toContain(`\n- **${about}`);
   });
 });

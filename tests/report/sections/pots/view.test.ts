@@ -92,11 +92,7 @@ describe('bars', () => {
 
   it('measure by the keep level where the army needs none', () => {
     const { bar } = rowOf('Lamp white');
-    expect([bar.line, bar.hereShare, bar.keepShare]).toEqual([
-      'keep level',
-      expect.closeTo(0.32, 3),
-      undefined,
-    ]);
+    expect([bar.line, bar.hereShare, bar.keepShare]).toEqual(['keep', expect.closeTo(0.32, 3), undefined]);
   });
 
   it('carry the colour of the sheets, or none', () => {

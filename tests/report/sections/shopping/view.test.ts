@@ -50,7 +50,9 @@ describe('the small order', () => {
   });
 
   it('lists what no offer covers', () => {
-    expect(groups[0]?.unmet).toEqual([{ paint: 'Rust hush', hex: '#8a4b2e', missing: '4.1\u00a0ml' }]);
+    expect(groups[0]?.unmet).toEqual([
+      { paint: 'Rust hush', hex: '#8a4b2e', missing: '4.1\u00a0ml missing' },
+    ]);
   });
 });
 

@@ -119,6 +119,7 @@ describe('the drawing', () => {
   const chart = (risers: readonly Riser[]): StairsChart => ({
     title: 'Cash </title><script>',
     says: 'Steps',
+    across: 'figures',
     risers,
     army: { across: 0.5, up: 0.4, label: 'your army', short: 'army' },
     currency: 'EUR',

@@ -1,0 +1,56 @@
+// Page: the English of the frame around the sections. In: the plan, ways to say numbers. Out: text.
+import type { Plan } from '../../model/plan.js';
+import { nameOf } from '../words/word-name.js';
+import { countOf, type NumberWords, wordDate } from '../words/word-numbers.js';
+import { sharedWords } from '../words/words.js';
+
+const frame = {
+  skip: 'Skip to the answer',
+  contents: 'Contents',
+  links: {
+    answer: 'Answer',
+    budget: 'Budget',
+    shopping: 'To buy',
+    buying: 'Ways to buy',
+    pots: 'Pots',
+    instead: 'Own instead',
+    costs: 'Costs',
+    stairs: 'More or fewer',
+    progress: 'Done',
+    time: 'Evenings',
+    coats: 'Coats',
+    use: 'Use',
+    weigh: 'How sure',
+    cautions: 'Cautions',
+    ground: 'Ground',
+  },
+  made: 'Made by Halfpot from your own sheets. Nothing here was sent anywhere.',
+  /** What the page's script says of its own, and by what it knows how a number is meant. */
+  acts: {
+    find: 'Find',
+    sort: 'Sort',
+    unsorted: 'as listed',
+    some: sharedWords.some('{some}', '{all}'),
+    under: sharedWords.under('').trim(),
+    less: 'less fewer',
+  },
+};
+
+export const pageWords = (say: NumberWords) => ({
+  frame,
+  title: (figures: number) => `Paint for ${countOf(say, figures, 'figure')}`,
+  /** Units, paints, date, currency. */
+  facts: ({ estimate, summary, date, settings }: Plan, lang: string) => [
+    countOf(say, estimate.units.length, 'unit'),
+    countOf(say, summary.work.paints.size, 'paint'),
+    wordDate(date, lang),
+    `prices in ${settings.currency}`,
+  ],
+  palette: {
+    title: 'Palette',
+    says: (paints: readonly string[]) =>
+      `The paints of this army in the order in which they go on: ${paints.map(nameOf).join(', ')}`,
+  },
+});
+
+export type PageWords = ReturnType<typeof pageWords>;

@@ -1,0 +1,45 @@
+// Reorder list: its English, in names of columns and in cells. In: sums as text. Out: text.
+import type { Container } from '../../model/words.js';
+import { sharedWords } from '../words/words.js';
+
+export const reorderWords = {
+  /** As reorder.csv has them; the sheet begins each with a capital. */
+  columns: {
+    for: 'for',
+    entry: 'entry',
+    shop: 'shop',
+    offer: 'offer',
+    paint: 'paint',
+    sizeMl: 'size ml',
+    container: 'container',
+    pots: 'pots',
+    offers: 'offers',
+    price: 'price',
+    cost: 'cost',
+    currency: 'currency',
+    code: 'code',
+    coversMl: 'covers ml',
+    overMl: 'left over ml',
+    missingMl: 'missing ml',
+    needed: 'needed',
+    date: 'plan of',
+    note: 'note',
+  },
+  whom: { army: 'army', shelf: 'shelf', both: 'both' },
+  entries: {
+    pot: 'pot',
+    goods: 'goods',
+    postage: 'postage',
+    'shop total': 'shop total',
+    total: 'total',
+    'no offer': 'no offer',
+    waits: 'waits',
+  },
+  container: (of: Container): string => sharedWords.containers[of][0],
+  sheet: 'reorder',
+
+  notProved: (above: string): string =>
+    `not proved to be the cheapest: at most ${above} above the best possible`,
+  belowLeastOrder: (least: string): string => `below this shop's least order of ${least}`,
+  travelsFree: "together with the army's order the goods travel free",
+};

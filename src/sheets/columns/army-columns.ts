@@ -1,0 +1,110 @@
+// Columns: what is painted. In: nothing. Out: the columns of figures, zones and army.
+import { boxBuilds, builds, dresses } from '../../model/words.js';
+import { heroicEyesMm } from '../check/pick-build.js';
+import { choiceKind } from '../check/read-cell/read-choice.js';
+import { batchSize, doneStep, figureCount, figuresPerBase } from '../check/read-cell/read-count.js';
+import { listKind, nameKind } from '../check/read-cell/read-name.js';
+import { baseHeight, eyeHeight, rank, surface } from '../check/read-cell/read-number.js';
+import { baseKind, boxKind } from '../check/read-cell/read-sides.js';
+import { free, money, needed } from './column.js';
+
+export const figures = {
+  figure: needed('figure', nameKind, { says: 'Name of the sculpt.', example: 'spearman' }),
+  eyeMm: free('eye mm', eyeHeight, {
+    says: 'Height of the eyes above the soles, in millimetres. Needed unless box mm is given.',
+    example: '28',
+  }),
+  build: free('build', choiceKind('a build', [...builds, ...boxBuilds]), {
+    says: 'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2.',
+    blank: {
+      means: `heroic for eyes at ${heroicEyesMm.join(' to ')} mm, else true scale; of a box: closed`,
+    },
+    example: 'heroic',
+  }),
+  dress: free('dress', choiceKind('a dress', dresses), {
+    says: 'What the body wears; none: kit alone.',
+    blank: { means: 'clothed' },
+    example: 'clothed',
+  }),
+  kit: free('kit', listKind, {
+    says: 'What it carries or rides, parted by commas; an item named twice counts twice. Shields, at full size: small 60 cm across, round 80, large 100, both faces painted.',
+    blank: { means: 'nothing' },
+    example: 'weapon, round shield',
+  }),
+  base: free('base', baseKind, {
+    isIn: 'mm',
+    says: 'round 25, square 20, 25x50 or oval 60x35, in millimetres.',
+    blank: { means: 'no base', isCounted: true },
+    example: 'round 25',
+  }),
+  baseHighMm: free('base high mm', baseHeight, {
+    says: 'Height of the base.',
+    blank: { means: '3', value: 3 },
+    example: '3',
+  }),
+  perBase: free('per base', figuresPerBase, {
+    says: 'How many figures share one base.',
+    blank: { means: '1', value: 1 },
+    example: '1',
+  }),
+  boxMm: free('box mm', boxKind, {
+    says: 'Length, width, height of a vehicle, engine or building; takes no dress, kit.',
+    example: '90x30x20',
+  }),
+  areaCm2: free('area cm2', surface, {
+    says: 'Your own total of body and kit, or hull, in cm2.',
+    blank: { means: 'estimated', isCounted: true },
+    example: '9.5',
+  }),
+  price: free('price', money, {
+    isIn: 'money',
+    says: 'Price of one unpainted figure.',
+    blank: { means: 'unpriced', isCounted: true },
+    example: '1.80',
+  }),
+};
+
+export const zones = {
+  zone: needed('zone', nameKind, { says: 'A name of your own for a group of parts.', example: 'coat' }),
+  parts: needed('parts', listKind, {
+    says: 'The parts in it, parted by commas; a share such as 50% may follow a part.',
+    example: 'front trunk, back trunk, upper arms 50%',
+  }),
+  figure: free('figure', nameKind, {
+    says: 'The figure for which this holds.',
+    blank: { means: 'any figure', isCounted: true },
+    from: 'figures',
+    example: 'spearman',
+  }),
+};
+
+export const army = {
+  unit: needed('unit', nameKind, { says: 'Name of the unit.', example: 'first spears' }),
+  figure: needed('figure', nameKind, {
+    says: 'Name as in the figures sheet.',
+    from: 'figures',
+    example: 'spearman',
+  }),
+  scheme: free('scheme', nameKind, {
+    says: 'Name as in the schemes sheet.',
+    blank: { means: 'the only scheme' },
+    from: 'schemes',
+    example: 'red regiment',
+  }),
+  count: needed('count', figureCount, { says: 'How many figures.', example: '20' }),
+  batch: free('batch', batchSize, {
+    says: 'How many are painted at one go.',
+    blank: { means: '10', value: 10, isCounted: true },
+    example: '10',
+  }),
+  done: free('done', doneStep, {
+    says: 'The last step finished on all of them.',
+    blank: { means: 'none', value: 0, isCounted: true },
+    example: '0',
+  }),
+  priority: free('priority', rank, {
+    says: 'Which unit comes first; lower is earlier.',
+    blank: { means: 'the order of the rows', isCounted: true },
+    example: '1',
+  }),
+};

@@ -1,0 +1,69 @@
+// Columns: every column of every sheet: its header, how its cells are read, what it says to a newcomer, what a blank means.
+// In: nothing. Out: the one table that reading, checks, starter sheets, how-to and README all take them from.
+import { neededSheets, type SheetName } from '../../model/words.js';
+import { army, figures, zones } from './army-columns.js';
+import { type Column, type Columns, choicesOf } from './column.js';
+import { log, settings } from './log-columns.js';
+import { extras, offers, shops } from './market-columns.js';
+import { schemes, swaps } from './scheme-columns.js';
+import { paints, pots } from './shelf-columns.js';
+
+/** By sheet, and by the key of a row's value. */
+export const tables = {
+  pots,
+  paints,
+  offers,
+  shops,
+  figures,
+  zones,
+  schemes,
+  swaps,
+  army,
+  extras,
+  log,
+  settings,
+} satisfies Record<SheetName, Columns>;
+
+export type Tables = typeof tables;
+
+const listed = Object.entries(tables).map(([sheet, of]) => [sheet, Object.values<Column>(of)] as const);
+
+/** The same as lists. */
+export const columns = Object.fromEntries(listed) as unknown as Readonly<
+  Record<SheetName, readonly Column[]>
+>;
+
+/** What a sheet is for, in one line. */
+export const purposes: Readonly<Record<SheetName, string>> = {
+  pots: 'what stands on your shelf, one row a pot',
+  paints: 'what the paints are like: colour, kind, other names',
+  offers: 'what shops sell, one row for each kind of pot in an offer',
+  shops: 'what each shop asks for postage',
+  figures: 'the sculpts of your army, one row each',
+  zones: 'your own names for groups of parts',
+  schemes: 'the steps in which a figure is painted, one row each',
+  swaps: 'what you use instead of a paint of the schemes',
+  army: 'your units, one row each',
+  extras: 'what else is used up: brushes, flock, sand, thinner',
+  log: 'what you used, as you paint: lowers the pots, counts as progress, corrects the estimate',
+  settings: 'currency, date and your own values',
+};
+
+/** What goes into a column, and what a blank means. */
+export const wordBlank = ({ says, blank }: Column): string =>
+  blank === undefined ? says : `${says} Blank: ${blank.means}.`;
+
+/** The same with the words that it knows. */
+export function wordColumn(column: Column): string {
+  const choices = choicesOf(column);
+  return choices.length === 0 ? wordBlank(column) : `${wordBlank(column)} One of: ${choices.join(', ')}.`;
+}
+
+/** Whether nothing can be planned without a sheet. */
+export const isNeeded = (sheet: SheetName): boolean => neededSheets.some((one) => one === sheet);
+
+/** What a sheet is for, as a sentence, and whether it is needed. */
+export function wordSheet(sheet: SheetName): string {
+  const [first = '', ...rest] = purposes[sheet];
+  return `${first.toUpperCase()}${rest.join('')}.${isNeeded(sheet) ? ' Needed.' : ''}`;
+}

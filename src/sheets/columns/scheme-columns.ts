@@ -1,0 +1,72 @@
+// Columns: how it is painted. In: nothing. Out: the columns of schemes and swaps.
+import { layers, methods } from '../../model/words.js';
+import { choiceKind } from '../check/read-cell/read-choice.js';
+import { coatCount, stepNumber } from '../check/read-cell/read-count.js';
+import { nameKind } from '../check/read-cell/read-name.js';
+import { thinning } from '../check/read-cell/read-number.js';
+import { areaShare, mixShare } from '../check/read-cell/read-share.js';
+import { free, needed } from './column.js';
+
+export const schemes = {
+  scheme: needed('scheme', nameKind, { says: 'Name of the scheme.', example: 'red regiment' }),
+  step: needed('step', stepNumber, {
+    says: 'Whole number; steps are painted in this order.',
+    example: '1',
+  }),
+  zone: needed('zone', nameKind, {
+    says: 'What is painted: a part, a ready-made zone or one of your own.',
+    example: 'tunic',
+  }),
+  layer: needed('layer', choiceKind('a layer', layers), { says: 'What goes on.', example: 'base coat' }),
+  paint: needed('paint', nameKind, { says: 'Name of the paint.', from: 'paints', example: 'brick red' }),
+  coats: free('coats', coatCount, {
+    says: 'How many coats.',
+    blank: { means: 'as colours ask, else as usual for the layer' },
+    example: '2',
+  }),
+  method: free('method', choiceKind('a method', methods), {
+    says: 'How it goes on.',
+    blank: { means: 'as usual for the layer' },
+    example: 'brush',
+  }),
+  area: free('area %', areaShare, {
+    says: 'How much of the zone is covered.',
+    blank: { means: 'as usual for the layer' },
+    example: '60',
+  }),
+  thin: free('thin', thinning, {
+    says: 'Parts of water to one part of paint.',
+    blank: { means: 'as for the paint, else as usual for the layer' },
+    example: '0.5',
+  }),
+  share: free('share', mixShare, {
+    says: 'In a mix: this paint as 50% or in parts such as 2.',
+    blank: { means: 'the only paint' },
+    example: '50%',
+  }),
+};
+
+export const swaps = {
+  scheme: free('scheme', nameKind, {
+    says: 'The scheme for which this holds.',
+    blank: { means: 'every scheme' },
+    from: 'schemes',
+    example: 'red regiment',
+  }),
+  step: free('step', stepNumber, {
+    says: 'The step for which this holds.',
+    blank: { means: 'every step' },
+    example: '2',
+  }),
+  paint: free('paint', nameKind, {
+    says: 'The paint that is not used.',
+    blank: { means: 'every paint of the step' },
+    from: 'paints',
+    example: 'brick red',
+  }),
+  instead: needed('instead', nameKind, {
+    says: 'The paint that is used instead.',
+    from: 'paints',
+    example: 'rust red',
+  }),
+};

@@ -1,0 +1,119 @@
+// Columns: what stands on the shelf. In: nothing. Out: the columns of pots and paints.
+import { containers, opacities, paintKinds } from '../../model/words.js';
+import { canFromMl } from '../check/pick-container.js';
+import { choiceKind, yesKind } from '../check/read-cell/read-choice.js';
+import { codeKind } from '../check/read-cell/read-code.js';
+import { dateKind } from '../check/read-cell/read-date.js';
+import { hexKind } from '../check/read-cell/read-hex.js';
+import { leftKind } from '../check/read-cell/read-left.js';
+import { listKind, nameKind } from '../check/read-cell/read-name.js';
+import { density, emptyWeight, keptVolume, potVolume, thinning } from '../check/read-cell/read-number.js';
+import { free, money, needed } from './column.js';
+
+/** What describes a paint; the pots sheet takes these columns too. */
+const ofPaint = {
+  kind: free('kind', choiceKind('a kind of paint', paintKinds), {
+    says: 'What sort of paint.',
+    blank: { means: 'colour' },
+    example: 'wash',
+  }),
+  hex: free('hex', hexKind, {
+    says: 'The colour as six hex digits.',
+    blank: { means: 'not known' },
+    isDigits: true,
+    example: '#8a2b2b',
+  }),
+  opacity: free('opacity', choiceKind('an opacity', opacities), {
+    says: 'How well one coat hides what is under it.',
+    blank: { means: 'not known' },
+    example: 'fair',
+  }),
+  density: free('density g/ml', density, {
+    says: 'Weight of one millilitre.',
+    blank: { means: 'as usual for its kind' },
+    example: '1.2',
+  }),
+  thin: free('thin', thinning, {
+    says: 'Parts of water to one part of paint.',
+    blank: { means: 'as usual for the layer' },
+    example: '0.5',
+  }),
+  keepMl: free('keep ml', keptVolume, {
+    says: 'What should always be left on the shelf.',
+    blank: { means: 'a share of its largest pot, the assumption shelf level' },
+    example: '3',
+  }),
+  alsoCalled: free('also called', listKind, {
+    says: 'Other names of this paint, parted by commas.',
+    blank: { means: 'none' },
+    isDigits: true,
+    example: 'old brick red',
+  }),
+};
+
+/** What offers hold and shelves hold alike. */
+export const ofPot = {
+  container: free('container', choiceKind('a container', containers), {
+    says: 'What holds the paint.',
+    blank: { means: `a can for a primer or varnish of ${canFromMl} ml or more, else a pot`, isCounted: true },
+    example: 'dropper',
+  }),
+  code: free('code', codeKind, {
+    says: 'The number under the bar code (GTIN).',
+    blank: { means: 'none' },
+    isDigits: true,
+    example: '2000310000217',
+  }),
+};
+
+export const pots = {
+  paint: needed('paint', nameKind, {
+    says: 'Name of the paint in the pot.',
+    from: 'paints',
+    example: 'brick red',
+  }),
+  sizeMl: needed('size ml', potVolume, { says: 'Volume on the label, in millilitres.', example: '17' }),
+  left: free('left', leftKind, {
+    says: 'What is still in it: 60%, 7.5 ml, full, empty, or a weight such as 31.2 g.',
+    blank: { means: 'full', isCounted: true },
+    example: '60%',
+  }),
+  emptyG: free('empty g', emptyWeight, {
+    says: 'Weight of the empty pot in grams; needed where left is a weight.',
+    example: '14.5',
+  }),
+  price: free('price', money, {
+    isIn: 'money',
+    says: 'What the whole pot cost.',
+    blank: { means: 'unpriced', isCounted: true },
+    example: '3.50',
+  }),
+  opened: free('opened', dateKind, {
+    says: 'Day it was opened.',
+    blank: { means: 'not opened yet', isCounted: true },
+    example: '2026-01-31',
+  }),
+  counted: free('counted', dateKind, {
+    says: 'Day of the reading in left; log rows after it lower the pot.',
+    blank: { means: 'every row of the log lowers it' },
+    example: '2026-03-01',
+  }),
+  container: ofPot.container,
+  ordered: free('ordered', yesKind, {
+    says: 'yes: on its way, counts as full.',
+    blank: { means: 'no, it stands on the shelf', value: false, isCounted: true },
+    example: 'no',
+  }),
+  code: ofPot.code,
+  place: free('place', nameKind, {
+    says: 'Where it stands.',
+    blank: { means: 'not said' },
+    example: 'rack 2',
+  }),
+  ...ofPaint,
+};
+
+export const paints = {
+  paint: needed('paint', nameKind, { says: 'Name of the paint.', example: 'brick red' }),
+  ...ofPaint,
+};
