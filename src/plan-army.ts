@@ -24,22 +24,26 @@ import type { IsoDate, Sheets } from './model/sheets.js';
 import type { PaintStock } from './model/stock.js';
 import type { Estimate, Line } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
-import { chooseOrder, placeOrder, priceNeeds } from './order/choose-order.js';
+import { placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
 import { drawFrontier, farthestDrawn } from './order/frontier/draw-frontier.js';
 import type { Market } from './order/open-market.js';
 import { orderRestock } from './order/order-restock.js';
+import { aimOf } from './order/policy/aim-of.js';
+import { weighChoices } from './order/policy/weigh-choices.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
 import { isOnOffer, openPrices } from './order/price-buying.js';
 import { sharing } from './order/share-time.js';
 import { spendBudget } from './order/spend-budget.js';
 import { drawArmy, drawingFor, drawLack } from './ranges/draw-army.js';
-import { keepPromise } from './ranges/keep-promise.js';
+import { drawStages, stagesDrawing } from './ranges/draw-stages.js';
+import { chanceMet } from './ranges/fill-shelf.js';
 import { learnFromLog } from './ranges/learn/learn-from-log.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
+import { onlyPaints, sumUpPromise } from './ranges/sum-up-promise.js';
 import { judgeStock } from './stock/judge-stock.js';
-import { findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
+import { findLacking, findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
 import { sumUpPlan } from './summary/sum-up-plan.js';
 import { minutesOfLine } from './time/minutes-of-coat.js';
 import { planTime } from './time/plan-time.js';
@@ -75,15 +79,16 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
-  const [ordering, explaining] = [sharing('order', buying), sharing('reasons', buying)];
-  const pricing = sharing('levels', buying);
-  const { order, promised } = await keepPromise({
-    ...{ drawn, fresh, likely: findShort(counted), surePercent: settings.surePercent },
-    canBuy: isOnOffer(market),
-    priceNeeds: (needs) => priceNeeds(needs, market, pricing),
-    order: (needs) => chooseOrder(needs, market, ordering, explaining),
+  const canBuy = isOnOffer(market);
+  const freshOffered = onlyPaints(fresh, canBuy);
+  const aim = aimOf(settings);
+  const { order, toBuyMl, choices } = await weighChoices({
+    ...{ aim, drawn, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
+    work: drawStages({ estimate, stock: counted, beliefs }, stagesDrawing(estimate.needs.size)),
+    metBy: (found) => chanceMet(freshOffered, found),
   });
-  const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl: promised.toBuyMl });
+  const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
+  const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
   const isRestocking = settings.restock === 'shelf';
   const restock = isRestocking
     ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
@@ -93,9 +98,9 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
 
   const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
-  const marginOf = promiseRatios(promised.toBuyMl, stock);
+  const marginOf = promiseRatios(toBuyMl, stock);
   const results: PlanResults = {
-    ...{ settings, paints, estimate, stock, order, restock, costs, ranges, promised, learned },
+    ...{ settings, paints, estimate, stock, order, aim, choices, restock, costs, ranges, promised, learned },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
     swaps: listSwaps(given, colours),

@@ -60,9 +60,10 @@ function definePlan(program: Command): void {
     .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`, once)
     .option('--date <day>', 'plan as of this day, written 2026-03-14', once)
     .option('--budget <sum>', 'say what this much cash finishes', once)
+    .option('--buy <way>', 'what to buy at once: goes, what is worth it now, or likely (default: goes)', once)
     .option(
       '--sure <percent>',
-      'let the whole army finish in so many of 100 cases: 50 to 99 (default: 80)',
+      'instead so much that nothing runs out in so many of 100 cases: 50 to 99',
       once,
     )
     .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)', once)

@@ -1,4 +1,4 @@
-// Command line: --budget, --seconds, --sure. In: their texts. Out: minor units, seconds, percent.
+// Command line: --budget, --seconds, --sure, --buy. In: their texts. Out: minor units, seconds, percent, a word.
 import { Mistake } from '../sheets/check/read-cell/cell-kind.js';
 import { priceKind } from '../sheets/check/read-cell/read-price.js';
 import { UsageError } from './end-run.js';
@@ -28,4 +28,10 @@ export function readSure(text: string): number {
   if (percent < 50 || percent > 99)
     throw new UsageError(`"${text}" is not how sure an order can be. Write --sure as 80; 50 to 99 per cent.`);
   return percent;
+}
+
+/** One of the words that the setting `buy` knows. */
+export function readBuy(text: string): 'likely' | 'goes' {
+  if (text === 'likely' || text === 'goes') return text;
+  throw new UsageError(`"${text}" is not a way to buy. Write --buy as likely or goes.`);
 }

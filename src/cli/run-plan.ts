@@ -7,9 +7,9 @@ import { describePlan } from '../report/plan-json/describe-plan.js';
 import { writePlanJson } from '../report/plan-json/write-plan-json.js';
 import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
-import { exitCodes } from './end-run.js';
+import { exitCodes, UsageError } from './end-run.js';
 import { printChunks } from './print-chunks.js';
-import { readBudget, readSeconds, readSure } from './read-budget.js';
+import { readBudget, readBuy, readSeconds, readSure } from './read-budget.js';
 import { readOrShow, type Sheets } from './read-or-show.js';
 import { loadWriters, outputNames, renderFiles } from './render-files.js';
 import { showAnswer } from './show-answer.js';
@@ -33,6 +33,8 @@ export interface PlanFlags {
   readonly budget?: string;
   /** How sure the order shall be, as written. */
   readonly sure?: string;
+  /** How much to buy at once, as written. */
+  readonly buy?: string;
   /** How long to search for the order, as written. */
   readonly seconds?: string;
   /** Where files go without --out. */
@@ -43,7 +45,7 @@ export interface PlanFlags {
 export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   const day = { today: today(), chosenDay: flags.date === undefined ? undefined : checkDate(flags.date) };
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
-  const sure = flags.sure === undefined ? undefined : readSure(flags.sure);
+  const wayToBuy = readWayToBuy(flags);
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
@@ -52,7 +54,7 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
     const { sheets, problems, leftAlone } = await readOrShow(path, day);
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
-    const settings = { ...sheets.settings, ...(sure === undefined ? {} : { surePercent: sure }) };
+    const settings = setByFlags(sheets.settings, wayToBuy);
     const asked = { folder, sheets: { ...sheets, settings }, problems, today: day.today };
     await planAndWrite(asked, flags, { solver, seconds });
     return exitCodes.done;
@@ -86,6 +88,22 @@ async function planAndWrite(
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view, fileList(folder));
+}
+
+type Settings = Sheets['settings'];
+
+/** A way to buy; undefined where no flag names one. */
+function readWayToBuy({ buy, sure }: PlanFlags): Pick<Settings, 'buy' | 'surePercent'> | undefined {
+  if (buy !== undefined && sure !== undefined)
+    throw new UsageError('--buy and --sure are two ways to buy. Write one of them.');
+  if (sure !== undefined) return { surePercent: readSure(sure) };
+  return buy === undefined ? undefined : { buy: readBuy(buy) };
+}
+
+/** A way to buy that a flag names wins over both settings that name one. */
+function setByFlags(settings: Settings, wayToBuy: ReturnType<typeof readWayToBuy>): Settings {
+  const { surePercent, buy, ...others } = settings;
+  return wayToBuy === undefined ? settings : { ...others, ...wayToBuy };
 }
 
 function fileList(folder: string): string[] {

@@ -1,6 +1,7 @@
 // Model: the plan, what every stage hands on and the report draws. Lengths mm, films µm, areas cm2, volumes ml.
 // Money: `...Minor` as number is whole minor units; as ExactMinor an exact, unrounded amount.
 import type { Assumption } from './assumption.js';
+import type { Aim, Choice } from './choices.js';
 import type { Instead, PrimerComparison, SwapTaken, UndercoatAdvice } from './colour.js';
 import type { Frontier } from './frontier.js';
 import type { Amount, ExactMinor } from './money.js';
@@ -86,6 +87,10 @@ export interface PlanResults {
   readonly estimate: Estimate;
   readonly stock: readonly PaintStock[];
   readonly order: Order;
+  /** For which way to buy the order is made. */
+  readonly aim: Aim;
+  /** The ways to buy side by side; the chosen one is among them. */
+  readonly choices: readonly Choice[];
   /** Set only with `restock` shelf. */
   readonly restock: Order | undefined;
   readonly stairs: Stairs;
@@ -93,7 +98,7 @@ export interface PlanResults {
   readonly budget: Budget | undefined;
   readonly costs: Costs;
   readonly ranges: Ranges;
-  /** What the order is made for. */
+  /** How often the order is enough. */
   readonly promised: Promised;
   readonly learned: Learned;
   /** Coats of another colour beneath that save more than they cost. */

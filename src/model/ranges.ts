@@ -53,16 +53,17 @@ export interface PromiseLevel {
   readonly proved: boolean;
 }
 
-/** What the order promises for the army as a whole. */
+/** How often the order is enough for the army as a whole. */
 export interface Promised {
-  readonly surePercent: number;
+  /** Undefined where the order is made for no promise. */
+  readonly surePercent: number | undefined;
   /** Share of the draws, from which the order was made, in which nothing runs out once the order has come. */
   readonly met: Chance;
   /** The same on draws that the order has not seen. */
   readonly metOnFreshDraws: Chance;
   /** `metOnFreshDraws` for the paints that shops offer; higher where the army needs others too. */
   readonly metOfOffered: Chance;
-  /** What must be bought of each paint that is needed, likely usable ml; below 0: so much more is there than promised. */
+  /** What the order covers of each paint that is needed, likely usable ml; below 0: so much more is there. */
   readonly toBuyMl: ReadonlyMap<string, number>;
   /** Cash for the likely needs alone, each paint by itself, and how often that would do. */
   readonly likely: { readonly cashMinor: number; readonly met: Chance };

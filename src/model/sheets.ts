@@ -207,8 +207,12 @@ export interface Settings {
   readonly date?: IsoDate;
   /** BCP 47 tag. */
   readonly locale: string;
-  /** 50 to 99. */
-  readonly surePercent: number;
+  /** 50 to 99: buy so much that nothing runs out in so many cases. Absent: as `buy` says. */
+  readonly surePercent?: number;
+  /** `likely`: what is likely needed; `goes`: what is worth it. Absent: goes. */
+  readonly buy?: 'likely' | 'goes';
+  /** What another order is worth beyond its postage, whole minor units. Absent: one postage more. */
+  readonly againMinor?: number;
   readonly restock: 'army' | 'shelf';
   readonly overrides: readonly Override[];
 }

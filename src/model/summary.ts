@@ -1,5 +1,6 @@
 // Model: what follows from the plan's results, summed and compared for report and plan.json. Volumes ml; `...Minor` is money
 // in minor units, whole where it is cash; shares and chances 0 to 1.
+import type { Choice, Needed, Waiting } from './choices.js';
 import type { CoatReason } from './colour.js';
 import type { FrontierChoice, FrontierPoint } from './frontier.js';
 import type { Amount } from './money.js';
@@ -123,15 +124,33 @@ export interface PromiseSums {
   readonly reached: Chance;
   /** True where paints that no shop offers lower the chance. */
   readonly isHeldBack: boolean;
-  /** True where no level costs anything. */
-  readonly isFree: boolean;
-  /** The order beside the likely needs alone. */
-  readonly extraMinor: number;
-  /** `extraMinor` of each level, and whether it is reached. */
-  readonly levels: readonly (PromiseLevel & { readonly extraMinor: number; readonly isReached: boolean })[];
-  readonly mostMinor: number;
   /** The level that reaches farthest, where it does better than the order; else undefined. */
   readonly surer: PromiseLevel | undefined;
+}
+
+/** One way to buy, counted. */
+export interface ChoiceSums {
+  readonly postageMinor: number;
+  /** Paints that it leaves out, but for those that are hardly ever needed. */
+  readonly waits: readonly Waiting[];
+}
+
+/** Ways to buy beside one another. */
+export interface BuyingSums {
+  /** The way of the order. */
+  readonly chosen: Choice | undefined;
+  /** That in goes, where another is chosen. */
+  readonly goes: Choice | undefined;
+  readonly sums: ReadonlyMap<Choice, ChoiceSums>;
+  /** Ways that buy anything; those together that buy the same. */
+  readonly lists: readonly (readonly [Choice, ...Choice[]])[];
+  /** How likely the last of each line of the order is needed. */
+  readonly needed: ReadonlyMap<OrderLine, Needed>;
+  /** Cash now of the dearest. */
+  readonly mostMinor: number;
+  /** True where none costs anything. */
+  readonly isFree: boolean;
+  readonly isAllProved: boolean;
 }
 
 /** An order, counted. */
@@ -241,6 +260,7 @@ export interface Summary {
   readonly costs: CostSums;
   readonly lasting: Lasting;
   readonly promise: PromiseSums;
+  readonly buying: BuyingSums;
   readonly order: OrderSums;
   /** Undefined without a restocking order. */
   readonly restock: OrderSums | undefined;
@@ -265,5 +285,5 @@ export const isNeeded = ({ paints }: WorkSums, paint: string): boolean =>
   (paints.get(paint)?.remainingMl ?? 0) > 0;
 
 /** Whether a share of draws is what was asked for, as near as the draws can tell. */
-export const reaches = ({ chance, error }: Chance, surePercent: number): boolean =>
+export const reaches = ({ chance, error }: Chance, surePercent = 0): boolean =>
   chance + 3 * error >= surePercent / 100;

@@ -2,12 +2,21 @@
 import { newestPaid } from '../model/newest-paid.js';
 import type { Order } from '../model/order.js';
 import type { CountedStock } from '../model/stock.js';
+import type { Container } from '../model/words.js';
 import { type Market, openMarket, usableMlOf } from './open-market.js';
 
 /** Which paints any shop sells, by themselves or in a set, as far as their offers last. */
 export function isOnOffer(market: Market): (paint: string) => boolean {
-  const paints = new Set(openMarket(market).stock.flatMap(({ mlOf }) => [...mlOf.keys()]));
-  return (paint) => paints.has(paint);
+  const containersOf = containersOnOffer(market);
+  return (paint) => containersOf.has(paint);
+}
+
+/** The same, with what each of them comes in. */
+export function containersOnOffer(market: Market): Map<string, Set<Container>> {
+  const containersOf = new Map<string, Set<Container>>();
+  for (const { paint, container } of openMarket(market).stock.flatMap(({ offer }) => offer.pots))
+    containersOf.set(paint, (containersOf.get(paint) ?? new Set()).add(container));
+  return containersOf;
 }
 
 /**

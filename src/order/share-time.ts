@@ -3,12 +3,13 @@ import type { Buying } from './choose-counts.js';
 import { shareSeconds } from './solver/share-seconds.js';
 
 /**
- * What all searches of one kind may take together, in the time that one search for an order may take. The army's order may be
- * searched for twice, where more sureness turns out to cost less.
+ * What all searches of one kind may take together, in the time that one search for an order may take. For a promise the army's order
+ * is searched for twice: what it takes, and the order for that. `levels`: the other ways to buy; `paper`: later orders of all ways.
  */
 const shares = {
   order: 1.25,
-  levels: 0.25,
+  levels: 1,
+  paper: 0.25,
   reasons: 0.25,
   shelf: 0.25,
   stairs: 0.3,

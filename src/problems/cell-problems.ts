@@ -128,6 +128,6 @@ export const cellProblems = {
   'unknown-setting': {
     severity: 'error',
     says: '"{found}" is not a setting',
-    hint: 'Write currency, date, locale, sure %, restock or the name of an assumption[; near it is {expected}].',
+    hint: 'Write currency, date, locale, sure %, buy, again, restock or the name of an assumption[; near it is {expected}].',
   },
 } as const satisfies Record<string, Wording>;

@@ -53,6 +53,11 @@ export const crossProblems = {
     says: '"{found}" already stands in {expected}',
     hint: 'Give each a name of its own, or take one of the rows out.',
   },
+  'buy-and-sure': {
+    severity: 'error',
+    says: '"{found}" and sure % in {expected} say two different things',
+    hint: 'Take one of the rows out: sure % is for an order with which nothing runs out, buy for one that others follow.',
+  },
   'repeated-treatment': {
     severity: 'error',
     says: 'this step, zone, layer and paint already stand in {expected}',

@@ -1,9 +1,10 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
+import type { Drawing, DrawnLack, LackingPaint } from '../model/draws.js';
 import type { CountedStock } from '../model/stock.js';
 import type { Container } from '../model/words.js';
 import type { Estimate, Surface } from '../model/work.js';
-import { type Beliefs, type Drawing, type DrawnFactor, drawFactors } from './draw-factors.js';
+import { type Beliefs, type DrawnFactor, drawFactors } from './draw-factors.js';
 import { type DrawnShelf, drawShelf, openGains, type ShelfInputs } from './draw-shelf.js';
 import { factorsOf, sumTerms, type TermSum, type Terms } from './list-terms.js';
 import { openPutOut } from './put-out.js';
@@ -28,29 +29,11 @@ export interface DrawInputs {
   readonly beliefs: Beliefs;
 }
 
-/** What a paint lacks over all draws. */
-export interface LackingPaint {
-  readonly paint: string;
-  /** Usable ml, need less shelf: what today's pots lack; below 0 where they last. */
-  readonly lackMl: Float64Array;
-  /** What it comes in: that of its first pot, else a pot. */
-  readonly container: Container;
-}
-
 /** One paint over all draws, usable ml. */
 export interface DrawnPaint extends DrawnShelf, LackingPaint {
   readonly needMl: Float64Array;
   /** Without drawing. */
   readonly likely: Pick<CountedStock, 'needMl' | 'haveMl'>;
-}
-
-/** What the army lacks: all that an order is made and checked from. */
-export interface DrawnLack {
-  readonly drawing: Drawing;
-  /** Paints that the remaining work needs, in the order of the stock. */
-  readonly paints: readonly LackingPaint[];
-  /** What a ml of a bought pot gives over the likely; undefined: just that. */
-  readonly gainOf: (container: Container) => Float64Array | undefined;
 }
 
 export interface DrawnArmy extends DrawnLack {
@@ -72,16 +55,18 @@ export function drawLack(inputs: DrawInputs, drawing: Drawing): DrawnLack {
 
 /** Draws the work still to be done, and the shelf. An army without work has no paints. */
 export function drawArmy(inputs: DrawInputs, drawing: Drawing): DrawnArmy {
-  const { work, ...army } = openArmy(inputs, drawing);
+  const { work, shelf: _, ...army } = openArmy(inputs, drawing);
   return { ...army, paints: work.map((draw) => draw()) };
 }
 
 /** The army before its paints are drawn, one by one. */
 interface OpenArmy extends Omit<DrawnArmy, 'paints'> {
   readonly work: readonly (() => DrawnPaint)[];
+  /** What shelves are drawn from. */
+  readonly shelf: ShelfInputs;
 }
 
-function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): OpenArmy {
+export function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): OpenArmy {
   const terms = termsByPaint(estimate);
   const surfaces = new Map<string, Surface>(
     [...estimate.figures].map(([name, area]) => [name, area.surface]),
@@ -97,7 +82,7 @@ function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Drawing): O
     const sum = terms.get(one.paint);
     return sum === undefined ? [] : [() => drawPaint(one, sum.terms, { putOut, shelf })];
   });
-  return { drawing, work, factors, putOut, gainOf: openGains(shelf) };
+  return { drawing, work, factors, putOut, shelf, gainOf: openGains(shelf) };
 }
 
 function drawPaint(

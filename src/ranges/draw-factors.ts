@@ -1,6 +1,7 @@
 // Ranges: values of the assumptions by chance. In: names, what is believed of them, seed. Out: a column of draws for each.
 import { assume } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import type { Drawing } from '../model/draws.js';
 import { openStream } from './open-stream.js';
 import { isExact, type TwoPiece, twoPieceOf, valuesAt } from './two-piece.js';
 
@@ -18,12 +19,6 @@ interface Joint {
 export interface Beliefs {
   readonly assumptions: Assumptions;
   readonly joint: Joint | undefined;
-}
-
-/** How many draws, and where chance begins. */
-export interface Drawing {
-  readonly draws: number;
-  readonly seed: number;
 }
 
 /** One factor in every draw. */

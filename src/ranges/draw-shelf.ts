@@ -1,9 +1,9 @@
 // Ranges: what the shelf holds, by chance. In: stock, drawn factors, seed. Out: usable ml of a paint in each draw.
 import { likely, usableShareName } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import type { Drawing, GainOf } from '../model/draws.js';
 import type { CountedStock, ShelfPot } from '../model/stock.js';
-import type { Container } from '../model/words.js';
-import { type Drawing, drawNormals } from './draw-factors.js';
+import { drawNormals } from './draw-factors.js';
 import type { ColumnOf } from './put-out.js';
 
 /** What the shelf is drawn from. */
@@ -58,10 +58,7 @@ function readPot(
 }
 
 /** What a ml of a bought pot gives in each draw, over the likely; undefined where that is held as exact. */
-export function openGains({
-  assumptions,
-  columnOf,
-}: ShelfInputs): (container: Container) => Float64Array | undefined {
+export function openGains({ assumptions, columnOf }: ShelfInputs): GainOf {
   const known = new Map<string, Float64Array | undefined>();
   return (container) => {
     const name = usableShareName(container);

@@ -1,4 +1,6 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
+
+import { chanceOf, rangeAbout, rangeOf } from '../model/quantiles.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate, Job } from '../model/work.js';
@@ -6,7 +8,6 @@ import type { DrawnArmy, DrawnPaint } from './draw-army.js';
 import { chanceMet } from './fill-shelf.js';
 import { sumTerms } from './list-terms.js';
 import { openRanking, type Ranking } from './rank-doubts.js';
-import { chanceOf, rangeAbout, rangeOf } from './sum-up-draws.js';
 
 /** Between these chances of running short a paint's own doubts are worth knowing. */
 const tight = { from: 0.01, to: 0.99 };

@@ -79,6 +79,12 @@ export function findShort(stock: readonly CountedStock[]): OrderNeed[] {
   return stock.filter(({ toBuyMl }) => toBuyMl > 0).map(({ paint, toBuyMl }) => ({ paint, ml: toBuyMl }));
 }
 
+/** Likely need less what is there, of every paint that is needed, in usable ml; below 0 where it lasts. */
+export function findLacking(stock: readonly CountedStock[]): ReadonlyMap<string, number> {
+  const needed = stock.filter(({ needMl }) => needMl > 0);
+  return new Map(needed.map(({ paint, needMl, haveMl }) => [paint, needMl - haveMl]));
+}
+
 /** Usable ml on the shelf, by paint. */
 export function haveMlOf(stock: readonly CountedStock[]): ReadonlyMap<string, number> {
   return new Map(stock.map(({ paint, haveMl }) => [paint, haveMl]));

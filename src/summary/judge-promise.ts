@@ -1,4 +1,4 @@
-// Summary: how the promise stands. In: what was promised, the order. Out: whether it is kept, and what each level costs.
+// Summary: how the promise stands. In: what was promised, the order. Out: whether it is kept.
 import type { Order } from '../model/order.js';
 import type { Promised, PromiseLevel } from '../model/ranges.js';
 import { type PromiseSums, reaches, type Standing } from '../model/summary.js';
@@ -9,20 +9,12 @@ interface Inputs {
 }
 
 export function judgePromise({ promised, order }: Inputs): PromiseSums {
-  const { levels, likely, metOfOffered, metOnFreshDraws } = promised;
+  const { metOfOffered, metOnFreshDraws } = promised;
   const standing = standingOf({ promised, order });
   return {
     standing,
     reached: standing === 'apart' ? metOfOffered : metOnFreshDraws,
     isHeldBack: metOfOffered.chance - metOnFreshDraws.chance > sameShare,
-    isFree: levels.every(({ cashMinor }) => cashMinor === 0),
-    extraMinor: order.totalMinor - likely.cashMinor,
-    levels: levels.map((level) => ({
-      ...level,
-      extraMinor: level.cashMinor - likely.cashMinor,
-      isReached: reaches(level.met, level.surePercent),
-    })),
-    mostMinor: Math.max(likely.cashMinor, order.totalMinor, ...levels.map(({ cashMinor }) => cashMinor)),
     surer: surerLevel(promised),
   };
 }

@@ -4,6 +4,7 @@ import type { Summary } from '../model/summary.js';
 import { judgeLasting } from './judge-lasting.js';
 import { judgePromise } from './judge-promise.js';
 import { sumBudget } from './sum-budget.js';
+import { sumChoices } from './sum-choices.js';
 import { sumCoats } from './sum-coats.js';
 import { sumColours } from './sum-colours.js';
 import { sumCosts } from './sum-costs.js';
@@ -27,6 +28,7 @@ export function sumUpPlan(results: PlanResults): Summary {
     costs: sumCosts(results),
     lasting: judgeLasting({ stock, ranges, work }),
     promise: judgePromise(results),
+    buying: sumChoices(results),
     order: sumOrder(order),
     restock: restock === undefined ? undefined : sumOrder(restock),
     cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),

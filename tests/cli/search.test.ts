@@ -56,6 +56,27 @@ describe('--sure', () => {
   });
 });
 
+describe('--buy', () => {
+  it('refuses another word, and --sure beside it', () => {
+    const run = runHalfpot(['plan', sample, '--buy=all']);
+    expect(run.code).toBe(2);
+    expect(run.err).toContain('"all" is not a way to buy. Write --buy as likely or goes.');
+    const both = runHalfpot(['plan', sample, '--buy', 'likely', '--sure', '90']);
+    expect(both.code).toBe(2);
+    expect(both.err).toContain('--buy and --sure are two ways to buy. Write one of them.');
+  });
+
+  it('buys in goes unless told; plan.json then has no promise', () => {
+    const planOf = (...flags: readonly string[]) =>
+      JSON.parse(runHalfpot(['plan', sample, '--json', '--date', '2026-11-02', ...flags]).out);
+    const plain = planOf();
+    expect(plain.promise.sure).toBeNull();
+    expect(plain.settings.surePercent).toBeNull();
+    expect(planOf('--buy', 'goes').order).toEqual(plain.order);
+    expect(planOf('--buy', 'likely').order.total).toBe(plain.promise.likely.cash);
+  });
+});
+
 describe('--seconds', () => {
   it.each(['0', 'ten', '-1', '4000'])('%s is no time to search: exit 2', (time) => {
     const run = runHalfpot(['plan', sample, `--seconds=${time}`]);

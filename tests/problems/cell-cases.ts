@@ -481,9 +481,9 @@ const settingCases: readonly ProblemCase[] = [
   spoil(
     'unknown-setting',
     { settings: settings('curency,EUR', 'colour,red', 'brush wet flim,50') },
-    'settings.csv row 2, "name" (A2): "curency" is not a setting. Write currency, date, locale, sure %, restock or the name of an assumption; near it is currency.',
-    'settings.csv row 3, "name" (A3): "colour" is not a setting. Write currency, date, locale, sure %, restock or the name of an assumption.',
-    'settings.csv row 4, "name" (A4): "brush wet flim" is not a setting. Write currency, date, locale, sure %, restock or the name of an assumption; near it is brush wet film.',
+    'settings.csv row 2, "name" (A2): "curency" is not a setting. Write currency, date, locale, sure %, buy, again, restock or the name of an assumption; near it is currency.',
+    'settings.csv row 3, "name" (A3): "colour" is not a setting. Write currency, date, locale, sure %, buy, again, restock or the name of an assumption.',
+    'settings.csv row 4, "name" (A4): "brush wet flim" is not a setting. Write currency, date, locale, sure %, buy, again, restock or the name of an assumption; near it is brush wet film.',
   ),
   spoil(
     'not-a-currency',

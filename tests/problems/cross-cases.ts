@@ -84,6 +84,11 @@ const repeatCases: readonly ProblemCase[] = [
     'settings.csv row 3, "name" (A3): "Currency" already stands in row 2. Give each a name of its own, or take one of the rows out.',
   ),
   spoil(
+    'buy-and-sure',
+    { settings: ['name,value', 'Sure %,90', 'Buy,goes'] },
+    'settings.csv row 3, "name" (A3): "Buy" and sure % in row 2 say two different things. Take one of the rows out: sure % is for an order with which nothing runs out, buy for one that others follow.',
+  ),
+  spoil(
     'repeated-treatment',
     { schemes: schemes('', 'red line,1,whole,wash,earth wash', 'Red line,1,Whole,Wash,Earth wash') },
     'schemes.csv row 3, "paint" (E3): this step, zone, layer and paint already stand in row 2. Take one of the rows out; more coats go into the coats column.',

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { overrideAssumptions } from '../../src/assumptions/override-assumptions.js';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
+import { quantileOf, rangeOf } from '../../src/model/quantiles.js';
 import type { Sheets } from '../../src/model/sheets.js';
 import {
   type DrawInputs,
@@ -11,7 +12,6 @@ import {
   drawingFor,
   drawLack,
 } from '../../src/ranges/draw-army.js';
-import { quantileOf, rangeOf } from '../../src/ranges/sum-up-draws.js';
 import { takeStock } from '../../src/stock/take-stock.js';
 import { makePot, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 import { anySheets } from './draw-sheets.js';

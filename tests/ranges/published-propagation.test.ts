@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { z90 } from '../../src/assumptions/look-up.js';
 import { registry } from '../../src/assumptions/registry.js';
 import type { Assumption, Assumptions } from '../../src/model/assumption.js';
+import { quantileOf, rangeOf } from '../../src/model/quantiles.js';
 import { drawFactors, drawNormals } from '../../src/ranges/draw-factors.js';
 import { openStream } from '../../src/ranges/open-stream.js';
 import { openPutOut } from '../../src/ranges/put-out.js';
-import { quantileOf, rangeOf } from '../../src/ranges/sum-up-draws.js';
 import { deviationOf, meanOf } from './measure-columns.js';
 
 const drawing = { draws: 1_000_000, seed: 1 };

@@ -4,12 +4,13 @@ import { assume, densityName, likely, usableShare } from '../../src/assumptions/
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import type { Assumptions } from '../../src/model/assumption.js';
+import type { Drawing } from '../../src/model/draws.js';
+import { rangeOf } from '../../src/model/quantiles.js';
 import type { Range } from '../../src/model/ranges.js';
 import type { LogRow, Sheets, Unit } from '../../src/model/sheets.js';
 import { drawArmy } from '../../src/ranges/draw-army.js';
-import { type Drawing, drawNormals } from '../../src/ranges/draw-factors.js';
+import { drawNormals } from '../../src/ranges/draw-factors.js';
 import { learnFromLog } from '../../src/ranges/learn/learn-from-log.js';
-import { rangeOf } from '../../src/ranges/sum-up-draws.js';
 import { isExact, twoPieceOf, valueAt } from '../../src/ranges/two-piece.js';
 import { makeFigure, makePaint, makePot, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { assume, z90 } from '../../src/assumptions/look-up.js';
 import { registry } from '../../src/assumptions/registry.js';
 import type { Assumption } from '../../src/model/assumption.js';
+import { quantileOf } from '../../src/model/quantiles.js';
 import { drawFactors } from '../../src/ranges/draw-factors.js';
-import { quantileOf } from '../../src/ranges/sum-up-draws.js';
 import { isExact, twoPieceOf, valueAt } from '../../src/ranges/two-piece.js';
 import { normalDistribution } from './measure-columns.js';
 

@@ -6,6 +6,7 @@ import type { Figure } from '../../src/model/sheets.js';
 import type { FigureArea } from '../../src/model/work.js';
 import { sumUpPlan } from '../../src/summary/sum-up-plan.js';
 import { ram, smallCosts, smallUnits, wardens } from './a-small-army.js';
+import { smallChoices } from './a-small-choices.js';
 import { smallBudget, smallStairs } from './a-small-climb.js';
 import { smallTime } from './a-small-clock.js';
 import { smallLearned, smallPromised, smallRanges } from './a-small-doubt.js';
@@ -58,6 +59,8 @@ const results: PlanResults = {
   },
   stock: smallStock,
   order: smallOrder,
+  aim: { policy: 'sure', surePercent: 80 },
+  choices: smallChoices,
   restock: smallRestock,
   stairs: smallStairs,
   budget: smallBudget,

@@ -76,7 +76,7 @@ const bodyParts = names.filter((name) => name.startsWith('share ')).map((name) =
 set('share ', 'face 50, hair 50, eyes 1, trousers 50, boots 50, belt 3');
 const kitItems = names.filter((name) => name.startsWith('kit ')).map((name) => name.slice(4));
 
-const notAssumptions = ['currency', 'date', 'locale', 'sure %', 'restock'];
+const notAssumptions = ['currency', 'date', 'locale', 'sure %', 'buy', 'again', 'restock'];
 for (const { name, value } of rowsOf('settings')) {
   if (notAssumptions.includes(name)) continue;
   if (!(name in likely)) throw new Error(`a setting that this script does not know: ${name}`);

@@ -36,6 +36,19 @@ export function searchFirst(solve: Solve): Solve {
   };
 }
 
+/**
+ * Searches small programs in this thread alone, for as long as the limits say; what is found by then is taken, proved or not. For
+ * many questions of which none is worth a wait. Of larger programs nothing is found.
+ */
+export const searchAlone: Solve = async (program, limits) => {
+  if (!isSmall(program)) return { state: 'none found', seconds: 0 };
+  const searched = searchTree(program, limits.seconds * workPerSecond);
+  const seconds = searched.work / workPerSecond;
+  if (!('values' in searched)) return { state: searched.state, seconds };
+  const { state, values, cost } = searched;
+  return { state, values, bound: state === 'proved' ? cost : Number.NEGATIVE_INFINITY, seconds };
+};
+
 function isSmall({ columns, rows }: IntegerProgram): boolean {
   const isBounded = columns.every(({ lower, upper }) => Number.isFinite(lower) && Number.isFinite(upper));
   return isBounded && rows.length ** 2 * columns.length <= largest;

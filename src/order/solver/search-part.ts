@@ -49,7 +49,8 @@ export function openPart(shrunk: Shrunk, work: Work): Part {
 
 /**
  * By cost; but first of all the columns that open several others, as a shop does that is bought from: once they are settled,
- * the rest nearly falls apart into a small program for each row. Then those that cover nothing: who serves what, what is free.
+ * the rest nearly falls apart into a small program for each row. Then those that cover nothing or cost nothing: who serves what,
+ * what is free, how far to go.
  */
 function weighColumns(columns: readonly Column[], rows: readonly Row[]): Float64Array {
   const opens = new Uint32Array(columns.length);
@@ -60,7 +61,7 @@ function weighColumns(columns: readonly Column[], rows: readonly Row[]): Float64
     if (isCover(row, columns)) for (const [column] of row.terms) covers[column] = 1;
   }
   return Float64Array.from(columns, ({ cost }, column) => {
-    const rank = (opens[column] ?? 0) > 1 ? 2 : 1 - (covers[column] ?? 0);
+    const rank = (opens[column] ?? 0) > 1 ? 2 : covers[column] === 1 && cost !== 0 ? 0 : 1;
     return (1 + Math.abs(cost)) * 1000 ** rank;
   });
 }

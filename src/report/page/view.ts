@@ -5,6 +5,7 @@ import type { Problem } from '../../model/problem.js';
 import { viewReorder } from '../reorder/view-reorder.js';
 import { type AnswerView, viewAnswer } from '../sections/answer/view.js';
 import { type BudgetView, viewBudget } from '../sections/budget/view.js';
+import { type BuyingView, viewBuying } from '../sections/buying/view.js';
 import { type CautionsView, viewCautions } from '../sections/cautions/view.js';
 import { type CoatsView, viewCoats } from '../sections/coats/view.js';
 import { type CostsView, viewCosts } from '../sections/costs/view.js';
@@ -12,7 +13,6 @@ import { type GroundView, viewGround } from '../sections/ground/view.js';
 import { type InsteadView, viewInstead } from '../sections/instead/view.js';
 import { type PotsView, viewPots } from '../sections/pots/view.js';
 import { type ProgressView, viewProgress } from '../sections/progress/view.js';
-import { type PromiseView, viewPromise } from '../sections/promise/view.js';
 import { type ShoppingView, viewShopping } from '../sections/shopping/view.js';
 import { type StairsView, viewStairs } from '../sections/stairs/view.js';
 import { type TimeView, viewTime } from '../sections/time/view.js';
@@ -41,7 +41,7 @@ export interface ReportView {
   readonly pots: PotsView;
   readonly shopping: ShoppingView;
   /** Undefined for an army that needs no paint any more. */
-  readonly promise: PromiseView | undefined;
+  readonly buying: BuyingView | undefined;
   readonly weigh: WeighView;
   /** Undefined where nothing is to be bought and nothing is swapped. */
   readonly instead: InsteadView | undefined;
@@ -79,7 +79,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     budget: viewBudget(inputs),
     pots: viewPots(inputs),
     shopping: viewShopping(inputs, viewReorder(plan)),
-    promise: viewPromise(inputs),
+    buying: viewBuying(inputs),
     weigh: viewWeigh(inputs),
     instead: viewInstead(inputs),
     stairs: viewStairs(inputs),

@@ -11,7 +11,7 @@ const frame = {
     answer: 'Answer',
     budget: 'Budget',
     shopping: 'To buy',
-    promise: 'Being sure',
+    buying: 'Ways to buy',
     pots: 'Pots',
     instead: 'Own instead',
     costs: 'Costs',

@@ -1,11 +1,11 @@
 // Report view: orders, cash against figures and a budget as plan.json tells them. In: those of the plan. Out: the same
 // with money as decimal strings.
 import { toMajor } from '../../model/money.js';
-import type { Budget, Order, Stairs } from '../../model/order.js';
+import type { Budget, Order, OrderLine, Stairs } from '../../model/order.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber } from './round-number.js';
 
-type DocumentOrder = PlanDocument['order'];
+type DocumentOrder = Omit<PlanDocument['order'], 'policy' | 'sure'>;
 type Cash = (minor: number) => string;
 
 const cashWriter =
@@ -22,7 +22,7 @@ export function describeOrder(order: Order, currency: string): DocumentOrder {
     postage: cash(order.postageMinor),
     aboveBest: cash(order.aboveBestMinor),
     tiesOpen: order.tiesOpen ?? false,
-    lines: describeLines(order, cash),
+    lines: order.lines.map((line) => describeLine(line, cash)),
     bills: order.bills.map(({ shop, goodsMinor, postageMinor, belowLeastOrderMinor }) => ({
       shop,
       goods: cash(goodsMinor),
@@ -39,8 +39,11 @@ export function describeOrder(order: Order, currency: string): DocumentOrder {
   };
 }
 
-function describeLines({ lines }: Order, cash: Cash): DocumentOrder['lines'] {
-  return lines.map(({ shop, offer, count, priceMinor, costMinor, pots }) => ({
+export function describeLine(
+  { shop, offer, count, priceMinor, costMinor, pots }: OrderLine,
+  cash: Cash,
+): DocumentOrder['lines'][number] {
+  return {
     shop,
     offer,
     count,
@@ -57,7 +60,7 @@ function describeLines({ lines }: Order, cash: Cash): DocumentOrder['lines'] {
       cost: cash(pot.costMinor),
       code: pot.code ?? '',
     })),
-  }));
+  };
 }
 
 /** The steps; none for an army of nobody. */

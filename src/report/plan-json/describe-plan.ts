@@ -5,6 +5,7 @@ import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { PaintStock, ShelfPot } from '../../model/stock.js';
 import type { WorkSums } from '../../model/summary.js';
+import { describeAim, describeChoices } from './describe-choices.js';
 import { describeColour } from './describe-colour.js';
 import { describeJobs, describeUnits } from './describe-jobs.js';
 import { describeBudget, describeOrder, describeStairs } from './describe-order.js';
@@ -28,7 +29,7 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     version: planVersion,
     date: plan.date,
     currency,
-    settings: { locale, surePercent, restock: settings.restock },
+    settings: { locale, surePercent: surePercent ?? null, restock: settings.restock },
     army: {
       figures: plan.figureCount,
       units: estimate.units.length,
@@ -43,7 +44,8 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     figures: describeFigures(plan),
     paints: plan.stock.map((stock) => describePaint(stock, plan)),
     ...sure,
-    order: describeOrder(order, currency),
+    order: { ...describeAim(plan.aim), ...describeOrder(order, currency) },
+    choices: describeChoices(plan.choices, currency),
     restock: restock === undefined ? null : describeOrder(restock, currency),
     stairs: describeStairs(plan.stairs, currency),
     budget: describeBudget(plan.budget, currency),

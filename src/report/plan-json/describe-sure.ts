@@ -35,7 +35,7 @@ export function describeSure({ ranges, learned, promised, settings: { currency }
 function describePromise(promised: Plan['promised'], currency: string): PlanDocument['promise'] {
   const { likely, levels } = promised;
   return {
-    sure: promised.surePercent / 100,
+    sure: promised.surePercent === undefined ? null : promised.surePercent / 100,
     ...metOf(promised.met),
     metOnFreshDraws: roundNumber(promised.metOnFreshDraws.chance),
     metOnFreshDrawsError: roundNumber(promised.metOnFreshDraws.error),

@@ -17,7 +17,7 @@ const pot = z.object({
   code: text('GTIN; blank where none is known.'),
 });
 
-const line = z.object({
+export const line = z.object({
   shop: text('Who sells it.'),
   offer: text('What the shop calls it.'),
   count: whole('How many of the offer to buy.'),

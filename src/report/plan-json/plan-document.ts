@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { cautions } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
+import { choice, policy, sureOfPolicy } from './choice-document.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
 import { costs } from './cost-document.js';
 import {
@@ -78,7 +79,7 @@ const paint = z.object({
   haveHighMl: ml('One time in ten it is more.'),
   orderedMl: ml('Of that, what is on its way.'),
   leftAfterMl: ml('What the plan leaves of today’s pots, before buying.'),
-  toBuyMl: ml('What the promise takes beyond what is there, in likely usable paint.'),
+  toBuyMl: ml('What the chosen way to buy takes beyond what is there, in likely usable paint.'),
   keepMl: ml('The shelf level.'),
   state: z
     .enum(['none owned', 'short', 'tight', 'enough'])
@@ -141,7 +142,9 @@ export const planSchema = z
     settings: z
       .object({
         locale: text('BCP 47 tag of the report.'),
-        surePercent: number('How sure the order shall be that nothing runs out, percent.'),
+        surePercent: number(
+          'How sure the order shall be that nothing runs out, percent; null where no promise is asked for.',
+        ).nullable(),
         restock: z.enum(['army', 'shelf']).describe('What the orders are for.'),
       })
       .describe('The settings that hold.'),
@@ -167,10 +170,17 @@ export const planSchema = z
     ),
     remedies: list(remedy, 'What would settle most of that doubt, the greatest first.'),
     learned,
-    order: order.describe('What the army needs to keep the promise.'),
+    order: z
+      .object({ policy, sure: sureOfPolicy })
+      .extend(order.shape)
+      .describe('What the army needs to be bought now, by the chosen way to buy.'),
+    choices: list(
+      choice,
+      'Ways to buy, side by side: what each costs now, and what follows as the army is painted.',
+    ),
     restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
     stairs: stairs.describe(
-      'Cash for paint against the number of figures, from none to twice the army, with the margin of the promise.',
+      'Cash for paint against the number of figures, from none to twice the army, with the margin of the chosen way to buy.',
     ),
     budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
     undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),

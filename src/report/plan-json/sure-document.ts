@@ -25,7 +25,9 @@ const level = z.object({
 
 export const promise = z
   .object({
-    sure: share('How sure the order shall be that nothing at all runs out.'),
+    sure: share(
+      'How sure the order shall be that nothing at all runs out; null where no promise was asked for.',
+    ).nullable(),
     met: share('Share of the draws, from which the order was made, in which nothing runs out with it.'),
     metError: error,
     metOnFreshDraws: share('The same on draws that the order has not seen.'),
@@ -41,7 +43,7 @@ export const promise = z
       .describe('What a plan without ranges would buy.'),
     levels: list(level, 'What it costs to be more or less sure, ascending.'),
   })
-  .describe('What the order promises. The least cash found for it, not proved the least of all.');
+  .describe('What the order promises. `choices` say how near the best each level is.');
 
 export const doubtOfPaint = z.object({
   name: text('An assumption, or `reading of` a paint.'),

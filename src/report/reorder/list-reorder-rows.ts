@@ -29,6 +29,9 @@ export interface ReorderRow {
   readonly coversMl?: number;
   readonly overMl?: number;
   readonly missingMl?: number;
+  /** Chance of being needed, 0 to 1. */
+  readonly needed?: number;
+  readonly date?: string;
   readonly note?: string;
 }
 
@@ -42,16 +45,19 @@ type Add = (row: ReorderRow) => number;
 export function listReorderRows(view: ReorderView): readonly ReorderRow[] {
   const rows: ReorderRow[] = [];
   const add: Add = (row) => rows.push(row) - 1;
-  const totals = view.groups.map((group) => addGroup(add, group));
+  const totals = view.groups.map((group) => addGroup(add, group, view));
   if (view.groups.length > 1)
-    add({ for: 'both', entry: 'total', cost: { minor: view.totalMinor, from: totals } });
+    add({ for: 'both', entry: 'total', cost: { minor: view.totalMinor, from: totals }, date: view.date });
   return rows;
 }
 
-function addGroup(add: Add, { for: whom, shops, totalMinor, note, unmet }: ReorderGroup): number {
+function addGroup(add: Add, group: ReorderGroup, { date }: Pick<ReorderView, 'date'>): number {
+  const { for: whom, shops, totalMinor, note, unmet, waits } = group;
   const totals = shops.map((shop) => addShop(add, whom, shop));
-  const total = add({ for: whom, entry: 'total', cost: { minor: totalMinor, from: totals }, note });
+  const total = add({ for: whom, entry: 'total', cost: { minor: totalMinor, from: totals }, note, date });
   for (const { paint, ml } of unmet) add({ for: whom, entry: 'noOffer', paint, missingMl: roundMl(ml) });
+  for (const { paint, chanceNeeded } of waits)
+    add({ for: whom, entry: 'waits', paint, needed: roundChance(chanceNeeded.chance) });
   return total;
 }
 
@@ -66,11 +72,22 @@ function addShop(add: Add, whom: ReorderRow['for'], of: ReorderShop): number {
   return add({ ...place, entry: 'shopTotal', cost, note });
 }
 
+/** To the nearest hundredth. */
+const roundChance = (chance: number): number => Math.round(chance * 100) / 100;
+
 /** A set takes one row a pot. */
-const rowsOf = ({ offer, count, priceMinor, costMinor, pots }: ReorderLine): Omit<ReorderRow, 'for'>[] =>
+const rowsOf = ({
+  offer,
+  count,
+  priceMinor,
+  costMinor,
+  needed,
+  pots,
+}: ReorderLine): Omit<ReorderRow, 'for'>[] =>
   pots.map(({ paint, sizeMl, container, count: potCount, coversMl, overMl, code }, at) => ({
     ...{ entry: 'pot', offer, paint, sizeMl, container, pots: potCount, code },
     coversMl: roundMl(coversMl),
     overMl: roundMl(overMl),
     ...(at === 0 ? { offers: count, priceMinor, cost: { minor: costMinor, from: 'offers' } } : {}),
+    ...(at === 0 && needed ? { needed: roundChance(needed.chanceNeeded.chance) } : {}),
   }));

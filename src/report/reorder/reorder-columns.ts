@@ -35,5 +35,7 @@ export const reorderColumns: readonly ReorderColumn[] = [
   { key: 'coversMl', kind: 'number', width: 10, value: ({ coversMl }) => coversMl },
   { key: 'overMl', kind: 'number', width: 13, value: ({ overMl }) => overMl },
   { key: 'missingMl', kind: 'number', width: 11, value: ({ missingMl }) => missingMl },
+  { key: 'needed', kind: 'number', width: 8, value: ({ needed }) => needed },
+  { key: 'date', kind: 'text', width: 11, value: ({ date }) => date },
   { key: 'note', kind: 'text', width: 10, value: ({ note }) => note },
 ];

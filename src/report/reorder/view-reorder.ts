@@ -1,9 +1,10 @@
 // Report view: the orders of a plan as one reorder list by shop. In: the plan. Out: a ReorderView, which the report,
 // reorder.csv and reorder.xlsx draw.
+import type { Needed, Waiting } from '../../model/choices.js';
 import { minorDigits, toMajor } from '../../model/money.js';
 import type { Order, OrderLine, ShopBill } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
-import type { OrderSums } from '../../model/summary.js';
+import type { BuyingSums, OrderSums } from '../../model/summary.js';
 import type { Container } from '../../model/words.js';
 import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
 import { reorderWords } from './words.js';
@@ -29,6 +30,8 @@ export interface ReorderLine {
   readonly costMinor: number;
   /** Offers of it that could be left out and every need would still be covered. */
   readonly spare: number;
+  /** How likely the last of it is needed; undefined where it is not for the army. */
+  readonly needed: Needed | undefined;
   readonly pots: readonly ReorderPot[];
 }
 
@@ -51,6 +54,8 @@ export interface ReorderGroup {
   readonly note: string;
   /** Paints no offer covers, with the usable ml that are missing. */
   readonly unmet: readonly { readonly paint: string; readonly ml: number }[];
+  /** Paints that it leaves out, though they may be needed. */
+  readonly waits: readonly Waiting[];
 }
 
 export interface ReorderView {
@@ -73,9 +78,11 @@ export function viewReorder(plan: Plan): ReorderView {
   const sumOf = (minor: number): string =>
     `${toMajor(minor, currency).replace('.', csv.decimal)} ${currency}`;
   const { order, restock, summary } = plan;
-  const groups = [viewGroup('army', { order, sums: summary.order, sumOf })];
+  const { needed, chosen, sums } = summary.buying;
+  const waits = (chosen && sums.get(chosen)?.waits) ?? [];
+  const groups = [viewGroup('army', { order, sums: summary.order, needed, waits, sumOf })];
   if (restock !== undefined && summary.restock !== undefined)
-    groups.push(viewGroup('shelf', { order: restock, sums: summary.restock, sumOf }));
+    groups.push(viewGroup('shelf', { ...none, order: restock, sums: summary.restock, sumOf }));
   return {
     date: plan.date,
     currency,
@@ -89,21 +96,28 @@ export function viewReorder(plan: Plan): ReorderView {
 /** Whole minor units as text of a note. */
 type SumOf = (minor: number) => string;
 
+/** For the shelf nothing is drawn. */
+const none: Pick<GroupInputs, 'needed' | 'waits'> = { needed: new Map(), waits: [] };
+
 interface GroupInputs {
   readonly order: Order;
   readonly sums: OrderSums;
+  readonly needed: BuyingSums['needed'];
+  readonly waits: readonly Waiting[];
   readonly sumOf: SumOf;
 }
 
-function viewGroup(whom: ReorderGroup['for'], { order, sums, sumOf }: GroupInputs): ReorderGroup {
+function viewGroup(whom: ReorderGroup['for'], inputs: GroupInputs): ReorderGroup {
+  const { order, waits, sumOf } = inputs;
   const linesOf = (shop: string) =>
-    order.lines.filter((line) => line.shop === shop).map((line) => viewLine(line, sums));
+    order.lines.filter((line) => line.shop === shop).map((line) => viewLine(line, inputs));
   return {
     for: whom,
     shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), sumOf)),
     totalMinor: order.totalMinor,
     note: proofNoteOf(order, sumOf),
     unmet: order.unmet,
+    waits,
   };
 }
 
@@ -130,14 +144,15 @@ function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, sumOf: SumOf):
   return notes.join('; ');
 }
 
-function viewLine(line: OrderLine, { spare }: OrderSums): ReorderLine {
+function viewLine(line: OrderLine, { sums, needed }: GroupInputs): ReorderLine {
   const { offer, count, priceMinor, costMinor, pots } = line;
   return {
     offer,
     count,
     priceMinor,
     costMinor,
-    spare: spare.get(line) ?? 0,
+    spare: sums.spare.get(line) ?? 0,
+    needed: needed.get(line),
     pots: pots.map((pot) => ({
       paint: pot.paint,
       sizeMl: pot.sizeMl,

@@ -34,9 +34,6 @@ export const wordChance = ({ chance }: Chance, words: NumberWords): string => wo
 
 const inside = (chance: number): number => Math.min(1 - 1e-9, Math.max(1e-9, chance));
 
-/** As often as not, or oftener. */
-export const isRather = ({ chance }: Chance): boolean => chance >= 0.5;
-
 /** So little that it is said as `under 1%`. */
 export const isTrace = ({ chance }: Chance): boolean => chance < 0.005;
 

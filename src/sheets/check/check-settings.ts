@@ -32,16 +32,43 @@ export function checkSettings(from: From, assumptions: Assumptions): CheckedSett
   const given = new Map<string, Row>();
   const values: Partial<Record<Key, unknown>> = {};
   const overrides: Override[] = [];
-  for (const row of sheet.rows) {
-    const place = takeRow(row, { sheet, byKey, given });
-    if (place === undefined || row.value === undefined) continue;
-    const value = typeof place === 'string' ? readSetting(place, row.value) : readOwn(row.value, place);
+  const take = (row: Row, value: unknown, keep: (value: unknown) => void): void => {
     if (value instanceof Mistake) sheet.blame(value.code, row, 'value', { expected: value.expected });
-    else if (typeof place === 'string') values[place] = value;
-    else overrides.push(value as Override);
+    else keep(value);
+  };
+  const sums: (() => void)[] = [];
+  for (const row of sheet.rows) {
+    const { value } = row;
+    const place = takeRow(row, { sheet, byKey, given });
+    if (place === undefined || value === undefined) continue;
+    if (typeof place !== 'string') {
+      take(row, readOwn(value, place), (own) => overrides.push(own as Override));
+      continue;
+    }
+    const { kind } = settingRows[place];
+    const read = (): void => {
+      const known =
+        typeof kind === 'function'
+          ? kind({ ...settingsOf(values, []), currency: currencyOf(values, given) })
+          : kind;
+      take(row, readCell<unknown>(known, value), (set) => {
+        values[place] = set;
+      });
+    };
+    if (typeof kind === 'function') sums.push(read);
+    else read();
   }
+  for (const read of sums) read();
+  askWhich(given, sheet);
   recordDefaults(given, from.findings);
   return { settings: settingsOf(values, overrides), currency: currencyOf(values, given) };
+}
+
+/** A promise is one way to buy, and `buy` says another. */
+function askWhich(given: ReadonlyMap<string, Row>, sheet: SheetOf<'settings'>): void {
+  const [buy, sure] = [given.get('buy'), given.get('sure%')];
+  if (buy !== undefined && sure !== undefined)
+    sheet.blame('buy-and-sure', buy, 'name', { expected: `row ${sure.row}` });
 }
 
 /** What a row sets; undefined (and told) where it is unknown or stands twice. */
@@ -71,9 +98,6 @@ function takeRow(
   return before === undefined ? place : undefined;
 }
 
-const readSetting = (key: Key, value: Written | CellDate): unknown =>
-  readCell<unknown>(settingRows[key].kind, value);
-
 function readOwn(value: Written | CellDate, assumption: Assumption): Override | Mistake {
   if (typeof value === 'object') return new Mistake('date-not-wanted', 'a number');
   return readOverride(value, assumption);
@@ -95,7 +119,8 @@ function currencyOf(
 
 function recordDefaults(given: ReadonlyMap<string, Row>, findings: Findings): void {
   for (const [, { name, blank }] of rows) {
-    if (given.has(headerKey(name))) continue;
+    // A promise is a way to buy: then `buy` is not left to its default.
+    if (given.has(headerKey(name)) || (name === 'buy' && given.has('sure%'))) continue;
     useDefault(findings, { sheet: 'settings', column: name, rows: 1, meaning: blank.means });
   }
 }

@@ -64,7 +64,7 @@ describe.each([
     expect(sheets).toBeGreaterThanOrEqual(8);
     expect(sheets).toBeLessThanOrEqual(20);
     const list = of('What to buy');
-    const after = of('What being sure costs');
+    const after = of('Ways to buy');
     expect([list.y > high * 0.88, after.y > high * 0.88]).toEqual([true, true]);
     const others = marks
       .filter(({ page: at }) => at >= list.page && at < after.page)
@@ -93,5 +93,18 @@ it('what is folded on the screen stands on paper, tools do not', async () => {
   expect(await page.locator('nav, .tools, .skip').filter({ visible: true }).count()).toBe(0);
   const box = page.locator('.box input').first();
   expect(await box.evaluate((one) => getComputedStyle(one).borderTopWidth)).not.toBe('0px');
+  await page.context().close();
+});
+
+it('a list of one way to buy goes on paper alone where a link leads to it, and else not at all', async () => {
+  const { page } = await pages.visit(pageUrl);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.buy-list').filter({ visible: true }).count()).toBe(0);
+  await page.goto(`${pageUrl}#buy-sure90`);
+  expect(await page.locator('main section, .masthead').filter({ visible: true }).count()).toBe(1);
+  expect(await page.locator('.buy-list').filter({ visible: true }).textContent()).toContain(
+    '90% sure: €12.90',
+  );
+  expect(await page.locator('h3').filter({ visible: true }).count()).toBe(1);
   await page.context().close();
 });

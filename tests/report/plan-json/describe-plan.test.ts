@@ -53,6 +53,34 @@ describe('describePlan', () => {
     });
   });
 
+  it('sets ways to buy side by side, with what follows and how sure that is', () => {
+    expect(small.order).toMatchObject({ policy: 'sure', sure: 0.8 });
+    expect(small.choices.map(({ policy, sure }) => [policy, sure])).toEqual([
+      ...['likely', 'goes', 'wait'].map((policy) => [policy, null]),
+      ...[0.5, 0.8, 0.9, 0.95].map((sure) => ['sure', sure]),
+    ]);
+    const [, goes, wait, , , , surest] = small.choices;
+    expect(goes).toMatchObject({
+      ...{ cashNow: '7.40', aboveBest: '0.00', ordersAfter: 0.1775, meanInAll: '8.71', highInAll: '14.80' },
+      ...{ leftOver: '1.71', atLeast: true, met: 0.8213, metError: 0.0038 },
+      errors: { ordersAfter: 0.0191, meanInAll: '0.14', highInAll: '0.00', leftOver: '0.06' },
+      next: { chance: 0.1775, unit: 'Second watch', chanceThere: 0.1225, cash: '7.40', cashError: '0.00' },
+      lines: [
+        { offer: 'Nettle coat, dropper', count: 1, cost: '3.50', chanceNeeded: 0.974, threshold: 0.3097 },
+      ],
+      waiting: [{ paint: 'Pond wash', chanceNeeded: 0.213, chanceNeededError: 0.004, threshold: 0.2779 }],
+    });
+    expect([wait?.cashNow, wait?.lines]).toEqual(['0.00', []]);
+    expect(surest).toMatchObject({ aboveBest: '0.50', next: null });
+  });
+
+  it('orders what the chosen way to buy orders', () => {
+    const plan = describePlan(examplePlan, [warning]);
+    const { policy, sure, lines, total } = plan.order;
+    const chosen = plan.choices.find((one) => one.policy === policy && one.sure === sure);
+    expect(chosen).toMatchObject({ cashNow: total, lines });
+  });
+
   it('gives the promise with what was reached, and what other levels cost', () => {
     expect(small.promise).toMatchObject({
       sure: 0.8,

@@ -1,5 +1,6 @@
 // A reorder list with all that a list can hold: two groups, a set with a pot that nothing needs, a code with a leading
-// zero, unmet needs, postage that comes back, notes.
+// zero, unmet needs, a paint that waits, postage that comes back, notes.
+import type { Needed } from '../../../src/model/choices.js';
 import type { ReorderLine, ReorderPot, ReorderView } from '../../../src/report/reorder/view-reorder.js';
 
 export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({
@@ -19,9 +20,12 @@ export const line = (more: Partial<ReorderLine> = {}): ReorderLine => ({
   priceMinor: 335,
   costMinor: 670,
   spare: 0,
+  needed: undefined,
   pots: [pot()],
   ...more,
 });
+
+const needed = (chance: number): Needed => ({ chanceNeeded: { chance, error: 0.0025 }, threshold: 0.27 });
 
 export const reorderExample: ReorderView = {
   date: '2026-03-14',
@@ -35,7 +39,7 @@ export const reorderExample: ReorderView = {
         {
           shop: 'The Eel Trap',
           lines: [
-            line(),
+            line({ needed: needed(0.9336) }),
             line({
               offer: 'Earth set',
               count: 1,
@@ -72,6 +76,7 @@ export const reorderExample: ReorderView = {
       totalMinor: 2489,
       note: 'not proved to be the cheapest: at most 1.40 EUR above the best possible',
       unmet: [{ paint: 'Moss', ml: 3.1459 }],
+      waits: [{ paint: 'Peat', ...needed(0.1234) }],
     },
     {
       for: 'shelf',
@@ -96,6 +101,7 @@ export const reorderExample: ReorderView = {
       totalMinor: 70,
       note: '',
       unmet: [],
+      waits: [],
     },
   ],
   totalMinor: 2559,
@@ -117,6 +123,7 @@ export function withText(text: string): ReorderView {
     totalMinor: 670,
     note: text,
     unmet: [{ paint: text, ml: 1 }],
+    waits: [{ paint: text, ...needed(0.5) }],
   };
   return { ...reorderExample, groups: [group], totalMinor: 670 };
 }

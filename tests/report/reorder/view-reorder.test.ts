@@ -18,6 +18,7 @@ describe('viewReorder', () => {
           totalMinor: 740,
           note: '',
           unmet: [{ paint: 'Rust hush', ml: 4.05 }],
+          waits: [{ paint: 'Pond wash', chanceNeeded: { chance: 0.213, error: 0.004 }, threshold: 0.2779 }],
           shops: [
             {
               shop: 'The Ferry Steps',
@@ -32,6 +33,7 @@ describe('viewReorder', () => {
                   priceMinor: 350,
                   costMinor: 350,
                   spare: 0,
+                  needed: expect.objectContaining({ chanceNeeded: { chance: 0.974, error: 0.002 } }),
                   pots: [
                     {
                       paint: 'Nettle coat',
@@ -53,6 +55,7 @@ describe('viewReorder', () => {
           totalMinor: 640,
           note: '',
           unmet: [],
+          waits: [],
           shops: [
             {
               shop: 'The Mill Gate',
@@ -67,6 +70,7 @@ describe('viewReorder', () => {
                   priceMinor: 640,
                   costMinor: 640,
                   spare: 0,
+                  needed: undefined,
                   pots: [
                     {
                       paint: 'Lamp white',
@@ -118,8 +122,8 @@ describe('viewReorder', () => {
       bills: [],
       unmet: [],
     };
-    const view = viewReorder(changedPlan({ order, restock: undefined }));
-    expect(view.groups).toEqual([{ for: 'army', shops: [], totalMinor: 0, note: '', unmet: [] }]);
+    const view = viewReorder(changedPlan({ order, choices: [], restock: undefined }));
+    expect(view.groups).toEqual([{ for: 'army', shops: [], totalMinor: 0, note: '', unmet: [], waits: [] }]);
   });
 
   it('adds up for a plan by the real stages: lines to goods, goods and postage to totals', () => {

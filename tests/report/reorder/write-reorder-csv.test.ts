@@ -23,27 +23,28 @@ function readBack(view: ReorderView): Record<string, string>[] {
 describe('writeReorderCsv', () => {
   it('gives exactly these bytes', () => {
     const head =
-      'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,note';
+      'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,needed,plan of,note';
     expect(writeReorderCsv(reorderExample).split('\r\n')).toEqual([
       `\ufeff${head}`,
-      'army,pot,The Eel Trap,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"0230471200207",20.1,12.54,,',
-      'army,pot,The Eel Trap,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,0.01,16.32,,',
-      'army,pot,The Eel Trap,Earth set,"Rust, dark",12.5,dropper,1,,,,,,0,12,,',
-      'army,goods,The Eel Trap,,,,,,,,19.69,EUR,,,,,',
-      'army,postage,The Eel Trap,,,,,,,,4.90,EUR,,,,,',
-      'army,shop total,The Eel Trap,,,,,,,,24.59,EUR,,,,,',
-      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"0230471200207",20.1,12.54,,',
-      'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,',
-      'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,,,',
-      'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,below this shop\'s least order of 5.00 EUR',
-      'army,total,,,,,,,,,24.89,EUR,,,,,not proved to be the cheapest: at most 1.40 EUR above the best possible',
-      'army,no offer,,,Moss,,,,,,,,,,,3.15,',
-      'shelf,pot,The Eel Trap,Moss twins,Moss,17,dropper,2,1,5.60,5.60,EUR,,1.5,31.14,,',
-      'shelf,goods,The Eel Trap,,,,,,,,5.60,EUR,,,,,',
-      'shelf,postage,The Eel Trap,,,,,,,,-4.90,EUR,,,,,',
-      "shelf,shop total,The Eel Trap,,,,,,,,0.70,EUR,,,,,together with the army's order the goods travel free",
-      'shelf,total,,,,,,,,,0.70,EUR,,,,,',
-      'both,total,,,,,,,,,25.59,EUR,,,,,',
+      'army,pot,The Eel Trap,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"0230471200207",20.1,12.54,,0.93,,',
+      'army,pot,The Eel Trap,Earth set,Slate,17,dropper,1,1,12.99,12.99,EUR,,0.01,16.32,,,,',
+      'army,pot,The Eel Trap,Earth set,"Rust, dark",12.5,dropper,1,,,,,,0,12,,,,',
+      'army,goods,The Eel Trap,,,,,,,,19.69,EUR,,,,,,,',
+      'army,postage,The Eel Trap,,,,,,,,4.90,EUR,,,,,,,',
+      'army,shop total,The Eel Trap,,,,,,,,24.59,EUR,,,,,,,',
+      'army,pot,"Quay ""Paints""",Bone 24 ml,Bone,17,dropper,2,3,0.10,0.30,EUR,"0230471200207",20.1,12.54,,,,',
+      'army,goods,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,,,',
+      'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,,,,,',
+      'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,,,below this shop\'s least order of 5.00 EUR',
+      'army,total,,,,,,,,,24.89,EUR,,,,,,2026-03-14,not proved to be the cheapest: at most 1.40 EUR above the best possible',
+      'army,no offer,,,Moss,,,,,,,,,,,3.15,,,',
+      'army,waits,,,Peat,,,,,,,,,,,,0.12,,',
+      'shelf,pot,The Eel Trap,Moss twins,Moss,17,dropper,2,1,5.60,5.60,EUR,,1.5,31.14,,,,',
+      'shelf,goods,The Eel Trap,,,,,,,,5.60,EUR,,,,,,,',
+      'shelf,postage,The Eel Trap,,,,,,,,-4.90,EUR,,,,,,,',
+      "shelf,shop total,The Eel Trap,,,,,,,,0.70,EUR,,,,,,,together with the army's order the goods travel free",
+      'shelf,total,,,,,,,,,0.70,EUR,,,,,,2026-03-14,',
+      'both,total,,,,,,,,,25.59,EUR,,,,,,2026-03-14,',
       '',
     ]);
   });
@@ -57,14 +58,14 @@ describe('writeReorderCsv', () => {
         .split('\r\n')
         .slice(0, 8),
     ).toEqual([
-      '\ufefffor;entry;shop;offer;paint;size ml;container;pots;offers;price;cost;currency;code;covers ml;left over ml;missing ml;note',
-      'army;pot;The Eel Trap;Oat 17 ml;Oat;17;dropper;2;2;3,35;6,70;EUR;"0230471200207";20,1;12,54;;',
-      'army;pot;The Eel Trap;Earth set;Slate;17;dropper;1;1;12,99;12,99;EUR;;0,01;16,32;;',
-      'army;pot;The Eel Trap;Earth set;"Rust, dark";12,5;dropper;1;;;;;;0;12;;',
-      'army;goods;The Eel Trap;;;;;;;;19,69;EUR;;;;;',
-      'army;postage;The Eel Trap;;;;;;;;4,90;EUR;;;;;',
-      'army;shop total;The Eel Trap;;;;;;;;24,59;EUR;;;;;',
-      'army;pot;"Quay ""Paints""";Bone 24 ml;Bone;17;dropper;2;3;0,10;0,30;EUR;"0230471200207";20,1;12,54;;',
+      '\ufefffor;entry;shop;offer;paint;size ml;container;pots;offers;price;cost;currency;code;covers ml;left over ml;missing ml;needed;plan of;note',
+      'army;pot;The Eel Trap;Oat 17 ml;Oat;17;dropper;2;2;3,35;6,70;EUR;"0230471200207";20,1;12,54;;0,93;;',
+      'army;pot;The Eel Trap;Earth set;Slate;17;dropper;1;1;12,99;12,99;EUR;;0,01;16,32;;;;',
+      'army;pot;The Eel Trap;Earth set;"Rust, dark";12,5;dropper;1;;;;;;0;12;;;;',
+      'army;goods;The Eel Trap;;;;;;;;19,69;EUR;;;;;;;',
+      'army;postage;The Eel Trap;;;;;;;;4,90;EUR;;;;;;;',
+      'army;shop total;The Eel Trap;;;;;;;;24,59;EUR;;;;;;;',
+      'army;pot;"Quay ""Paints""";Bone 24 ml;Bone;17;dropper;2;3;0,10;0,30;EUR;"0230471200207";20,1;12,54;;;;',
     ]);
     for (const row of readBack({ ...reorderExample, csv: view.csv }))
       for (const column of ['size ml', 'price', 'cost', 'covers ml', 'left over ml', 'missing ml'])
@@ -124,7 +125,14 @@ describe('writeReorderCsv', () => {
       totalMinor: goodsMinor + 99,
       note: '',
     };
-    const group = { for: 'army' as const, shops: [shop], totalMinor: shop.totalMinor, note: '', unmet: [] };
+    const group = {
+      for: 'army' as const,
+      shops: [shop],
+      totalMinor: shop.totalMinor,
+      note: '',
+      unmet: [],
+      waits: [],
+    };
     const rows = readBack({ ...reorderExample, groups: [group], totalMinor: group.totalMinor });
     const cents = (entry: string) =>
       rows
@@ -160,7 +168,7 @@ describe('writeReorderCsv', () => {
   });
 
   it('says so when there is nothing to buy', () => {
-    const group = { for: 'army' as const, shops: [], totalMinor: 0, note: '', unmet: [] };
+    const group = { for: 'army' as const, shops: [], totalMinor: 0, note: '', unmet: [], waits: [] };
     const rows = readBack({ ...reorderExample, groups: [group], totalMinor: 0 });
     expect(rows).toHaveLength(1);
     expect(rows[0]).toMatchObject({ for: 'army', entry: 'total', cost: '0.00' });

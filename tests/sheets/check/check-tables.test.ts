@@ -84,7 +84,7 @@ describe('the four short sheets', () => {
       extras: [],
       log: [],
       swaps: [],
-      settings: { currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army', overrides: [] },
+      settings: { currency: 'EUR', locale: 'en', restock: 'army', overrides: [] },
     });
     expect(defaults.length).toBeGreaterThan(0);
   });
@@ -122,7 +122,9 @@ describe('the four short sheets', () => {
       ['settings.currency', 1, 'EUR, which is assumed'],
       ['settings.date', 1, 'the day on which the plan is made'],
       ['settings.locale', 1, 'en, which is assumed'],
-      ['settings.sure %', 1, '80'],
+      ['settings.sure %', 1, 'no promise: as buy says'],
+      ['settings.buy', 1, 'goes: what is likely enough to be needed to be worth its price'],
+      ['settings.again', 1, 'one postage more'],
       ['settings.restock', 1, 'army: only what the plan needs'],
     ]);
   });
@@ -605,13 +607,29 @@ describe('settings and extras', () => {
       ],
     });
     expect(extras).toEqual([{ item: 'grass', priceMinor: 650, serves: 200 }]);
-    expect(defaults.filter(({ sheet }) => sheet === 'settings')).toEqual([]);
+    // A promise leaves nothing to `buy`; what another order is worth beside it still counts.
+    expect(defaults.flatMap(({ sheet, column }) => (sheet === 'settings' ? [column] : []))).toEqual([
+      'again',
+    ]);
     expect(defaults).toContainEqual({
       sheet: 'paints',
       column: 'keep ml',
       rows: 2,
       meaning: 'a share of its largest pot, the assumption shelf level',
     });
+  });
+
+  it('read how to buy, and what another order is worth once the currency is known', () => {
+    const { sheets } = check({
+      settings: [
+        ['name', 'value'],
+        ['again', '4.50 GBP'],
+        ['Buy', 'Likely'],
+        ['currency', 'GBP'],
+      ],
+    });
+    expect(sheets?.settings).toMatchObject({ buy: 'likely', againMinor: 450, currency: 'GBP' });
+    expect(sheets?.settings.surePercent).toBeUndefined();
   });
 
   it.each([
@@ -624,6 +642,9 @@ describe('settings and extras', () => {
     ['brush wet film', '1/2/3/4', 'not-a-range'],
     ['brush wet film', '', 'blank-cell'],
     ['sure %', '40', 'too-little'],
+    ['buy', 'twice', 'not-a-choice'],
+    ['again', '-1', 'negative'],
+    ['again', '$4', 'other-currency'],
     ['restock', 'both', 'not-a-choice'],
     ['date', '3/4/2026', 'day-or-month-first'],
   ])('question %s = %j: %s', (name, value, code) => {

@@ -79,8 +79,7 @@ function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: Ans
     figure: isBought ? words.money(costs.cashMinor) : wordNothing(plan, buying),
     detail: joinSentences(
       isBought ? buying.order(order, summary) : order.unmet.length === 0 ? buying.isEnough : '',
-      isNeeded ? promise.asked(plan) : '',
-      isNeeded && isBought ? promise.likely(plan.promised.likely) : '',
+      isNeeded ? wordAfter(plan, promise) : '',
       isBought && order.aboveBestMinor > 0 ? buying.notProved(order.aboveBestMinor) : '',
       buying.unmet(order.unmet),
       (restock?.lines.length ?? 0) > 0 ? buying.restock(costs.restockCashMinor) : '',
@@ -88,6 +87,14 @@ function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: Ans
     ),
     trust: trust.of(summary.lasting.trust),
   };
+}
+
+/** Where a promise was asked for, how it stands beside buying in goes; else what follows. */
+function wordAfter(plan: Plan, texts: AnswerWords['promise']): string {
+  const { chosen, goes } = plan.summary.buying;
+  if (plan.aim.policy !== 'sure') return chosen === undefined ? '' : texts.follows(chosen.follows);
+  const isBought = plan.order.lines.length > 0;
+  return joinSentences(texts.asked(plan), isBought && goes !== undefined ? texts.goes(goes) : '');
 }
 
 const wordNothing = ({ order }: Plan, texts: AnswerWords['buying']): string =>

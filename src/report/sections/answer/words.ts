@@ -1,21 +1,17 @@
 // Answer: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
+
+import type { Choice, Follows } from '../../../model/choices.js';
 import type { Amount } from '../../../model/money.js';
 import type { Order } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
 import type { Chance, Promised, Range } from '../../../model/ranges.js';
 import type { BudgetSums, Lasting, Standing, Summary, Verdict } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
+import { wordInAll } from '../../words/word-follows.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { wordBut } from '../../words/word-proof.js';
-import {
-  isTrace,
-  lowHighMeaning,
-  wordChance,
-  wordCostRange,
-  wordReached,
-  wordTimes,
-} from '../../words/word-sure.js';
+import { isTrace, lowHighMeaning, wordChance, wordCostRange, wordReached } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 export const answerWords = (say: NumberWords) => ({
@@ -108,10 +104,11 @@ const buyingWords = (say: NumberWords) => ({
 const promiseWords = (say: NumberWords) => ({
   /** What was asked for, and how well the order keeps it. */
   asked: ({ promised, summary }: Plan) =>
-    `Asked for: ${say.sure(promised.surePercent)} sure. ${wordStanding(summary.promise.standing, promised, say)}.`,
-  /** What just the likely needs would cost, and how rarely that does. */
-  likely: ({ cashMinor, met }: Promised['likely']) =>
-    `Just the likely needs would cost ${say.money(cashMinor)}, and do in ${wordTimes(met, say)}.`,
+    `Asked for: ${say.sure(promised.surePercent ?? 0)} sure. ${wordStanding(summary.promise.standing, promised, say)}.`,
+  /** What it would cost to buy in goes. */
+  goes: ({ cashNowMinor, follows }: Choice) =>
+    `In goes it would be ${say.money(cashNowMinor)} now and ${(follows.atLeast ? sharedWords.atLeast : String)(say.money(Math.round(follows.meanInAllMinor.value)))} in all, on average.`,
+  follows: (follows: Follows) => wordInAll(follows, say),
 });
 
 function wordStanding(standing: Standing, promised: Promised, say: NumberWords): string {

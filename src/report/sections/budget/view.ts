@@ -57,7 +57,7 @@ export function viewBudget({ plan, words }: ViewInputs): BudgetView | undefined 
   return {
     labels: texts.labels,
     title: texts.title(budget.budgetMinor),
-    lead: texts.lead,
+    lead: texts.lead(plan.aim),
     figure: texts.finished(summary.budget),
     says: texts.spent(order, summary.budget),
     proof: wordProof(order, 'army', words),

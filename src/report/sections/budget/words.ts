@@ -1,8 +1,10 @@
 // Budget: its English. In: results, ways to say numbers. Out: text.
+import type { Aim } from '../../../model/choices.js';
 import type { Order, OrderNeed, ShopBill } from '../../../model/order.js';
 import type { BudgetSums } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
+import { wordAim } from '../../words/word-aim.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { searchLonger, wordBut } from '../../words/word-proof.js';
@@ -21,7 +23,8 @@ export const budgetWords = (say: NumberWords) => ({
     total: 'In all',
   },
   title: (budgetMinor: number) => `What ${say.money(budgetMinor)} finishes`,
-  lead: 'The army sheet’s priorities come first, one after the other as long as the cash lasts; of those that it does not finish, as many figures as can be had. A unit may be cut short. What the promise takes over the likely needs is kept in proportion.',
+  lead: (aim: Aim) =>
+    `The army sheet’s priorities come first, one after the other as long as the cash lasts; of those that it does not finish, as many figures as can be had. A unit may be cut short. What ${wordAim(aim, say)} takes over the likely needs is kept in proportion.`,
   finished: ({ figures, finished }: BudgetSums) => {
     const all = countOf(say, figures, 'figure');
     return finished === figures ? `All ${all}` : sharedWords.some(say.count(finished), all);

@@ -88,7 +88,7 @@ function viewPaint(one: Instead, pairing: Pairing): InsteadPaint {
   return {
     paint,
     hex: hexOf(plan, paint),
-    toBuy: texts.toBuy(one, plan.promised.surePercent),
+    toBuy: texts.toBuy(one, plan.aim),
     by: by.slice(0, substitutesEach).map((other) => viewSubstitute(other, paint, pairing)),
     more: by.length > substitutesEach ? texts.fartherOff(by.length - substitutesEach) : '',
   };

@@ -1,8 +1,10 @@
 // Instead: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
+import type { Aim } from '../../../model/choices.js';
 import type { Instead, Substitute, SwapTaken } from '../../../model/colour.js';
 import type { FewestPots, FrontierChoice, FrontierSwap } from '../../../model/frontier.js';
 import type { ColourSums, FrontierLevel } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
+import { wordAim } from '../../words/word-aim.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { searchLonger } from '../../words/word-proof.js';
@@ -81,8 +83,8 @@ const wordMoreOf = (rest: string): string => `${rest}: plan.json lists each.`;
 const rowWords = (say: NumberWords) => ({
   where: ({ scheme, steps }: SwapTaken) =>
     `${nameOf(scheme)}, ${formOf(steps.length, 'step', 'steps')} ${listOf(steps.map(say.count), 8)}`,
-  toBuy: ({ toBuyMl, neededMl }: Instead, surePercent: number) =>
-    `${say.ml(toBuyMl)} to buy: ${say.sure(surePercent)} sure takes ${say.ml(neededMl)} in all`,
+  toBuy: ({ toBuyMl, neededMl }: Instead, aim: Aim) =>
+    `${say.ml(toBuyMl)} to buy: ${wordAim(aim, say)} takes ${say.ml(neededMl)} in all`,
   spare: ({ spareMl, isEnough }: Substitute) =>
     `${say.ml(spareMl)} left over: ${isEnough ? 'enough for all of it' : 'enough for some steps, not for all'}`,
   fartherOff: (paints: number) => `and ${say.count(paints)} farther off`,

@@ -23,7 +23,7 @@ const labels = {
     link: 'mark',
     after: ' of its weakest input and what causes most of its doubt.',
   },
-  sure: { before: 'What is to be bought follows from ', link: 'how sure you want to be', after: '.' },
+  sure: { before: 'What is to be bought follows from ', link: 'the way you buy', after: '.' },
   runningLow: 'running low',
 };
 

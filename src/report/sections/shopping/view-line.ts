@@ -24,6 +24,8 @@ export interface ShoppingLine {
     readonly covers: string;
     readonly code: string;
   }[];
+  /** How likely it is needed; '' where nothing was drawn. */
+  readonly needed: string;
   /** Why more of it is bought than is needed; else ''. */
   readonly why: string;
 }
@@ -53,6 +55,7 @@ export function viewLine(line: ReorderLine, shop: ReorderShop, inputs: LineInput
       covers: texts.covers(pot),
       code: pot.code,
     })),
+    needed: line.needed === undefined ? '' : texts.needed(line.needed, plan.aim),
     why: wordWhy(line, shop, inputs),
   };
 }

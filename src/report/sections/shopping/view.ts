@@ -8,6 +8,7 @@ import { hexOf } from '../../words/hex-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
+import { listNeeded, type NeededRow } from '../../words/word-needed.js';
 import { wordMore, wordProof } from '../../words/word-proof.js';
 import { type LineInputs, type ShoppingLine, viewLine } from './view-line.js';
 import { type ShoppingWords, shoppingWords } from './words.js';
@@ -35,6 +36,10 @@ interface ShoppingGroup {
   /** What else could be ordered, the cheapest first; none where nothing else was weighed. */
   readonly ways: readonly WayRow[];
   readonly unmet: readonly { readonly paint: string; readonly hex: string; readonly missing: string }[];
+  /** What is left out, though it may be needed. */
+  readonly waits: readonly NeededRow[];
+  /** Said where more wait than are listed; else ''. */
+  readonly moreWait: string;
 }
 
 interface ShoppingShop {
@@ -77,14 +82,17 @@ export function viewShopping({ plan, words, trust }: ViewInputs, reorder: Reorde
   };
 }
 
+/** Paints that wait, named here. */
+const mostWaiting = 30;
+
 function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
   const { plan, order, sums, words, texts } = inputs;
-  const { for: whom, shops, unmet } = group;
+  const { for: whom, shops, unmet, waits } = group;
   const isTogether = whom === 'shelf' && shops.some(({ shop }) => armyPays(plan, shop));
   return {
     title: texts.title(whom),
     says: joinSentences(
-      whom === 'army' ? texts.army(plan.promised.surePercent) : texts.shelf,
+      whom === 'army' ? texts.army(plan.aim) : texts.shelf,
       isTogether ? texts.together : '',
     ),
     proof: wordProof(order, whom, words),
@@ -93,6 +101,8 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
     totalLabel: texts.total(whom),
     total: words.money(group.totalMinor),
     unmet: unmet.map(({ paint, ml }) => ({ paint, hex: hexOf(plan, paint), missing: texts.missing(ml) })),
+    waits: listNeeded(waits.slice(0, mostWaiting), plan, words),
+    moreWait: waits.length > mostWaiting ? texts.moreWait(waits.length - mostWaiting) : '',
     ways: viewWays(order, sums, { words, texts }),
   };
 }

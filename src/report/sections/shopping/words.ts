@@ -1,17 +1,19 @@
 // Shopping: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
+import type { Aim, Needed } from '../../../model/choices.js';
 import type { Order, ShopBill } from '../../../model/order.js';
 import type { OtherWay } from '../../../model/summary.js';
 import type { ReorderGroup, ReorderLine, ReorderPot } from '../../reorder/view-reorder.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { wordChance } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 const labels = {
   heading: 'What to buy',
   yours: 'Prices and codes are yours, from the offers sheet.',
   follows: 'How much is bought follows from',
-  howSure: 'how sure you want to be',
+  howSure: 'the way you buy',
   bought: 'Bought',
   /** For the page's script, which counts the ticks. */
   someBought: `${sharedWords.some('{some}', '{all}')} bought`,
@@ -23,6 +25,7 @@ const labels = {
   goods: 'Goods',
   shopTotal: 'To',
   unmet: 'No offer covers',
+  waits: 'What waits',
   ways: 'Other ways to buy the same, as far as they were weighed',
   way: 'Way',
   cash: 'Cash',
@@ -42,6 +45,10 @@ export type ShoppingWords = ReturnType<typeof shoppingWords>;
 
 const titles: Record<ReorderGroup['for'], string> = { army: 'For this army', shelf: 'For the shelf' };
 
+const likelyList = 'What your likely needs take beyond your shelf.';
+const goesList =
+  'Each pot that is likely enough to be needed to be worth its price now, and what the next two units take.';
+
 const groupWords = (say: NumberWords) => ({
   /** `isLowLeftOut`: pots run low, and the settings ask for no order for the shelf. */
   lead: (isBought: boolean, isLowLeftOut: boolean) =>
@@ -53,14 +60,19 @@ const groupWords = (say: NumberWords) => ({
     ),
   title: (whom: ReorderGroup['for']) => titles[whom],
   total: (whom: ReorderGroup['for']) => `${titles[whom]}, in all`,
-  army: (surePercent: number) =>
-    `What it takes beyond your shelf to be ${say.sure(surePercent)} sure that nothing runs out. What is likely takes less, so some of it will likely be left.`,
+  army: ({ policy, surePercent = 0 }: Aim) => {
+    if (policy === 'sure')
+      return `What it takes beyond your shelf to be ${say.sure(surePercent)} sure that nothing runs out. What is likely takes less, so some of it will likely be left.`;
+    const what = policy === 'likely' ? likelyList : goesList;
+    return `${what} When a pot runs dry, order again.`;
+  },
   shelf: 'Brings every low pot back to its keep level. Leave it out and the army is still painted.',
   /** Postage of the shelf's group is only what it adds. */
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: (isUnmet: boolean) =>
     isUnmet ? 'The offers hold nothing of what is missing.' : 'Nothing to buy.',
   missing: (ml: number) => `${say.ml(ml)} missing`,
+  moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,
 });
 
 const shopWords = {
@@ -80,6 +92,11 @@ const lineWords = (say: NumberWords) => ({
     if (coversMl === 0) return 'covers nothing';
     const digits = mlDigits(coversMl);
     return `covers ${say.ml(coversMl, digits)}, leaves ${overMl === 0 ? 'nothing' : say.ml(overMl, digits)}`;
+  },
+  /** Of several of one offer, the last. */
+  needed: ({ chanceNeeded, threshold }: Needed, { policy }: Aim) => {
+    const worth = policy === 'goes' ? `, worth buying now from ${say.percent(threshold)}` : '';
+    return `Needed in ${wordChance(chanceNeeded, say)} of cases${worth}.`;
   },
   /** Only a proved order is known to hold nothing without reason. */
   spare: (

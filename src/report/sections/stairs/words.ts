@@ -1,6 +1,7 @@
 // Stairs: their English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
 import type { Plan } from '../../../model/plan.js';
 import type { NextRise, Rise, StairSums } from '../../../model/summary.js';
+import { wordAim } from '../../words/word-aim.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { searchLonger, wordBut } from '../../words/word-proof.js';
@@ -30,9 +31,9 @@ export const stairsWords = (say: NumberWords) => ({
 export type StairsWords = ReturnType<typeof stairsWords>;
 
 const leadWords = (say: NumberWords) => ({
-  lead: ({ promised, summary: { firstUnit } }: Plan) => {
+  lead: ({ aim, summary: { firstUnit } }: Plan) => {
     const start = firstUnit === undefined ? '' : `, ${nameOf(firstUnit.unit)} first`;
-    return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${say.sure(promised.surePercent)} sure takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
+    return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${wordAim(aim, say)} takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
   },
   /** Between the steps that were looked for. */
   missed:

@@ -69,7 +69,8 @@ export const totalWords = {
   figuresPrice: 'price of the unpainted figures',
   /** Behind a sum where something in it has no price. */
   atLeast: ', at least',
-  order: ({ promised }: Plan): string => `cash for the order, to be ${promised.surePercent}% sure`,
+  order: ({ promised: { surePercent } }: Plan): string =>
+    surePercent === undefined ? 'cash for the order' : `cash for the order, to be ${surePercent}% sure`,
 };
 
 export const cellWords = {

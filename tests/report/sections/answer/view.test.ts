@@ -37,7 +37,7 @@ describe('the small plan', () => {
     expect(cash).toBe(
       'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ' +
         'Asked for: 80% sure. Of paints on offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
-        'of all in 23.8% ± 0.4%. Just the likely needs would cost €7.40, and do in 77 of 100. ' +
+        'of all in 23.8% ± 0.4%. In goes it would be €7.40 now and at least €8.71 in all, on average. ' +
         'No offer covers Rust hush (4.1 ml more for that). Another €6.40 would fill low pots up to their level.',
     );
   });
@@ -109,15 +109,33 @@ describe('other plans', () => {
     const { promised } = smallPlan;
     const missed = { ...promised, metOfOffered: { chance: 0.61, error: 0.005 } };
     expect(answerOf({ promised: missed })[2]).toContain(
-      'Asked for: 80% sure. The offers do not reach that: nothing runs out in 23.8% ± 0.4% of armies like this. Just',
+      'Asked for: 80% sure. The offers do not reach that: nothing runs out in 23.8% ± 0.4% of armies like this. In goes',
     );
   });
 
   it('says plainly what was kept', () => {
     const whole = { ...smallPlan.promised, metOnFreshDraws: smallPlan.promised.metOfOffered };
-    const kept = 'sure. Nothing runs out in 82.1% ± 0.4% of armies like this. Just';
+    const kept = 'sure. Nothing runs out in 82.1% ± 0.4% of armies like this. In goes';
     expect(answerOf({ promised: whole })[2]).toContain(`Asked for: 80% ${kept}`);
     expect(answerOf({ promised: { ...whole, surePercent: 82.5 } })[2]).toContain(`Asked for: 82.5% ${kept}`);
+  });
+
+  it('bought in goes, says what follows', () => {
+    const goes = {
+      aim: { policy: 'goes' },
+      promised: { ...smallPlan.promised, surePercent: undefined },
+    } as const;
+    const start = 'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ';
+    const end =
+      ' No offer covers Rust hush (4.1 ml more for that). Another €6.40 would fill low pots up to their level.';
+    expect(answerOf(goes)[2]).toBe(
+      `${start}With 0.2 more orders, on average, it is at least €8.71 in all, one time in ten over €14.80. The next most likely falls before Second watch is done (12%), for about €7.40.${end}`,
+    );
+    const choices = smallPlan.choices.map((choice) => ({
+      ...choice,
+      follows: { ...choice.follows, next: undefined },
+    }));
+    expect(answerOf({ ...goes, choices })[2]).toBe(`${start}No other order follows.${end}`);
   });
 
   it('says so where nothing needs buying', () => {

@@ -2,15 +2,18 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
+import type { Order } from '../../src/model/order.js';
+import type { Promised } from '../../src/model/ranges.js';
 import type { Offer, Sheets } from '../../src/model/sheets.js';
-import { chooseOrder, priceNeeds } from '../../src/order/choose-order.js';
+import { weighChoices } from '../../src/order/policy/weigh-choices.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { isOnOffer } from '../../src/order/price-buying.js';
 import { drawArmy } from '../../src/ranges/draw-army.js';
+import { drawStages } from '../../src/ranges/draw-stages.js';
 import { chanceMet } from '../../src/ranges/fill-shelf.js';
-import { type KeptPromise, keepPromise } from '../../src/ranges/keep-promise.js';
 import { openStream } from '../../src/ranges/open-stream.js';
-import { findShort, takeStock } from '../../src/stock/take-stock.js';
+import { onlyPaints, sumUpPromise } from '../../src/ranges/sum-up-promise.js';
+import { findLacking, takeStock } from '../../src/stock/take-stock.js';
 import { makeOffer, makePot, makeSheets, makeShop, makeStep, makeUnit, offerPot } from '../make-sheets.js';
 
 const names = ['Slate', 'Rust', 'Moss', 'Shade', 'Chalk'];
@@ -48,7 +51,9 @@ function drawSheets(seed: number): Sheets {
   });
 }
 
-interface Promise5 extends KeptPromise {
+interface Promise5 {
+  readonly order: Order;
+  readonly promised: Promised;
   readonly onMany: number;
 }
 
@@ -59,13 +64,16 @@ async function promise(sheets: Sheets, surePercent: number, draws = 5000): Promi
   const drawn = (seed: number, many = draws) => drawArmy({ estimate, stock, beliefs }, { draws: many, seed });
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions: registry };
   const buying = prepareBuying({});
-  const kept = await keepPromise({
-    ...{ drawn: drawn(1), fresh: drawn(2), likely: findShort(stock), surePercent },
-    canBuy: isOnOffer(market),
-    priceNeeds: (needs) => priceNeeds(needs, market, buying),
-    order: (needs) => chooseOrder(needs, market, buying),
+  const canBuy = isOnOffer(market);
+  const [made, fresh] = [drawn(1), drawn(2)];
+  const aim = { policy: 'sure', surePercent } as const;
+  const { order, toBuyMl, choices } = await weighChoices({
+    ...{ aim, drawn: made, market, buying, againMinor: undefined, likelyMl: findLacking(stock) },
+    work: drawStages({ estimate, stock, beliefs }, { draws: 50, seed: 3 }),
+    metBy: (found) => chanceMet(onlyPaints(fresh, canBuy), found),
   });
-  return { ...kept, onMany: chanceMet(drawn(99, 100_000), kept.order).chance };
+  const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn: made, fresh, canBuy });
+  return { order, promised, onMany: chanceMet(drawn(99, 100_000), order).chance };
 }
 
 describe.each([1, 2, 3, 4])('the promise of army %i', (seed) => {
@@ -148,33 +156,5 @@ describe('a promise', () => {
       metOnFreshDraws: { chance: 1 },
       likely: { cashMinor: 0 },
     });
-  });
-
-  // Prices turned round: the more is asked for, the less it costs.
-  it('takes the order of a surer level where that costs less', async () => {
-    const sheets = drawSheets(1);
-    const estimate = estimateArmy(sheets, registry);
-    const stock = takeStock(sheets, estimate.needs, registry);
-    const drawn = drawArmy({ estimate, stock, beliefs }, { draws: 500, seed: 1 });
-    const market = { offers: sheets.offers, shops: sheets.shops, assumptions: registry };
-    const buying = prepareBuying({});
-    const sumOf = (needs: readonly { readonly ml: number }[]): number =>
-      needs.reduce((sum, { ml }) => sum + ml, 0);
-    const dearBelow = async (needs: Parameters<typeof priceNeeds>[0]) => {
-      const priced = await priceNeeds(needs, market, buying);
-      return { ...priced, totalMinor: Math.round(1e6 / (1 + sumOf(needs))) };
-    };
-    const { order, promised } = await keepPromise({
-      ...{ drawn, fresh: drawn, likely: findShort(stock), surePercent: 80, canBuy: isOnOffer(market) },
-      priceNeeds: dearBelow,
-      order: async (needs) => ({
-        ...(await chooseOrder(needs, market, buying)),
-        totalMinor: (await dearBelow(needs)).totalMinor,
-      }),
-    });
-    const own = promised.levels.find(({ surePercent }) => surePercent === 80);
-    expect(own?.cashMinor).toBe(order.totalMinor);
-    expect(promised.met.chance).toBeGreaterThanOrEqual(0.95 - 1e-9);
-    expect(Math.min(...promised.levels.map(({ cashMinor }) => cashMinor))).toBe(order.totalMinor);
   });
 });

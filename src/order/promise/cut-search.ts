@@ -1,0 +1,94 @@
+// Promise: the program of a promise, which grows by rows that cut off what does not keep it. In: what is sought, how fine. Out: the
+// program, and a way to cut off.
+import { listWares } from '../list-wares.js';
+import type { IntegerProgram, Solution } from '../solver/integer-program.js';
+import type { Ware } from '../ware.js';
+import { countShort, cutRows } from './cut-rows.js';
+import { groupDraws } from './group-draws.js';
+import { type Fineness, listSteps, type Steps } from './list-steps.js';
+import type { Sought } from './open-promise.js';
+import { stepsReached, valuesOf, writePromiseProgram } from './promise-program.js';
+import { boughtIn, type Way } from './way.js';
+import { isLarge, type Start, writeWhole } from './whole-program.js';
+
+export interface CutSearch {
+  /** Its first columns count them. */
+  readonly wares: readonly Ware[];
+  /** The program as cut so far, from a way that keeps the promise where one is known. */
+  program(from: Way | undefined): IntegerProgram;
+  /** The program with all rows there are, and so without any cut. */
+  whole(from: Way | undefined): IntegerProgram;
+  /** Whether these are so many that cuts are sooner done. */
+  readonly isLarge: boolean;
+  /** Cuts off a way that does not keep the promise; false where its steps do, and only finer ones could tell. */
+  cutOff(way: Way): boolean;
+}
+
+/** With more columns of steps than this the search has enough to do without them. */
+const mostStepColumns = 2000;
+
+/** With the ways that were missed before already cut off. Undefined where no order can keep the promise. */
+export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Way[]): CutSearch | undefined {
+  const { market, supply, mayFail, asked } = sought;
+  const steps = listEach(sought, fineness);
+  const tops = steps.map(({ paint, amounts }) => ({ paint, ml: amounts.at(-1) ?? 0 }));
+  const wares = listWares(tops, market);
+  const { groups, hopeless } = groupDraws(asked, steps, (paint) => supply.get(paint) ?? 0);
+  if (hopeless > mayFail) return undefined;
+  const written = writePromiseProgram(steps, wares, market.shops);
+  const { columns } = written.program;
+  const rows = [...written.program.rows];
+  const cutting = { groups, mayFail: mayFail - hopeless, stepColumns: written.stepColumns };
+  const reachedBy = (way: Way): number[] => stepsReached(steps, boughtIn(way));
+  const cutOff = (reached: readonly number[]): boolean => {
+    if (countShort(groups, reached) <= cutting.mayFail) return false;
+    rows.push(...cutRows(cutting, reached));
+    return true;
+  };
+  for (const reached of [steps.map(() => 0), ...missed.map(reachedBy)]) cutOff(reached);
+  const startFrom = (from: Way | undefined): Start | undefined => {
+    const counts = from === undefined ? undefined : countsIn(wares, from);
+    if (counts === undefined || from === undefined) return undefined;
+    const reached = reachedBy(from);
+    return { reached, values: valuesOf(written, { counts, reached }, market.shops) };
+  };
+  return {
+    wares,
+    program: (from) => ({ columns, rows, ...startWith(startFrom(from)?.values) }),
+    whole: (from) => writeWhole(written, cutting, startFrom(from)),
+    isLarge: isLarge(groups),
+    cutOff: (way) => cutOff(reachedBy(way)),
+  };
+}
+
+const startWith = (start: readonly number[] | undefined): Pick<IntegerProgram, 'start'> =>
+  start === undefined ? {} : { start };
+
+/** The steps of every paint; only the first of each where there would be too many. */
+function listEach({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness): Steps[] {
+  const steps = asked.map((one) => {
+    const inputs = { sizes: sizes.get(one.paint) ?? [], supplyMl: supply.get(one.paint) ?? 0, mayFail };
+    return listSteps(one, inputs, fineness);
+  });
+  const columns = steps.reduce((sum, { amounts }) => sum + amounts.length - 1, 0);
+  if (columns <= mostStepColumns) return steps;
+  return steps.map(({ paint, amounts, beyond }) => ({
+    paint,
+    amounts: amounts.slice(0, 1),
+    beyond: beyond.slice(0, 1),
+  }));
+}
+
+/** A way's counts among other wares; undefined where it buys what is not among them. */
+function countsIn(wares: readonly Ware[], { wares: own, counts }: Way): number[] | undefined {
+  const countOf = new Map(own.map(({ offer }, place) => [offer, counts[place] ?? 0]));
+  const found = wares.map(({ offer }) => countOf.get(offer) ?? 0);
+  const sum = (all: readonly number[]): number => all.reduce((total, count) => total + count, 0);
+  return sum(found) === sum([...countOf.values()]) ? found : undefined;
+}
+
+/** Costs are whole, so nothing lies under the bound rounded up. */
+export function leastOfBound(solution: Solution): number {
+  if (!('values' in solution) || !Number.isFinite(solution.bound)) return 0;
+  return Math.max(0, Math.ceil(solution.bound - 1e-4));
+}

@@ -1,0 +1,152 @@
+// Promise: the least cash with which nothing runs out in so many draws. In: what is asked for in each draw, the market, a solver.
+// Out: counts of wares, what they cover, and what no order that keeps it undercuts.
+import type { OrderNeed } from '../../model/order.js';
+import { sameMl } from '../../model/volume.js';
+import { type Buying, cheapestCounts } from '../choose-counts.js';
+import { reachesLeastOrders } from '../first-order.js';
+import type { Limits, Solution } from '../solver/integer-program.js';
+import { splitNeeds } from '../split-needs.js';
+import { commonNeeds, leastNeeds } from './common-needs.js';
+import { type CutSearch, leastOfBound, openCuts } from './cut-search.js';
+import type { Fineness } from './list-steps.js';
+import { mendNeeds } from './mend-needs.js';
+import type { OpenPromise, Sought } from './open-promise.js';
+import { takeBack } from './take-back.js';
+import { needsOf, type Way, wayOf } from './way.js';
+
+export interface FoundPromise {
+  /** What an order must cover, likely usable ml by paint; below 0: so much more is there. */
+  readonly needs: ReadonlyMap<string, number>;
+  /** The cheapest found; undefined where the offers do not reach the promise. */
+  readonly way: Way | undefined;
+  /** No order that keeps the promise costs less. */
+  readonly leastMinor: number;
+  /** Draws in which something may run out. */
+  readonly mayFail: number;
+}
+
+/** Steps from few to all. */
+const finenesses: readonly Fineness[] = [
+  { shareLeft: 0.1, mostSteps: 24 },
+  { shareLeft: 0.01, mostSteps: 80 },
+  { shareLeft: 0, mostSteps: 400 },
+];
+
+/** Programs solved for one promise at the most. */
+const mostPrograms = 40;
+
+/** A program with cuts that takes longer than this will not be the last: then all is asked at once. */
+const soonSeconds = 0.3;
+
+/** What is known so far. */
+interface Known {
+  /** The cheapest way that keeps the promise. */
+  best: Way | undefined;
+  /** Those tried that do not. */
+  readonly missed: Way[];
+  leastMinor: number;
+  programs: number;
+}
+
+/**
+ * A first way by one quantile common to all paints. Then each paint at its own quantile, which every order that keeps the promise
+ * covers; and as long as the cheapest order for that fails in too many draws, rows that cut it off (`cutRows`). The first one that
+ * does is the cheapest there is. Where the search ends before, the last one that does not is mended where that takes least.
+ * `surer`: a way for a surer promise, which does for this one too.
+ */
+export async function findPromise(
+  open: OpenPromise,
+  sure: number,
+  buying: Buying,
+  surer?: Way,
+): Promise<FoundPromise> {
+  const mayFail = open.draws - Math.ceil(sure * open.draws - 1e-9);
+  const sought = { ...open, mayFail, buying };
+  const common = commonNeeds(open.asked, mayFail);
+  const known: Known = {
+    best: cheaper(surer, await tryNeeds(common, sought)),
+    missed: [],
+    leastMinor: 0,
+    programs: 0,
+  };
+  for (const fineness of finenesses) if (!(await searchSteps(sought, fineness, known))) break;
+  const missed = known.missed.at(-1);
+  if (missed !== undefined && !isProved(known))
+    known.best = cheaper(known.best, await tryNeeds(mendNeeds(missed, sought), sought));
+  const { best, leastMinor } = known;
+  const needs = best === undefined ? common : leastNeeds(best, open.asked, mayFail);
+  return { needs, way: best, leastMinor, mayFail };
+}
+
+const isProved = ({ best, leastMinor }: Known): boolean =>
+  best !== undefined && best.totalMinor <= leastMinor;
+
+const cheaper = (one: Way | undefined, other: Way | undefined): Way | undefined =>
+  one === undefined || (other !== undefined && other.totalMinor < one.totalMinor) ? other : one;
+
+/** The cheapest order for some needs, where it keeps the promise, and then for what of it the promise does need. */
+async function tryNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {
+  const way = await orderNeeds(needs, sought);
+  if (way === undefined) return undefined;
+  const fewer = takeBack(way, sought);
+  return fewer === way ? way : cheaper(fewer, await orderNeeds(needsOf(fewer, sought.asked), sought));
+}
+
+async function orderNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {
+  const { within } = splitNeeds(asNeeds(needs), sought.supply);
+  const { wares, counts } = await cheapestCounts(within, sought.market, sought.buying);
+  const way = wayOf(wares, counts, sought);
+  return way.failing <= sought.mayFail ? way : undefined;
+}
+
+/** What is to be bought, as an order takes it. */
+export function asNeeds(needs: ReadonlyMap<string, number>): OrderNeed[] {
+  return [...needs].flatMap(([paint, ml]) => (ml > sameMl ? [{ paint, ml }] : []));
+}
+
+/** Searches with steps of one fineness, and notes what it finds. True where finer steps may tell more. */
+async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Promise<boolean> {
+  const { buying } = sought;
+  const cuts = openCuts(sought, fineness, known.missed);
+  if (cuts === undefined) return false;
+  const limits = cuts.isLarge ? buying.limits : soonOf(buying.limits);
+  while (known.programs < mostPrograms && !isProved(known)) {
+    known.programs++;
+    const solution = await buying.solve(cuts.program(known.best), limits, buying.onProgress);
+    const missed = note(solution, cuts, { sought, known });
+    if (!isProvedBest(solution)) return !cuts.isLarge && searchWhole(cuts, { sought, known });
+    if (missed !== undefined && !cuts.cutOff(missed)) return true;
+  }
+  return false;
+}
+
+const soonOf = (limits: Limits): Limits => ({ ...limits, seconds: Math.min(limits.seconds, soonSeconds) });
+
+interface Searching {
+  readonly sought: Sought;
+  readonly known: Known;
+}
+
+/** What cuts do not do soon, in one program. */
+async function searchWhole(cuts: CutSearch, searching: Searching): Promise<boolean> {
+  const { known, sought } = searching;
+  const { solve, limits, onProgress } = sought.buying;
+  const solution = await solve(cuts.whole(known.best), limits, onProgress);
+  const missed = note(solution, cuts, searching);
+  return isProvedBest(solution) && missed !== undefined && !isProved(known);
+}
+
+const isProvedBest = ({ state }: Solution): boolean => state === 'proved';
+
+/** What a solution tells: a bound, and a way that keeps the promise or, given back, one that does not. */
+function note(solution: Solution, { wares }: CutSearch, { sought, known }: Searching): Way | undefined {
+  if (!('values' in solution)) return undefined;
+  known.leastMinor = Math.max(known.leastMinor, leastOfBound(solution));
+  const way = wayOf(wares, solution.values.slice(0, wares.length), sought);
+  if (way.failing <= sought.mayFail && reachesLeastOrders(way.wares, way.counts, sought.market)) {
+    known.best = cheaper(known.best, way);
+    return undefined;
+  }
+  known.missed.push(way);
+  return way;
+}

@@ -1,0 +1,18 @@
+// Report view: a way to buy in words. In: which one. Out: text.
+import type { Aim } from '../../model/choices.js';
+import type { NumberWords } from './word-numbers.js';
+
+const names: Record<Exclude<Aim['policy'], 'sure'>, readonly [subject: string, name: string]> = {
+  likely: ['buying what is likely', 'the likely needs alone'],
+  goes: ['buying in goes', 'in goes'],
+  wait: ['waiting', 'nothing until a pot is dry'],
+};
+
+/** As the subject of a sentence: `80% sure`, `buying in goes`. */
+export const wordAim = (aim: Aim, say: NumberWords): string => named(aim, say, 0);
+
+/** As a row of a table: `80% sure`, `in goes`. */
+export const nameAim = (aim: Aim, say: NumberWords): string => named(aim, say, 1);
+
+const named = ({ policy, surePercent = 0 }: Aim, say: NumberWords, which: 0 | 1): string =>
+  policy === 'sure' ? `${say.sure(surePercent)} sure` : names[policy][which];
