@@ -56,7 +56,7 @@ describe('--until', () => {
 
   it.each([
     ['Second', '"Second" is done: name a unit with work left in --until.'],
-    ['Frist', 'No unit is "Frist". Near it is "First".'],
+    ['Firs', 'No unit is "Firs". Near it is "First".'],
     ['nobody', 'No unit is "nobody". Write it as a unit or a number of figures, as your sheets have it.'],
     ['0', '"0" is no number of figures of this army. Write --until as 1 to 19.'],
     ['20', '"20" is no number of figures of this army. Write --until as 1 to 19.'],
@@ -78,7 +78,7 @@ describe('--without', () => {
   });
 
   it.each([
-    ['Mil: Slate 17', 'No offer is "Mil: Slate 17". Near it is "Mill: Slate 17".'],
+    ['Mil: Slate 17', 'No offer is "Mil: Slate 17". Near it is "Mill: Slate 17'],
     ['Tin', 'No offer is "Tin". Write it as "Shop: offer", as your sheets have it.'],
   ])('%s is refused', (text, says) => {
     expect(() => left(text)).toThrow(says);
