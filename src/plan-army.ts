@@ -59,16 +59,19 @@ export interface PlanOptions extends Search {
   readonly budgetMinor?: number | undefined;
   /** Default 10,000, fewer where over 300 paints are needed. */
   readonly draws?: number | undefined;
+  /** The part of the army to plan for; left out: all of it. What weighings teach comes of all of it in any case. */
+  readonly army?: Sheets['army'] | undefined;
 }
 
 /** Plans an army on a day: how much paint, what is missing, what to buy, what it costs, how sure. Repeatable. */
 export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
-  const sheets = applySwaps(given);
-  const { settings, paints } = sheets;
+  const all = applySwaps(given);
+  const { settings, paints } = all;
   const colours = await openColours(paints.values());
   const assumed = overrideAssumptions(registry, settings.overrides);
-  const estimateFirst = () => estimateWork(sheets, { colours, assumptions: assumed }).estimate;
-  const { beliefs, learned } = learnFromLog({ ...sheets, assumptions: assumed, estimateFirst });
+  const estimateFirst = () => estimateWork(all, { colours, assumptions: assumed }).estimate;
+  const { beliefs, learned } = learnFromLog({ ...all, assumptions: assumed, estimateFirst });
+  const sheets = { ...all, army: options.army ?? all.army };
   const { assumptions } = beliefs;
   const { estimate, coats } = estimateWork(sheets, { colours, assumptions });
 

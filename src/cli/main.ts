@@ -66,6 +66,8 @@ function definePlan(program: Command): void {
       'instead so much that nothing runs out in so many of 100 cases: 50 to 99',
       once,
     )
+    .option('--until <unit>', 'plan as far as this unit, or so many figures, by priority', once)
+    .option('--without <offer>', 'as if "Shop: offer" were sold out; may be given again and again', collect)
     .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)', once)
     .option('--json', 'print plan.json and nothing else; files only with --out')
     .addHelpText(
@@ -124,6 +126,8 @@ function defineLog(program: Command): void {
 }
 
 /** The value of a flag; given twice, nobody could tell which of the two is meant. */
+const collect = (value: string, before: readonly string[] = []): readonly string[] => [...before, value];
+
 function once(value: string, before: string | undefined): string {
   if (before !== undefined) throw new InvalidArgumentError(`It is given twice, also as "${before}".`);
   return value;

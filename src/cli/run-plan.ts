@@ -8,6 +8,7 @@ import { writePlanJson } from '../report/plan-json/write-plan-json.js';
 import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes, UsageError } from './end-run.js';
+import { type Narrowing, narrowSheets } from './narrow-sheets.js';
 import { printChunks } from './print-chunks.js';
 import { readBudget, readBuy, readSeconds, readSure } from './read-budget.js';
 import { readOrShow, type Sheets } from './read-or-show.js';
@@ -25,7 +26,7 @@ interface Search extends Pick<PlanOptions, 'seconds'> {
   readonly solver: ReturnType<typeof openSolver>;
 }
 
-export interface PlanFlags {
+export interface PlanFlags extends Narrowing {
   readonly out?: string;
   readonly date?: string;
   readonly json?: true;
@@ -55,7 +56,8 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
     stderr.write(wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
     const settings = setByFlags(sheets.settings, wayToBuy);
-    const asked = { folder, sheets: { ...sheets, settings }, problems, today: day.today };
+    const part = narrowSheets({ ...sheets, settings }, flags);
+    const asked = { folder, ...part, problems, today: day.today };
     await planAndWrite(asked, flags, { solver, seconds });
     return exitCodes.done;
   } finally {
@@ -67,12 +69,14 @@ interface Asked {
   /** Undefined: no files. */
   readonly folder: string | undefined;
   readonly sheets: Sheets;
+  /** The part of the army to plan for; undefined: all of it. */
+  readonly army: Sheets['army'] | undefined;
   readonly problems: readonly Problem[];
   readonly today: string;
 }
 
 async function planAndWrite(
-  { folder, sheets, problems, today }: Asked,
+  { folder, sheets, army, problems, today }: Asked,
   flags: PlanFlags,
   { solver, seconds }: Search,
 ): Promise<void> {
@@ -80,7 +84,7 @@ async function planAndWrite(
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
   const progress = showProgress(sheets.settings);
-  const options = { solve: solver.solve, seconds, budgetMinor, onProgress: progress.onProgress };
+  const options = { solve: solver.solve, seconds, budgetMinor, army, onProgress: progress.onProgress };
   const plan = await planArmy(sheets, today, options).finally(progress.end);
   // The files take the memory that the solver leaves.
   await solver.close();

@@ -76,7 +76,7 @@ describe('twenty drawn markets and armies', () => {
     }
     expect(overLikely).toBeLessThan(1);
     expect(overSure).toBeLessThan(1);
-  }, 120_000);
+  });
 });
 
 describe('against 20,000 fresh draws', () => {
@@ -85,55 +85,51 @@ describe('against 20,000 fresh draws', () => {
     expect(Math.abs(value - fresh)).toBeLessThan(3 * Math.hypot(stated.error, freshError) + 1e-9);
   };
 
-  it.each([3, 8, 14])(
-    'army %i: every stated chance and mean lies within three errors',
-    async (seed) => {
-      const one = drawCase(seed, sizes);
-      const { choices } = await weigh(one);
-      const fresh = one.workOver(20_000, 77);
-      const asked = one.lackOver(20_000, 78);
-      const wants = openWants(one.workOver(400, 3), containersOnOffer(one.market));
-      const choice = choices.find(({ policy }) => policy === 'likely') as Choice;
-      const first = { lines: choice.lines, totalMinor: choice.cashNowMinor };
-      const painted = await paintOnPaper(openPaper(one, fresh), { first, wants: wants.likely() });
-      const told = sumUpPaper(painted, fresh.units);
-      const { follows } = choice;
-      near(follows.ordersAfter, told.ordersAfter.value, told.ordersAfter.error);
-      near(follows.meanInAllMinor, told.meanInAllMinor.value, told.meanInAllMinor.error);
-      near(follows.leftOverMinor, told.leftOverMinor.value, told.leftOverMinor.error);
-      near(
-        follows.next?.cashMinor ?? { value: 0, error: 0 },
-        told.next?.cashMinor.value ?? 0,
-        told.next?.cashMinor.error ?? 0,
-      );
-      near(
-        follows.next?.chance ?? { chance: 0, error: 0 },
-        told.next?.chance.chance ?? 0,
-        told.next?.chance.error ?? 0,
-      );
-      const there = painted.filter(
-        ({ next }) => next !== undefined && fresh.units[next.stage] === follows.next?.unit,
-      ).length;
-      near(follows.next?.chanceThere ?? { chance: 0, error: 0 }, there / 20_000, 0.004);
-      // Nothing runs out with the first order, and each line's own chance.
-      const isMet = chanceMet(asked, first);
-      for (const { met, lines, waiting } of choices) {
-        expect(met.chance).toBeGreaterThanOrEqual(0);
-        for (const { chanceNeeded, pots, count } of lines) {
-          const [pot] = pots;
-          if (pots.length > 1 || pot === undefined) continue;
-          const bought = lines.flatMap((line) => line.pots).filter(({ paint }) => paint === pot.paint);
-          const ml =
-            bought.reduce((sum, { usableMl, count: all }) => sum + usableMl * all, 0) -
-            (pot.usableMl * pot.count) / count;
-          near(chanceNeeded, shareOver(asked, pot.paint, ml), 0.004);
-        }
-        for (const { paint, chanceNeeded } of waiting) near(chanceNeeded, shareOver(asked, paint, 0), 0.004);
+  it.each([3, 8, 14])('army %i: every stated chance and mean lies within three errors', async (seed) => {
+    const one = drawCase(seed, sizes);
+    const { choices } = await weigh(one);
+    const fresh = one.workOver(20_000, 77);
+    const asked = one.lackOver(20_000, 78);
+    const wants = openWants(one.workOver(400, 3), containersOnOffer(one.market));
+    const choice = choices.find(({ policy }) => policy === 'likely') as Choice;
+    const first = { lines: choice.lines, totalMinor: choice.cashNowMinor };
+    const painted = await paintOnPaper(openPaper(one, fresh), { first, wants: wants.likely() });
+    const told = sumUpPaper(painted, fresh.units);
+    const { follows } = choice;
+    near(follows.ordersAfter, told.ordersAfter.value, told.ordersAfter.error);
+    near(follows.meanInAllMinor, told.meanInAllMinor.value, told.meanInAllMinor.error);
+    near(follows.leftOverMinor, told.leftOverMinor.value, told.leftOverMinor.error);
+    near(
+      follows.next?.cashMinor ?? { value: 0, error: 0 },
+      told.next?.cashMinor.value ?? 0,
+      told.next?.cashMinor.error ?? 0,
+    );
+    near(
+      follows.next?.chance ?? { chance: 0, error: 0 },
+      told.next?.chance.chance ?? 0,
+      told.next?.chance.error ?? 0,
+    );
+    const there = painted.filter(
+      ({ next }) => next !== undefined && fresh.units[next.stage] === follows.next?.unit,
+    ).length;
+    near(follows.next?.chanceThere ?? { chance: 0, error: 0 }, there / 20_000, 0.004);
+    // Nothing runs out with the first order, and each line's own chance.
+    const isMet = chanceMet(asked, first);
+    for (const { met, lines, waiting } of choices) {
+      expect(met.chance).toBeGreaterThanOrEqual(0);
+      for (const { chanceNeeded, pots, count } of lines) {
+        const [pot] = pots;
+        if (pots.length > 1 || pot === undefined) continue;
+        const bought = lines.flatMap((line) => line.pots).filter(({ paint }) => paint === pot.paint);
+        const ml =
+          bought.reduce((sum, { usableMl, count: all }) => sum + usableMl * all, 0) -
+          (pot.usableMl * pot.count) / count;
+        near(chanceNeeded, shareOver(asked, pot.paint, ml), 0.004);
       }
-      near(choice.met, isMet.chance, isMet.error);
-    },
-    120_000,
-  );
+      for (const { paint, chanceNeeded } of waiting) near(chanceNeeded, shareOver(asked, paint, 0), 0.004);
+    }
+    near(choice.met, isMet.chance, isMet.error);
+  });
 
   function shareOver({ paints, drawing }: DrawnLack, paint: string, ml: number): number {
     const lack = paints.find((one) => one.paint === paint)?.lackMl ?? new Float64Array();
@@ -169,7 +165,7 @@ describe('knowing everything', () => {
           expect(cashMinor, `${seed} ${draw}`).toBeGreaterThanOrEqual(least[draw] ?? 0);
       }
     }
-  }, 60_000);
+  });
 });
 
 describe('side by side', () => {
@@ -195,7 +191,7 @@ describe('side by side', () => {
     // Which way is chosen changes no other.
     for (const { policy, surePercent, cashNowMinor } of goes.choices)
       expect(named(sure, policy, surePercent).cashNowMinor).toBe(cashNowMinor);
-  }, 30_000);
+  });
 
   it('each line of the order in goes is at or over its threshold, or the next units take it', async () => {
     const one = drawCase(9, sizes);

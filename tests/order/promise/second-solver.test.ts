@@ -131,5 +131,4 @@ it.each([
     expect(leastMinor).toBe(way?.totalMinor);
     expect(way?.totalMinor).toBe(await leastCash(one, sure));
   },
-  120_000,
 );
