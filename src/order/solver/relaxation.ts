@@ -1,10 +1,11 @@
 // Solver: a small program with its whole numbers let loose. In: columns and rows, bounds of the columns. Out: the least cost
 // between those bounds, the values, and a bound that holds whatever was rounded on the way.
-import type { ColumnBounds } from './close-bounds.js';
-import { DenseTable } from './dense-table.js';
+
 import type { Column } from './integer-program.js';
-import { SafeBound } from './safe-bound.js';
+import type { ColumnBounds } from './propagate-bounds.js';
+import { SafeBound } from './safe-dual-bound.js';
 import type { SparseRow } from './sparse-rows.js';
+import { DenseTable } from './tableau.js';
 import type { Work } from './work.js';
 
 /**

@@ -1,6 +1,7 @@
 // Solver: small programs are searched at once, in this thread; larger ones by a solver. In: a solver. Out: one that does both.
+
+import { searchTree } from './branch-and-bound.js';
 import type { IntegerProgram, Solution, Solve } from './integer-program.js';
-import { searchTree } from './search-tree.js';
 
 /**
  * Coefficients that a search touches in a second, about, so that its seconds are the same on every machine: measured on

@@ -1,6 +1,6 @@
 // Solver: what a program costs at the least, whatever was rounded on the way. In: costs, rows, bounds, a weight for each row.
 // Out: a bound that holds for any weights at all.
-import type { ColumnBounds } from './close-bounds.js';
+import type { ColumnBounds } from './propagate-bounds.js';
 import type { SparseRow } from './sparse-rows.js';
 import type { Work } from './work.js';
 

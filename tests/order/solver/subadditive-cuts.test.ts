@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { choosePots } from '../../../src/order/choose-pots.js';
 import type { Column, Row } from '../../../src/order/solver/integer-program.js';
-import { leastCost, priceRows } from '../../../src/order/solver/price-rows.js';
+import { leastCost, priceRows } from '../../../src/order/solver/subadditive-cuts.js';
 import { atLeast } from './published-programs.js';
 
 const pot = (cost: number, upper = 9): Column => ({ cost, lower: 0, upper, integer: true });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { closeBounds } from '../../../src/order/solver/close-bounds.js';
 import type { Column, Row } from '../../../src/order/solver/integer-program.js';
+import { closeBounds } from '../../../src/order/solver/propagate-bounds.js';
 import { scaleRow } from '../../../src/order/solver/sparse-rows.js';
 import { drawProgram } from './draw-program.js';
 import { atLeast, atMost } from './published-programs.js';

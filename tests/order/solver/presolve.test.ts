@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Row } from '../../../src/order/solver/integer-program.js';
-import { shrinkProgram } from '../../../src/order/solver/shrink-program.js';
+import { shrinkProgram } from '../../../src/order/solver/presolve.js';
 import { drawProgram } from './draw-program.js';
 import { atLeast, whole } from './published-programs.js';
 

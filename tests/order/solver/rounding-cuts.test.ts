@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Row } from '../../../src/order/solver/integer-program.js';
-import { roundRows } from '../../../src/order/solver/round-rows.js';
+import { roundRows } from '../../../src/order/solver/rounding-cuts.js';
 import { atLeast, whole } from './published-programs.js';
 
 const sumOf = ({ terms }: Row, values: readonly number[]): number =>

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { IntegerProgram } from '../../../src/order/solver/integer-program.js';
-import { SafeBound } from '../../../src/order/solver/safe-bound.js';
+import { SafeBound } from '../../../src/order/solver/safe-dual-bound.js';
 import { scaleRow } from '../../../src/order/solver/sparse-rows.js';
 import { drawProgram } from './draw-program.js';
 import { atLeast, whole } from './published-programs.js';

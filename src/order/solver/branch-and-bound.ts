@@ -1,11 +1,12 @@
 // Solver: small programs searched to the end. In: columns, rows, how much work. Out: the best values, and whether they are
 // proved; all in this thread, and the same on every machine.
-import { BranchQueue } from './branch-queue.js';
-import type { ColumnBounds } from './close-bounds.js';
-import { loosenCovers, rowsWithin } from './cover-rows.js';
+
+import { loosenCovers, rowsWithin } from './covering-rows.js';
 import type { Column, IntegerProgram, Row } from './integer-program.js';
-import { closeBranch, isMuchSmaller, openPart, type Part, relaxBranch, shrinkPart } from './search-part.js';
-import { shrinkProgram } from './shrink-program.js';
+import { BranchQueue } from './node-queue.js';
+import { shrinkProgram } from './presolve.js';
+import type { ColumnBounds } from './propagate-bounds.js';
+import { closeBranch, isMuchSmaller, openPart, type Part, relaxBranch, shrinkPart } from './subproblem.js';
 import type { Work } from './work.js';
 
 /** Nearer than this to a whole number is whole. */

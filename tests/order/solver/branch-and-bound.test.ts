@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { searchTree } from '../../../src/order/solver/branch-and-bound.js';
 import type { IntegerProgram } from '../../../src/order/solver/integer-program.js';
-import { searchTree } from '../../../src/order/solver/search-tree.js';
 import { solveProgram } from '../../../src/order/solver/solve-program.js';
 import { drawProgram } from './draw-program.js';
 import { atLeast, atMost, published, tried, whole } from './published-programs.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { BranchQueue } from '../../../src/order/solver/branch-queue.js';
+import { BranchQueue } from '../../../src/order/solver/node-queue.js';
 
 it('gives the cheapest first, of equals the newest, whatever goes in and out between', () => {
   // A list that is sorted anew each time, against the heap. -1 takes one out.

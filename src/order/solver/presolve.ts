@@ -1,8 +1,9 @@
 // Solver: what bounds leave open of a program. In: columns and rows, bounds. Out: a smaller program, and how its values read in
 // the larger one.
-import type { ColumnBounds } from './close-bounds.js';
-import { isCover, rowsWithin } from './cover-rows.js';
+
+import { isCover, rowsWithin } from './covering-rows.js';
 import type { Column, Row } from './integer-program.js';
+import type { ColumnBounds } from './propagate-bounds.js';
 
 /** A program of the columns that are still open, each counted from its lower bound. */
 export interface Shrunk {

@@ -1,5 +1,5 @@
 // Solver: rows that whole numbers imply. In: columns and rows of a program. Out: more rows, which cut off fractions only.
-import { isCover } from './cover-rows.js';
+import { isCover } from './covering-rows.js';
 import type { IntegerProgram, Row } from './integer-program.js';
 
 /** Nearer than this to a whole number counts as whole: a row built on such a fraction would rest on rounding. */

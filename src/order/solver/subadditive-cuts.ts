@@ -1,5 +1,5 @@
 // Solver: rows that costs imply. In: columns and rows of a program. Out: more rows, which cut off fractions only.
-import { isCover, rowsWithin } from './cover-rows.js';
+import { isCover, rowsWithin } from './covering-rows.js';
 import type { Column, IntegerProgram, Row } from './integer-program.js';
 
 /** One of several sizes that cover: how much, and at what cost. */

@@ -1,13 +1,14 @@
 // Solver: what a search has at hand of one program. In: columns, rows. Out: its relaxation with rows that bring it near, and
 // what a branch of it leaves open.
-import { type ColumnBounds, closeBounds } from './close-bounds.js';
-import { isCover } from './cover-rows.js';
+
+import { isCover } from './covering-rows.js';
 import type { Column, Row } from './integer-program.js';
-import { priceRows } from './price-rows.js';
+import { type Shrunk, shrinkProgram } from './presolve.js';
+import { type ColumnBounds, closeBounds } from './propagate-bounds.js';
 import { Relaxation, type Relaxed } from './relaxation.js';
-import { roundRows } from './round-rows.js';
-import { type Shrunk, shrinkProgram } from './shrink-program.js';
+import { roundRows } from './rounding-cuts.js';
 import { type SparseRow, scaleRow } from './sparse-rows.js';
+import { priceRows } from './subadditive-cuts.js';
 import type { Work } from './work.js';
 
 /** A program that is searched: the whole one, or what a branch of it leaves open. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { IntegerProgram } from '../../../src/order/solver/integer-program.js';
-import { closeBranch, isMuchSmaller, openPart, shrinkPart } from '../../../src/order/solver/search-part.js';
-import { shrinkProgram } from '../../../src/order/solver/shrink-program.js';
+import { shrinkProgram } from '../../../src/order/solver/presolve.js';
+import { closeBranch, isMuchSmaller, openPart, shrinkPart } from '../../../src/order/solver/subproblem.js';
 import { atLeast, whole } from './published-programs.js';
 
 const bounds = (lower: readonly number[], upper: readonly number[]) => ({
