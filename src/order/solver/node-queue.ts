@@ -1,59 +1,59 @@
-// Solver: branches that wait. In: branches, one after the other. Out: the one that costs the least, of equals the newest.
+// Solver: the open nodes of a search. In: nodes, one after the other. Out: the one of the least bound, of equals the newest.
 
-/** What is known of a branch before it is searched. */
-interface Waiting {
-  /** What nothing in it undercuts. */
-  readonly leastCost: number;
+/** What is known of a node before it is searched. */
+interface Bounded {
+  /** Nothing in it costs less. */
+  readonly bound: number;
 }
 
-interface Numbered<Branch> {
-  readonly branch: Branch;
+interface Numbered<Node> {
+  readonly node: Node;
   readonly no: number;
 }
 
-/** A binary heap: putting in and taking out go through as many branches as there are halvings of their number. */
-export class BranchQueue<Branch extends Waiting> {
-  readonly #heap: Numbered<Branch>[] = [];
+/** A binary heap: putting in and taking out cost the logarithm of how many nodes are open. */
+export class NodeQueue<Node extends Bounded> {
+  readonly #heap: Numbered<Node>[] = [];
   #added = 0;
 
-  add(branch: Branch): void {
+  add(node: Node): void {
     const heap = this.#heap;
-    const added = { branch, no: this.#added++ };
-    let at = heap.length;
-    while (at > 0) {
-      const above = (at - 1) >> 1;
+    const added = { node, no: this.#added++ };
+    let place = heap.length;
+    while (place > 0) {
+      const above = (place - 1) >> 1;
       const parent = heap[above];
       if (parent === undefined || isBefore(parent, added)) break;
-      heap[at] = parent;
-      at = above;
+      heap[place] = parent;
+      place = above;
     }
-    heap[at] = added;
+    heap[place] = added;
   }
 
-  /** Undefined where nothing waits. */
-  take(): Branch | undefined {
+  /** Undefined where no node is open. */
+  take(): Node | undefined {
     const [first] = this.#heap;
     const last = this.#heap.pop();
     if (last !== undefined && this.#heap.length > 0) this.#sink(last);
-    return first?.branch;
+    return first?.node;
   }
 
-  #sink(moved: Numbered<Branch>): void {
+  #sink(moved: Numbered<Node>): void {
     const heap = this.#heap;
-    let at = 0;
+    let place = 0;
     for (;;) {
-      const [left, right] = [heap[2 * at + 1], heap[2 * at + 2]];
+      const [left, right] = [heap[2 * place + 1], heap[2 * place + 2]];
       const isRight = right !== undefined && left !== undefined && isBefore(right, left);
       const child = isRight ? right : left;
       if (child === undefined || isBefore(moved, child)) break;
-      heap[at] = child;
-      at = 2 * at + (isRight ? 2 : 1);
+      heap[place] = child;
+      place = 2 * place + (isRight ? 2 : 1);
     }
-    heap[at] = moved;
+    heap[place] = moved;
   }
 }
 
-function isBefore<Branch extends Waiting>(a: Numbered<Branch>, b: Numbered<Branch>): boolean {
-  if (a.branch.leastCost !== b.branch.leastCost) return a.branch.leastCost < b.branch.leastCost;
+function isBefore<Node extends Bounded>(a: Numbered<Node>, b: Numbered<Node>): boolean {
+  if (a.node.bound !== b.node.bound) return a.node.bound < b.node.bound;
   return a.no > b.no;
 }

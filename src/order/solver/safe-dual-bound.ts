@@ -1,5 +1,6 @@
-// Solver: what a program costs at the least, whatever was rounded on the way. In: costs, rows, bounds, a weight for each row.
-// Out: a bound that holds for any weights at all.
+// Solver: the dual bound, what a program costs at the least. In: costs, rows, bounds, a multiplier for each row. Out: a bound
+// that holds for any multipliers at all.
+import { at } from '../../model/at.js';
 import type { ColumnBounds } from './propagate-bounds.js';
 import type { SparseRow } from './sparse-rows.js';
 import type { Work } from './work.js';
@@ -7,27 +8,27 @@ import type { Work } from './work.js';
 /** What rounding may have taken from a whole number. */
 const wholeWithin = 1e-6;
 
-/** Bounds of all unknowns: the columns first, then the sum of each row. */
+/** Bounds of all variables: the columns first, then the sum of each row. */
 export interface Bounds {
   readonly low: Float64Array;
   readonly high: Float64Array;
 }
 
 /**
- * A row's sum lies between its bounds, so adding its weight times the difference of the two changes nothing; and what is left
- * of each column's cost counts at the bound where it is least. So the sum is never above the cost of anything that fits.
- * Weights of no use make it lower, never wrong: no proof of a search rests on the table that proposes the weights.
+ * For `min c x` with row sums `Ax` and columns `x` between bounds, and any multipliers y: with the reduced costs
+ * `r = c - A'y`, `c x = y (Ax) + r x`, which is least with each sum and each column at the bound that the sign of y or r asks for.
+ * Multipliers of no use make the bound lower, never wrong, so no proof of a search rests on the tableau that proposes them.
  *
- * Source: weak duality; as a bound safe from rounding Neumaier & Shcherbina 2004 (Safe bounds in linear and mixed-integer
- * linear programming).
+ * Source: weak duality; as a bound safe from a solver's rounding Neumaier & Shcherbina 2004 (Safe bounds in linear and
+ * mixed-integer linear programming), from memory. They round the sums themselves downwards as well; here the cutoff of the
+ * search leaves room for that.
  */
-export class SafeBound {
+export class SafeDualBound {
   readonly #costs: Float64Array;
   readonly #rows: readonly SparseRow[];
   readonly #bounds: Bounds;
   readonly #work: Work;
-  /** What the weights leave of each column's cost. */
-  readonly #left: Float64Array;
+  readonly #reducedCosts: Float64Array;
   #sum = 0;
 
   /** The bounds are those of the caller, who may move them between two sums. */
@@ -36,54 +37,53 @@ export class SafeBound {
     this.#costs = costs;
     this.#rows = rows;
     this.#bounds = bounds;
-    this.#left = new Float64Array(costs.length);
+    this.#reducedCosts = new Float64Array(costs.length);
   }
 
-  /** Without any weight. */
+  /** With all multipliers 0. */
   begin(): void {
-    this.#left.set(this.#costs);
+    this.#reducedCosts.set(this.#costs);
     this.#sum = 0;
   }
 
-  /** One row's weight; none where it would lean on a bound that is not there. */
-  weigh(row: number, weight: number): void {
+  /** One row's multiplier; left at 0 where it would need a bound that is infinite. */
+  add(row: number, multiplier: number): void {
     const { low, high } = this.#bounds;
-    const end = (weight > 0 ? low : high)[this.#costs.length + row] ?? 0;
-    const sparse = this.#rows[row];
-    if (weight === 0 || !Number.isFinite(end) || sparse === undefined) return;
-    const { places, coefficients } = sparse;
+    const end = at(multiplier > 0 ? low : high, this.#costs.length + row);
+    if (multiplier === 0 || !Number.isFinite(end)) return;
+    const { places, coefficients } = at(this.#rows, row);
     for (let term = 0; term < places.length; term++) {
-      const place = places[term] ?? 0;
-      this.#left[place] = (this.#left[place] ?? 0) - weight * (coefficients[term] ?? 0);
+      const place = at(places, term);
+      this.#reducedCosts[place] = at(this.#reducedCosts, place) - multiplier * at(coefficients, term);
     }
-    this.#sum += weight * end;
+    this.#sum += multiplier * end;
     this.#work.touched += places.length;
   }
 
-  /** The bound by all weights since the beginning. */
+  /** The bound by all multipliers since the beginning. */
   end(): number {
     const { low, high } = this.#bounds;
-    for (let place = 0; place < this.#left.length; place++) {
-      const left = this.#left[place] ?? 0;
-      this.#sum += left * ((left > 0 ? low : high)[place] ?? 0);
+    for (let place = 0; place < this.#reducedCosts.length; place++) {
+      const reducedCost = at(this.#reducedCosts, place);
+      this.#sum += reducedCost * at(reducedCost > 0 ? low : high, place);
     }
-    this.#work.touched += this.#left.length;
+    this.#work.touched += this.#reducedCosts.length;
     return this.#sum;
   }
 
   /**
-   * Bounds of whole columns, moved to where nothing beyond them costs no more than the cutoff: what is left of a column's cost
-   * is what each one more of it adds to the bound just summed.
+   * Reduced-cost fixing: each step of a column away from its bound adds its reduced cost to the bound just summed, so no whole
+   * column need go further than the cutoff has room for. Moves the bounds in place.
    */
-  tighten(areWhole: readonly boolean[], cutoff: number, { lower, upper }: ColumnBounds): void {
-    const spare = Math.max(0, cutoff - this.#sum);
-    for (let place = 0; place < this.#left.length; place++) {
-      const left = this.#left[place] ?? 0;
-      if (left === 0 || !areWhole[place]) continue;
-      const [least, most] = [this.#bounds.low[place] ?? 0, this.#bounds.high[place] ?? 0];
-      if (left > 0)
-        upper[place] = Math.min(upper[place] ?? 0, Math.floor(least + spare / left + wholeWithin));
-      else lower[place] = Math.max(lower[place] ?? 0, Math.ceil(most + spare / left - wholeWithin));
+  fixByReducedCosts(areWhole: readonly boolean[], cutoff: number, { lower, upper }: ColumnBounds): void {
+    const room = Math.max(0, cutoff - this.#sum);
+    for (let place = 0; place < this.#reducedCosts.length; place++) {
+      const reducedCost = at(this.#reducedCosts, place);
+      if (reducedCost === 0 || !areWhole[place]) continue;
+      const [least, most] = [at(this.#bounds.low, place), at(this.#bounds.high, place)];
+      const steps = room / reducedCost;
+      if (reducedCost > 0) upper[place] = Math.min(at(upper, place), Math.floor(least + steps + wholeWithin));
+      else lower[place] = Math.max(at(lower, place), Math.ceil(most + steps - wholeWithin));
     }
   }
 }

@@ -1,111 +1,119 @@
-// Solver: what a search has at hand of one program. In: columns, rows. Out: its relaxation with rows that bring it near, and
-// what a branch of it leaves open.
-
-import { isCover } from './covering-rows.js';
+// Solver: what a search keeps of one program. In: columns, rows. Out: its relaxation with cuts, how to branch, and what the
+// bounds of a node leave of it.
+import { at } from '../../model/at.js';
+import { isCovering } from './covering-rows.js';
 import type { Column, Row } from './integer-program.js';
-import { type Shrunk, shrinkProgram } from './presolve.js';
-import { type ColumnBounds, closeBounds } from './propagate-bounds.js';
+import { type Presolved, presolve } from './presolve.js';
+import { type ColumnBounds, propagateBounds } from './propagate-bounds.js';
 import { Relaxation, type Relaxed } from './relaxation.js';
-import { roundRows } from './rounding-cuts.js';
+import { roundingCuts } from './rounding-cuts.js';
 import { type SparseRow, scaleRow } from './sparse-rows.js';
-import { priceRows } from './subadditive-cuts.js';
+import { subadditiveCuts } from './subadditive-cuts.js';
 import type { Work } from './work.js';
 
-/** A program that is searched: the whole one, or what a branch of it leaves open. */
-export interface Part extends Shrunk {
-  /** Its rows, without those that are implied. */
+/** A program that is searched: the whole one, or what the bounds of a node leave of it. */
+export interface Subproblem extends Presolved {
+  /** Its rows, without the cuts. */
   readonly sparse: readonly SparseRow[];
   /** Terms of all these rows together. */
   readonly terms: number;
   readonly areWhole: readonly boolean[];
-  /** Of several fractions the heaviest is split first. */
-  readonly weights: Float64Array;
+  /** Of several fractions the heaviest is branched on. */
+  readonly priorities: Float64Array;
   readonly relaxation: Relaxation;
 }
 
-/** Opening a part goes through its terms about so often. */
+/** Opening a subproblem goes through its terms about so often. */
 const timesToOpen = 10;
 
-/** A branch copies its columns' bounds, weighs them and waits in the queue: about so much for each. */
+/** A node copies its columns' bounds, weighs them and waits in the queue: about so much for each. */
 const timesToBranch = 20;
 
-/** With fewer columns a program is as soon searched as made smaller. */
+/** With fewer columns a program is as soon searched as presolved again. */
 const leastColumns = 50;
 
-export function openPart(shrunk: Shrunk, work: Work): Part {
-  const { columns, rows } = shrunk;
+export function openSubproblem(presolved: Presolved, work: Work): Subproblem {
+  const { columns, rows } = presolved;
   const sparse = rows.map(scaleRow);
-  const implied = [...roundRows(shrunk), ...priceRows(shrunk)].map(scaleRow);
+  const cuts = [...roundingCuts(presolved), ...subadditiveCuts(presolved)].map(scaleRow);
   const terms = sparse.reduce((sum, { places }) => sum + places.length, 0);
   work.touched += timesToOpen * terms;
   return {
-    ...shrunk,
+    ...presolved,
     sparse,
     terms,
     areWhole: columns.map(({ integer }) => integer),
-    weights: weighColumns(columns, rows),
-    relaxation: new Relaxation(columns, [...sparse, ...implied], work),
+    priorities: prioritise(columns, rows),
+    relaxation: new Relaxation(columns, [...sparse, ...cuts], work),
   };
 }
 
 /**
- * By cost; but first of all the columns that open several others, as a shop does that is bought from: once they are settled,
+ * By cost; but first of all the columns that open several others, as a shop does that is bought from: once they are fixed,
  * the rest nearly falls apart into a small program for each row. Then those that cover nothing: who serves what, what is free.
  */
-function weighColumns(columns: readonly Column[], rows: readonly Row[]): Float64Array {
+function prioritise(columns: readonly Column[], rows: readonly Row[]): Float64Array {
   const opens = new Uint32Array(columns.length);
   const covers = new Uint8Array(columns.length);
   for (const row of rows) {
-    const key = keyOf(row);
-    if (key !== undefined) opens[key] = (opens[key] ?? 0) + 1;
-    if (isCover(row, columns)) for (const [column] of row.terms) covers[column] = 1;
+    const opener = openerOf(row);
+    if (opener !== undefined) opens[opener] = at(opens, opener) + 1;
+    if (isCovering(row, columns)) for (const [column] of row.terms) covers[column] = 1;
   }
   return Float64Array.from(columns, ({ cost }, column) => {
-    const rank = (opens[column] ?? 0) > 1 ? 2 : 1 - (covers[column] ?? 0);
+    const rank = at(opens, column) > 1 ? 2 : 1 - at(covers, column);
     return (1 + Math.abs(cost)) * 1000 ** rank;
   });
 }
 
 /** The only column that counts up in a row `sum of a x >= 0`: without it nothing of the row's others can be had. */
-function keyOf({ lower, upper, terms }: Row): number | undefined {
+function openerOf({ lower, upper, terms }: Row): number | undefined {
   if (lower !== 0 || upper !== Number.POSITIVE_INFINITY) return undefined;
   const up = terms.filter(([, coefficient]) => coefficient > 0);
   return up.length === 1 && terms.length > 1 ? up[0]?.[0] : undefined;
 }
 
-/** Brings a branch's bounds nearer; gives the size of what is left of it, and undefined where nothing is. */
-export function closeBranch(
+/** Propagates a node's bounds; gives the size of what they leave, open columns times binding rows; undefined where nothing is feasible. */
+export function propagateNode(
   bounds: ColumnBounds,
-  { sparse, terms, areWhole }: Part,
+  { sparse, terms, areWhole }: Subproblem,
   work: Work,
 ): number | undefined {
-  const asking = closeBounds(sparse, areWhole, bounds);
+  const binding = propagateBounds(sparse, areWhole, bounds);
   work.touched += terms + timesToBranch * areWhole.length;
-  if (asking === undefined) return undefined;
+  if (binding === undefined) return undefined;
   let open = 0;
-  for (const [place, low] of bounds.lower.entries()) if (low < (bounds.upper[place] ?? 0)) open++;
-  return open * asking;
+  for (const [place, low] of bounds.lower.entries()) if (low < at(bounds.upper, place)) open++;
+  return open * binding;
 }
 
-/** Whether what a branch leaves open, in columns times rows, is better off with a table of its own. */
-export function isMuchSmaller(size: number, { columns, rows }: Part): boolean {
+/** Whether what a node leaves, in columns times rows, is better off with a tableau of its own. */
+export function isMuchSmaller(size: number, { columns, rows }: Subproblem): boolean {
   return columns.length > leastColumns && size > 0 && 2 * size <= columns.length * rows.length;
 }
 
-/** What a branch leaves open of a part. */
-export function shrinkPart(part: Part, bounds: ColumnBounds, work: Work): Part {
-  const { baseCost, lift, ...shrunk } = shrinkProgram(part, bounds);
-  return openPart(
-    { ...shrunk, baseCost: part.baseCost + baseCost, lift: (values) => part.lift(lift(values)) },
+/** What a node's bounds leave, as a subproblem of its own. */
+export function restrict(subproblem: Subproblem, bounds: ColumnBounds, work: Work): Subproblem {
+  const { baseCost, postsolve, ...smaller } = presolve(subproblem, bounds);
+  return openSubproblem(
+    {
+      ...smaller,
+      baseCost: subproblem.baseCost + baseCost,
+      postsolve: (values) => subproblem.postsolve(postsolve(values)),
+    },
     work,
   );
 }
 
-/** Relaxes a branch; once more from the beginning where rounding has gathered. */
-export function relaxBranch({ lower, upper }: ColumnBounds, { relaxation }: Part, cutoff: number): Relaxed {
+/** Relaxes a node; once more from the slack basis where rounding has gathered. */
+export function relaxNode(
+  { lower, upper }: ColumnBounds,
+  { relaxation }: Subproblem,
+  cutoff: number,
+): Relaxed {
   relaxation.setBounds(lower, upper);
-  const relaxed = relaxation.relax(cutoff);
-  if (relaxed !== 'lost') return relaxed;
-  relaxation.reset();
-  return relaxation.relax(cutoff);
+  const relaxed = relaxation.solve(cutoff);
+  if (relaxed !== 'failed') return relaxed;
+  relaxation.restart();
+  return relaxation.solve(cutoff);
 }
