@@ -1,4 +1,5 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
+import { at } from '../model/at.js';
 
 import { type Amount, exactMinor } from '../model/money.js';
 import type { Order, OrderedPot } from '../model/order.js';
@@ -105,7 +106,7 @@ function costUnits(
   return estimate.units.map(({ unit, job }, index) => {
     const each = figures.get(unit.figure)?.priceMinor;
     const figuresPriceMinor = each === undefined ? undefined : each * unit.count;
-    return { unit, job, use: costOf(job, costs), cashMinor: cash[index] ?? 0, figuresPriceMinor };
+    return { unit, job, use: costOf(job, costs), cashMinor: at(cash, index), figuresPriceMinor };
   });
 }
 

@@ -1,4 +1,5 @@
 // Estimate: needs for any number of figures. In: demands in painting order. Out: ml per paint for the first n figures.
+import { at } from '../model/at.js';
 import type { UnitDemand } from '../model/work.js';
 
 /** Paint for some figures of a unit, in ml; no figures, none. */
@@ -30,25 +31,23 @@ export function addUpDemands(demands: readonly UnitDemand[]): NeedsAt {
   const sums = new Float64Array(paints.length);
   demands.forEach((demand, index) => {
     if (index % stride === 0) kept.push(sums.slice());
-    firstOf[index + 1] = (firstOf[index] ?? 0) + demand.figures;
+    firstOf[index + 1] = at(firstOf, index) + demand.figures;
     addTo(sums, wholeOf(demand));
   });
   return (figures) => {
     const index = findUnit(firstOf, figures);
     const demand = demands[index];
-    if (demand === undefined) return new Map(paints.map((paint, place) => [paint, sums[place] ?? 0]));
+    if (demand === undefined) return new Map(paints.map((paint, place) => [paint, at(sums, place)]));
     const near = Math.floor(index / stride);
     const before = (kept[near] ?? sums).slice();
     for (const whole of demands.slice(near * stride, index)) addTo(before, wholeOf(whole));
-    const cut = figures - (firstOf[index] ?? 0);
-    return new Map(
-      paints.map((paint, place) => [paint, (before[place] ?? 0) + demandMl(demand, paint, cut)]),
-    );
+    const cut = figures - at(firstOf, index);
+    return new Map(paints.map((paint, place) => [paint, at(before, place) + demandMl(demand, paint, cut)]));
   };
 }
 
 function addTo(sums: Float64Array, more: Float64Array): void {
-  for (let place = 0; place < sums.length; place += 1) sums[place] = (sums[place] ?? 0) + (more[place] ?? 0);
+  for (let place = 0; place < sums.length; place += 1) sums[place] = at(sums, place) + at(more, place);
 }
 
 /** Needs of a whole unit in the order of the paints, worked out once for units that share their demand. */
@@ -68,7 +67,7 @@ function findUnit(firstOf: Float64Array, figures: number): number {
   let [low, high] = [0, firstOf.length - 1];
   while (low < high) {
     const middle = Math.ceil((low + high) / 2);
-    if ((firstOf[middle] ?? 0) <= figures) low = middle;
+    if (at(firstOf, middle) <= figures) low = middle;
     else high = middle - 1;
   }
   return low;

@@ -1,4 +1,5 @@
 // Estimate: an army of fewer figures. In: demands with the figures wanted of each, the army. Out: its units, cut short.
+import { at } from '../model/at.js';
 
 import type { Unit } from '../model/sheets.js';
 import type { UnitDemand } from '../model/work.js';
@@ -9,7 +10,7 @@ export function cutArmy(
   figures: readonly number[],
   army: readonly Unit[],
 ): Unit[] {
-  const countOf = new Map(demands.map(({ unit }, index) => [unit, figures[index] ?? 0]));
+  const countOf = new Map(demands.map(({ unit }, index) => [unit, at(figures, index)]));
   return army.flatMap((unit) => {
     const count = countOf.get(unit.unit) ?? 0;
     return count > 0 ? [{ ...unit, count }] : [];

@@ -1,5 +1,6 @@
 // Order: wares that a search is worth among. In: wares, needs, shops, an order already known. Out: the wares that a cheaper
 // order may hold, and what no order costs less than.
+import { at } from '../model/at.js';
 import type { OrderNeed } from '../model/order.js';
 import type { Shop } from '../model/sheets.js';
 import { sameMl } from '../model/volume.js';
@@ -73,7 +74,7 @@ export function leaveFarWares(wares: readonly Ware[], needs: readonly OrderNeed[
     { wares, holders: findHolders(wares), held: wares.map(() => 0) },
     market,
   );
-  const held = new Set(wares.filter((_, place) => (first[place] ?? 0) > 0));
+  const held = new Set(wares.filter((_, place) => at(first, place) > 0));
   return boundWares(wares, {
     ...{ needs, shops: market.shops, knownMinor: Number.POSITIVE_INFINITY },
     isKept: (ware) => held.has(ware),

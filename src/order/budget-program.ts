@@ -1,5 +1,6 @@
 // Order: what a budget finishes of one priority, as an integer program. In: its units, what is committed, the market.
 // Out: columns and rows, and which column counts the figures of each unit.
+import { at } from '../model/at.js';
 import type { UnitDemand } from '../model/work.js';
 import { leaveFarWares } from './bound-wares.js';
 import { buildProgram, type OrderProgram } from './build-program.js';
@@ -57,21 +58,18 @@ const yesOrNo: Column = { cost: 0, lower: 0, upper: 1, integer: true };
 export function writeBudgetProgram(level: BudgetLevel, market: Market): BudgetProgram {
   const { budgetMinor, units, needs } = level;
   const { wares, areAll } = leaveFarWares(listWares(needs.within, market), needs.within, market);
-  const order = buildProgram({ needs: [], wares, held: [], shops: market.shops });
+  const order = buildProgram({ needs: [], wares, held: wares.map(() => 0), shops: market.shops });
   const columns: Column[] = [...order.program.columns];
   const rows: Row[] = [
     ...order.program.rows,
     rowTo(
       budgetMinor,
-      order.program.columns.map(({ cost }, at) => [at, cost]),
+      order.program.columns.map(({ cost }, column) => [column, cost]),
     ),
   ];
   const placed = units.map((demand) => placeUnit(demand, budgetMinor, columns, rows));
   const allMl = (paint: string): number =>
-    (order.holders.get(paint) ?? []).reduce(
-      (sum, { column, ml }) => sum + ml * (wares[column]?.limit ?? 0),
-      0,
-    );
+    (order.holders.get(paint) ?? []).reduce((sum, { column, ml }) => sum + ml * at(wares, column).limit, 0);
   for (const { paint } of needs.within) {
     const lackingMl = needs.unmet.find((need) => need.paint === paint)?.ml ?? 0;
     rows.push(
@@ -83,7 +81,7 @@ export function writeBudgetProgram(level: BudgetLevel, market: Market): BudgetPr
     );
   }
   const figureColumns = placed.map(({ figures }) => figures);
-  const cashOf = columns.map(({ cost }, at) => (at < order.program.columns.length ? cost : 0));
+  const cashOf = columns.map(({ cost }, column) => (column < order.program.columns.length ? cost : 0));
   return { program: { columns, rows }, areAllWares: areAll, figureColumns, cashOf };
 }
 
@@ -145,11 +143,11 @@ export function preferEarlier(
   { program, figureColumns, cashOf }: BudgetProgram,
   found: readonly number[],
 ): IntegerProgram {
-  const total = figureColumns.reduce((sum, column) => sum + (found[column] ?? 0), 0);
-  const cash = Math.round(cashOf.reduce((sum, cost, column) => sum + cost * (found[column] ?? 0), 0));
+  const total = figureColumns.reduce((sum, column) => sum + at(found, column), 0);
+  const cash = Math.round(cashOf.reduce((sum, cost, column) => sum + cost * at(found, column), 0));
   const placeOf = new Map(figureColumns.map((column, place) => [column, place]));
   return {
-    columns: program.columns.map((column, at) => ({ ...column, cost: placeOf.get(at) ?? 0 })),
+    columns: program.columns.map((column, index) => ({ ...column, cost: placeOf.get(index) ?? 0 })),
     rows: [
       ...program.rows,
       rowFrom(

@@ -1,4 +1,5 @@
 // Order: the whole order as one integer program. In: needs, offers, shops. Out: columns and rows, and what they mean.
+import { at } from '../model/at.js';
 import type { OrderNeed } from '../model/order.js';
 import type { Shop } from '../model/sheets.js';
 import { findHolders, type Holders, placesByShop } from './list-wares.js';
@@ -39,14 +40,14 @@ export interface Demand {
 export function buildProgram({ needs, wares, held, shops }: Demand): OrderProgram {
   const holders = findHolders(wares);
   const columns: Column[] = wares.map(({ offer, most }, index) => {
-    const lower = held[index] ?? 0;
+    const lower = at(held, index);
     return whole(offer.priceMinor, Math.max(most, lower), lower);
   });
   const rows: Row[] = needs.map((need) => coverRow(need, holders));
   const shopColumns = new Map<string, ShopColumns>();
   for (const [shop, places] of placesByShop(wares)) {
     const terms = shops.get(shop) ?? { shop, postageMinor: 0 };
-    const goods = places.map((column): [number, number] => [column, columns[column]?.cost ?? 0]);
+    const goods = places.map((column): [number, number] => [column, at(columns, column).cost]);
     shopColumns.set(shop, addShop(terms, goods, columns, rows));
   }
   return { program: { columns, rows }, wares, holders, shops: shopColumns };
@@ -78,7 +79,7 @@ function addShop(
   for (const [column] of goods) {
     rows.push(
       atLeast(0, [
-        [used, columns[column]?.upper ?? 0],
+        [used, at(columns, column).upper],
         [column, -1],
       ]),
     );
@@ -102,13 +103,13 @@ export function columnsOf(
   counts: readonly number[],
   terms: Demand['shops'],
 ): number[] {
-  const values = program.columns.map((_, column) => counts[column] ?? 0);
+  const values = program.columns.map((_, column) => (column < wares.length ? at(counts, column) : 0));
   const places = placesByShop(wares);
   for (const [shop, { used, free }] of shops) {
-    const bought = (places.get(shop) ?? []).filter((place) => (counts[place] ?? 0) > 0);
+    const bought = (places.get(shop) ?? []).filter((place) => at(counts, place) > 0);
     const isUsed = bought.length > 0;
     const sum = bought.reduce(
-      (total, place) => total + (counts[place] ?? 0) * (wares[place]?.offer.priceMinor ?? 0),
+      (total, place) => total + at(counts, place) * at(wares, place).offer.priceMinor,
       0,
     );
     if (used !== undefined) values[used] = isUsed ? 1 : 0;

@@ -1,5 +1,6 @@
 // Order: counts of wares at the least cash, by the integer program. In: needs that can be met, market, solver.
 // Out: counts, the exact cost, and how far above the best it may lie.
+import { at } from '../model/at.js';
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { boundWares } from './bound-wares.js';
@@ -76,7 +77,10 @@ async function search(asked: readonly OrderNeed[], market: Market, buying: Buyin
   const needs = [...asked].sort((a, b) => (a.paint < b.paint ? -1 : 1));
   const wares = listWares(needs, market, buying.held);
   if (needs.length === 0 || wares.length === 0) {
-    return { chosen: { wares, counts: [], totalMinor: 0, aboveBestMinor: 0 }, order: undefined };
+    return {
+      chosen: { wares, counts: wares.map(() => 0), totalMinor: 0, aboveBestMinor: 0 },
+      order: undefined,
+    };
   }
   const known = openProgram(needs, { wares, market, buying });
   const { order, first } = known;
@@ -182,6 +186,6 @@ function missedBy(
   { holders }: OrderProgram,
 ): OrderNeed[] {
   return needs.filter(
-    ({ paint, ml }) => heldMl(holders, paint, (column) => counts[column] ?? 0) < ml - sameMl,
+    ({ paint, ml }) => heldMl(holders, paint, (column) => at(counts, column)) < ml - sameMl,
   );
 }

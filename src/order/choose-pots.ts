@@ -1,4 +1,5 @@
 // Order: the cheapest whole packs that cover one need. In: ml and packs with price and limit. Out: how many of each.
+import { at } from '../model/at.js';
 import { sameMl } from '../model/volume.js';
 
 /** A pack of one paint: one pot, or several sold together. */
@@ -42,6 +43,7 @@ export function choosePots(needMl: number, packs: readonly Pack[]): readonly num
   const best = takeInTurn(needMl, sorted);
   if (sorted.length <= deepest)
     search({ packs: sorted, best, counts: [], steps: { taken: 0 } }, needMl, 0, 0);
+  // The best may end before the last pack: of those after it none.
   const countOf = new Map(sorted.map((pack, place) => [pack, best.counts[place] ?? 0]));
   return packs.map((pack) => countOf.get(pack) ?? 0);
 }
@@ -78,12 +80,12 @@ const perMl = ({ priceMinor, ml }: Pack): number => priceMinor / ml;
 
 /** Packs without those that another, to be had without limit, makes needless: it gives as much for no more, in no more pots. */
 function leaveNeedless(packs: readonly Pack[]): Pack[] {
-  const cheapestFirst = [...packs.keys()].sort((a, b) => compare(packs[a], packs[b]) || a - b);
+  const cheapestFirst = [...packs.keys()].sort((a, b) => compare(at(packs, a), at(packs, b)) || a - b);
   const needless = new Set<number>();
   // The most ml that so many pots give for no more than the pack at hand.
   const mostMl = new Map<number, number>();
   for (const place of cheapestFirst) {
-    const { ml, pots, limit } = packs[place] as Pack;
+    const { ml, pots, limit } = at(packs, place);
     if ([...mostMl].some(([other, most]) => most >= ml && other <= pots)) needless.add(place);
     else if (limit === Number.POSITIVE_INFINITY) mostMl.set(pots, ml);
   }
@@ -91,11 +93,11 @@ function leaveNeedless(packs: readonly Pack[]): Pack[] {
 }
 
 /** Of two packs at one price the larger first, then the one in fewer pots, then the one without a limit. */
-const compare = (a: Pack | undefined, b: Pack | undefined): number =>
-  (a?.priceMinor ?? 0) - (b?.priceMinor ?? 0) ||
-  (b?.ml ?? 0) - (a?.ml ?? 0) ||
-  (a?.pots ?? 0) - (b?.pots ?? 0) ||
-  Number(a?.limit !== Number.POSITIVE_INFINITY) - Number(b?.limit !== Number.POSITIVE_INFINITY);
+const compare = (a: Pack, b: Pack): number =>
+  a.priceMinor - b.priceMinor ||
+  b.ml - a.ml ||
+  a.pots - b.pots ||
+  Number(a.limit !== Number.POSITIVE_INFINITY) - Number(b.limit !== Number.POSITIVE_INFINITY);
 
 interface Search {
   readonly packs: readonly Pack[];

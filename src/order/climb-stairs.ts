@@ -1,4 +1,5 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
+import { at } from '../model/at.js';
 import type { OrderNeed, Stair, Stairs } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
@@ -77,7 +78,7 @@ function lowerToLater(steps: readonly Stair[]): Stair[] {
 }
 
 const heldOf = (holders: ReturnType<typeof findHolders>, paint: string, { counts }: Chosen): number =>
-  heldMl(holders, paint, (column) => counts[column] ?? 0);
+  heldMl(holders, paint, (column) => at(counts, column));
 
 /** Paints of which an order does not hold enough. */
 function uncovered(needs: readonly OrderNeed[], held: (paint: string) => number): string[] {

@@ -1,5 +1,6 @@
 // Order: offers that others of their shop make needless. In: offers as stock, what is needed of them. Out: those that no
 // cheapest order has to hold.
+import { at } from '../model/at.js';
 import type { Shop } from '../model/sheets.js';
 import { hasSums, type Stocked } from './ware.js';
 
@@ -42,7 +43,7 @@ export interface Counting {
 export function findNeedless(groups: readonly Alike[], { coverOf, enoughOf }: Counting): Set<Stocked> {
   const needless = new Set<Stocked>();
   for (const group of groups) {
-    const paints = [...(group[0]?.mlOf.keys() ?? [])].filter((paint) =>
+    const paints = [...at(group, 0).mlOf.keys()].filter((paint) =>
       group.some((stocked) => coverOf(stocked, paint) > 0),
     );
     const [only] = paints;
@@ -75,12 +76,13 @@ function standInsBySize(group: Alike, coverOf: (stocked: Stocked) => number): St
   return {
     countFor: (stocked) => {
       let count = 0;
-      for (let at = rankOf.get(coverOf(stocked)) ?? 0; at > 0; at -= at & -at) count += tree[at] as number;
+      for (let node = rankOf.get(coverOf(stocked)) ?? 0; node > 0; node -= node & -node)
+        count += at(tree, node);
       return count;
     },
     add: (stocked) => {
-      for (let at = rankOf.get(coverOf(stocked)) ?? 0; at > 0 && at < tree.length; at += at & -at)
-        tree[at] = (tree[at] as number) + stocked.limit;
+      for (let node = rankOf.get(coverOf(stocked)) ?? 0; node > 0 && node < tree.length; node += node & -node)
+        tree[node] = at(tree, node) + stocked.limit;
     },
   };
 }

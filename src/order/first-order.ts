@@ -1,4 +1,5 @@
 // Order: a first order, quick and not proved, for the solver to better. In: needs, wares, market. Out: counts.
+import { at } from '../model/at.js';
 import type { OrderNeed } from '../model/order.js';
 import { choosePots, type Pack } from './choose-pots.js';
 import type { Market } from './open-market.js';
@@ -47,9 +48,8 @@ function packsOf(
 ): PlacedPack[] {
   const packs: PlacedPack[] = [];
   for (const { column, ml } of holders) {
-    const ware = wares[column];
-    if (ware === undefined || ware.mlOf.size > 1) continue;
-    const { offer, pots, limit } = ware;
+    const { offer, mlOf, pots, limit } = at(wares, column);
+    if (mlOf.size > 1) continue;
     packs.push({ column, shop: offer.shop, ml, priceMinor: offer.priceMinor, pots, limit });
   }
   return packs;
@@ -63,8 +63,8 @@ function splitByShop(needs: readonly PotsOfNeed[]): PotsOfNeed[][] {
   const able = new Map(
     [...met].flatMap(([shop, count]) => (count === needs.length ? [[shop, newPots(needs)] as const] : [])),
   );
-  for (const [at, { packs }] of needs.entries())
-    for (const pack of packs) able.get(pack.shop)?.[at]?.packs.push(pack);
+  for (const [index, { packs }] of needs.entries())
+    for (const pack of packs) able.get(pack.shop)?.[index]?.packs.push(pack);
   return [...able.values()];
 }
 
@@ -77,7 +77,7 @@ function buyEach(needs: readonly PotsOfNeed[]): Counts | undefined {
     const chosen = choosePots(ml, packs);
     if (chosen === undefined) return undefined;
     for (const [place, { column }] of packs.entries()) {
-      const count = chosen[place] ?? 0;
+      const count = at(chosen, place);
       if (count > 0) counts.set(column, count);
     }
   }
@@ -91,7 +91,7 @@ function raise(counts: Counts, least: Counts): Counts {
 }
 
 function priceWay(counts: Counts, wares: readonly Ware[], market: Market) {
-  const bought = [...counts.keys()].flatMap((column) => wares[column] ?? []);
+  const bought = [...counts.keys()].map((column) => at(wares, column));
   const each = [...counts.values()];
   return {
     counts,
@@ -108,7 +108,7 @@ export function reachesLeastOrders(
 ): boolean {
   const goods = new Map<string, number>();
   wares.forEach(({ offer }, index) => {
-    const count = counts[index] ?? 0;
+    const count = at(counts, index);
     if (count > 0) goods.set(offer.shop, (goods.get(offer.shop) ?? 0) + offer.priceMinor * count);
   });
   return [...goods].every(([shop, sum]) => sum >= (shops.get(shop)?.leastOrderMinor ?? 0));

@@ -1,4 +1,5 @@
 // Order: what a budget finishes. In: demands by priority, shelf, market, solver, budget. Out: figures for each unit.
+import { at } from '../model/at.js';
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import type { UnitDemand } from '../model/work.js';
@@ -47,7 +48,7 @@ export async function fitBudget(fitting: Fitting): Promise<Fitted> {
     const fit = await fitLevel(level, finished, fitting);
     proved &&= fit.proved;
     level.forEach((index, place) => {
-      finished[index] = fit.figures[place] ?? 0;
+      finished[index] = at(fit.figures, place);
     });
   }
   return { finished, proved, notTried: demands.length - unitsBefore(levels, whole + mostTries) };
@@ -57,7 +58,7 @@ export async function fitBudget(fitting: Fitting): Promise<Fitted> {
 function levelsOf(demands: readonly UnitDemand[]): number[][] {
   const levels: number[][] = [];
   demands.forEach(({ priority }, index) => {
-    if (index > 0 && demands[index - 1]?.priority === priority) levels.at(-1)?.push(index);
+    if (index > 0 && at(demands, index - 1).priority === priority) levels.at(-1)?.push(index);
     else levels.push([index]);
   });
   return levels;
@@ -96,7 +97,7 @@ function toBuy(counts: readonly number[], fitting: Fitting): OrderNeed[] {
 function needsOf(counts: readonly number[], { demands, demandMl }: Fitting): Map<string, number> {
   const needs = new Map<string, number>();
   demands.forEach((demand, index) => {
-    const figures = counts[index] ?? 0;
+    const figures = at(counts, index);
     for (const paint of figures > 0 ? demand.perFigureMl.keys() : []) {
       needs.set(paint, (needs.get(paint) ?? 0) + demandMl(demand, paint, figures));
     }
@@ -126,9 +127,9 @@ async function fitLevel(
     if (!('values' in found)) break;
     const even = await buying.solve(preferEarlier(budgeted, found.values), limits);
     const { values } = 'values' in even ? even : found;
-    const figures = budgeted.figureColumns.map((column) => values[column] ?? 0);
+    const figures = budgeted.figureColumns.map((column) => at(values, column));
     const counts = finished.slice();
-    for (const [place, index] of level.entries()) counts[index] = figures[place] ?? 0;
+    for (const [place, index] of level.entries()) counts[index] = at(figures, place);
     if ((await cashFor(counts, fitting)) <= budgetMinor) {
       return { figures, proved: found.state === 'proved' && budgeted.areAllWares && search === 1 };
     }
@@ -141,12 +142,12 @@ async function fitLevel(
 function levelOf(level: readonly number[], finished: readonly number[], fitting: Fitting): BudgetLevel {
   const { demands, haveMl, budgetMinor, market } = fitting;
   const own = new Set(level);
-  const full = demands.map(({ figures }, index) => (own.has(index) ? figures : (finished[index] ?? 0)));
+  const full = demands.map(({ figures }, index) => (own.has(index) ? figures : at(finished, index)));
   const before = finished.map((count, index) => (own.has(index) ? 0 : count));
   return {
     budgetMinor,
     haveMl,
-    units: level.flatMap((index) => demands[index] ?? []),
+    units: level.map((index) => at(demands, index)),
     committedMl: needsOf(before, fitting),
     needs: splitNeeds(toBuy(full, fitting), measureSupply(market)),
   };

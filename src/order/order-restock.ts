@@ -1,5 +1,6 @@
 // Order: what brings low pots back to their level, beyond the army's order. In: stock, that order, the market.
 // Out: an order of its own.
+import { at } from '../model/at.js';
 import type { Order, OrderNeed, ShopBill } from '../model/order.js';
 import type { Offer } from '../model/sheets.js';
 import type { PaintStock } from '../model/stock.js';
@@ -24,7 +25,7 @@ export async function orderRestock(
   const { within, unmet } = splitNeeds(needsOfBoth(stock), measureSupply(market));
   const held = countsOf(army, market);
   const both = await settledCounts(within, market, { ...buying, held });
-  const counts = both.wares.map(({ offer }, index) => (both.counts[index] ?? 0) - (held.get(offer) ?? 0));
+  const counts = both.wares.map(({ offer }, index) => at(both.counts, index) - (held.get(offer) ?? 0));
   const chosen = { ...both, counts, totalMinor: both.totalMinor - army.totalMinor };
   const order = writeOrder(chosen, findRestock(stock, army), market);
   const bills = billsBeyond(army, order.lines, market);

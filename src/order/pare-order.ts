@@ -1,4 +1,5 @@
 // Order: all that could be bought, less what the needs can do without. In: needs, wares, market. Out: counts.
+import { at } from '../model/at.js';
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { type Holders, heldMl, placesByShop } from './list-wares.js';
@@ -35,12 +36,12 @@ interface Pared extends Shelves {
  */
 export function pareOrder(needs: readonly OrderNeed[], shelves: Shelves, { shops }: Market): number[] {
   const { wares, holders, held } = shelves;
-  const counts = wares.map(({ most }, place) => Math.max(most, held[place] ?? 0));
+  const counts = wares.map(({ most }, place) => Math.max(most, at(held, place)));
   const pared: Pared = {
     ...shelves,
     counts,
     spareMl: new Map(
-      needs.map(({ paint, ml }) => [paint, heldMl(holders, paint, (place) => counts[place] ?? 0) - ml]),
+      needs.map(({ paint, ml }) => [paint, heldMl(holders, paint, (place) => at(counts, place)) - ml]),
     ),
     goodsOf: sumGoods(wares, counts),
     leastOf: (shop) => shops.get(shop)?.leastOrderMinor ?? 0,
@@ -52,7 +53,7 @@ export function pareOrder(needs: readonly OrderNeed[], shelves: Shelves, { shops
 
 function sumGoods(wares: readonly Ware[], counts: readonly number[]): Map<string, Goods> {
   const goods = new Map<string, Goods>();
-  for (const [place, { offer }] of wares.entries()) addGoods(goods, offer, counts[place] ?? 0);
+  for (const [place, { offer }] of wares.entries()) addGoods(goods, offer, at(counts, place));
   return goods;
 }
 
@@ -68,12 +69,12 @@ function leaveShops(pared: Pared): void {
   const minorOf = (shop: string): number => goodsOf.get(shop)?.minor ?? 0;
   const dearest = [...placesByShop(wares)].sort(([a], [b]) => minorOf(b) - minorOf(a));
   for (const [, places] of dearest) {
-    if (places.some((place) => (held[place] ?? 0) > 0)) continue;
-    const before = places.map((place) => counts[place] ?? 0);
-    for (const [at, place] of places.entries()) take(pared, place, before[at] ?? 0);
-    const paints = places.flatMap((place) => [...(wares[place]?.mlOf.keys() ?? [])]);
+    if (places.some((place) => at(held, place) > 0)) continue;
+    const before = places.map((place) => at(counts, place));
+    for (const [index, place] of places.entries()) take(pared, place, at(before, index));
+    const paints = places.flatMap((place) => [...at(wares, place).mlOf.keys()]);
     if (paints.every((paint) => (spareMl.get(paint) ?? 0) >= -sameMl)) continue;
-    for (const [at, place] of places.entries()) take(pared, place, -(before[at] ?? 0));
+    for (const [index, place] of places.entries()) take(pared, place, -at(before, index));
   }
 }
 
@@ -86,19 +87,18 @@ function leaveWares(pared: Pared, needOf: ReadonlyMap<string, number>): void {
     }, 0);
     return offer.priceMinor / covers;
   });
-  const dearest = [...wares.keys()].sort((a, b) => (worth[b] ?? 0) - (worth[a] ?? 0) || b - a);
+  const dearest = [...wares.keys()].sort((a, b) => at(worth, b) - at(worth, a) || b - a);
   for (const place of dearest) {
-    const most = (counts[place] ?? 0) - (held[place] ?? 0);
+    const most = at(counts, place) - at(held, place);
     take(pared, place, Math.min(most, spareCount(pared, place)));
   }
 }
 
 /** How many of a ware the needs and its shop's least order can do without. */
 function spareCount({ wares, counts, spareMl, goodsOf, leastOf }: Pared, place: number): number {
-  const ware = wares[place];
-  const count = counts[place] ?? 0;
-  if (ware === undefined || count === 0) return 0;
-  const { offer, mlOf } = ware;
+  const count = at(counts, place);
+  if (count === 0) return 0;
+  const { offer, mlOf } = at(wares, place);
   const byNeeds = [...mlOf].flatMap(([paint, ml]) => {
     const spare = spareMl.get(paint);
     return spare === undefined ? [] : [Math.floor((spare + sameMl) / ml)];
@@ -112,11 +112,11 @@ function spareCount({ wares, counts, spareMl, goodsOf, leastOf }: Pared, place: 
 }
 
 function take({ wares, counts, spareMl, goodsOf }: Pared, place: number, count: number): void {
-  const ware = wares[place];
-  if (ware === undefined || count === 0) return;
-  counts[place] = (counts[place] ?? 0) - count;
-  addGoods(goodsOf, ware.offer, -count);
-  for (const [paint, ml] of ware.mlOf) {
+  if (count === 0) return;
+  const { offer, mlOf } = at(wares, place);
+  counts[place] = at(counts, place) - count;
+  addGoods(goodsOf, offer, -count);
+  for (const [paint, ml] of mlOf) {
     const spare = spareMl.get(paint);
     if (spare !== undefined) spareMl.set(paint, spare - ml * count);
   }

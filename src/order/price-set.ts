@@ -1,4 +1,5 @@
 // Order: a set's price over its pots. In: an offer's pots, a cost, single prices. Out: each row's share, adding up to the cost.
+import { at } from '../model/at.js';
 import { splitWhole } from '../model/money.js';
 import type { Offer, OfferPot } from '../model/sheets.js';
 
@@ -23,9 +24,6 @@ export function findSinglePrices(offers: readonly Offer[]): SinglePrices {
 export function priceSet(pots: readonly OfferPot[], costMinor: number, singles: SinglePrices): number[] {
   const ml = pots.map(({ sizeMl, count }) => sizeMl * count);
   const perMl = pots.length === 1 ? [1] : pots.map(({ paint }) => singles.get(paint));
-  const known = perMl.every((price) => price !== undefined);
-  return splitWhole(
-    costMinor,
-    ml.map((volume, index) => (known ? volume * (perMl[index] ?? 0) : volume)),
-  );
+  const isKnown = perMl.every((price) => price !== undefined);
+  return splitWhole(costMinor, isKnown ? ml.map((volume, index) => volume * at(perMl, index)) : ml);
 }

@@ -1,4 +1,5 @@
 // Order: one of several orders at the same cost. In: the program, the order found. Out: counts that break ties alike.
+import { at } from '../model/at.js';
 import { columnsOf, type OrderProgram } from './build-program.js';
 import type { Market } from './open-market.js';
 import type { IntegerProgram, Limits, Row, Solve } from './solver/integer-program.js';
@@ -44,16 +45,13 @@ export async function settleTies(
 
 /** Pots weigh 1 each; a shop weighs one more than every pot that the columns allow. */
 function weighShopsAndPots({ program, wares, shops }: OrderProgram): number[] {
-  const mostPots = wares.reduce(
-    (sum, { pots }, index) => sum + pots * (program.columns[index]?.upper ?? 0),
-    0,
-  );
+  const mostPots = wares.reduce((sum, { pots }, index) => sum + pots * at(program.columns, index).upper, 0);
   const used = new Set([...shops.values()].map((columns) => columns.used));
   return program.columns.map((_, index) => wares[index]?.pots ?? (used.has(index) ? mostPots + 1 : 0));
 }
 
 const sumOf = (weights: readonly number[], values: readonly number[]): number =>
-  weights.reduce((sum, weight, index) => sum + weight * (values[index] ?? 0), 0);
+  weights.reduce((sum, weight, index) => sum + weight * at(values, index), 0);
 
 const atMost = (upper: number, weights: readonly number[]): Row => ({
   lower: Number.NEGATIVE_INFINITY,
@@ -68,6 +66,6 @@ function minimise(
   more: readonly Row[],
   start: readonly number[],
 ): IntegerProgram {
-  const columns = program.columns.map((column, index) => ({ ...column, cost: weights[index] ?? 0 }));
+  const columns = program.columns.map((column, index) => ({ ...column, cost: at(weights, index) }));
   return { columns, rows: [...program.rows, ...more], start };
 }

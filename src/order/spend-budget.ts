@@ -1,4 +1,5 @@
 // Order: a budget's answer. In: the budget, what a fit works from. Out: figures finished, their order, next steps.
+import { at } from '../model/at.js';
 import type { Budget, Order } from '../model/order.js';
 import { cashFor, type Fitted, type Fitting, fitBudget } from './fit-budget.js';
 import { sharing } from './share-time.js';
@@ -28,12 +29,12 @@ export async function spendBudget(
   const units = demands.map(({ unit, figures }, index) => ({
     unit,
     figures,
-    finished: finished[index] ?? 0,
+    finished: at(finished, index),
   }));
   const nextSteps: Budget['nextSteps'][number][] = [];
   for (const [index, { unit, figures, finished: done }] of units.entries()) {
     if (done === figures || nextSteps.length === mostNextSteps) continue;
-    const more = finished.map((count, at) => (at === index ? figures : count));
+    const more = finished.map((count, other) => (other === index ? figures : count));
     const extraMinor = (await cashFor(more, fitting)) - order.totalMinor;
     nextSteps.push({ unit, figures: figures - done, extraMinor });
   }

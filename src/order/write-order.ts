@@ -1,4 +1,5 @@
 // Order: counts of wares as an order to place. In: wares and counts, shops, needs. Out: lines, bills, sums.
+import { at } from '../model/at.js';
 import type { Order, OrderedPot, OrderLine, OrderNeed } from '../model/order.js';
 import { billShops } from './bill-shops.js';
 import { type Market, usableMlOf } from './open-market.js';
@@ -9,10 +10,10 @@ import type { Ware } from './ware.js';
 export function costOfCounts(wares: readonly Ware[], counts: readonly number[], { shops }: Market): number {
   const goods = wares.map(({ offer }, index) => ({
     shop: offer.shop,
-    costMinor: offer.priceMinor * (counts[index] ?? 0),
+    costMinor: offer.priceMinor * at(counts, index),
   }));
   return billShops(
-    goods.filter(({ costMinor }, index) => costMinor > 0 || (counts[index] ?? 0) > 0),
+    goods.filter(({ costMinor }, index) => costMinor > 0 || at(counts, index) > 0),
     shops,
   ).reduce((total, bill) => total + bill.goodsMinor + bill.postageMinor, 0);
 }
@@ -36,7 +37,7 @@ export function writeOrder(
 ): Pick<Order, 'lines' | 'bills' | 'totalMinor' | 'postageMinor' | 'aboveBestMinor' | 'tiesOpen'> {
   const restOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
   const writing = { assumptions: market.assumptions, singles: findSinglePrices(market.offers), restOf };
-  const lines = wares.flatMap((ware, index) => lineOf(ware, counts[index] ?? 0, writing));
+  const lines = wares.flatMap((ware, index) => lineOf(ware, at(counts, index), writing));
   const bills = billShops(lines, market.shops);
   const postageMinor = bills.reduce((total, bill) => total + bill.postageMinor, 0);
   return { lines, bills, totalMinor, postageMinor, aboveBestMinor, ...(tiesOpen ? { tiesOpen } : {}) };
@@ -69,7 +70,7 @@ function lineOf(ware: Ware, count: number, { assumptions, singles, restOf }: Wri
       usableMl,
       coversMl,
       overMl: cutTrace(gotMl - coversMl),
-      costMinor: shares[index] ?? 0,
+      costMinor: at(shares, index),
       ...(code === undefined ? {} : { code }),
     };
   });

@@ -1,5 +1,6 @@
 // Time: one batch, step by step: each pass over all its figures, then the next. In: rounds. Out: minutes, and whether
 // any other order of work could be shorter.
+import { at } from '../model/at.js';
 import type { BatchTime } from '../model/time.js';
 
 /** One pass over the first so many figures of a batch. */
@@ -60,7 +61,7 @@ function elapseStepByStep(rounds: readonly Round[]): number {
     for (const [index, place] of places.entries()) {
       if (place > figures) break;
       const unhindered = now + (place - before) * brushMinPerFigure;
-      now = Math.max(unhindered, (dryAt[index] ?? 0) + brushMinPerFigure);
+      now = Math.max(unhindered, at(dryAt, index) + brushMinPerFigure);
       dryAt[index] = now + driesMin;
       before = place;
     }
@@ -71,7 +72,7 @@ function elapseStepByStep(rounds: readonly Round[]): number {
 /** First and last place, from 1, of every run of figures that need the same rounds. */
 function runEnds(rounds: readonly Round[]): number[] {
   const lasts = [...new Set(rounds.map(({ figures }) => figures))].sort((a, b) => a - b);
-  const ends = lasts.flatMap((last, index) => [(lasts[index - 1] ?? 0) + 1, last]);
+  const ends = lasts.flatMap((last, index) => [index === 0 ? 1 : at(lasts, index - 1) + 1, last]);
   return [...new Set(ends)];
 }
 

@@ -84,7 +84,11 @@ async function proveOne(highs, seed) {
   }
   const least = (of) => Math.min(...runs.map((run) => run[of].ms));
   const wares = listWares(needs, market);
-  const first = findFirstOrder(needs, { wares, holders: findHolders(wares), held: [] }, market);
+  const first = findFirstOrder(
+    needs,
+    { wares, holders: findHolders(wares), held: wares.map(() => 0) },
+    market,
+  );
   const gap = costOfCounts(wares, first, market) / totalMinor - 1;
   return { ours: least('ours'), bare: least('bare'), gap };
 }

@@ -1,5 +1,6 @@
 // Frontier: the best way to serve needs within one colour difference. In: servings, shelf, market, ways already known.
 // Out: who serves each need, what is bought, and how far above the best it may lie.
+import { at } from '../../model/at.js';
 import type { OrderNeed } from '../../model/order.js';
 import type { Offer } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
@@ -86,7 +87,7 @@ export async function nearestWay(
 
 const holdOrder = ({ columns, order }: ServingProgram, values: readonly number[]): Column[] =>
   columns.map((column, index) => {
-    const value = values[index] ?? 0;
+    const value = at(values, index);
     return index < order.program.columns.length ? { ...column, lower: value, upper: value } : column;
   });
 
@@ -138,7 +139,7 @@ async function search(
   const startValues = valuesOf(program, start);
   if (program.columns.length === 0) return { served: start, bound: 0 };
   const asked: IntegerProgram = {
-    columns: program.columns.map((column, index) => ({ ...column, cost: weights[index] ?? 0 })),
+    columns: program.columns.map((column, index) => ({ ...column, cost: at(weights, index) })),
     rows: [...program.rows, ...held],
     start: startValues,
     isStartNear: true,
@@ -153,7 +154,7 @@ async function search(
 }
 
 const weigh = (weights: Weights, values: readonly number[]): number =>
-  weights.reduce((sum, weight, index) => sum + weight * (values[index] ?? 0), 0);
+  weights.reduce((sum, weight, index) => sum + weight * at(values, index), 0);
 
 const atMost = (upper: number, weights: Weights): Row => ({
   lower: Number.NEGATIVE_INFINITY,
@@ -165,7 +166,7 @@ const atMost = (upper: number, weights: Weights): Row => ({
 const keeps = (values: readonly number[], held: readonly Row[]): boolean =>
   held.every(
     ({ terms, upper }) =>
-      Math.round(terms.reduce((sum, [index, weight]) => sum + weight * (values[index] ?? 0), 0)) <= upper,
+      Math.round(terms.reduce((sum, [index, weight]) => sum + weight * at(values, index), 0)) <= upper,
   );
 
 const cashOf = ({ columns }: ServingProgram): Weights => columns.map(({ cost }) => cost);
@@ -177,7 +178,7 @@ function distancesOf({ columns, servings, servedBy }: ServingProgram): Weights {
   const weights = columns.map(() => 0);
   for (const [index, { need, by }] of servings.entries()) {
     for (const one of by) {
-      const column = servedBy[index]?.get(one.by);
+      const column = at(servedBy, index).get(one.by);
       if (column !== undefined && one.by !== need.paint) weights[column] = one.dE00 + 0.01;
     }
   }
@@ -188,7 +189,11 @@ function distancesOf({ columns, servings, servedBy }: ServingProgram): Weights {
 function findStart(program: ServingProgram, { paints, before }: Known): Served {
   const known = before && readWay(program, before);
   const only = onlyPaints(program, paints);
-  const counts = findFirstOrder(lackOf(program, only), { ...program.order, held: [] }, program.market);
+  const counts = findFirstOrder(
+    lackOf(program, only),
+    { ...program.order, held: program.order.wares.map(() => 0) },
+    program.market,
+  );
   const first = checkServed(program, only, counts);
   const ways = [known, first].filter((way) => way !== undefined);
   const [best] = ways.sort((a, b) => a.totalMinor - b.totalMinor);
@@ -215,7 +220,7 @@ function readWay(program: ServingProgram, { paintOf, bought }: Way): Served | un
   if (servings.some(({ by }, index) => !by.some((one) => one.by === paints[index]))) return undefined;
   const counts = order.wares.map(({ offer }) => bought.get(offer) ?? 0);
   const isSaid = counts.filter((count) => count > 0).length === bought.size;
-  const isWithin = counts.every((count, index) => count <= (program.columns[index]?.upper ?? 0));
+  const isWithin = counts.every((count, index) => count <= at(program.columns, index).upper);
   return isSaid && isWithin ? checkServed(program, paints, counts) : undefined;
 }
 

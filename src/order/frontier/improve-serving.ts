@@ -1,5 +1,6 @@
 // Frontier: a better way to serve needs, quick and not proved, for the solver to start from. In: a program, a way.
 // Out: that way or a cheaper one.
+import { at } from '../../model/at.js';
 import { sameMl } from '../../model/volume.js';
 import { choosePots, type Pack } from '../choose-pots.js';
 import { placesByShop } from '../list-wares.js';
@@ -64,7 +65,7 @@ function tryShops(
   for (const [paint, ml] of askedOf(program.servings, moved)) {
     const { columns, counts } = pots.buy(paint, ml);
     if (counts === undefined) return undefined;
-    for (const [place, column] of columns.entries()) bought[column] = counts[place] ?? 0;
+    for (const [place, column] of columns.entries()) bought[column] = at(counts, place);
   }
   const counts = fillUp(program, bought);
   return { paints: moved, counts, totalMinor: costOfCounts(program.order.wares, counts, program.market) };
@@ -100,7 +101,7 @@ function openPots({ order, haveMl }: ServingProgram, open: Shops): Pots {
     const lackMl = ml - (haveMl.get(paint) ?? 0);
     const counts = lackMl <= sameMl ? packs.map(() => 0) : choosePots(lackMl, packs);
     const costMinor =
-      counts?.reduce((sum, count, place) => sum + count * (packs[place]?.priceMinor ?? 0), 0) ??
+      counts?.reduce((sum, count, place) => sum + count * at(packs, place).priceMinor, 0) ??
       lackMl * unsoldMinor;
     return { columns: packs.map(({ column }) => column), counts, costMinor };
   };
@@ -118,21 +119,21 @@ function openPots({ order, haveMl }: ServingProgram, open: Shops): Pots {
 /** Fills up with the cheapest ware of a shop where that reaches a least order, or saves more postage than it costs. */
 function fillUp({ order, columns, market }: ServingProgram, bought: readonly number[]): number[] {
   const counts = [...bought];
-  const priceOf = (at: number): number => order.wares[at]?.offer.priceMinor ?? 0;
+  const priceOf = (place: number): number => at(order.wares, place).offer.priceMinor;
   for (const [shop, places] of placesByShop(order.wares)) {
-    const goods = places.reduce((sum, at) => sum + priceOf(at) * (counts[at] ?? 0), 0);
+    const goods = places.reduce((sum, place) => sum + priceOf(place) * at(counts, place), 0);
     const terms = market.shops.get(shop);
     if (goods === 0 || terms === undefined) continue;
     const { leastOrderMinor = 0, freeFromMinor = Number.POSITIVE_INFINITY, postageMinor } = terms;
     const isNearFree = freeFromMinor - goods < postageMinor;
     let missing = Math.max(leastOrderMinor, isNearFree ? freeFromMinor : 0) - goods;
     if (missing <= 0) continue;
-    const cheapest = places.filter((at) => priceOf(at) > 0).sort((a, b) => priceOf(a) - priceOf(b));
-    for (const at of cheapest) {
-      const most = (columns[at]?.upper ?? 0) - (counts[at] ?? 0);
-      const more = Math.max(0, Math.min(most, Math.ceil(missing / priceOf(at))));
-      counts[at] = (counts[at] ?? 0) + more;
-      missing -= more * priceOf(at);
+    const cheapest = places.filter((place) => priceOf(place) > 0).sort((a, b) => priceOf(a) - priceOf(b));
+    for (const place of cheapest) {
+      const most = at(columns, place).upper - at(counts, place);
+      const more = Math.max(0, Math.min(most, Math.ceil(missing / priceOf(place))));
+      counts[place] = at(counts, place) + more;
+      missing -= more * priceOf(place);
     }
   }
   return counts;

@@ -1,5 +1,6 @@
 // Frontier: needs moved from paint to paint while that saves. In: servings, who serves them, what so much of a paint
 // costs. Out: who serves them then.
+import { at } from '../../model/at.js';
 import type { Serving } from './list-servings.js';
 import { askedOf } from './serving-program.js';
 
@@ -71,8 +72,8 @@ function reachOf(servings: readonly Serving[]): Map<string, number[]> {
 }
 
 function move(board: Board, index: number, to: string): void {
-  const from = board.paints[index] ?? to;
-  const ml = board.servings[index]?.need.ml ?? 0;
+  const from = at(board.paints, index);
+  const ml = at(board.servings, index).need.ml;
   if (from === to) return;
   board.totalMinor += addedBy(board, from, -ml) + addedBy(board, to, ml);
   board.askedMl.set(from, askedAfter(board, from, -ml));
@@ -89,10 +90,8 @@ const addedBy = (board: Board, paint: string, ml: number): number =>
 
 /** Moves a need to the paint where it adds least, one paint perhaps left out. */
 function settle(board: Board, index: number, leftOut?: string): void {
-  const serving = board.servings[index];
-  const here = board.paints[index];
-  if (serving === undefined || here === undefined) return;
-  const { by, need } = serving;
+  const { by, need } = at(board.servings, index);
+  const here = at(board.paints, index);
   board.effort.looks -= by.length;
   let best = here;
   let bestMinor = here === leftOut ? Number.POSITIVE_INFINITY : -addedBy(board, here, -need.ml);

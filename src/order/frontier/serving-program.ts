@@ -1,5 +1,6 @@
 // Frontier: which paint serves each need and what to buy, as one integer program. In: servings, shelf, market.
 // Out: columns and rows, and what they mean.
+import { at } from '../../model/at.js';
 import { sameMl } from '../../model/volume.js';
 import { leaveFarWares } from '../bound-wares.js';
 import { buildProgram, columnsOf, type OrderProgram } from '../build-program.js';
@@ -56,7 +57,7 @@ export function buildServingProgram(asked: Asked): ServingProgram {
   const lacking = [...most].map(([paint, ml]) => ({ paint, ml: ml - (haveMl.get(paint) ?? 0) }));
   const needs = lacking.filter(({ ml }) => ml > sameMl);
   const { wares, areAll } = leaveFarWares(listWares(needs, market), needs, market);
-  const order = buildProgram({ needs: [], wares, held: [], shops: market.shops });
+  const order = buildProgram({ needs: [], wares, held: wares.map(() => 0), shops: market.shops });
   const columns = [...order.program.columns];
   const rows = [...order.program.rows];
   const servedBy = servings.map(({ by }) => placeServing(by, columns, rows));
@@ -92,7 +93,7 @@ function findAskers(
   for (const [index, { need, by }] of servings.entries()) {
     for (const one of by) {
       const known = askers.get(one.by) ?? [];
-      known.push({ column: servedBy[index]?.get(one.by), ml: need.ml });
+      known.push({ column: at(servedBy, index).get(one.by), ml: need.ml });
       askers.set(one.by, known);
     }
   }
@@ -142,7 +143,7 @@ export function valuesOf(
   for (const [column, value] of columnsOf(order, served.counts, market.shops).entries())
     values[column] = value;
   for (const [index, placed] of servedBy.entries()) {
-    const column = placed.get(served.paints[index] ?? '');
+    const column = placed.get(at(served.paints, index));
     if (column !== undefined) values[column] = 1;
   }
   return values;
@@ -153,7 +154,7 @@ export function readServed(program: ServingProgram, values: readonly number[]): 
   const { order, servings, servedBy } = program;
   const counts = values.slice(0, order.wares.length);
   const paints = servings.map(({ by, need }, index) => {
-    const chosen = [...(servedBy[index] ?? [])].find(([, column]) => values[column] === 1);
+    const chosen = [...at(servedBy, index)].find(([, column]) => values[column] === 1);
     return chosen?.[0] ?? by[0]?.by ?? need.paint;
   });
   return checkServed(program, paints, counts);
@@ -168,7 +169,7 @@ export function checkServed(
   const { order, servings, haveMl, market } = program;
   const asked = askedOf(servings, paints);
   const hasEnough = [...asked].every(([paint, ml]) => {
-    const boughtMl = heldMl(order.holders, paint, (column) => counts[column] ?? 0);
+    const boughtMl = heldMl(order.holders, paint, (column) => at(counts, column));
     return (haveMl.get(paint) ?? 0) + boughtMl >= ml - sameMl;
   });
   if (!hasEnough || !reachesLeastOrders(order.wares, counts, market)) return undefined;
@@ -179,7 +180,7 @@ export function checkServed(
 export function askedOf(servings: readonly Serving[], paints: readonly string[]): Map<string, number> {
   const asked = new Map<string, number>();
   for (const [index, { need }] of servings.entries()) {
-    const paint = paints[index] ?? need.paint;
+    const paint = at(paints, index);
     asked.set(paint, (asked.get(paint) ?? 0) + need.ml);
   }
   return asked;

@@ -1,5 +1,6 @@
 // Frontier: what can be served and what can't. In: servings, all that can be had. Out: what each need asks in reach,
 // one way to serve it, and the rest, as little as can be.
+import { at } from '../../model/at.js';
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
 import type { Buying } from '../choose-counts.js';
@@ -88,7 +89,7 @@ function writeSharing(
   const places = scarce
     .flatMap(({ by }, serving) => by.map((one) => ({ serving, paint: one.by })))
     .map((place, index): Place => ({ ...place, served: 2 * index, missing: 2 * index + 1 }));
-  const mlOf = ({ serving }: Place): number => scarce[serving]?.need.ml ?? 0;
+  const mlOf = ({ serving }: Place): number => at(scarce, serving).need.ml;
   const columns = places.flatMap((place) => [
     { cost: 0, lower: 0, upper: 1, integer: true },
     { cost: 1, lower: 0, upper: mlOf(place), integer: false },

@@ -1,56 +1,57 @@
-// Solver: a small program with its whole numbers let loose. In: columns and rows, bounds of the columns. Out: the least cost
-// between those bounds, the values, and a bound that holds whatever was rounded on the way.
-import type { ColumnBounds } from './close-bounds.js';
-import { DenseTable } from './dense-table.js';
+// Solver: the linear relaxation of a small program. In: columns and rows, bounds of the columns. Out: the least cost between
+// those bounds, the values, and a dual bound that rounding can't make too high.
+import { at } from '../../model/at.js';
 import type { Column } from './integer-program.js';
-import { SafeBound } from './safe-bound.js';
+import type { ColumnBounds } from './propagate-bounds.js';
+import { SafeDualBound } from './safe-dual-bound.js';
 import type { SparseRow } from './sparse-rows.js';
+import { Tableau } from './tableau.js';
 import type { Work } from './work.js';
 
 /**
  * How far a value may lie outside its bounds, rows scaled so that their largest coefficient is about 1: less than what
- * rows may be missed by in the end, so that what keeps to a relaxation also keeps to the program.
+ * rows may be missed by in the end, so that what is feasible in a relaxation is so in the program.
  */
-const tolerance = 1e-9;
+const primalTolerance = 1e-9;
 
-/** A smaller coefficient is rounding, and no exchange is made on it. */
+/** A smaller coefficient is rounding, and no pivot is made on it. */
 const leastPivot = 1e-9;
 
-/** More exchanges than this for each row and column are going round in circles. */
-const mostRounds = 20;
+/** More pivots than this for each row and column are cycling. */
+const mostPivots = 20;
 
 /**
- * `solved`: the values are the cheapest. `over`: nothing between the bounds costs no more than the cutoff, or nothing fits
- * at all. `lost`: rounding got the better of it, and nothing is known.
+ * `optimal`: the values are the cheapest. `pruned`: between the bounds nothing costs as little as the cutoff, or nothing is
+ * feasible at all. `failed`: rounding got the better of it, and nothing is known.
  */
-export type Relaxed = 'solved' | 'over' | 'lost';
+export type Relaxed = 'optimal' | 'pruned' | 'failed';
 
 /**
- * The dual simplex method for bounded columns on a dense table, which begins where it last ended: after a bound is moved
- * a few exchanges do. Unknowns are the columns and, for each row, its sum. Those *aside* stand at one of their bounds;
- * each of the others, *in the base*, is a line of the table, a weighed sum of those aside.
+ * The dual simplex method for bounded variables, on a dense tableau, warm-started: after a bound is moved it goes on from the
+ * last basis, which stays dual feasible, so that a few pivots do. Variables are the columns and, as slacks, the sum of
+ * each row. A nonbasic variable stands at one of its bounds; a basic one has a line of the tableau.
  *
  * Source: Lemke 1954, Wagner 1958; in textbooks such as Chvátal 1983 (Linear Programming), chapters 8 and 10, here
- * from memory. All columns have finite bounds, so that a start is always at hand.
+ * from memory. All columns have finite bounds, so the slack basis can always be made dual feasible.
  */
 export class Relaxation {
-  readonly #bound: SafeBound;
+  readonly #bound: SafeDualBound;
   readonly #costs: Float64Array;
   readonly #rows: readonly SparseRow[];
   readonly #width: number;
   #height: number;
-  /** Bounds of all unknowns, columns first. */
+  /** Bounds of all variables, columns first. */
   readonly #low: Float64Array;
   readonly #high: Float64Array;
-  readonly #table: DenseTable;
-  /** What one more of each unknown aside costs. */
-  readonly #price: Float64Array;
-  readonly #aside: Int32Array;
-  /** Where each of them stands, and whether that is its upper bound. */
-  readonly #at: Float64Array;
-  readonly #isHigh: Uint8Array;
-  #base: Int32Array;
-  #value: Float64Array;
+  readonly #tableau: Tableau;
+  readonly #reducedCosts: Float64Array;
+  /** The nonbasic variables by place: which, where each stands, and whether that is its upper bound. */
+  readonly #nonbasic: Int32Array;
+  readonly #nonbasicValues: Float64Array;
+  readonly #isAtUpper: Uint8Array;
+  /** The basic variables by line. */
+  #basic: Int32Array;
+  #basicValues: Float64Array;
   /** The rows that are in use. */
   #used: Int32Array;
 
@@ -62,36 +63,36 @@ export class Relaxation {
     this.#height = height;
     this.#low = Float64Array.from([...columns, ...this.#rows], ({ lower }) => lower);
     this.#high = Float64Array.from([...columns, ...this.#rows], ({ upper }) => upper);
-    this.#table = new DenseTable(width, height, work);
-    this.#price = new Float64Array(width);
-    this.#aside = new Int32Array(width);
-    this.#at = new Float64Array(width);
-    this.#isHigh = new Uint8Array(width);
-    this.#base = new Int32Array(height);
-    this.#value = new Float64Array(height);
+    this.#tableau = new Tableau(width, height, work);
+    this.#reducedCosts = new Float64Array(width);
+    this.#nonbasic = new Int32Array(width);
+    this.#nonbasicValues = new Float64Array(width);
+    this.#isAtUpper = new Uint8Array(width);
+    this.#basic = new Int32Array(height);
+    this.#basicValues = new Float64Array(height);
     this.#used = Int32Array.from(rows.keys());
-    this.#bound = new SafeBound(this.#costs, this.#rows, { low: this.#low, high: this.#high }, work);
-    this.reset();
+    this.#bound = new SafeDualBound(this.#costs, this.#rows, { low: this.#low, high: this.#high }, work);
+    this.restart();
   }
 
-  /** Begins anew, with every column aside: what rounding has gathered in the table is gone. */
-  reset(): void {
-    this.#table.fill(Array.from(this.#used, (row) => this.#rows[row] as SparseRow));
-    this.#price.set(this.#costs);
-    for (let place = 0; place < this.#width; place++) this.#aside[place] = place;
-    for (let line = 0; line < this.#height; line++) this.#base[line] = this.#width + (this.#used[line] ?? 0);
-    this.#place();
+  /** Begins anew from the slack basis: what rounding has gathered in the tableau is gone. */
+  restart(): void {
+    this.#tableau.fill(Array.from(this.#used, (row) => at(this.#rows, row)));
+    this.#reducedCosts.set(this.#costs);
+    for (let place = 0; place < this.#width; place++) this.#nonbasic[place] = place;
+    for (let line = 0; line < this.#height; line++) this.#basic[line] = this.#width + at(this.#used, line);
+    this.#computeValues();
   }
 
-  /** Leaves out rows that do not bind where it stands and only bring the bound nearer: all but the first `kept`. */
-  dropLoose(kept: number): void {
-    const isKept = (unknown: number): boolean => unknown < this.#width + kept;
-    const lines = Array.from(this.#base.keys()).filter((line) => isKept(this.#base[line] ?? 0));
-    const dropped = new Set(this.#base.filter((unknown) => !isKept(unknown)));
+  /** Drops the cuts, which are all rows but the first `kept`, that are slack at the present basis. */
+  dropSlackCuts(kept: number): void {
+    const isKept = (variable: number): boolean => variable < this.#width + kept;
+    const lines = Array.from(this.#basic.keys()).filter((line) => isKept(at(this.#basic, line)));
+    const dropped = new Set(this.#basic.filter((variable) => !isKept(variable)));
     this.#used = this.#used.filter((row) => !dropped.has(this.#width + row));
-    this.#table.keepLines(lines);
-    this.#base = Int32Array.from(lines, (line) => this.#base[line] ?? 0);
-    this.#value = Float64Array.from(lines, (line) => this.#value[line] ?? 0);
+    this.#tableau.keepLines(lines);
+    this.#basic = Int32Array.from(lines, (line) => at(this.#basic, line));
+    this.#basicValues = Float64Array.from(lines, (line) => at(this.#basicValues, line));
     this.#height = lines.length;
   }
 
@@ -99,144 +100,144 @@ export class Relaxation {
   setBounds(lower: Float64Array, upper: Float64Array): void {
     this.#low.set(lower);
     this.#high.set(upper);
-    this.#place();
+    this.#computeValues();
   }
 
   /** Searches for the least cost, as long as that may be no more than the cutoff. */
-  relax(cutoff: number): Relaxed {
-    for (let left = mostRounds * (this.#width + this.#height); left >= 0; left--) {
-      const line = this.#farthestOut();
-      if (line < 0) return 'solved';
-      const place = this.#cheapestExchange(line);
-      if (place < 0) return this.#isEmpty(line, cutoff) ? 'over' : 'lost';
-      this.#exchange(line, place);
-      if (this.#cost() > cutoff && this.leastCost() > cutoff) return 'over';
+  solve(cutoff: number): Relaxed {
+    for (let left = mostPivots * (this.#width + this.#height); left >= 0; left--) {
+      const line = this.#leavingLine();
+      if (line < 0) return 'optimal';
+      const place = this.#enteringPlace(line);
+      if (place < 0) return this.#isInfeasible(line, cutoff) ? 'pruned' : 'failed';
+      this.#pivot(line, place);
+      if (this.#objective() > cutoff && this.dualBound() > cutoff) return 'pruned';
     }
-    return 'lost';
+    return 'failed';
   }
 
   /** Values of the columns. */
   readValues(into: Float64Array): void {
     for (let place = 0; place < this.#width; place++) {
-      const unknown = this.#aside[place] ?? 0;
-      if (unknown < this.#width) into[unknown] = this.#at[place] ?? 0;
+      const variable = at(this.#nonbasic, place);
+      if (variable < this.#width) into[variable] = at(this.#nonbasicValues, place);
     }
     for (let line = 0; line < this.#height; line++) {
-      const unknown = this.#base[line] ?? 0;
-      if (unknown < this.#width) into[unknown] = this.#value[line] ?? 0;
+      const variable = at(this.#basic, line);
+      if (variable < this.#width) into[variable] = at(this.#basicValues, line);
     }
   }
 
-  /** What everything between the bounds costs at the least, safe from rounding: the weights are the prices of the rows aside. */
-  leastCost(): number {
+  /** What everything between the bounds costs at the least. The multipliers are the reduced costs of nonbasic slacks. */
+  dualBound(): number {
     this.#bound.begin();
-    this.#weighAside();
+    this.#addMultipliers();
     return this.#bound.end();
   }
 
-  /** After a bound: moves those of whole columns to where nothing beyond them costs no more than the cutoff. */
-  tighten(areWhole: readonly boolean[], cutoff: number, bounds: ColumnBounds): void {
-    this.#bound.tighten(areWhole, cutoff, bounds);
+  /** Reduced-cost fixing by the last dual bound: bounds of whole columns, moved in place. */
+  fixByReducedCosts(areWhole: readonly boolean[], cutoff: number, bounds: ColumnBounds): void {
+    this.#bound.fixByReducedCosts(areWhole, cutoff, bounds);
   }
 
   /**
-   * Whether nothing fits: an unknown stays out of its bounds whatever those aside do. Its line is a sum of rows, and with
-   * enough weight on it the bound passes any cutoff.
+   * Whether nothing is feasible: a basic variable stays out of its bounds whatever the nonbasic ones do. Its line is then a
+   * Farkas proof, a dual ray: with enough weight on it the dual bound passes any cutoff.
    */
-  #isEmpty(line: number, cutoff: number): boolean {
-    const missing = Math.max(1, cutoff - this.leastCost() + 1);
-    const weight = (2 * missing) / this.#outOf(line);
+  #isInfeasible(line: number, cutoff: number): boolean {
+    const missing = Math.max(1, cutoff - this.dualBound() + 1);
+    const weight = (2 * missing) / this.#infeasibility(line);
     this.#bound.begin();
-    this.#weighAside(line, weight);
-    const out = this.#base[line] ?? 0;
-    if (out >= this.#width) this.#bound.weigh(out - this.#width, weight);
+    this.#addMultipliers(line, weight);
+    const leaving = at(this.#basic, line);
+    if (leaving >= this.#width) this.#bound.add(leaving - this.#width, weight);
     return this.#bound.end() > cutoff;
   }
 
-  /** The prices of the rows aside; less what a line of some weight takes of them. */
-  #weighAside(line = 0, weight = 0): void {
+  /** Multipliers of the rows whose slacks are nonbasic; less those of a ray, a line of some weight. */
+  #addMultipliers(line = 0, weight = 0): void {
     for (let place = 0; place < this.#width; place++) {
-      const unknown = this.#aside[place] ?? 0;
-      if (unknown < this.#width) continue;
-      const taken = weight === 0 ? 0 : weight * this.#table.coefficient(line, place);
-      this.#bound.weigh(unknown - this.#width, (this.#price[place] ?? 0) - taken);
+      const variable = at(this.#nonbasic, place);
+      if (variable < this.#width) continue;
+      const ofRay = weight === 0 ? 0 : weight * this.#tableau.coefficient(line, place);
+      this.#bound.add(variable - this.#width, at(this.#reducedCosts, place) - ofRay);
     }
   }
 
-  /** Puts those aside at the bound that their price asks for, and works out the others. */
-  #place(): void {
-    for (let place = 0; place < this.#width; place++) this.#placeAside(place);
-    this.#table.multiply(this.#at, this.#value);
+  /** Puts nonbasic variables at the bound that their reduced cost asks for, and works out the basic ones. */
+  #computeValues(): void {
+    for (let place = 0; place < this.#width; place++) this.#placeNonbasic(place);
+    this.#tableau.multiply(this.#nonbasicValues, this.#basicValues);
   }
 
-  #placeAside(place: number): void {
-    const unknown = this.#aside[place] ?? 0;
-    const low = this.#low[unknown] ?? 0;
-    const high = this.#high[unknown] ?? 0;
-    const price = this.#price[place] ?? 0;
-    if (low === Number.NEGATIVE_INFINITY) this.#isHigh[place] = 1;
-    else if (high === Number.POSITIVE_INFINITY) this.#isHigh[place] = 0;
-    else if (price !== 0) this.#isHigh[place] = price < 0 ? 1 : 0;
-    this.#at[place] = this.#isHigh[place] === 1 ? high : low;
+  #placeNonbasic(place: number): void {
+    const variable = at(this.#nonbasic, place);
+    const low = at(this.#low, variable);
+    const high = at(this.#high, variable);
+    const reducedCost = at(this.#reducedCosts, place);
+    if (low === Number.NEGATIVE_INFINITY) this.#isAtUpper[place] = 1;
+    else if (high === Number.POSITIVE_INFINITY) this.#isAtUpper[place] = 0;
+    else if (reducedCost !== 0) this.#isAtUpper[place] = reducedCost < 0 ? 1 : 0;
+    this.#nonbasicValues[place] = this.#isAtUpper[place] === 1 ? high : low;
   }
 
-  #cost(): number {
+  #objective(): number {
     let sum = 0;
     for (let place = 0; place < this.#width; place++)
-      sum += (this.#price[place] ?? 0) * (this.#at[place] ?? 0);
+      sum += at(this.#reducedCosts, place) * at(this.#nonbasicValues, place);
     return sum;
   }
 
-  /** How far a line's unknown lies under its lower bound (positive) or over its upper one (negative); else 0. */
-  #outOf(line: number): number {
-    const unknown = this.#base[line] ?? 0;
-    const value = this.#value[line] ?? 0;
-    const under = (this.#low[unknown] ?? 0) - value;
+  /** How far a basic variable lies under its lower bound (positive) or over its upper one (negative); else 0. */
+  #infeasibility(line: number): number {
+    const variable = at(this.#basic, line);
+    const value = at(this.#basicValues, line);
+    const under = at(this.#low, variable) - value;
     if (under > 0) return under;
-    return Math.min(0, (this.#high[unknown] ?? 0) - value);
+    return Math.min(0, at(this.#high, variable) - value);
   }
 
-  /** The line whose unknown lies the farthest out of its bounds; -1 where all are within. */
-  #farthestOut(): number {
-    let [found, farthest] = [-1, tolerance];
+  /** The line whose variable leaves the basis: the one farthest out of its bounds; -1 where all are primal feasible. */
+  #leavingLine(): number {
+    let [found, farthest] = [-1, primalTolerance];
     for (let line = 0; line < this.#height; line++) {
-      const out = Math.abs(this.#outOf(line));
+      const out = Math.abs(this.#infeasibility(line));
       if (out > farthest) [found, farthest] = [line, out];
     }
     return found;
   }
 
-  /** The unknown aside that brings a line's unknown back at the least price; -1 where none can. */
-  #cheapestExchange(line: number): number {
-    const sign = Math.sign(this.#outOf(line));
-    let [found, cheapest, largest] = [-1, Number.POSITIVE_INFINITY, 0];
+  /** The place whose variable enters, by the dual ratio test, of equal ratios the largest pivot; -1 where none can. */
+  #enteringPlace(line: number): number {
+    const sign = Math.sign(this.#infeasibility(line));
+    let [found, leastRatio, largest] = [-1, Number.POSITIVE_INFINITY, 0];
     for (let place = 0; place < this.#width; place++) {
-      const gain = sign * this.#table.coefficient(line, place);
-      if (this.#isHigh[place] === 1 ? gain > -leastPivot : gain < leastPivot) continue;
-      if (this.#isFixed(this.#aside[place] ?? 0)) continue;
+      const gain = sign * this.#tableau.coefficient(line, place);
+      if (this.#isAtUpper[place] === 1 ? gain > -leastPivot : gain < leastPivot) continue;
+      if (this.#isFixed(at(this.#nonbasic, place))) continue;
       const size = Math.abs(gain);
-      const price = Math.abs(this.#price[place] ?? 0) / size;
-      if (price > cheapest || (price === cheapest && size <= largest)) continue;
-      [found, cheapest, largest] = [place, price, size];
+      const ratio = Math.abs(at(this.#reducedCosts, place)) / size;
+      if (ratio > leastRatio || (ratio === leastRatio && size <= largest)) continue;
+      [found, leastRatio, largest] = [place, ratio, size];
     }
     return found;
   }
 
-  #isFixed(unknown: number): boolean {
-    return this.#low[unknown] === this.#high[unknown];
+  #isFixed(variable: number): boolean {
+    return this.#low[variable] === this.#high[variable];
   }
 
-  /** A line's unknown goes aside, to the bound that it was out of; another comes into the base. */
-  #exchange(line: number, place: number): void {
-    const out = this.#outOf(line);
-    const leaving = this.#base[line] ?? 0;
-    const step = out / this.#table.coefficient(line, place);
-    this.#table.addStep(place, step, this.#value);
-    this.#value[line] = (this.#at[place] ?? 0) + step;
-    this.#base[line] = this.#aside[place] ?? 0;
-    this.#aside[place] = leaving;
-    this.#isHigh[place] = out > 0 ? 0 : 1;
-    this.#at[place] = (out > 0 ? this.#low : this.#high)[leaving] ?? 0;
-    this.#table.exchange(line, place, this.#price);
+  /** A basic variable leaves for the bound that it was out of; a nonbasic one enters. */
+  #pivot(line: number, place: number): void {
+    const out = this.#infeasibility(line);
+    const leaving = at(this.#basic, line);
+    const step = out / this.#tableau.coefficient(line, place);
+    this.#tableau.addStep(place, step, this.#basicValues);
+    this.#basicValues[line] = at(this.#nonbasicValues, place) + step;
+    this.#basic[line] = at(this.#nonbasic, place);
+    this.#nonbasic[place] = leaving;
+    this.#isAtUpper[place] = out > 0 ? 0 : 1;
+    this.#nonbasicValues[place] = at(out > 0 ? this.#low : this.#high, leaving);
+    this.#tableau.pivot(line, place, this.#reducedCosts);
   }
 }

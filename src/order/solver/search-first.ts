@@ -1,6 +1,8 @@
-// Solver: small programs are searched at once, in this thread; larger ones by a solver. In: a solver. Out: one that does both.
+// Solver: small programs by our own branch and bound, at once and in this thread; larger ones by a solver. In: a solver.
+// Out: one that does both.
+
+import { branchAndBound } from './branch-and-bound.js';
 import type { IntegerProgram, Solution, Solve } from './integer-program.js';
-import { searchTree } from './search-tree.js';
 
 /**
  * Coefficients that a search touches in a second, about, so that its seconds are the same on every machine: measured on
@@ -8,7 +10,7 @@ import { searchTree } from './search-tree.js';
  */
 const workPerSecond = 1e8;
 
-/** Longer than this, and a solver with all its arts is sooner done; nor longer than half of the time there is. */
+/** What takes longer is sooner done by a solver with cuts and heuristics of all kinds; nor longer than half of the time there is. */
 const mostSeconds = 0.5;
 
 /**
@@ -19,13 +21,13 @@ const mostSeconds = 0.5;
 const largest = 6e7;
 
 /**
- * Solves what is small by itself, which spares it the way to the solver and back and is sooner done; what that does not
- * prove in half a second of work, and what is not small, goes on to `solve`, from the best that was found.
+ * Searches small programs itself, which spares them the way to the solver and back. What that does not prove in half a second of
+ * work, and what is not small, goes on to `solve`, from the incumbent.
  */
 export function searchFirst(solve: Solve): Solve {
   return async (program, limits, onProgress) => {
     if (!isSmall(program)) return solve(program, limits, onProgress);
-    const searched = searchTree(program, Math.min(mostSeconds, limits.seconds / 2) * workPerSecond);
+    const searched = branchAndBound(program, Math.min(mostSeconds, limits.seconds / 2) * workPerSecond);
     const seconds = searched.work / workPerSecond;
     if (searched.state === 'impossible') return { state: 'impossible', seconds };
     if (searched.state === 'proved')

@@ -16,9 +16,9 @@ export function scaleRow({ lower, upper, terms }: Row): SparseRow {
   const scale = largest === 0 ? 1 : 2 ** -Math.round(Math.log2(largest));
   const places = new Int32Array(terms.length);
   const coefficients = new Float64Array(terms.length);
-  for (const [at, [column, coefficient]] of terms.entries()) {
-    places[at] = column;
-    coefficients[at] = coefficient * scale;
+  for (const [term, [column, coefficient]] of terms.entries()) {
+    places[term] = column;
+    coefficients[term] = coefficient * scale;
   }
   return { lower: lower * scale, upper: upper * scale, places, coefficients };
 }

@@ -1,7 +1,9 @@
 // Ranges: what weighings teach. In: log rows held against the estimate, assumptions. Out: sharper assumptions, which stay
 // tied to each other as one weighing saw them together, and use against estimate.
+
 import { assume, likely, z90 } from '../../assumptions/look-up.js';
 import type { Assumption, Assumptions } from '../../model/assumption.js';
+import { at } from '../../model/at.js';
 import type { Learned, Weighing } from '../../model/ranges.js';
 import type { LogRow } from '../../model/sheets.js';
 import type { FigureArea } from '../../model/work.js';
@@ -52,9 +54,9 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
     figures: estimate.figures,
   });
   const measureBy = (widened: number) => (predicted: readonly number[]) =>
-    matched.map((one, at) => ({
+    matched.map((one, row) => ({
       value: one.usedMl,
-      deviation: widened * errorMl(one, predicted[at] ?? 0, assumptions),
+      deviation: widened * errorMl(one, at(predicted, row), assumptions),
     }));
   const solve = (predict: Predict, widened: number) =>
     solveNormal(factors.length, predict, measureBy(widened));
@@ -125,10 +127,10 @@ function sharpen(
   const updated = new Map(assumptions);
   const namesOfRows = matched.map((one) => namesOf(one, figures));
   const deviations = deviationsOf(normal.covariance);
-  factors.forEach(({ name, piece }, at) => {
-    const mean = normal.mean[at] ?? 0;
-    const median = medians[at] ?? 0;
-    const deviation = deviations[at] ?? 1;
+  factors.forEach(({ name, piece }, factor) => {
+    const mean = at(normal.mean, factor);
+    const median = at(medians, factor);
+    const deviation = at(deviations, factor);
     const weighings = namesOfRows.filter((names) => names.has(name)).length;
     const was = assume(assumptions, name);
     updated.set(name, {
@@ -157,9 +159,9 @@ function tellUse(
   expected: readonly number[],
   assumptions: Assumptions,
 ): Omit<Learned, 'widened'> {
-  const weighings = matched.map((one, at): Weighing => {
+  const weighings = matched.map((one, index): Weighing => {
     const { row, date, paint, unit, figures } = one.row;
-    const expectedMl = expected[at] ?? 0;
+    const expectedMl = at(expected, index);
     return {
       row,
       date,

@@ -1,7 +1,9 @@
 // Ranges: what the log's rows should have used. In: rows held against the estimate, factors in doubt. Out: the use of each
 // row at any deviates of the factors, and how it changes with them.
+
 import { likely } from '../../assumptions/look-up.js';
 import type { Assumptions } from '../../model/assumption.js';
+import { at } from '../../model/at.js';
 import type { FigureArea } from '../../model/work.js';
 import type { Terms } from '../list-terms.js';
 import { openPutOut } from '../put-out.js';
@@ -39,17 +41,17 @@ export function openPrediction(
   given: Given,
 ): Prediction {
   const predict = (deviates: readonly number[], spread: readonly number[]) => {
-    const steps = factors.map((_, at) => Math.max(leastStep, meanDistance * (spread[at] ?? 1)));
+    const steps = factors.map((_, factor) => Math.max(leastStep, meanDistance * at(spread, factor)));
     const rows = useRows(matched, drawBeside(factors, deviates, steps), given);
     const slopes = rows.map((row) =>
-      steps.map((step, at) => ((row[2 + 2 * at] ?? 0) - (row[1 + 2 * at] ?? 0)) / (2 * step)),
+      steps.map((step, factor) => (at(row, 2 + 2 * factor) - at(row, 1 + 2 * factor)) / (2 * step)),
     );
     return { rows, slopes };
   };
   return {
     atMedians(deviates, spread) {
       const { rows, slopes } = predict(deviates, spread);
-      return { values: rows.map((row) => row[0] ?? 0), slopes };
+      return { values: rows.map((row) => at(row, 0)), slopes };
     },
     overSpread(deviates, spread) {
       const { rows, slopes } = predict(deviates, spread);
@@ -65,11 +67,11 @@ function drawBeside(
   steps: readonly number[],
 ): ReadonlyMap<string, Float64Array> {
   return new Map(
-    factors.map(({ name, piece }, at) => {
-      const [z, step] = [deviates[at] ?? 0, steps[at] ?? 0];
+    factors.map(({ name, piece }, factor) => {
+      const [z, step] = [at(deviates, factor), at(steps, factor)];
       const column = new Float64Array(1 + 2 * factors.length).fill(valueAt(piece, z));
-      column[1 + 2 * at] = valueAt(piece, z - step);
-      column[2 + 2 * at] = valueAt(piece, z + step);
+      column[1 + 2 * factor] = valueAt(piece, z - step);
+      column[2 + 2 * factor] = valueAt(piece, z + step);
       return [name, column] as const;
     }),
   );
@@ -88,7 +90,7 @@ function useRows(
     const column = name === undefined ? undefined : columns.get(name);
     return name === undefined || column === undefined
       ? 1
-      : (column[draw] ?? 1) / likely(given.assumptions, name);
+      : at(column, draw) / likely(given.assumptions, name);
   };
   return matched.map(({ terms, byGrams: { density, share } }) => {
     const ml = made.get(terms) ?? putOut(terms);
@@ -100,11 +102,11 @@ function useRows(
 
 /** The value with each factor's two sides evened out, in logs, where factors add up. */
 function evenOut(row: Float64Array, factors: number): number {
-  const middle = row[0] ?? 0;
+  const middle = at(row, 0);
   if (middle <= 0) return middle;
   let bend = 0;
-  for (let at = 0; at < factors; at++) {
-    bend += Math.log(((row[1 + 2 * at] ?? middle) * (row[2 + 2 * at] ?? middle)) / middle ** 2) / 2;
+  for (let factor = 0; factor < factors; factor++) {
+    bend += Math.log((at(row, 1 + 2 * factor) * at(row, 2 + 2 * factor)) / middle ** 2) / 2;
   }
   return middle * Math.exp(bend);
 }

@@ -1,4 +1,5 @@
 // Ranges: normal beliefs after measurements. In: a prediction of each measurement at any deviates. Out: mean and covariance.
+import { at } from '../../model/at.js';
 
 /** One measurement and what its error may be. */
 export interface Measured {
@@ -48,8 +49,8 @@ export function solveNormal(
     const precision = identity(size);
     const pull = mean.map((z) => -z);
     measured.forEach(({ value, deviation }, row) => {
-      const slope = slopes[row] ?? [];
-      const residual = value - (values[row] ?? 0);
+      const slope = at(slopes, row);
+      const residual = value - at(values, row);
       addMeasurement({ precision, pull }, slope, { residual, weight: 1 / deviation ** 2 });
     });
     const covariance = invert(precision);
@@ -58,13 +59,13 @@ export function solveNormal(
     if (longest < closeEnough || round === mostRounds) return { mean, covariance };
     const scale = Math.min(1, longestStep / longest);
     spread = deviationsOf(covariance);
-    mean = mean.map((z, at) => z + scale * (step[at] ?? 0));
+    mean = mean.map((z, index) => z + scale * at(step, index));
   }
 }
 
 /** The standard deviation of each deviate. */
 export const deviationsOf = (covariance: Normal['covariance']): number[] =>
-  covariance.map((row, at) => Math.sqrt(row[at] ?? 0));
+  covariance.map((row, i) => Math.sqrt(at(row, i)));
 
 function addMeasurement(
   { precision, pull }: { precision: number[][]; pull: number[] },
@@ -72,11 +73,11 @@ function addMeasurement(
   { residual, weight }: { residual: number; weight: number },
 ): void {
   precision.forEach((row, i) => {
-    const si = (slope[i] ?? 0) * weight;
+    const si = at(slope, i) * weight;
     row.forEach((value, j) => {
-      row[j] = value + si * (slope[j] ?? 0);
+      row[j] = value + si * at(slope, j);
     });
-    pull[i] = (pull[i] ?? 0) + si * residual;
+    pull[i] = at(pull, i) + si * residual;
   });
 }
 
@@ -84,17 +85,17 @@ const identity = (size: number): number[][] =>
   Array.from({ length: size }, (_, i) => Array.from({ length: size }, (_, j) => (i === j ? 1 : 0)));
 
 const timesVector = (matrix: readonly (readonly number[])[], vector: readonly number[]): number[] =>
-  matrix.map((row) => row.reduce((sum, value, at) => sum + value * (vector[at] ?? 0), 0));
+  matrix.map((row) => row.reduce((sum, value, j) => sum + value * at(vector, j), 0));
 
 /** Lower triangular L with `L L' = matrix`, for a positive definite matrix (Cholesky). */
 export function rootOf(matrix: readonly (readonly number[])[]): number[][] {
   const root = matrix.map((row) => row.map(() => 0));
   matrix.forEach((row, i) => {
     for (let j = 0; j <= i; j++) {
-      const [ri, rj] = [root[i] ?? [], root[j] ?? []];
-      let rest = row[j] ?? 0;
-      for (let k = 0; k < j; k++) rest -= (ri[k] ?? 0) * (rj[k] ?? 0);
-      ri[j] = i === j ? Math.sqrt(Math.max(0, rest)) : rest / (rj[j] || 1);
+      const [ri, rj] = [at(root, i), at(root, j)];
+      let rest = at(row, j);
+      for (let k = 0; k < j; k++) rest -= at(ri, k) * at(rj, k);
+      ri[j] = i === j ? Math.sqrt(Math.max(0, rest)) : rest / (at(rj, j) || 1);
     }
   });
   return root;
@@ -103,23 +104,23 @@ export function rootOf(matrix: readonly (readonly number[])[]): number[][] {
 /** The inverse of a positive definite matrix, through its root. */
 function invert(matrix: readonly (readonly number[])[]): number[][] {
   const root = rootOf(matrix);
-  const columns = matrix.map((_, at) => solveWith(root, at));
-  return matrix.map((_, i) => columns.map((column) => column[i] ?? 0));
+  const columns = matrix.map((_, j) => solveWith(root, j));
+  return matrix.map((_, i) => columns.map((column) => at(column, i)));
 }
 
-/** Column `at` of the inverse: forward, then back through the root. */
-function solveWith(root: readonly (readonly number[])[], at: number): number[] {
+/** A column of the inverse: forward, then back through the root. */
+function solveWith(root: readonly (readonly number[])[], column: number): number[] {
   const size = root.length;
   const x = new Array<number>(size).fill(0);
   for (let i = 0; i < size; i++) {
-    let rest = i === at ? 1 : 0;
-    for (let k = 0; k < i; k++) rest -= (root[i]?.[k] ?? 0) * (x[k] ?? 0);
-    x[i] = rest / (root[i]?.[i] ?? 1);
+    let rest = i === column ? 1 : 0;
+    for (let k = 0; k < i; k++) rest -= at(at(root, i), k) * at(x, k);
+    x[i] = rest / at(at(root, i), i);
   }
   for (let i = size - 1; i >= 0; i--) {
-    let rest = x[i] ?? 0;
-    for (let k = i + 1; k < size; k++) rest -= (root[k]?.[i] ?? 0) * (x[k] ?? 0);
-    x[i] = rest / (root[i]?.[i] ?? 1);
+    let rest = at(x, i);
+    for (let k = i + 1; k < size; k++) rest -= at(at(root, k), i) * at(x, k);
+    x[i] = rest / at(at(root, i), i);
   }
   return x;
 }

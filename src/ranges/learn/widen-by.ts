@@ -1,5 +1,6 @@
 // Ranges: rows that contradict one another. In: what is told of each row once all have taught, the rows with their errors.
 // Out: how many times wider than thought their errors are.
+import { at } from '../../model/at.js';
 import type { Measured } from './solve-normal.js';
 
 /** The 99 % quantile of the standard normal. */
@@ -35,7 +36,7 @@ interface Told {
 export function widenBy({ values, learned }: Told, rows: readonly Measured[]): number {
   const degrees = Math.max(1, rows.length - learned);
   const chiSquared = rows.reduce(
-    (sum, { value, deviation }, at) => sum + ((value - (values[at] ?? 0)) / deviation) ** 2,
+    (sum, { value, deviation }, row) => sum + ((value - at(values, row)) / deviation) ** 2,
     0,
   );
   if (rows.length < 2 || chiSquared <= rarelyPassed(degrees)) return 1;

@@ -1,4 +1,5 @@
 // Charts: the army's paints as brush strokes drawn down from the top of the page. In: bands with shares. Out: SVG.
+import { at } from '../../model/at.js';
 import { drawFrame, fillOf } from '../drawing/draw-frame.js';
 import { escapeMarkup, place } from '../drawing/escape-markup.js';
 import type { PaletteView } from './view-palette.js';
@@ -8,7 +9,7 @@ const gap = 1.5;
 
 /** How far strokes and bristles stray. Fixed, not drawn by chance: the same plan gives the same page. */
 const strays = [0, 7, 2, 11, 5, 1, 9, 3, 12, 6, 2, 8, 4, 10, 1, 6];
-const stray = (index: number): number => strays[index % strays.length] ?? 0;
+const stray = (index: number): number => at(strays, index % strays.length);
 
 /** A paint whose colour no sheet gives is pencilled in. */
 const unknown = 'class="stroke" fill="url(#palette-unknown)"';

@@ -1,4 +1,5 @@
 // Report view: the army's paints as a strip of colour. In: the plan, its sums. Out: bands with shares and colours.
+import { at } from '../../model/at.js';
 import type { Plan } from '../../model/plan.js';
 import { shareOut } from '../drawing/scale.js';
 import { hexOf } from '../words/hex-of.js';
@@ -24,7 +25,7 @@ export function viewPalette(plan: Plan, texts: PageWords['palette']): PaletteVie
     title: texts.title,
     says: texts.says(paints.map(({ paint }) => paint)),
     bands: paints
-      .map(({ paint }, at) => ({ paint, hex: hexOf(plan, paint), share: shares[at] ?? 0 }))
+      .map(({ paint }, index) => ({ paint, hex: hexOf(plan, paint), share: at(shares, index) }))
       .filter(({ share }) => share > 0),
   };
 }

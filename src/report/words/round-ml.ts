@@ -1,4 +1,5 @@
 // Report words: volumes that are parts of one another. In: ml. Out: text, rounded by largest remainder so that it adds up.
+import { at } from '../../model/at.js';
 import { splitWhole } from '../../model/money.js';
 import { mlDigits, type NumberWords } from './word-numbers.js';
 
@@ -36,13 +37,13 @@ export function roundMlTable(
     if (ml === 0) return '';
     return steps === 0 ? words.bareMl(Math.min(ml, 0.4 / step), digits) : text(steps);
   };
-  const stepsAt = (row: number, column: number): number => parts[row * wide + column] ?? 0;
+  const stepsAt = (row: number, column: number): number => at(parts, row * wide + column);
   const sum = (steps: readonly number[]): string => text(steps.reduce((total, one) => total + one, 0));
   const columns = Array.from({ length: wide }, (_, column) => column);
   return {
-    cells: rowsMl.map((row, at) => row.map((ml, column) => cell(ml, stepsAt(at, column)))),
-    rowTotals: rowsMl.map((_, at) => sum(columns.map((column) => stepsAt(at, column)))),
-    columnTotals: columns.map((column) => sum(rowsMl.map((_, at) => stepsAt(at, column)))),
+    cells: rowsMl.map((ofRow, row) => ofRow.map((ml, column) => cell(ml, stepsAt(row, column)))),
+    rowTotals: rowsMl.map((_, row) => sum(columns.map((column) => stepsAt(row, column)))),
+    columnTotals: columns.map((column) => sum(rowsMl.map((_, row) => stepsAt(row, column)))),
     total: text(Math.round(wholeMl * step)),
   };
 }

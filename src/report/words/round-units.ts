@@ -1,4 +1,5 @@
 // Report words: units' costs in whole minor units. In: exact sums. Out: parts that add up to the army's rounded sums.
+import { at } from '../../model/at.js';
 import { roundMinor, splitWhole } from '../../model/money.js';
 import type { CostSums } from '../../model/summary.js';
 
@@ -23,8 +24,8 @@ export function roundUnits({ units, army }: CostSums): RoundedUnit[] {
     doneMinor,
     units.map((unit) => unit.done.exactMinor.toNumber()),
   );
-  return units.map((_, at) => ({
-    wholeMinor: (remaining[at] ?? 0) + (done[at] ?? 0),
-    remainingMinor: remaining[at] ?? 0,
+  return units.map((_, index) => ({
+    wholeMinor: at(remaining, index) + at(done, index),
+    remainingMinor: at(remaining, index),
   }));
 }

@@ -1,4 +1,5 @@
 // Report view: numbers as text. In: the painter's locale and currency, raw amounts. Out: words, rounded once.
+import { at } from '../../model/at.js';
 import { type Amount, minorDigits, roundMinor, splitWhole, toMajor } from '../../model/money.js';
 import type { Settings } from '../../model/sheets.js';
 import { formOf } from './form-of.js';
@@ -87,8 +88,8 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
     split: (whole, parts) => {
       const exact = parts.map((part) => part?.exactMinor.toNumber() ?? 0);
       const minors = splitWhole(roundMinor(whole.exactMinor), exact);
-      return parts.map((part, at) =>
-        part === undefined ? '' : pricedPart(minors[at] ?? 0, part.atLeast, exact[at] ?? 0),
+      return parts.map((part, index) =>
+        part === undefined ? '' : pricedPart(at(minors, index), part.atLeast, at(exact, index)),
       );
     },
     ml: (volumeMl, of) => `${bareMl(volumeMl, of)}${space}ml`,

@@ -21,9 +21,9 @@ describe('published linear programs', () => {
   it('the first one of Chvátal, Linear Programming (1983), chapter 2: 13 at (2, 0, 1) (from memory)', () => {
     const rows = [atMost(5, [2, 3, 1]), atMost(11, [4, 1, 2]), atMost(8, [3, 4, 2])];
     const relaxation = open([part(-5, 100), part(-4, 100), part(-3, 100)], rows);
-    expect(relaxation.relax(0)).toBe('solved');
+    expect(relaxation.solve(0)).toBe('optimal');
     expect(valuesOf(relaxation, 3)).toEqual([2, 0, 1].map((value) => expect.closeTo(value, 9)));
-    expect(relaxation.leastCost()).toBeCloseTo(-13, 9);
+    expect(relaxation.dualBound()).toBeCloseTo(-13, 9);
   });
 });
 
@@ -31,9 +31,9 @@ describe('by hand', () => {
   it('two foods, two needs: the corner where both hold just so', () => {
     // 2 x + y >= 8, x + 3 y >= 9, cost 3 x + 4 y: at x = 3, y = 2 both hold just so, 17; (0, 8) costs 32, (9, 0) 27.
     const relaxation = open([part(3, 50), part(4, 50)], [atLeast(8, [2, 1]), atLeast(9, [1, 3])]);
-    expect(relaxation.relax(1000)).toBe('solved');
+    expect(relaxation.solve(1000)).toBe('optimal');
     expect(valuesOf(relaxation, 2)).toEqual([expect.closeTo(3, 9), expect.closeTo(2, 9)]);
-    expect(relaxation.leastCost()).toBeCloseTo(17, 9);
+    expect(relaxation.dualBound()).toBeCloseTo(17, 9);
   });
 });
 
@@ -43,39 +43,39 @@ describe('a relaxation', () => {
 
   it('goes on from where it was when bounds are moved, and back', () => {
     const relaxation = open([part(1, 8), part(2, 8)], rows);
-    relaxation.relax(1000);
-    expect(relaxation.leastCost()).toBeCloseTo(8 + 2 * 2, 9);
+    relaxation.solve(1000);
+    expect(relaxation.dualBound()).toBeCloseTo(8 + 2 * 2, 9);
     relaxation.setBounds(bounds(0, 0), bounds(3, 8));
-    expect(relaxation.relax(1000)).toBe('solved');
-    expect(relaxation.leastCost()).toBeCloseTo(3 + 7 * 2, 9);
+    expect(relaxation.solve(1000)).toBe('optimal');
+    expect(relaxation.dualBound()).toBeCloseTo(3 + 7 * 2, 9);
     relaxation.setBounds(bounds(0, 0), bounds(8, 8));
-    expect(relaxation.relax(1000)).toBe('solved');
-    expect(relaxation.leastCost()).toBeCloseTo(8 + 2 * 2, 9);
+    expect(relaxation.solve(1000)).toBe('optimal');
+    expect(relaxation.dualBound()).toBeCloseTo(8 + 2 * 2, 9);
   });
 
   it('is over where nothing costs as little as the cutoff, and where nothing fits', () => {
     const relaxation = open([part(1, 8), part(2, 8)], rows);
-    expect(relaxation.relax(11.9)).toBe('over');
-    expect(relaxation.relax(12.1)).toBe('solved');
+    expect(relaxation.solve(11.9)).toBe('pruned');
+    expect(relaxation.solve(12.1)).toBe('optimal');
     relaxation.setBounds(bounds(0, 0), bounds(4, 5));
-    expect(relaxation.relax(Number.MAX_SAFE_INTEGER)).toBe('over');
+    expect(relaxation.solve(Number.MAX_SAFE_INTEGER)).toBe('pruned');
   });
 
   it('leaves out rows that do not bind, of those that may be left out', () => {
     // At (8, 2) x + y >= 10 holds just so; x + 2 y >= 5 and x <= 9 have room to spare, the first of them must stay.
     const relaxation = open([part(1, 8), part(2, 8)], [...rows, atLeast(5, [1, 2]), atMost(9, [1, 0])]);
-    relaxation.relax(1000);
-    relaxation.dropLoose(2);
-    expect(relaxation.relax(1000)).toBe('solved');
-    expect(relaxation.leastCost()).toBeCloseTo(12, 9);
+    relaxation.solve(1000);
+    relaxation.dropSlackCuts(2);
+    expect(relaxation.solve(1000)).toBe('optimal');
+    expect(relaxation.dualBound()).toBeCloseTo(12, 9);
     // Begun anew it is the same program, but for the row left out: with x up to 20 that would have held it at 9.
     relaxation.setBounds(bounds(0, 0), bounds(20, 8));
-    relaxation.reset();
-    expect(relaxation.relax(1000)).toBe('solved');
+    relaxation.restart();
+    expect(relaxation.solve(1000)).toBe('optimal');
     expect(valuesOf(relaxation, 2)).toEqual([expect.closeTo(10, 9), expect.closeTo(0, 9)]);
     // The other row is still there: it asks for y where x may be no more than 1.
     relaxation.setBounds(bounds(0, 0), bounds(1, 9));
-    expect(relaxation.relax(1000)).toBe('solved');
+    expect(relaxation.solve(1000)).toBe('optimal');
     expect(valuesOf(relaxation, 2)).toEqual([expect.closeTo(1, 9), expect.closeTo(9, 9)]);
   });
 
@@ -85,14 +85,14 @@ describe('a relaxation', () => {
         const loose = columns.map((column) => ({ ...column, integer: false }));
         const theirs = await solveProgram({ columns: loose, rows }, { nodes: 1, seconds: 10 });
         const ours = open(loose, rows);
-        const relaxed = ours.relax(1e6);
+        const relaxed = ours.solve(1e6);
         expect([theirs.state, relaxed]).toEqual(
-          theirs.state === 'impossible' ? ['impossible', 'over'] : ['proved', 'solved'],
+          theirs.state === 'impossible' ? ['impossible', 'pruned'] : ['proved', 'optimal'],
         );
-        if (relaxed === 'over') return;
+        if (relaxed === 'pruned') return;
         const cost = 'bound' in theirs ? theirs.bound : Number.NaN;
-        expect(ours.leastCost()).toBeLessThanOrEqual(cost + 1e-6);
-        expect(ours.leastCost()).toBeCloseTo(cost, 4);
+        expect(ours.dualBound()).toBeLessThanOrEqual(cost + 1e-6);
+        expect(ours.dualBound()).toBeCloseTo(cost, 4);
       }),
       { numRuns: 500 },
     );

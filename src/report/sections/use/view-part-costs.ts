@@ -1,4 +1,5 @@
 // Report view: costs of parts of a whole, rounded so that they add up. In: amounts by name. Out: words by name.
+import { at } from '../../../model/at.js';
 import { type Amount, roundMinor, splitWhole, sumMinor } from '../../../model/money.js';
 import type { NumberWords } from '../../words/word-numbers.js';
 
@@ -17,9 +18,9 @@ export function viewPartCosts(amounts: ReadonlyMap<string, Amount>, words: Numbe
     all.map(({ exactMinor }) => exactMinor.toNumber()),
   );
   const texts = new Map(
-    [...amounts].map(([name, { atLeast, exactMinor }], at) => [
+    [...amounts].map(([name, { atLeast, exactMinor }], index) => [
       name,
-      words.pricedPart(parts[at] ?? 0, atLeast, exactMinor.toNumber()),
+      words.pricedPart(at(parts, index), atLeast, exactMinor.toNumber()),
     ]),
   );
   return {

@@ -1,5 +1,6 @@
 // Use: where the paint goes. In: the plan's sums. Out: ml by zone and layer, by paint (on the figure, lost, left over), and
 // parts that stay unpainted.
+import { at } from '../../../model/at.js';
 import type { Amount } from '../../../model/money.js';
 import type { Plan } from '../../../model/plan.js';
 import type { Range } from '../../../model/ranges.js';
@@ -107,16 +108,16 @@ interface ZoneTable extends Pick<UseView, 'layerTotals' | 'total'> {
 /** Zones with most paint first; a drop's size is its share of the largest in its layer. */
 function viewZones({ zones, remainingMl }: WorkSums, used: readonly Layer[], words: NumberWords): ZoneTable {
   const rowsMl = zones.map(({ layersMl }) => used.map((layer) => layersMl.get(layer) ?? 0));
-  const largestMl = used.map((_, column) => Math.max(...rowsMl.map((row) => row[column] ?? 0)));
+  const largestMl = used.map((_, column) => Math.max(...rowsMl.map((row) => at(row, column))));
   const { cells, rowTotals, columnTotals, total } = roundMlTable(rowsMl, remainingMl, words);
   return {
     zones: zones.map(({ zone }, row) => ({
       zone,
       cells: used.map((_, column) => ({
-        text: cells[row]?.[column] ?? '',
-        share: shareOf(rowsMl[row]?.[column] ?? 0, largestMl[column] ?? 0),
+        text: at(at(cells, row), column),
+        share: shareOf(at(at(rowsMl, row), column), at(largestMl, column)),
       })),
-      total: rowTotals[row] ?? '',
+      total: at(rowTotals, row),
     })),
     layerTotals: columnTotals,
     total,

@@ -1,4 +1,5 @@
 // Report view: areas of figures by part. In: measured figures, assumptions. Out: the sheet, and cells to go on from.
+import { at } from '../../../model/at.js';
 
 import type { Figure } from '../../../model/sheets.js';
 import type { KitItem } from '../../../model/words.js';
@@ -219,8 +220,8 @@ function partOf(part: Part, { figure, here, assume }: PartOf): Term | undefined 
 /** The shares stand one below the other in the registry; should they not, each is named. */
 function spanOf(cells: readonly Term[]): string[] {
   const rows = cells.map(({ formula }) => Number(/\d+$/.exec(formula)?.[0]));
-  const first = rows[0] ?? 0;
-  const isSpan = rows.every((row, at) => row === first + at);
+  const first = at(rows, 0);
+  const isSpan = rows.every((row, index) => row === first + index);
   const ends = [cells[0]?.formula, cells.at(-1)?.formula.replace(/^.*!/, '')];
   return isSpan ? [ends.join(':')] : cells.map(({ formula }) => formula);
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Row } from '../../../src/order/solver/integer-program.js';
-import { shrinkProgram } from '../../../src/order/solver/shrink-program.js';
+import { presolve } from '../../../src/order/solver/presolve.js';
 import { drawProgram } from './draw-program.js';
 import { atLeast, whole } from './published-programs.js';
 
@@ -19,7 +19,7 @@ describe('a smaller program, by hand', () => {
   it('two pots are bought, a third size is not to be had: the rest is what one size has to cover', () => {
     // 50 ml of 12 (290), 24 (495) and 60 (990) ml; two of 24 held, none of 60: 2 ml are missing, which any pot covers.
     const columns = [whole(290, 9), whole(495, 9), whole(990, 9)];
-    const small = shrinkProgram({ columns, rows: [atLeast(50, [12, 24, 60])] }, bounds([0, 2, 0], [9, 9, 0]));
+    const small = presolve({ columns, rows: [atLeast(50, [12, 24, 60])] }, bounds([0, 2, 0], [9, 9, 0]));
     expect(small).toMatchObject({
       columns: [
         { cost: 290, lower: 0, upper: 9, integer: true },
@@ -28,13 +28,13 @@ describe('a smaller program, by hand', () => {
       rows: [atLeast(2, [2, 2])],
       baseCost: 990,
     });
-    expect([...small.lift([1, 0])]).toEqual([1, 2, 0]);
+    expect([...small.postsolve([1, 0])]).toEqual([1, 2, 0]);
   });
 
   it('a row that holds whatever the others do is left out', () => {
     // A shop that is bought from: 3 used - pots >= 0 with used = 1.
     const columns = [whole(395, 1), whole(290, 3)];
-    const small = shrinkProgram({ columns, rows: [atLeast(0, [3, -1])] }, bounds([1, 0], [1, 3]));
+    const small = presolve({ columns, rows: [atLeast(0, [3, -1])] }, bounds([1, 0], [1, 3]));
     expect(small).toMatchObject({ rows: [], baseCost: 395 });
   });
 
@@ -42,7 +42,7 @@ describe('a smaller program, by hand', () => {
     // 97 x 16.32 + 2 x 32.64 is 1648.3200000000002 to a computer that adds them up one by one.
     const columns = [whole(295, 99), whole(1450, 9)];
     const rows = [atLeast(97 * 16.32 + 2 * 32.64 + 3e-13, [16.32, 32.64])];
-    expect(shrinkProgram({ columns, rows }, bounds([97, 2], [99, 9])).rows).toEqual([]);
+    expect(presolve({ columns, rows }, bounds([97, 2], [99, 9])).rows).toEqual([]);
   });
 });
 
@@ -57,9 +57,9 @@ it('the smaller program has the same whole points at the same costs', () => {
         const { columns, rows } = program;
         const lower = columns.map((one, at) => Math.min(one.upper, one.lower + (cuts[at] ?? 0)));
         const upper = columns.map((one, at) => Math.max(lower[at] ?? 0, one.upper - (cuts[6 + at] ?? 0)));
-        const small = shrinkProgram(program, bounds(lower, upper));
+        const small = presolve(program, bounds(lower, upper));
         const values = small.columns.map((column, at) => Math.min(column.upper, more[at] ?? 0));
-        const all = small.lift(values);
+        const all = small.postsolve(values);
         expect([...all].every((value, at) => value >= (lower[at] ?? 0) && value <= (upper[at] ?? 0))).toBe(
           true,
         );

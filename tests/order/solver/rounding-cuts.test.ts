@@ -1,23 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Row } from '../../../src/order/solver/integer-program.js';
-import { roundRows } from '../../../src/order/solver/round-rows.js';
+import { roundingCuts } from '../../../src/order/solver/rounding-cuts.js';
 import { atLeast, whole } from './published-programs.js';
 
 const sumOf = ({ terms }: Row, values: readonly number[]): number =>
   terms.reduce((sum, [column, coefficient]) => sum + coefficient * (values[column] ?? 0), 0);
 
-describe('rounded rows', () => {
+describe('rounding cuts', () => {
   it('say that 20 ml take two pots of 16 ml', () => {
     // 16 x >= 20, divided by 16: x >= 1.25, so x >= 2.
-    const rows = roundRows({ columns: [whole(1, 9)], rows: [atLeast(20, [16])] });
+    const rows = roundingCuts({ columns: [whole(1, 9)], rows: [atLeast(20, [16])] });
     expect(rows).toEqual([{ lower: 2, upper: Number.POSITIVE_INFINITY, terms: [[0, 1]] }]);
   });
 
   it('weigh smaller pots by their fraction', () => {
     // 16 x + 12 y >= 20. By 16: b = 1.25, f = 0.25; 12/16 = 0.75, min(1, 0.75 / 0.25) = 1: x + y >= 2.
     // By 12: b = 5/3, f = 2/3; 16/12 = 1 + 1/3, and 1/3 over 2/3 is 0.5: 1.5 x + y >= 2.
-    const rows = roundRows({ columns: [whole(1, 9), whole(1, 9)], rows: [atLeast(20, [16, 12])] });
+    const rows = roundingCuts({ columns: [whole(1, 9), whole(1, 9)], rows: [atLeast(20, [16, 12])] });
     expect(rows.map(({ lower, terms }) => [lower, ...terms.map(([, coefficient]) => coefficient)])).toEqual([
       [2, 1, 1],
       [2, expect.closeTo(1.5, 12), 1],
@@ -33,7 +33,7 @@ describe('rounded rows', () => {
       { ...atLeast(20, []), terms: [[0, -16] as const] },
       { ...atLeast(20, []), terms: [[1, 16] as const] },
     ];
-    expect(roundRows({ columns, rows })).toEqual([]);
+    expect(roundingCuts({ columns, rows })).toEqual([]);
   });
 
   it('are kept by every whole solution of the row', () => {
@@ -49,7 +49,7 @@ describe('rounded rows', () => {
             tenths.map((tenth) => tenth / 10),
           );
           fc.pre(sumOf(row, values) >= row.lower);
-          const rounded = roundRows({ columns: tenths.map(() => whole(1, 6)), rows: [row] });
+          const rounded = roundingCuts({ columns: tenths.map(() => whole(1, 6)), rows: [row] });
           return rounded.every((one) => sumOf(one, values) >= one.lower - 1e-9);
         },
       ),

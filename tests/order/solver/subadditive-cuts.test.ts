@@ -2,17 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { choosePots } from '../../../src/order/choose-pots.js';
 import type { Column, Row } from '../../../src/order/solver/integer-program.js';
-import { leastCost, priceRows } from '../../../src/order/solver/price-rows.js';
+import { leastCost, subadditiveCuts } from '../../../src/order/solver/subadditive-cuts.js';
 import { atLeast } from './published-programs.js';
 
 const pot = (cost: number, upper = 9): Column => ({ cost, lower: 0, upper, integer: true });
 const sumOf = ({ terms }: Row, values: readonly number[]): number =>
   terms.reduce((sum, [column, coefficient]) => sum + coefficient * (values[column] ?? 0), 0);
 
-describe('priced rows, by hand', () => {
+describe('subadditive cuts, by hand', () => {
   it('50 ml of pots of 12 (290) and 24 (495) cost 1280 at the least', () => {
     // 24 + 24 + 12; five of 12 cost 1450, three of 24 cost 1485. A pot is worth itself, being the cheapest cover of what it holds.
-    expect(priceRows({ columns: [pot(290), pot(495)], rows: [atLeast(50, [12, 24])] })).toEqual([
+    expect(subadditiveCuts({ columns: [pot(290), pot(495)], rows: [atLeast(50, [12, 24])] })).toEqual([
       {
         lower: 1280,
         upper: Number.POSITIVE_INFINITY,
@@ -28,7 +28,7 @@ describe('priced rows, by hand', () => {
     // The set of both paints, 24 ml of the first and 12 of the second, is worth one pot of 24 in the first row.
     const columns = [pot(290), pot(495), pot(300), pot(600), pot(700)];
     const rows = [atLeast(50, [12, 24, 0, 0, 24]), atLeast(20, [0, 0, 11, 30, 12])];
-    const [first, second] = priceRows({ columns, rows });
+    const [first, second] = subadditiveCuts({ columns, rows });
     expect(first?.terms).toContainEqual([4, 495]);
     // 20 ml of pots of 11 (300) and 30 (600): two of 11, or one of 30. The set's 12 ml take as much.
     expect(second).toMatchObject({
@@ -42,14 +42,14 @@ describe('priced rows, by hand', () => {
   });
 
   it('one size alone, or sizes of sets only, say nothing that rounding does not', () => {
-    expect(priceRows({ columns: [pot(290), pot(310)], rows: [atLeast(50, [12, 12])] })).toEqual([]);
+    expect(subadditiveCuts({ columns: [pot(290), pot(310)], rows: [atLeast(50, [12, 12])] })).toEqual([]);
     const shared = [atLeast(50, [12, 24]), atLeast(20, [12, 12])];
-    expect(priceRows({ columns: [pot(290), pot(495)], rows: shared })).toEqual([]);
-    expect(priceRows({ columns: [pot(0), pot(495)], rows: [atLeast(50, [12, 24])] })).toEqual([]);
+    expect(subadditiveCuts({ columns: [pot(290), pot(495)], rows: shared })).toEqual([]);
+    expect(subadditiveCuts({ columns: [pot(0), pot(495)], rows: [atLeast(50, [12, 24])] })).toEqual([]);
   });
 
   it('a need that is met but for rounding asks for no further pot', () => {
-    const [row] = priceRows({ columns: [pot(290), pot(495)], rows: [atLeast(48 + 1e-9, [12, 24])] });
+    const [row] = subadditiveCuts({ columns: [pot(290), pot(495)], rows: [atLeast(48 + 1e-9, [12, 24])] });
     expect(row?.lower).toBe(990);
   });
 });
@@ -57,7 +57,7 @@ describe('priced rows, by hand', () => {
 const sizes = fc.uniqueArray(fc.integer({ min: 5, max: 300 }), { minLength: 2, maxLength: 4 });
 const costs = fc.array(fc.integer({ min: 1, max: 900 }), { minLength: 4, maxLength: 4 });
 
-describe('priced rows', () => {
+describe('subadditive cuts', () => {
   it('are kept by every whole solution of the row, whatever else it buys', () => {
     fc.assert(
       fc.property(
@@ -77,7 +77,7 @@ describe('priced rows', () => {
           );
           const bought = amounts.map((_, at) => values[at] ?? 0);
           fc.pre(sumOf(row, bought) >= row.lower && sumOf(other, bought) >= other.lower);
-          for (const one of priceRows({ columns, rows: [row, other] }))
+          for (const one of subadditiveCuts({ columns, rows: [row, other] }))
             expect(sumOf(one, bought)).toBeGreaterThanOrEqual(one.lower);
         },
       ),

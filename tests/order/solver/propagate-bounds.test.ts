@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { closeBounds } from '../../../src/order/solver/close-bounds.js';
 import type { Column, Row } from '../../../src/order/solver/integer-program.js';
+import { propagateBounds } from '../../../src/order/solver/propagate-bounds.js';
 import { scaleRow } from '../../../src/order/solver/sparse-rows.js';
 import { drawProgram } from './draw-program.js';
 import { atLeast, atMost } from './published-programs.js';
@@ -14,7 +14,7 @@ function close(
   areWhole?: boolean[],
 ) {
   const bounds = { lower: Float64Array.from(lower), upper: Float64Array.from(upper) };
-  const asking = closeBounds(rows.map(scaleRow), areWhole ?? lower.map(() => true), bounds);
+  const asking = propagateBounds(rows.map(scaleRow), areWhole ?? lower.map(() => true), bounds);
   return asking === undefined ? undefined : { asking, lower: [...bounds.lower], upper: [...bounds.upper] };
 }
 

@@ -1,5 +1,6 @@
-// Solver: rows that costs imply. In: columns and rows of a program. Out: more rows, which cut off fractions only.
-import { isCover, rowsWithin } from './cover-rows.js';
+// Solver: subadditive cuts. In: columns and rows of a program. Out: rows that every whole solution keeps and fractions need not.
+import { at } from '../../model/at.js';
+import { feasibilityTolerance, isCovering } from './covering-rows.js';
 import type { Column, IntegerProgram, Row } from './integer-program.js';
 
 /** One of several sizes that cover: how much, and at what cost. */
@@ -8,30 +9,29 @@ interface Size {
   readonly cost: number;
 }
 
-/** A search that takes more steps is given up, and its row left out. */
+/** A search that takes more steps is given up, and its cut left out. */
 const mostSteps = 500;
 
 /** Of a coefficient, what rounding may have added. */
 const rounding = 1e-12;
 
 /**
- * For each row `sum of a x >= b` with a > 0 over whole x >= 0 one more row. Let m(r) be the least cost of covering r with the
- * row's own columns, those that stand in no other such row. Two covers laid together cover the sum, so m(r + s) <= m(r) + m(s).
- * Hence `sum of m(a) x >= m(b)` for every whole solution, whatever its other columns cost. Where thousands of pots of two
- * sizes cover a need, no fraction of a pot is left to argue about: the row says what the need costs.
+ * For each covering row `sum of a x >= b` the cut `sum of m(a) x >= m(b)`, with m(r) the least cost of covering r by the row's own
+ * columns, those that stand in no other covering row. m never falls, and it is subadditive, since two covers laid together
+ * cover the sum: so the cut holds for every whole solution, whatever its other columns cost. Where thousands of pots of two
+ * sizes cover a need, it says what that costs, and no fraction of a pot is left to branch on.
  *
- * Source: valid rows from subadditive functions, Nemhauser & Wolsey 1988 (Integer and Combinatorial Optimization),
- * chapter II.1, from memory.
+ * Source: Nemhauser & Wolsey 1988 (Integer and Combinatorial Optimization), chapter II.1, from memory.
  */
-export function priceRows({ columns, rows }: Pick<IntegerProgram, 'columns' | 'rows'>): Row[] {
-  const covers = rows.filter((row) => isCover(row, columns));
+export function subadditiveCuts({ columns, rows }: Pick<IntegerProgram, 'columns' | 'rows'>): Row[] {
+  const covering = rows.filter((row) => isCovering(row, columns));
   const times = new Uint32Array(columns.length);
-  for (const { terms } of covers) for (const [column] of terms) times[column] = (times[column] ?? 0) + 1;
-  return covers.flatMap((row) => {
-    const own = row.terms.filter(([column]) => times[column] === 1 && (columns[column]?.cost ?? 0) > 0);
+  for (const { terms } of covering) for (const [column] of terms) times[column] = at(times, column) + 1;
+  return covering.flatMap((row) => {
+    const own = row.terms.filter(([column]) => at(times, column) === 1 && at(columns, column).cost > 0);
     const sizes = listSizes(own, columns);
-    // One size alone is what rounding says already.
-    return sizes.length < 2 ? [] : priceRow(row, sizes);
+    // Of one size alone the rounding cut says as much.
+    return sizes.length < 2 ? [] : cutOf(row, sizes);
   });
 }
 
@@ -39,15 +39,15 @@ export function priceRows({ columns, rows }: Pick<IntegerProgram, 'columns' | 'r
 function listSizes(terms: Row['terms'], columns: readonly Column[]): readonly Size[] {
   const costOf = new Map<number, number>();
   for (const [column, covers] of terms) {
-    const cost = columns[column]?.cost ?? 0;
+    const { cost } = at(columns, column);
     costOf.set(covers, Math.min(cost, costOf.get(covers) ?? cost));
   }
   const sizes = [...costOf].map(([covers, cost]) => ({ covers, cost }));
   return sizes.sort((a, b) => a.cost / a.covers - b.cost / b.covers);
 }
 
-function priceRow({ lower, upper, terms }: Row, sizes: readonly Size[]): Row[] {
-  const least = leastCost(lower - rowsWithin, sizes);
+function cutOf({ lower, upper, terms }: Row, sizes: readonly Size[]): Row[] {
+  const least = leastCost(lower - feasibilityTolerance, sizes);
   if (least === undefined) return [];
   const priced: [column: number, coefficient: number][] = [];
   for (const [column, covers] of terms) {
@@ -62,11 +62,11 @@ function priceRow({ lower, upper, terms }: Row, sizes: readonly Size[]): Row[] {
 export function leastCost(amount: number, sizes: readonly Size[]): number | undefined {
   let best = Number.POSITIVE_INFINITY;
   let steps = 0;
-  const cover = (at: number, left: number, cost: number): void => {
-    const size = sizes[at];
+  const cover = (place: number, left: number, cost: number): void => {
+    const size = sizes[place];
     if (left <= 0) best = Math.min(best, cost);
     if (left <= 0 || size === undefined) return;
-    const next = sizes[at + 1];
+    const next = sizes[place + 1];
     for (let count = Math.ceil(left / size.covers); count >= 0 && steps < mostSteps; count--) {
       steps++;
       const rest = left - count * size.covers;
@@ -74,7 +74,7 @@ export function leastCost(amount: number, sizes: readonly Size[]): number | unde
       // Fewer of this size leave more to dearer ones, so once the best is passed it stays passed.
       const bound = next === undefined ? Number.POSITIVE_INFINITY : sum + (rest * next.cost) / next.covers;
       if (rest > 0 && bound >= best) break;
-      cover(at + 1, rest, sum);
+      cover(place + 1, rest, sum);
     }
   };
   cover(0, amount, 0);

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { IntegerProgram } from '../../../src/order/solver/integer-program.js';
-import { closeBranch, isMuchSmaller, openPart, shrinkPart } from '../../../src/order/solver/search-part.js';
-import { shrinkProgram } from '../../../src/order/solver/shrink-program.js';
+import { presolve } from '../../../src/order/solver/presolve.js';
+import {
+  isMuchSmaller,
+  openSubproblem,
+  propagateNode,
+  restrict,
+} from '../../../src/order/solver/subproblem.js';
 import { atLeast, whole } from './published-programs.js';
 
 const bounds = (lower: readonly number[], upper: readonly number[]) => ({
@@ -24,12 +29,12 @@ const shop: IntegerProgram = {
 const open = (program: IntegerProgram) => {
   const upper = program.columns.map((column) => column.upper);
   const lower = program.columns.map((column) => column.lower);
-  return openPart(shrinkProgram(program, bounds(lower, upper)), { touched: 0 });
+  return openSubproblem(presolve(program, bounds(lower, upper)), { touched: 0 });
 };
 
 describe('a part', () => {
   it('splits a shop before its free postage, and both before pots, however dear', () => {
-    const [small = 0, large = 0, used = 0, free = 0] = open(shop).weights;
+    const [small = 0, large = 0, used = 0, free = 0] = open(shop).priorities;
     expect(used).toBeGreaterThan(free);
     expect(free).toBeGreaterThan(large);
     expect(large).toBeGreaterThan(small);
@@ -40,17 +45,17 @@ describe('a part', () => {
     const all = bounds([0, 0, 0, 0], [3, 2, 1, 1]);
     // 36 ml of the small pots and 48 of the large do not do alone, so there is one of each, and the shop is bought from.
     // Both pots and the free postage are open still; of the rows the need, the first pot's (which said so), and the sum of goods.
-    expect(closeBranch(all, part, { touched: 0 })).toBe(3 * 3);
+    expect(propagateNode(all, part, { touched: 0 })).toBe(3 * 3);
     expect([...all.lower]).toEqual([1, 1, 1, 0]);
-    expect(closeBranch(bounds([0, 0, 0, 0], [3, 2, 0, 1]), part, { touched: 0 })).toBeUndefined();
+    expect(propagateNode(bounds([0, 0, 0, 0], [3, 2, 0, 1]), part, { touched: 0 })).toBeUndefined();
   });
 
   it('reads the values of a part of a part as those of the whole', () => {
     const work = { touched: 0 };
-    const outer = shrinkPart(open(shop), bounds([0, 0, 1, 0], [3, 2, 1, 1]), work);
-    expect([outer.baseCost, ...outer.lift([1, 2, 0])]).toEqual([395, 1, 2, 1, 0]);
-    const inner = shrinkPart(outer, bounds([0, 1, 0], [3, 2, 0]), work);
-    expect([inner.baseCost, ...inner.lift([2, 1])]).toEqual([395 + 495, 2, 2, 1, 0]);
+    const outer = restrict(open(shop), bounds([0, 0, 1, 0], [3, 2, 1, 1]), work);
+    expect([outer.baseCost, ...outer.postsolve([1, 2, 0])]).toEqual([395, 1, 2, 1, 0]);
+    const inner = restrict(outer, bounds([0, 1, 0], [3, 2, 0]), work);
+    expect([inner.baseCost, ...inner.postsolve([2, 1])]).toEqual([395 + 495, 2, 2, 1, 0]);
     expect(work.touched).toBeGreaterThan(0);
   });
 

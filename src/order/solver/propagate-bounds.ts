@@ -1,4 +1,5 @@
-// Solver: what rows leave to each column. In: rows, bounds of whole columns. Out: nearer bounds, or that nothing fits.
+// Solver: bound propagation. In: rows, bounds of the columns. Out: tighter bounds of whole columns, or that nothing is feasible.
+import { at } from '../../model/at.js';
 import type { SparseRow } from './sparse-rows.js';
 
 /** Bounds of the columns, moved in place. */
@@ -11,46 +12,52 @@ export interface ColumnBounds {
 const tolerance = 1e-6;
 
 /**
- * Moves the bounds of whole columns to where each row can still be kept if all its other columns help as much as they can: with a
- * shop closed, nothing of it is left to buy. Each row once, in their order. Gives how many rows still ask for anything;
- * undefined where one can't be kept at all.
+ * Moves the bounds of whole columns to where each row can still be kept with all its other columns at the bound that helps it
+ * most: with a shop closed, nothing of it is left to buy. Each row once, in their order. Gives how many rows are not
+ * redundant; undefined where one can't be kept at all.
+ *
+ * Source: the least and the most activity of a row, as in Savelsbergh 1994 (Preprocessing and probing techniques for mixed
+ * integer programming problems), from memory.
  */
-export function closeBounds(
+export function propagateBounds(
   rows: readonly SparseRow[],
   areWhole: readonly boolean[],
   bounds: ColumnBounds,
 ): number | undefined {
   const { lower, upper } = bounds;
-  let asking = 0;
+  let binding = 0;
   for (const row of rows) {
-    const least = sumOf(row, lower, upper);
-    const most = sumOf(row, upper, lower);
+    const least = activity(row, lower, upper);
+    const most = activity(row, upper, lower);
     if (most < row.lower - tolerance || least > row.upper + tolerance) return undefined;
     if (row.lower <= least && row.upper >= most) continue;
-    asking++;
+    binding++;
     // What only rounding took must not be divided by a small coefficient.
     const [under, over] = [Math.max(0, most - row.lower), Math.max(0, row.upper - least)];
-    if (!closeRow(row, areWhole, bounds, under, over)) return undefined;
+    if (!tightenColumns(row, areWhole, bounds, under, over)) return undefined;
   }
-  return asking;
+  return binding;
 }
 
-/** What a row comes to with each column at one bound where its coefficient is positive, at the other where it is negative. */
-function sumOf(
+/** A row's sum with each column at one bound where its coefficient is positive, at the other where it is negative. */
+function activity(
   { places, coefficients }: SparseRow,
   ofPositive: Float64Array,
   ofNegative: Float64Array,
 ): number {
   let sum = 0;
   for (let term = 0; term < places.length; term++) {
-    const coefficient = coefficients[term] ?? 0;
-    sum += coefficient * ((coefficient > 0 ? ofPositive : ofNegative)[places[term] ?? 0] ?? 0);
+    const coefficient = at(coefficients, term);
+    sum += coefficient * at(coefficient > 0 ? ofPositive : ofNegative, at(places, term));
   }
   return sum;
 }
 
-/** What each column of a row may give less than its most (`under`) or more than its least (`over`). False where nothing is left of one. */
-function closeRow(
+/**
+ * Each column of a row may take no more than `under` off the row's most activity, nor add more than `over` to its least. False
+ * where that leaves one no value.
+ */
+function tightenColumns(
   { places, coefficients }: SparseRow,
   areWhole: readonly boolean[],
   bounds: ColumnBounds,
@@ -58,28 +65,28 @@ function closeRow(
   over: number,
 ): boolean {
   for (let term = 0; term < places.length; term++) {
-    const place = places[term] ?? 0;
-    const coefficient = coefficients[term] ?? 0;
+    const place = at(places, term);
+    const coefficient = at(coefficients, term);
     if (coefficient === 0 || !areWhole[place]) continue;
     const isOpen =
       coefficient > 0
-        ? closeColumn(bounds, place, under / coefficient, over / coefficient)
-        : closeColumn(bounds, place, -over / coefficient, -under / coefficient);
+        ? tightenColumn(bounds, place, under / coefficient, over / coefficient)
+        : tightenColumn(bounds, place, -over / coefficient, -under / coefficient);
     if (!isOpen) return false;
   }
   return true;
 }
 
 /** How far a column may stand from its upper and from its lower bound. False where nothing is between them then. */
-function closeColumn(
+function tightenColumn(
   { lower, upper }: ColumnBounds,
   place: number,
   fromHigh: number,
   fromLow: number,
 ): boolean {
-  const low = lower[place] ?? 0;
-  const high = upper[place] ?? 0;
+  const low = at(lower, place);
+  const high = at(upper, place);
   if (fromHigh < high - low) lower[place] = Math.max(low, Math.ceil(high - fromHigh - tolerance));
   if (fromLow < high - low) upper[place] = Math.min(high, Math.floor(low + fromLow + tolerance));
-  return (lower[place] ?? 0) <= (upper[place] ?? 0);
+  return at(lower, place) <= at(upper, place);
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { IntegerProgram } from '../../../src/order/solver/integer-program.js';
-import { SafeBound } from '../../../src/order/solver/safe-bound.js';
+import { SafeDualBound } from '../../../src/order/solver/safe-dual-bound.js';
 import { scaleRow } from '../../../src/order/solver/sparse-rows.js';
 import { drawProgram } from './draw-program.js';
 import { atLeast, whole } from './published-programs.js';
@@ -16,14 +16,14 @@ function sumUp({ columns, rows }: Pick<IntegerProgram, 'columns' | 'rows'>, weig
     low: Float64Array.from(unknowns, ({ lower }) => lower),
     high: Float64Array.from(unknowns, ({ upper }) => upper),
   };
-  const bound = new SafeBound(
+  const bound = new SafeDualBound(
     Float64Array.from(columns, ({ cost }) => cost),
     sparse,
     bounds,
     { touched: 0 },
   );
   bound.begin();
-  for (const row of rows.keys()) bound.weigh(row, weights[row] ?? 0);
+  for (const row of rows.keys()) bound.add(row, weights[row] ?? 0);
   return { bound, sum: bound.end() };
 }
 
@@ -84,14 +84,14 @@ describe('the safe bound', () => {
     const scale = (scaleRow(program.rows[0] ?? atLeast(0, [])).coefficients[1] ?? 0) / 24;
     const { bound } = sumUp(program, [20.625 / scale]);
     const bounds = { lower: Float64Array.of(0, 0), upper: Float64Array.of(9, 9) };
-    bound.tighten([true, true], 1280, bounds);
+    bound.fixByReducedCosts([true, true], 1280, bounds);
     expect(bounds).toEqual({ lower: Float64Array.of(0, 0), upper: Float64Array.of(5, 9) });
     // What need not be whole stays as it is; and what gains by being bought is held from below.
-    bound.tighten([false, false], 1100, bounds);
+    bound.fixByReducedCosts([false, false], 1100, bounds);
     expect(bounds.upper[0]).toBe(5);
     const gains = sumUp({ columns: [whole(-100, 9)], rows: [] }, []);
     expect(gains.sum).toBe(-900);
-    gains.bound.tighten([true], -650, bounds);
+    gains.bound.fixByReducedCosts([true], -650, bounds);
     expect(bounds.lower[0]).toBe(7);
   });
 
@@ -120,7 +120,7 @@ describe('the safe bound', () => {
             lower: Float64Array.from(columns, ({ lower }) => lower),
             upper: Float64Array.from(columns, ({ upper }) => upper),
           };
-          bound.tighten(
+          bound.fixByReducedCosts(
             columns.map(() => true),
             cost + 1e-4,
             bounds,

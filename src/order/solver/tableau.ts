@@ -1,13 +1,14 @@
-// Solver: the table of a relaxation. In: rows, exchanges. Out: each unknown in the base as a weighed sum of those aside.
+// Solver: the simplex tableau. In: rows, pivots. Out: each basic variable as a sum of the nonbasic ones.
+import { at } from '../../model/at.js';
 import type { SparseRow } from './sparse-rows.js';
 import type { Work } from './work.js';
 
-/** Lines of coefficients, one place for each unknown aside. */
-export class DenseTable {
+/** A line for each basic variable, in it a coefficient for each nonbasic one, by its place; all of them kept, zeros too. */
+export class Tableau {
   readonly #width: number;
   readonly #work: Work;
   #coefficients: Float64Array;
-  /** Scratch: places that are not 0, and what an exchange makes of them. */
+  /** Scratch: places that are not 0, and the coefficients that a pivot puts there. */
   readonly #places: Int32Array;
   readonly #solved: Float64Array;
 
@@ -19,12 +20,12 @@ export class DenseTable {
     this.#solved = new Float64Array(width);
   }
 
-  /** Each line a row, as it is while all columns stand aside. */
+  /** Each line a row, as it is while all columns are nonbasic: the slack basis. */
   fill(rows: readonly SparseRow[]): void {
     this.#coefficients.fill(0);
     for (const [line, { places, coefficients }] of rows.entries()) {
       for (const [term, place] of places.entries())
-        this.#coefficients[line * this.#width + place] = coefficients[term] ?? 0;
+        this.#coefficients[line * this.#width + place] = at(coefficients, term);
     }
     this.#work.touched += this.#coefficients.length;
   }
@@ -38,50 +39,50 @@ export class DenseTable {
   }
 
   coefficient(line: number, place: number): number {
-    return this.#coefficients[line * this.#width + place] ?? 0;
+    return at(this.#coefficients, line * this.#width + place);
   }
 
-  /** What each line comes to where those aside have such values; most of them stand at 0. */
+  /** Values of the basic variables, by those of the nonbasic ones; most of these are 0. */
   multiply(values: Float64Array, into: Float64Array): void {
     const [table, filled] = [this.#coefficients, this.#places];
     let count = 0;
     for (let place = 0; place < values.length; place++) if (values[place] !== 0) filled[count++] = place;
     for (let line = 0, start = 0; line < into.length; line++, start += this.#width) {
       let sum = 0;
-      for (let at = 0; at < count; at++) {
-        const place = filled[at] ?? 0;
-        sum += (table[start + place] ?? 0) * (values[place] ?? 0);
+      for (let term = 0; term < count; term++) {
+        const place = at(filled, term);
+        sum += at(table, start + place) * at(values, place);
       }
       into[line] = sum;
     }
     this.#work.touched += into.length * count;
   }
 
-  /** What each line gains where the value at a place goes up by a step. */
+  /** What the basic variables gain where the nonbasic one at a place goes up by a step. */
   addStep(place: number, step: number, into: Float64Array): void {
-    for (let line = 0, at = place; line < into.length; line++, at += this.#width)
-      into[line] = (into[line] ?? 0) + step * (this.#coefficients[at] ?? 0);
+    for (let line = 0, index = place; line < into.length; line++, index += this.#width)
+      into[line] = at(into, line) + step * at(this.#coefficients, index);
   }
 
-  /** The unknowns of a line and of a place change sides; so they do in the prices, a line of their own. */
-  exchange(line: number, place: number, prices: Float64Array): void {
+  /** The basic variable of a line and the nonbasic one of a place change sides; reduced costs are one line more. */
+  pivot(line: number, place: number, reducedCosts: Float64Array): void {
     const [table, width] = [this.#coefficients, this.#width];
     const from = line * width;
     const solved = this.#solveFor(from, place);
     for (let into = 0; into < table.length; into += width) {
-      if (into !== from && table[into + place] !== 0) replace(table, into, solved);
+      if (into !== from && table[into + place] !== 0) substitute(table, into, solved);
     }
-    if (prices[place] !== 0) replace(prices, 0, solved);
+    if (reducedCosts[place] !== 0) substitute(reducedCosts, 0, solved);
     this.#work.touched += (table.length / width) * solved.places.length;
   }
 
-  /** Solves a line for the unknown at a place. */
+  /** Solves the pivot line for its entering variable. */
   #solveFor(from: number, place: number): Solved {
     const table = this.#coefficients;
-    const pivot = table[from + place] ?? 1;
+    const pivot = at(table, from + place);
     let count = 0;
     for (let other = 0; other < this.#width; other++) {
-      const coefficient = table[from + other] ?? 0;
+      const coefficient = at(table, from + other);
       if (coefficient === 0 || other === place) continue;
       const solved = -coefficient / pivot;
       table[from + other] = solved;
@@ -94,20 +95,21 @@ export class DenseTable {
   }
 }
 
-/** An unknown as the sum of others: of the one that takes its place, and of those that are not 0. */
+/** The entering variable as a sum of the others: of the leaving one, which takes its place, and of those that are not 0. */
 interface Solved {
   readonly place: number;
+  /** Coefficient of the leaving variable. */
   readonly own: number;
   readonly places: Int32Array;
   readonly coefficients: Float64Array;
 }
 
-/** In a line, the unknown at a place replaced by what it was solved for. */
-function replace(table: Float64Array, start: number, { place, own, places, coefficients }: Solved): void {
-  const factor = table[start + place] ?? 0;
-  for (let at = 0; at < places.length; at++) {
-    const into = start + (places[at] ?? 0);
-    table[into] = (table[into] ?? 0) + factor * (coefficients[at] ?? 0);
+/** In one line, the entering variable replaced by what it was solved for. */
+function substitute(table: Float64Array, start: number, { place, own, places, coefficients }: Solved): void {
+  const factor = at(table, start + place);
+  for (let term = 0; term < places.length; term++) {
+    const into = start + at(places, term);
+    table[into] = at(table, into) + factor * at(coefficients, term);
   }
   table[start + place] = factor * own;
 }

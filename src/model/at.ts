@@ -1,0 +1,16 @@
+// Model: an element that must be there. In: a list or typed array, an index. Out: the element; a missing one throws.
+
+/** Anything that may be an element; what may be undefined could not be told from what is missing. */
+type Element = string | number | boolean | bigint | symbol | object | null;
+
+/**
+ * The element at an index that cannot be missing. So a slip stops with the place of it, where a default would go on with a number
+ * that nobody gave.
+ *
+ * @throws RangeError naming the index and the length, where nothing is there.
+ */
+export function at<Kind extends Element>(list: ArrayLike<Kind>, index: number): Kind {
+  const element = list[index];
+  if (element === undefined) throw new RangeError(`no element ${index} in a list of ${list.length}`);
+  return element;
+}
