@@ -1,5 +1,5 @@
 // Estimate: needs for any number of figures. In: demands in painting order. Out: ml per paint for the first n figures.
-import { at } from '../model/at.js';
+import { numberAt } from '../model/at.js';
 import type { UnitDemand } from '../model/work.js';
 
 /** Paint for some figures of a unit, in ml; no figures, none. */
@@ -31,23 +31,26 @@ export function addUpDemands(demands: readonly UnitDemand[]): NeedsAt {
   const sums = new Float64Array(paints.length);
   demands.forEach((demand, index) => {
     if (index % stride === 0) kept.push(sums.slice());
-    firstOf[index + 1] = at(firstOf, index) + demand.figures;
+    firstOf[index + 1] = numberAt(firstOf, index) + demand.figures;
     addTo(sums, wholeOf(demand));
   });
   return (figures) => {
     const index = findUnit(firstOf, figures);
     const demand = demands[index];
-    if (demand === undefined) return new Map(paints.map((paint, place) => [paint, at(sums, place)]));
+    if (demand === undefined) return new Map(paints.map((paint, place) => [paint, numberAt(sums, place)]));
     const near = Math.floor(index / stride);
     const before = (kept[near] ?? sums).slice();
     for (const whole of demands.slice(near * stride, index)) addTo(before, wholeOf(whole));
-    const cut = figures - at(firstOf, index);
-    return new Map(paints.map((paint, place) => [paint, at(before, place) + demandMl(demand, paint, cut)]));
+    const cut = figures - numberAt(firstOf, index);
+    return new Map(
+      paints.map((paint, place) => [paint, numberAt(before, place) + demandMl(demand, paint, cut)]),
+    );
   };
 }
 
 function addTo(sums: Float64Array, more: Float64Array): void {
-  for (let place = 0; place < sums.length; place += 1) sums[place] = at(sums, place) + at(more, place);
+  for (let place = 0; place < sums.length; place += 1)
+    sums[place] = numberAt(sums, place) + numberAt(more, place);
 }
 
 /** Needs of a whole unit in the order of the paints, worked out once for units that share their demand. */
@@ -67,7 +70,7 @@ function findUnit(firstOf: Float64Array, figures: number): number {
   let [low, high] = [0, firstOf.length - 1];
   while (low < high) {
     const middle = Math.ceil((low + high) / 2);
-    if (at(firstOf, middle) <= figures) low = middle;
+    if (numberAt(firstOf, middle) <= figures) low = middle;
     else high = middle - 1;
   }
   return low;

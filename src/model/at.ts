@@ -11,6 +11,25 @@ type Element = string | number | boolean | bigint | symbol | object | null;
  */
 export function at<Kind extends Element>(list: ArrayLike<Kind>, index: number): Kind {
   const element = list[index];
-  if (element === undefined) throw new RangeError(`no element ${index} in a list of ${list.length}`);
+  if (element === undefined) throw missing(list, index);
   return element;
 }
+
+/**
+ * `at` for inner loops over floats, and `indexAt` over indices: a function that meets one kind of array alone is compiled to a
+ * plain read. With `at`, which meets all kinds, the solver's search took 2.6 times as long.
+ */
+export function numberAt(list: Float64Array, index: number): number {
+  const element = list[index];
+  if (element === undefined) throw missing(list, index);
+  return element;
+}
+
+export function indexAt(list: Int32Array, index: number): number {
+  const element = list[index];
+  if (element === undefined) throw missing(list, index);
+  return element;
+}
+
+const missing = ({ length }: ArrayLike<unknown>, index: number): RangeError =>
+  new RangeError(`no element ${index} in a list of ${length}`);

@@ -1,5 +1,5 @@
 // Solver: bound propagation. In: rows, bounds of the columns. Out: tighter bounds of whole columns, or that nothing is feasible.
-import { at } from '../../model/at.js';
+import { indexAt, numberAt } from '../../model/at.js';
 import type { SparseRow } from './sparse-rows.js';
 
 /** Bounds of the columns, moved in place. */
@@ -47,8 +47,8 @@ function activity(
 ): number {
   let sum = 0;
   for (let term = 0; term < places.length; term++) {
-    const coefficient = at(coefficients, term);
-    sum += coefficient * at(coefficient > 0 ? ofPositive : ofNegative, at(places, term));
+    const coefficient = numberAt(coefficients, term);
+    sum += coefficient * numberAt(coefficient > 0 ? ofPositive : ofNegative, indexAt(places, term));
   }
   return sum;
 }
@@ -65,8 +65,8 @@ function tightenColumns(
   over: number,
 ): boolean {
   for (let term = 0; term < places.length; term++) {
-    const place = at(places, term);
-    const coefficient = at(coefficients, term);
+    const place = indexAt(places, term);
+    const coefficient = numberAt(coefficients, term);
     if (coefficient === 0 || !areWhole[place]) continue;
     const isOpen =
       coefficient > 0
@@ -84,9 +84,9 @@ function tightenColumn(
   fromHigh: number,
   fromLow: number,
 ): boolean {
-  const low = at(lower, place);
-  const high = at(upper, place);
+  const low = numberAt(lower, place);
+  const high = numberAt(upper, place);
   if (fromHigh < high - low) lower[place] = Math.max(low, Math.ceil(high - fromHigh - tolerance));
   if (fromLow < high - low) upper[place] = Math.min(high, Math.floor(low + fromLow + tolerance));
-  return at(lower, place) <= at(upper, place);
+  return numberAt(lower, place) <= numberAt(upper, place);
 }

@@ -1,6 +1,6 @@
 // Solver: the linear relaxation of a small program. In: columns and rows, bounds of the columns. Out: the least cost between
 // those bounds, the values, and a dual bound that rounding can't make too high.
-import { at } from '../../model/at.js';
+import { at, indexAt, numberAt } from '../../model/at.js';
 import type { Column } from './integer-program.js';
 import type { ColumnBounds } from './propagate-bounds.js';
 import { SafeDualBound } from './safe-dual-bound.js';
@@ -80,19 +80,20 @@ export class Relaxation {
     this.#tableau.fill(Array.from(this.#used, (row) => at(this.#rows, row)));
     this.#reducedCosts.set(this.#costs);
     for (let place = 0; place < this.#width; place++) this.#nonbasic[place] = place;
-    for (let line = 0; line < this.#height; line++) this.#basic[line] = this.#width + at(this.#used, line);
+    for (let line = 0; line < this.#height; line++)
+      this.#basic[line] = this.#width + indexAt(this.#used, line);
     this.#computeValues();
   }
 
   /** Drops the cuts, which are all rows but the first `kept`, that are slack at the present basis. */
   dropSlackCuts(kept: number): void {
     const isKept = (variable: number): boolean => variable < this.#width + kept;
-    const lines = Array.from(this.#basic.keys()).filter((line) => isKept(at(this.#basic, line)));
+    const lines = Array.from(this.#basic.keys()).filter((line) => isKept(indexAt(this.#basic, line)));
     const dropped = new Set(this.#basic.filter((variable) => !isKept(variable)));
     this.#used = this.#used.filter((row) => !dropped.has(this.#width + row));
     this.#tableau.keepLines(lines);
-    this.#basic = Int32Array.from(lines, (line) => at(this.#basic, line));
-    this.#basicValues = Float64Array.from(lines, (line) => at(this.#basicValues, line));
+    this.#basic = Int32Array.from(lines, (line) => indexAt(this.#basic, line));
+    this.#basicValues = Float64Array.from(lines, (line) => numberAt(this.#basicValues, line));
     this.#height = lines.length;
   }
 
@@ -119,12 +120,12 @@ export class Relaxation {
   /** Values of the columns. */
   readValues(into: Float64Array): void {
     for (let place = 0; place < this.#width; place++) {
-      const variable = at(this.#nonbasic, place);
-      if (variable < this.#width) into[variable] = at(this.#nonbasicValues, place);
+      const variable = indexAt(this.#nonbasic, place);
+      if (variable < this.#width) into[variable] = numberAt(this.#nonbasicValues, place);
     }
     for (let line = 0; line < this.#height; line++) {
-      const variable = at(this.#basic, line);
-      if (variable < this.#width) into[variable] = at(this.#basicValues, line);
+      const variable = indexAt(this.#basic, line);
+      if (variable < this.#width) into[variable] = numberAt(this.#basicValues, line);
     }
   }
 
@@ -149,7 +150,7 @@ export class Relaxation {
     const weight = (2 * missing) / this.#infeasibility(line);
     this.#bound.begin();
     this.#addMultipliers(line, weight);
-    const leaving = at(this.#basic, line);
+    const leaving = indexAt(this.#basic, line);
     if (leaving >= this.#width) this.#bound.add(leaving - this.#width, weight);
     return this.#bound.end() > cutoff;
   }
@@ -157,10 +158,10 @@ export class Relaxation {
   /** Multipliers of the rows whose slacks are nonbasic; less those of a ray, a line of some weight. */
   #addMultipliers(line = 0, weight = 0): void {
     for (let place = 0; place < this.#width; place++) {
-      const variable = at(this.#nonbasic, place);
+      const variable = indexAt(this.#nonbasic, place);
       if (variable < this.#width) continue;
       const ofRay = weight === 0 ? 0 : weight * this.#tableau.coefficient(line, place);
-      this.#bound.add(variable - this.#width, at(this.#reducedCosts, place) - ofRay);
+      this.#bound.add(variable - this.#width, numberAt(this.#reducedCosts, place) - ofRay);
     }
   }
 
@@ -171,10 +172,10 @@ export class Relaxation {
   }
 
   #placeNonbasic(place: number): void {
-    const variable = at(this.#nonbasic, place);
-    const low = at(this.#low, variable);
-    const high = at(this.#high, variable);
-    const reducedCost = at(this.#reducedCosts, place);
+    const variable = indexAt(this.#nonbasic, place);
+    const low = numberAt(this.#low, variable);
+    const high = numberAt(this.#high, variable);
+    const reducedCost = numberAt(this.#reducedCosts, place);
     if (low === Number.NEGATIVE_INFINITY) this.#isAtUpper[place] = 1;
     else if (high === Number.POSITIVE_INFINITY) this.#isAtUpper[place] = 0;
     else if (reducedCost !== 0) this.#isAtUpper[place] = reducedCost < 0 ? 1 : 0;
@@ -184,17 +185,17 @@ export class Relaxation {
   #objective(): number {
     let sum = 0;
     for (let place = 0; place < this.#width; place++)
-      sum += at(this.#reducedCosts, place) * at(this.#nonbasicValues, place);
+      sum += numberAt(this.#reducedCosts, place) * numberAt(this.#nonbasicValues, place);
     return sum;
   }
 
   /** How far a basic variable lies under its lower bound (positive) or over its upper one (negative); else 0. */
   #infeasibility(line: number): number {
-    const variable = at(this.#basic, line);
-    const value = at(this.#basicValues, line);
-    const under = at(this.#low, variable) - value;
+    const variable = indexAt(this.#basic, line);
+    const value = numberAt(this.#basicValues, line);
+    const under = numberAt(this.#low, variable) - value;
     if (under > 0) return under;
-    return Math.min(0, at(this.#high, variable) - value);
+    return Math.min(0, numberAt(this.#high, variable) - value);
   }
 
   /** The line whose variable leaves the basis: the one farthest out of its bounds; -1 where all are primal feasible. */
@@ -214,9 +215,9 @@ export class Relaxation {
     for (let place = 0; place < this.#width; place++) {
       const gain = sign * this.#tableau.coefficient(line, place);
       if (this.#isAtUpper[place] === 1 ? gain > -leastPivot : gain < leastPivot) continue;
-      if (this.#isFixed(at(this.#nonbasic, place))) continue;
+      if (this.#isFixed(indexAt(this.#nonbasic, place))) continue;
       const size = Math.abs(gain);
-      const ratio = Math.abs(at(this.#reducedCosts, place)) / size;
+      const ratio = Math.abs(numberAt(this.#reducedCosts, place)) / size;
       if (ratio > leastRatio || (ratio === leastRatio && size <= largest)) continue;
       [found, leastRatio, largest] = [place, ratio, size];
     }
@@ -230,14 +231,14 @@ export class Relaxation {
   /** A basic variable leaves for the bound that it was out of; a nonbasic one enters. */
   #pivot(line: number, place: number): void {
     const out = this.#infeasibility(line);
-    const leaving = at(this.#basic, line);
+    const leaving = indexAt(this.#basic, line);
     const step = out / this.#tableau.coefficient(line, place);
     this.#tableau.addStep(place, step, this.#basicValues);
-    this.#basicValues[line] = at(this.#nonbasicValues, place) + step;
-    this.#basic[line] = at(this.#nonbasic, place);
+    this.#basicValues[line] = numberAt(this.#nonbasicValues, place) + step;
+    this.#basic[line] = indexAt(this.#nonbasic, place);
     this.#nonbasic[place] = leaving;
     this.#isAtUpper[place] = out > 0 ? 0 : 1;
-    this.#nonbasicValues[place] = at(out > 0 ? this.#low : this.#high, leaving);
+    this.#nonbasicValues[place] = numberAt(out > 0 ? this.#low : this.#high, leaving);
     this.#tableau.pivot(line, place, this.#reducedCosts);
   }
 }

@@ -1,6 +1,6 @@
 // Solver: the dual bound, what a program costs at the least. In: costs, rows, bounds, a multiplier for each row. Out: a bound
 // that holds for any multipliers at all.
-import { at } from '../../model/at.js';
+import { at, indexAt, numberAt } from '../../model/at.js';
 import type { ColumnBounds } from './propagate-bounds.js';
 import type { SparseRow } from './sparse-rows.js';
 import type { Work } from './work.js';
@@ -49,12 +49,13 @@ export class SafeDualBound {
   /** One row's multiplier; left at 0 where it would need a bound that is infinite. */
   add(row: number, multiplier: number): void {
     const { low, high } = this.#bounds;
-    const end = at(multiplier > 0 ? low : high, this.#costs.length + row);
+    const end = numberAt(multiplier > 0 ? low : high, this.#costs.length + row);
     if (multiplier === 0 || !Number.isFinite(end)) return;
     const { places, coefficients } = at(this.#rows, row);
     for (let term = 0; term < places.length; term++) {
-      const place = at(places, term);
-      this.#reducedCosts[place] = at(this.#reducedCosts, place) - multiplier * at(coefficients, term);
+      const place = indexAt(places, term);
+      this.#reducedCosts[place] =
+        numberAt(this.#reducedCosts, place) - multiplier * numberAt(coefficients, term);
     }
     this.#sum += multiplier * end;
     this.#work.touched += places.length;
@@ -64,8 +65,8 @@ export class SafeDualBound {
   end(): number {
     const { low, high } = this.#bounds;
     for (let place = 0; place < this.#reducedCosts.length; place++) {
-      const reducedCost = at(this.#reducedCosts, place);
-      this.#sum += reducedCost * at(reducedCost > 0 ? low : high, place);
+      const reducedCost = numberAt(this.#reducedCosts, place);
+      this.#sum += reducedCost * numberAt(reducedCost > 0 ? low : high, place);
     }
     this.#work.touched += this.#reducedCosts.length;
     return this.#sum;
@@ -78,12 +79,13 @@ export class SafeDualBound {
   fixByReducedCosts(areWhole: readonly boolean[], cutoff: number, { lower, upper }: ColumnBounds): void {
     const room = Math.max(0, cutoff - this.#sum);
     for (let place = 0; place < this.#reducedCosts.length; place++) {
-      const reducedCost = at(this.#reducedCosts, place);
+      const reducedCost = numberAt(this.#reducedCosts, place);
       if (reducedCost === 0 || !areWhole[place]) continue;
-      const [least, most] = [at(this.#bounds.low, place), at(this.#bounds.high, place)];
+      const [least, most] = [numberAt(this.#bounds.low, place), numberAt(this.#bounds.high, place)];
       const steps = room / reducedCost;
-      if (reducedCost > 0) upper[place] = Math.min(at(upper, place), Math.floor(least + steps + wholeWithin));
-      else lower[place] = Math.max(at(lower, place), Math.ceil(most + steps - wholeWithin));
+      if (reducedCost > 0)
+        upper[place] = Math.min(numberAt(upper, place), Math.floor(least + steps + wholeWithin));
+      else lower[place] = Math.max(numberAt(lower, place), Math.ceil(most + steps - wholeWithin));
     }
   }
 }

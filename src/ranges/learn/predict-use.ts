@@ -3,7 +3,7 @@
 
 import { likely } from '../../assumptions/look-up.js';
 import type { Assumptions } from '../../model/assumption.js';
-import { at } from '../../model/at.js';
+import { at, numberAt } from '../../model/at.js';
 import type { FigureArea } from '../../model/work.js';
 import type { Terms } from '../list-terms.js';
 import { openPutOut } from '../put-out.js';
@@ -44,14 +44,16 @@ export function openPrediction(
     const steps = factors.map((_, factor) => Math.max(leastStep, meanDistance * at(spread, factor)));
     const rows = useRows(matched, drawBeside(factors, deviates, steps), given);
     const slopes = rows.map((row) =>
-      steps.map((step, factor) => (at(row, 2 + 2 * factor) - at(row, 1 + 2 * factor)) / (2 * step)),
+      steps.map(
+        (step, factor) => (numberAt(row, 2 + 2 * factor) - numberAt(row, 1 + 2 * factor)) / (2 * step),
+      ),
     );
     return { rows, slopes };
   };
   return {
     atMedians(deviates, spread) {
       const { rows, slopes } = predict(deviates, spread);
-      return { values: rows.map((row) => at(row, 0)), slopes };
+      return { values: rows.map((row) => numberAt(row, 0)), slopes };
     },
     overSpread(deviates, spread) {
       const { rows, slopes } = predict(deviates, spread);
@@ -90,7 +92,7 @@ function useRows(
     const column = name === undefined ? undefined : columns.get(name);
     return name === undefined || column === undefined
       ? 1
-      : at(column, draw) / likely(given.assumptions, name);
+      : numberAt(column, draw) / likely(given.assumptions, name);
   };
   return matched.map(({ terms, byGrams: { density, share } }) => {
     const ml = made.get(terms) ?? putOut(terms);
@@ -102,11 +104,11 @@ function useRows(
 
 /** The value with each factor's two sides evened out, in logs, where factors add up. */
 function evenOut(row: Float64Array, factors: number): number {
-  const middle = at(row, 0);
+  const middle = numberAt(row, 0);
   if (middle <= 0) return middle;
   let bend = 0;
   for (let factor = 0; factor < factors; factor++) {
-    bend += Math.log((at(row, 1 + 2 * factor) * at(row, 2 + 2 * factor)) / middle ** 2) / 2;
+    bend += Math.log((numberAt(row, 1 + 2 * factor) * numberAt(row, 2 + 2 * factor)) / middle ** 2) / 2;
   }
   return middle * Math.exp(bend);
 }
