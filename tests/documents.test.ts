@@ -136,7 +136,7 @@ describe('README.md', () => {
   it('counts the sample as plan.json does', () => {
     expect(readme).toContain(`the sample army: ${plan.army.figures} figures`);
     expect(plan.work.paints.length).toBe(19);
-    expect(readme).toContain('Nineteen paints');
+    expect(readme).toContain('nineteen paints');
   });
 });
 

@@ -28,7 +28,7 @@ export function writePromiseProgram(
 ): PromiseProgram {
   const needs = steps.map(({ paint, amounts }) => ({ paint, ml: amounts[0] ?? 0 }));
   const asked = needs.filter(({ ml }) => ml > sameMl);
-  const order = buildProgram({ needs: asked, wares, held: [], shops });
+  const order = buildProgram({ needs: asked, wares, held: wares.map(() => 0), shops });
   const columns: Column[] = [...order.program.columns];
   const rows: Row[] = [...order.program.rows];
   const stepColumns = steps.map((one) => addSteps(one, { order, columns, rows }));

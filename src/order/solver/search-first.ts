@@ -44,7 +44,7 @@ export function searchFirst(solve: Solve): Solve {
  */
 export const searchAlone: Solve = async (program, limits) => {
   if (!isSmall(program)) return { state: 'none found', seconds: 0 };
-  const searched = searchTree(program, limits.seconds * workPerSecond);
+  const searched = branchAndBound(program, limits.seconds * workPerSecond);
   const seconds = searched.work / workPerSecond;
   if (!('values' in searched)) return { state: searched.state, seconds };
   const { state, values, cost } = searched;
