@@ -199,8 +199,13 @@ export const fileProblems = {
   },
   'totals-row': {
     severity: 'warning',
-    says: 'this last row was left alone, as it adds up those above it: {found}',
+    says: 'this row was left alone, as it adds up those above it: {found}',
     hint: 'If it is a row like the others, give it a name of its own and fill in its needed cells.',
+  },
+  'note-row': {
+    severity: 'warning',
+    says: 'this row was left alone, as a heading or a note: {found}',
+    hint: 'If it is a row like the others, fill in its needed cells.',
   },
   'column-without-header': {
     severity: 'warning',

@@ -100,14 +100,20 @@ interface Priced extends HeaderCurrency {
   readonly index: number;
 }
 
-/** Gives back the headers that name a currency. */
+/** A column's own name comes before any other that it is called by. Gives back the headers that name a currency. */
 function placePlain({ sheet, headers }: Table, { indexes, strange }: Placed): Priced[] {
   const priced: Priced[] = [];
+  const others: { readonly key: string; readonly index: number }[] = [];
   for (const [index, header] of headers.entries()) {
     const meant = columnMeant(sheet, header);
     if (meant === undefined) strange.push(index);
     else if (meant.currency !== undefined) priced.push({ key: meant.key, index, ...meant.currency });
+    else if (!meant.isOwn) others.push({ key: meant.key, index });
     else if (!indexes.has(meant.key)) indexes.set(meant.key, index);
+  }
+  for (const { key, index } of others) {
+    if (indexes.has(key)) strange.push(index);
+    else indexes.set(key, index);
   }
   return priced;
 }

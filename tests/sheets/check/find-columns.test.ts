@@ -83,9 +83,9 @@ describe('headers of the painter’s own', () => {
       ['brick red', '17', 'dark'],
       ['earth wash', '24', 'light'],
     ];
-    expect(leftAlone({ army: army('done step', 'prio', 'Comments'), pots })).toEqual([
+    expect(leftAlone({ army: army('done step', 'prior', 'Comments'), pots })).toEqual([
       'pots.csv Shade',
-      'army.csv done step | prio',
+      'army.csv done step | prior',
     ]);
     expect(leftAlone({})).toEqual([]);
     expect(leftAlone({ pots: pots.map((cells) => [...cells.slice(0, 2), 'price', 'price USD']) })).toEqual([
@@ -94,7 +94,7 @@ describe('headers of the painter’s own', () => {
   });
 
   it.each<[string, string]>([
-    ['prio', 'priority'],
+    ['prior', 'priority'],
     ['done step', 'done'],
     ['doneStep', 'done'],
     ['Priority_of_mine', 'priority'],
