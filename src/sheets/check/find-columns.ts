@@ -18,6 +18,8 @@ interface Found {
   readonly problems: readonly Problem<ProblemCode>[];
   /** Headers that name no column and do not say that they are notes, as written. */
   readonly leftAlone: readonly string[];
+  /** Headers that are not the own name of the column that they are taken for, in their order. */
+  readonly readAs: readonly (readonly [header: string, column: string])[];
 }
 
 interface Placed {
@@ -45,6 +47,7 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
   return {
     indexes,
     leftAlone: own.map((index) => table.headers[index] ?? ''),
+    readAs: readAs(table, indexes),
     problems: [
       ...problems,
       ...missingColumns(table, absent, { nearby, likely }),
@@ -52,6 +55,15 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
       ...maybeMeant(table, likely, absent),
     ],
   };
+}
+
+function readAs({ sheet, headers }: Table, indexes: ReadonlyMap<string, number>): [string, string][] {
+  const byIndex = new Map([...indexes].map(([key, index]) => [index, key]));
+  return headers.flatMap((header, index): [string, string][] => {
+    const column = columns[sheet].find((one) => headerKey(one.header) === byIndex.get(index));
+    if (column === undefined || columnMeant(sheet, header)?.isOwn !== false) return [];
+    return [[header, column.header]];
+  });
 }
 
 /** Of the painter's own, and no note. */
