@@ -167,9 +167,9 @@ const paths: readonly ProblemCase[] = [
   ),
   lone(
     'unknown-file-type',
-    'army.ods',
+    'army.numbers',
     makeZip({ mimetype: 'application/vnd.oasis.opendocument.spreadsheet' }),
-    'army.ods: a file of this type cannot be read (.ods). Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
+    'army.numbers: a file of this type cannot be read (.numbers). Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
   ),
 ];
 

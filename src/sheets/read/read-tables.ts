@@ -9,7 +9,7 @@ import { type FoundProblem, neededHeaders, type ReadGrids } from './grid.js';
 import { makeTable } from './make-table.js';
 import { deadLink, MOST_BOOK_MB, readBytes, unreadable } from './read-bytes.js';
 
-const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.xls'];
+const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 
 /**
