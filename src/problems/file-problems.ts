@@ -40,7 +40,7 @@ export const fileProblems = {
   'unknown-file-type': {
     severity: 'error',
     says: 'a file of this type cannot be read ({found})',
-    hint: 'Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
+    hint: 'Save it as a workbook (.xlsx or .ods), or save each sheet as CSV in one folder and name that folder.',
   },
   'old-workbook': {
     severity: 'error',

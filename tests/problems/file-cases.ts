@@ -169,7 +169,7 @@ const paths: readonly ProblemCase[] = [
     'unknown-file-type',
     'army.numbers',
     makeZip({ mimetype: 'application/vnd.oasis.opendocument.spreadsheet' }),
-    'army.numbers: a file of this type cannot be read (.numbers). Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
+    'army.numbers: a file of this type cannot be read (.numbers). Save it as a workbook (.xlsx or .ods), or save each sheet as CSV in one folder and name that folder.',
   ),
 ];
 
@@ -362,11 +362,11 @@ const tables: readonly ProblemCase[] = [
     code: 'note-row',
     make: folder({
       'pots.csv':
-        'paint,size ml,price\nbrick red,17,3.50\n,,\nDrawer,,\nearth wash,24,4.20\nTotal,41,7.70\nsizes as on the label,,\n',
+        'paint,size ml,price\nbrick red,17,3.50\n,,\nDrawer,,\nearth wash,24,4.20\nTotal,41,7.70\nsizes by label,,\n',
     }),
     says: [
       'pots.csv row 4: this row was left alone, as a heading or a note: "Drawer". If it is a row like the others, fill in its needed cells.',
-      'pots.csv row 7: this row was left alone, as a heading or a note: "sizes as on the label". If it is a row like the others, fill in its needed cells.',
+      'pots.csv row 7: this row was left alone, as a heading or a note: "sizes by label". If it is a row like the others, fill in its needed cells.',
     ],
   },
   {

@@ -25,8 +25,8 @@ export interface CheckedSettings {
   readonly currency: string | undefined;
 }
 
-/** Every setting; a row by an assumption's name becomes an override. */
-export function checkSettings(from: From, assumptions: Assumptions): CheckedSettings {
+/** Every setting; a row by an assumption's name becomes an override. `borne` is the currency that all prices bear. */
+export function checkSettings(from: From, assumptions: Assumptions, borne?: string): CheckedSettings {
   const sheet = readRows('settings', from);
   const byKey = new Map([...assumptions.values()].map((one) => [headerKey(one.name), one]));
   const given = new Map<string, Row>();
@@ -40,7 +40,8 @@ export function checkSettings(from: From, assumptions: Assumptions): CheckedSett
     else if (typeof place === 'string') values[place] = value;
     else overrides.push(value as Override);
   }
-  recordDefaults(given, from.findings);
+  if (borne !== undefined && !given.has('currency')) values.currency = borne;
+  recordDefaults(given, from.findings, borne);
   return { settings: settingsOf(values, overrides), currency: currencyOf(values, given) };
 }
 
@@ -93,9 +94,15 @@ function currencyOf(
   return given.has('currency') ? undefined : settingRows.currency.blank.value;
 }
 
-function recordDefaults(given: ReadonlyMap<string, Row>, findings: Findings): void {
-  for (const [, { name, blank }] of rows) {
+function recordDefaults(
+  given: ReadonlyMap<string, Row>,
+  findings: Findings,
+  borne: string | undefined,
+): void {
+  for (const [key, { name, blank }] of rows) {
     if (given.has(headerKey(name))) continue;
-    useDefault(findings, { sheet: 'settings', column: name, rows: 1, meaning: blank.means });
+    const isBorne = key === 'currency' && borne !== undefined;
+    const meaning = isBorne ? `${borne}, which all prices bear` : blank.means;
+    useDefault(findings, { sheet: 'settings', column: name, rows: 1, meaning });
   }
 }

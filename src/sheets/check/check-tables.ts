@@ -21,6 +21,7 @@ import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, type LeftAlone, makeFindings, type ReadAs } from './collect-findings.js';
+import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { namePaints } from './name-paints.js';
@@ -97,6 +98,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const ofSettings = checkSettings(
     { table: tables.get('settings'), terms: unpriced, findings },
     known.assumptions,
+    findCurrency(tables.values()),
   );
   const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.
