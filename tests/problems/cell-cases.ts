@@ -45,7 +45,10 @@ const columnCases: readonly ProblemCase[] = [
   // A header may name its currency as a price may.
   spoil(
     'other-currency',
-    { pots: ['paint,size ml,Price (£)', 'brick red,17,3.50', 'earth wash,24,'] },
+    {
+      pots: ['paint,size ml,Price (£)', 'brick red,17,3.50', 'earth wash,24,'],
+      settings: ['name,value', 'currency,EUR'],
+    },
     'pots.csv row 1, "Price (£)" (C1): "£" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
   ),
   ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"', 'half', '~40%', '3/4'].map((reading) =>

@@ -40,9 +40,18 @@ export function checkSettings(from: From, assumptions: Assumptions, borne?: stri
     else if (typeof place === 'string') values[place] = value;
     else overrides.push(value as Override);
   }
-  if (borne !== undefined && !given.has('currency')) values.currency = borne;
-  recordDefaults(given, from.findings, borne);
+  const meant = borne === usDollar && isOfOtherDollar(values.locale) ? undefined : borne;
+  if (meant !== undefined && !given.has('currency')) values.currency = meant;
+  recordDefaults(given, from.findings, meant);
   return { settings: settingsOf(values, overrides), currency: currencyOf(values, given) };
+}
+
+const usDollar = 'USD';
+
+/** `$` is some other dollar where a locale names another country than the United States. */
+function isOfOtherDollar(locale: unknown): boolean {
+  const region = typeof locale === 'string' ? new Intl.Locale(locale).region : undefined;
+  return region !== undefined && region !== 'US';
 }
 
 /** What a row sets; undefined (and told) where it is unknown or stands twice. */

@@ -33,7 +33,7 @@ function signsIn({ sheet, headers, rows }: Table): readonly string[] {
     const meant = columnMeant(sheet, header);
     if (meant === undefined || !money.has(meant.key)) return [];
     const ofCells = rows.slice(0, mostRows).flatMap(({ cells }) => signOf(cells[index] ?? '') ?? []);
-    return meant.currency === undefined ? ofCells : [meant.currency.sign.toLowerCase(), ...ofCells];
+    return meant.currency?.isSure !== true ? ofCells : [meant.currency.sign.toLowerCase(), ...ofCells];
   });
 }
 
