@@ -154,7 +154,7 @@ export const fileProblems = {
   },
   'sheet-of-other-type': {
     severity: 'warning',
-    says: 'this was left alone: in a folder, the {expected} sheet is read from a .csv, .tsv or .txt file',
+    says: 'this was left alone: in a folder, the {expected} sheet is read from a .csv, .tsv, .txt, .xlsx, .xlsm or .ods file',
     hint: 'Save the sheet as {expected}.csv, or put all sheets into one workbook and name that.',
   },
   'log-of-csv-sheets': {

@@ -431,9 +431,9 @@ const names: readonly ProblemCase[] = [
   ]),
   {
     code: 'sheet-of-other-type',
-    make: folder({ 'shops.ods': 'x' }),
+    make: folder({ 'shops.numbers': 'x' }),
     says: [
-      'shops.ods: this was left alone: in a folder, the shops sheet is read from a .csv, .tsv or .txt file. Save the sheet as shops.csv, or put all sheets into one workbook and name that.',
+      'shops.numbers: this was left alone: in a folder, the shops sheet is read from a .csv, .tsv, .txt, .xlsx, .xlsm or .ods file. Save the sheet as shops.csv, or put all sheets into one workbook and name that.',
     ],
   },
 ];

@@ -5,7 +5,7 @@ import { type SheetName, sheetNames } from '../../model/words.js';
 import { matchSheetName, nearSheetName } from './match-sheet-name.js';
 
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
-const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods'];
+export const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods'];
 const OTHER_ENDINGS: readonly string[] = [...WORKBOOK_ENDINGS, '.xls', '.xlsb', '.numbers'];
 /** A text file called `shop.txt` may be any note. */
 const SHEET_ENDINGS: readonly string[] = ['.csv', '.tsv'];
