@@ -5,14 +5,15 @@ import { exitCodes } from './end-run.js';
 import { listFound } from './list-found.js';
 import { readOrShow } from './read-or-show.js';
 import { wordLeftAlone } from './word-left-alone.js';
+import { wordReadAs } from './word-read-as.js';
 
 /** Columns of the painter's own that are named; only a table gone wrong has more. */
 const mostNamed = 100;
 
 /** Gives 0 where the sheets can be planned, with or without warnings, else 1. */
 export async function runCheck(path: string): Promise<number> {
-  const { sheets, problems, leftAlone } = await readOrShow(path, { today: today() });
-  const left = wordLeftAlone(leftAlone, mostNamed);
+  const { sheets, problems, leftAlone, readAs } = await readOrShow(path, { today: today() });
+  const left = wordReadAs(readAs) + wordLeftAlone(leftAlone, mostNamed);
   if (sheets === undefined) {
     // Standard output stays empty where the answer is no.
     stderr.write(left);

@@ -17,6 +17,7 @@ import { showAnswer } from './show-answer.js';
 import type { Problem } from './show-problems.js';
 import { showProgress } from './show-progress.js';
 import { wordLeftAlone } from './word-left-alone.js';
+import { wordReadAs } from './word-read-as.js';
 import { writeFiles } from './write-files.js';
 
 /** Of the painter's own columns so many are named, so that the line stays short; `halfpot check` names all. */
@@ -52,8 +53,8 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems, leftAlone } = await readOrShow(path, day);
-    stderr.write(wordLeftAlone(leftAlone, mostNamed));
+    const { sheets, problems, leftAlone, readAs } = await readOrShow(path, day);
+    stderr.write(wordReadAs(readAs) + wordLeftAlone(leftAlone, mostNamed));
     if (sheets === undefined) return exitCodes.problems;
     const settings = setByFlags(sheets.settings, wayToBuy);
     const part = narrowSheets({ ...sheets, settings }, flags);

@@ -17,10 +17,10 @@ import type { PartShare } from './zones.js';
 /** A date as `YYYY-MM-DD`. */
 export type IsoDate = string;
 
-/** What the `left` column says. Volumes are of the labelled volume. */
+/** What the `left` column says; rough where it says `about` or `almost`. Volumes are of the labelled volume. */
 export type Reading =
-  | { readonly how: 'by eye' /** 0 to 1 */; readonly share: number }
-  | { readonly how: 'in ml'; readonly ml: number }
+  | { readonly how: 'by eye' /** 0 to 1 */; readonly share: number; readonly isRough?: true }
+  | { readonly how: 'in ml'; readonly ml: number; readonly isRough?: true }
   | { readonly how: 'weighed'; readonly grams: number; readonly emptyGrams: number };
 
 export interface Pot {

@@ -40,7 +40,7 @@ export const fileProblems = {
   'unknown-file-type': {
     severity: 'error',
     says: 'a file of this type cannot be read ({found})',
-    hint: 'Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
+    hint: 'Save it as a workbook (.xlsx or .ods), or save each sheet as CSV in one folder and name that folder.',
   },
   'old-workbook': {
     severity: 'error',
@@ -154,7 +154,7 @@ export const fileProblems = {
   },
   'sheet-of-other-type': {
     severity: 'warning',
-    says: 'this was left alone: in a folder, the {expected} sheet is read from a .csv, .tsv or .txt file',
+    says: 'this was left alone: in a folder, the {expected} sheet is read from a .csv, .tsv, .txt, .xlsx, .xlsm or .ods file',
     hint: 'Save the sheet as {expected}.csv, or put all sheets into one workbook and name that.',
   },
   'log-of-csv-sheets': {
@@ -199,8 +199,13 @@ export const fileProblems = {
   },
   'totals-row': {
     severity: 'warning',
-    says: 'this last row was left alone, as it adds up those above it: {found}',
+    says: 'this row was left alone, as it adds up those above it: {found}',
     hint: 'If it is a row like the others, give it a name of its own and fill in its needed cells.',
+  },
+  'note-row': {
+    severity: 'warning',
+    says: 'this row was left alone, as a heading or a note: {found}',
+    hint: 'If it is a row like the others, fill in its needed cells.',
   },
   'column-without-header': {
     severity: 'warning',

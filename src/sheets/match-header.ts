@@ -11,7 +11,16 @@ export function nameKey(name: string): string {
     .replace(/[\s_-]+/g, '');
 }
 
-/** The key of a header, in which brackets do not count either: `Size (ML)` and `size_ml` both give `sizeml`. */
+/** Letters that lose no accent when they are taken apart. */
+const plainLetters: Readonly<Record<string, string>> = { ß: 'ss', ł: 'l', ø: 'o', æ: 'ae', œ: 'oe' };
+
+/**
+ * The key of a header, in which brackets and accents do not count either: `Size (ML)` and `size_ml` both give `sizeml`,
+ * `Füllstand` gives `fullstand`.
+ */
 export function headerKey(header: string): string {
-  return nameKey(header).replace(/[()[\]]+/g, '');
+  return nameKey(header)
+    .normalize('NFD')
+    .replace(/[()[\]\p{M}]+/gu, '')
+    .replace(/[ßłøæœ]/g, (letter) => plainLetters[letter] ?? letter);
 }

@@ -11,6 +11,8 @@ import { spellings, units } from './units.js';
 export interface MeantColumn {
   /** The key of its own header. */
   readonly key: string;
+  /** Called by its own name, with a unit or without; of two columns it comes before one that is called otherwise. */
+  readonly isOwn: boolean;
   readonly currency?: HeaderCurrency;
 }
 
@@ -21,17 +23,32 @@ export interface HeaderCurrency {
   readonly isSure: boolean;
 }
 
-function spellingsOf(column: Column): [string, string][] {
+/** What a column is called, its own header without its unit first. */
+export const namesOf = ({ header, called }: Column): readonly string[] => [
+  bareHeader(header),
+  ...(called?.split(', ') ?? []),
+];
+
+/** Words between a name and its unit: `Inhalt in ml`, `contenido en ml`. */
+const joints = ['', 'in', 'en'] as const;
+
+function spellingsOf(column: Column): [string, MeantColumn][] {
   const key = headerKey(column.header);
-  const stem = headerKey(bareHeader(column.header));
   const unit = units.find((one) => column.header.endsWith(` ${one}`)) ?? column.isIn;
   const ways = unit === undefined || unit === 'money' ? [] : spellings[unit];
-  return [key, ...ways.flatMap((way) => [stem + way, `${stem}in${way}`])].map((way) => [way, key]);
+  return namesOf(column).flatMap((name, at) => {
+    const stem = headerKey(name);
+    const measured = joints.flatMap((joint) => ways.map((way) => stem + joint + way));
+    return [stem, ...measured, ...(at === 0 ? [key] : [])].map((way): [string, MeantColumn] => [
+      way,
+      { key, isOwn: at === 0 },
+    ]);
+  });
 }
 
-/** By sheet and the key of each spelling, the key of its column: `sizeinml` gives `sizeml`. */
-const spelled: ReadonlyMap<SheetName, ReadonlyMap<string, string>> = new Map(
-  sheetNames.map((sheet) => [sheet, new Map(columns[sheet].flatMap(spellingsOf))]),
+/** By sheet and the key of each spelling, its column: `sizeinml` means `sizeml`. The first column of two counts. */
+const spelled: ReadonlyMap<SheetName, ReadonlyMap<string, MeantColumn>> = new Map(
+  sheetNames.map((sheet) => [sheet, new Map(columns[sheet].flatMap(spellingsOf).toReversed())]),
 );
 
 /** More is a text and no header of ours. */
@@ -54,8 +71,13 @@ export function knownHeaderKeys(sheet: SheetName): ReadonlySet<string> {
  */
 export function columnMeant(sheet: SheetName, header: string): MeantColumn | undefined {
   if (header.length > longest) return undefined;
-  const key = spelled.get(sheet)?.get(headerKey(header));
-  return key === undefined ? moneyMeant(sheet, header) : { key };
+  return spelled.get(sheet)?.get(headerKey(header)) ?? meantTwice(sheet, header) ?? moneyMeant(sheet, header);
+}
+
+/** `Farbe / Colour`: in two languages, which mean the same. */
+function meantTwice(sheet: SheetName, header: string): MeantColumn | undefined {
+  const [first, ...others] = header.split('/').map((part) => spelled.get(sheet)?.get(headerKey(part)));
+  return others.length > 0 && others.every((other) => other?.key === first?.key) ? first : undefined;
 }
 
 /** The key of the column that a header means, else its own. */
@@ -71,10 +93,10 @@ function moneyMeant(sheet: SheetName, header: string): MeantColumn | undefined {
     [last, words.slice(0, -1)],
     [first, words.slice(1)],
   ] as const) {
-    const key = moneyKey(sheet, rest);
-    if (key === undefined || !isSign(sign)) continue;
+    const meant = pricesMeant(sheet, rest);
+    if (meant === undefined || !isSign(sign)) continue;
     const isSure = !/^[a-z]+$/.test(sign) || header.includes(`(${sign})`) || header.includes(`[${sign}]`);
-    return { key, currency: { sign, isSure } };
+    return { ...meant, currency: { sign, isSure } };
   }
   return undefined;
 }
@@ -88,12 +110,13 @@ function wordsOf(header: string): string[] {
     .filter((word) => word !== '');
 }
 
-function moneyKey(sheet: SheetName, words: readonly string[]): string | undefined {
+function pricesMeant(sheet: SheetName, words: readonly string[]): MeantColumn | undefined {
   const bare = words.at(-1)?.toLowerCase() === 'in' ? words.slice(0, -1) : words;
-  const key = headerKey(bare.join(''));
-  return columns[sheet].some(({ header, isIn }) => isIn === 'money' && headerKey(header) === key)
-    ? key
-    : undefined;
+  const meant = spelled.get(sheet)?.get(headerKey(bare.join('')));
+  const isMoney = columns[sheet].some(
+    ({ header, isIn }) => isIn === 'money' && headerKey(header) === meant?.key,
+  );
+  return isMoney ? meant : undefined;
 }
 
 const isSign = (word: string): boolean => word.length <= 4 && isCurrencySign(word.toLowerCase());

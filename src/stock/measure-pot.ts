@@ -40,8 +40,9 @@ function readingErrorMl({ left, ordered, sizeMl, openedOn }: Pot, assumptions: A
   if (left.how === 'weighed') return likely(assumptions, 'error of a weighed pot');
   const isSealed = openedOn === undefined && (left.how === 'by eye' ? left.share === 1 : left.ml === sizeMl);
   if (isSealed) return 0;
-  const percent = likely(assumptions, left.how === 'by eye' ? 'error by eye' : 'error in ml');
-  return left.how === 'by eye' && left.share === 0 ? 0 : (percent / 100) * sizeMl;
+  const byEye = left.how === 'by eye' ? 'error by eye' : 'error in ml';
+  const percent = likely(assumptions, left.isRough === true ? 'error of a rough reading' : byEye);
+  return left.how === 'by eye' && left.share === 0 && left.isRough !== true ? 0 : (percent / 100) * sizeMl;
 }
 
 function markOf({ left, container }: Pot, paint: Paint, assumptions: Assumptions): Mark {

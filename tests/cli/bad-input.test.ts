@@ -42,10 +42,10 @@ const cases: readonly {
   },
   {
     what: 'an unknown file type',
-    files: { 'army.ods': 'x' },
-    path: 'army.ods',
+    files: { 'army.numbers': 'x' },
+    path: 'army.numbers',
     alone: true,
-    says: /army\.ods: a file of this type cannot be read/,
+    says: /army\.numbers: a file of this type cannot be read/,
   },
   {
     what: 'an old workbook',

@@ -49,11 +49,11 @@ describe('halfpot check', () => {
       ),
     });
     const army = readFileSync(join(own, 'army.csv'), 'utf8');
-    writeFileSync(join(own, 'army.csv'), army.replace(',count,', ',number,'));
+    writeFileSync(join(own, 'army.csv'), army.replace(',count,', ',head,'));
     expect(runHalfpot(['check', own])).toMatchObject({
       code: 1,
       out: '',
-      err: expect.stringMatching(/\n1 error\nLeft alone, .* army\.csv "number", "colour of the lamp"\.\n$/),
+      err: expect.stringMatching(/\n1 error\nLeft alone, .* army\.csv "head", "colour of the lamp"\.\n$/),
     });
   });
 

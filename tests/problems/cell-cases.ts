@@ -17,8 +17,8 @@ const columnCases: readonly ProblemCase[] = [
   ),
   spoil(
     'missing-column',
-    { pots: ['paint,size', 'brick red,17', 'earth wash,24'] },
-    'pots.csv, "size ml": there is no such column. Add it to the header row, or rename "size" if that is meant.',
+    { pots: ['paint,sizes ml', 'brick red,17', 'earth wash,24'] },
+    'pots.csv, "size ml": there is no such column. Add it to the header row, or rename "sizes ml" if that is meant.',
   ),
   spoil(
     'missing-column',
@@ -38,27 +38,30 @@ const columnCases: readonly ProblemCase[] = [
   ),
   spoil(
     'near-column',
-    { army: ['unit,figure,count,done step,prio', 'first spears,spearman,20,1,2'] },
+    { army: ['unit,figure,count,done step,prior', 'first spears,spearman,20,1,2'] },
     'army.csv row 1, "done step" (D1): no column of this sheet is called so. Rename it "done" if that is meant; as it stands it is left alone as a note of your own.',
-    'army.csv row 1, "prio" (E1): no column of this sheet is called so. Rename it "priority" if that is meant; as it stands it is left alone as a note of your own.',
+    'army.csv row 1, "prior" (E1): no column of this sheet is called so. Rename it "priority" if that is meant; as it stands it is left alone as a note of your own.',
   ),
   // A header may name its currency as a price may.
   spoil(
     'other-currency',
-    { pots: ['paint,size ml,Price (£)', 'brick red,17,3.50', 'earth wash,24,'] },
+    {
+      pots: ['paint,size ml,Price (£)', 'brick red,17,3.50', 'earth wash,24,'],
+      settings: ['name,value', 'currency,EUR'],
+    },
     'pots.csv row 1, "Price (£)" (C1): "£" is not in EUR. Write every price in the currency of the settings sheet, or change it there.',
   ),
   ...['60%', '7.5 ml', '31.2 g', 'empty', '40', '"12,5"', 'half', '~40%', '3/4'].map((reading) =>
     spoil(
       'column-maybe-meant',
-      { pots: ['paint,size ml,How full,notes', `brick red,17,${reading},60%`, 'earth wash,24,,full'] },
-      'pots.csv row 1, "How full" (C1): this column is not read, though it could be meant for "left", which counts as blank on every row: full. Rename it "left" if that is meant; if it is a note of your own, let its header end in "notes".',
+      { pots: ['paint,size ml,How full now,notes', `brick red,17,${reading},60%`, 'earth wash,24,,full'] },
+      'pots.csv row 1, "How full now" (C1): this column is not read, though it could be meant for "left", which counts as blank on every row: full. Rename it "left" if that is meant; if it is a note of your own, let its header end in "notes".',
     ),
   ),
   spoil(
     'column-maybe-meant',
     {
-      pots: ['paint,size ml,Paid,type', 'brick red,17,3.50,colour', 'earth wash,24,4.20,wash'],
+      pots: ['paint,size ml,Paid then,sort of', 'brick red,17,3.50,colour', 'earth wash,24,4.20,wash'],
       offers: [
         'shop,offer,price,paint,size ml,in it',
         'Quay,set,9,brick red,17,2',
@@ -67,16 +70,16 @@ const columnCases: readonly ProblemCase[] = [
       shops: ['shop,parcel', 'Quay,€4.90'],
       army: ['unit,figure,count,painted up to', 'first spears,spearman,20,1'],
     },
-    'pots.csv row 1, "Paid" (C1): this column is not read, though it could be meant for "price", which counts as blank on every row: unpriced. Rename it "price" if that is meant; if it is a note of your own, let its header end in "notes".',
-    'pots.csv row 1, "type" (D1): this column is not read, though it could be meant for "kind", which counts as blank on every row: colour. Rename it "kind" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'pots.csv row 1, "Paid then" (C1): this column is not read, though it could be meant for "price", which counts as blank on every row: unpriced. Rename it "price" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'pots.csv row 1, "sort of" (D1): this column is not read, though it could be meant for "kind", which counts as blank on every row: colour. Rename it "kind" if that is meant; if it is a note of your own, let its header end in "notes".',
     'offers.csv row 1, "in it" (F1): this column is not read, though it could be meant for "pots", which counts as blank on every row: 1. Rename it "pots" if that is meant; if it is a note of your own, let its header end in "notes".',
     'shops.csv row 1, "parcel" (B1): this column is not read, though it could be meant for "postage", which counts as blank on every row: 0. Rename it "postage" if that is meant; if it is a note of your own, let its header end in "notes".',
     'army.csv row 1, "painted up to" (D1): this column is not read, though it could be meant for "done", which counts as blank on every row: none. Rename it "done" if that is meant; if it is a note of your own, let its header end in "notes".',
   ),
   spoil(
     'blank-column-maybe-meant',
-    { pots: ['paint,size ml,left,How full', 'brick red,17,,60%', 'earth wash,24,,half'] },
-    'pots.csv row 1, "How full" (D1): this column is not read, though it could be meant for "left", which is blank on every row: full. Take the blank column out and rename this one "left" if that is meant; if it is a note of your own, let its header end in "notes".',
+    { pots: ['paint,size ml,left,How full now', 'brick red,17,,60%', 'earth wash,24,,half'] },
+    'pots.csv row 1, "How full now" (D1): this column is not read, though it could be meant for "left", which is blank on every row: full. Take the blank column out and rename this one "left" if that is meant; if it is a note of your own, let its header end in "notes".',
   ),
   spoil(
     'missing-column',
@@ -428,9 +431,9 @@ const wordCases: readonly ProblemCase[] = [
   ),
   spoil(
     'not-a-reading',
-    { pots: ['paint,size ml,left', 'brick red,17,some', 'earth wash,24,half'] },
+    { pots: ['paint,size ml,left', 'brick red,17,some', 'earth wash,24,a lot'] },
     'pots.csv row 2, "left" (C2): "some" does not say how much is left. Write 60%, 7.5 ml, full, empty or a weight such as 31.2 g.',
-    'pots.csv row 3, "left" (C3): "half" does not say how much is left. Write 60%, 7.5 ml, full, empty or a weight such as 31.2 g.',
+    'pots.csv row 3, "left" (C3): "a lot" does not say how much is left. Write 60%, 7.5 ml, full, empty or a weight such as 31.2 g.',
   ),
   spoil(
     'left-without-unit',

@@ -167,9 +167,9 @@ const paths: readonly ProblemCase[] = [
   ),
   lone(
     'unknown-file-type',
-    'army.ods',
+    'army.numbers',
     makeZip({ mimetype: 'application/vnd.oasis.opendocument.spreadsheet' }),
-    'army.ods: a file of this type cannot be read (.ods). Save it as a workbook (.xlsx), or save each sheet as CSV in one folder and name that folder.',
+    'army.numbers: a file of this type cannot be read (.numbers). Save it as a workbook (.xlsx or .ods), or save each sheet as CSV in one folder and name that folder.',
   ),
 ];
 
@@ -342,9 +342,31 @@ const tables: readonly ProblemCase[] = [
       'army.csv': 'unit,figure,count\nfirst spears,spearman,20\nbows,spearman,10\n,,30\n',
     }),
     says: [
-      'pots.csv row 5: this last row was left alone, as it adds up those above it: "Total", "41". If it is a row like the others, give it a name of its own and fill in its needed cells.',
-      'offers.csv row 4: this last row was left alone, as it adds up those above it: "Summe", "7". If it is a row like the others, give it a name of its own and fill in its needed cells.',
-      'army.csv row 4: this last row was left alone, as it adds up those above it: "30". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'pots.csv row 5: this row was left alone, as it adds up those above it: "Total", "41". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'offers.csv row 4: this row was left alone, as it adds up those above it: "Summe", "7". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'army.csv row 4: this row was left alone, as it adds up those above it: "30". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+    ],
+  },
+  {
+    code: 'totals-row',
+    make: folder({
+      'pots.csv':
+        'paint,size ml,price\nbrick red,17,3.50\nearth wash,24,4.20\nSubtotal rack,41,7.70\nbone,17,3.50\nAverage,,3.73\n',
+    }),
+    says: [
+      'pots.csv row 4: this row was left alone, as it adds up those above it: "Subtotal rack", "41". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+      'pots.csv row 6: this row was left alone, as it adds up those above it: "Average", "3.73". If it is a row like the others, give it a name of its own and fill in its needed cells.',
+    ],
+  },
+  {
+    code: 'note-row',
+    make: folder({
+      'pots.csv':
+        'paint,size ml,price\nbrick red,17,3.50\n,,\nDrawer,,\nearth wash,24,4.20\nTotal,41,7.70\nsizes by label,,\n',
+    }),
+    says: [
+      'pots.csv row 4: this row was left alone, as a heading or a note: "Drawer". If it is a row like the others, fill in its needed cells.',
+      'pots.csv row 7: this row was left alone, as a heading or a note: "sizes by label". If it is a row like the others, fill in its needed cells.',
     ],
   },
   {
@@ -409,9 +431,9 @@ const names: readonly ProblemCase[] = [
   ]),
   {
     code: 'sheet-of-other-type',
-    make: folder({ 'shops.ods': 'x' }),
+    make: folder({ 'shops.numbers': 'x' }),
     says: [
-      'shops.ods: this was left alone: in a folder, the shops sheet is read from a .csv, .tsv or .txt file. Save the sheet as shops.csv, or put all sheets into one workbook and name that.',
+      'shops.numbers: this was left alone: in a folder, the shops sheet is read from a .csv, .tsv, .txt, .xlsx, .xlsm or .ods file. Save the sheet as shops.csv, or put all sheets into one workbook and name that.',
     ],
   },
 ];

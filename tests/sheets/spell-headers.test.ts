@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { SheetName } from '../../src/model/words.js';
 import { columns } from '../../src/sheets/columns/columns.js';
 import { headerKey } from '../../src/sheets/match-header.js';
-import { columnMeant, knownHeaderKeys } from '../../src/sheets/spell-headers.js';
+import { columnMeant, knownHeaderKeys, namesOf } from '../../src/sheets/spell-headers.js';
 
 describe('a header with its unit', () => {
   it.each<[SheetName, string, string]>([
@@ -22,7 +22,7 @@ describe('a header with its unit', () => {
     ['log', 'Before (grams)', 'beforeg'],
     ['log', 'used (ml)', 'usedml'],
   ])('in %s, %s means %s', (sheet, header, key) => {
-    expect(columnMeant(sheet, header)).toEqual({ key });
+    expect(columnMeant(sheet, header)).toEqual({ key, isOwn: true });
     expect(knownHeaderKeys(sheet).has(headerKey(header))).toBe(true);
   });
 
@@ -30,7 +30,6 @@ describe('a header with its unit', () => {
     // What is left may be in percent, ml or grams, so that a unit in its header says more than the column does.
     ['pots', 'left (%)'],
     ['pots', 'left ml'],
-    ['pots', 'size'],
     ['pots', 'size (mm)'],
     ['pots', 'keep (g)'],
     ['schemes', 'share (%)'],
@@ -45,7 +44,7 @@ describe('a header with its unit', () => {
   it('means one column only', () => {
     for (const [sheet, list] of Object.entries(columns))
       for (const { header } of list)
-        expect(columnMeant(sheet as SheetName, header)).toEqual({ key: headerKey(header) });
+        expect(columnMeant(sheet as SheetName, header)).toEqual({ key: headerKey(header), isOwn: true });
   });
 });
 
@@ -65,11 +64,10 @@ describe('a header with a currency', () => {
     ['shops', 'least order kr', 'leastorder', 'kr', false],
     ['extras', 'price all', 'price', 'all', false],
   ])('in %s, %s', (sheet, header, key, sign, isSure) => {
-    expect(columnMeant(sheet, header)).toEqual({ key, currency: { sign, isSure } });
+    expect(columnMeant(sheet, header)).toEqual({ key, isOwn: true, currency: { sign, isSure } });
   });
 
   it.each<[SheetName, string]>([
-    ['pots', 'price paid'],
     ['pots', 'price (each)'],
     ['pots', 'old price €'],
     ['pots', 'EUR'],
@@ -78,5 +76,47 @@ describe('a header with a currency', () => {
     ['army', 'price EUR'],
   ])('in %s, %s means none', (sheet, header) => {
     expect(columnMeant(sheet, header)).toBeUndefined();
+  });
+});
+
+describe('a header in other words', () => {
+  // Dictionary words; the first column of two that share one counts.
+  it.each<[SheetName, string, string]>([
+    ['pots', 'Colour', 'paint'],
+    ['pots', 'Farbe', 'paint'],
+    ['pots', 'Inhalt (ml)', 'sizeml'],
+    ['pots', 'Contenido en ml', 'sizeml'],
+    ['pots', 'Pojemność ml', 'sizeml'],
+    ['pots', 'Füllstand', 'left'],
+    ['pots', 'Fullstand', 'left'],
+    ['pots', 'How full', 'left'],
+    ['pots', 'Zostało', 'left'],
+    ['pots', 'price paid', 'price'],
+    ['pots', 'Farbe / Colour', 'paint'],
+    ['army', 'Einheit', 'unit'],
+    ['army', 'Nombre', 'count'],
+    ['log', 'Gewicht vorher', ''],
+  ])('in %s, %s means %j', (sheet, header, key) => {
+    const meant = columnMeant(sheet, header);
+    expect(meant).toEqual(key === '' ? undefined : { key, isOwn: false });
+  });
+
+  it('is no word of another column of its sheet', () => {
+    for (const list of Object.values(columns)) {
+      const words = list.flatMap((column) => [...new Set(namesOf(column).map(headerKey))]);
+      expect(words.filter((word, at) => words.indexOf(word) !== at)).toEqual([]);
+    }
+  });
+
+  it('that means two columns means none', () => {
+    expect(columnMeant('pots', 'Farbe / Preis')).toBeUndefined();
+  });
+
+  it('with a currency is a price too', () => {
+    expect(columnMeant('pots', 'Prix (€)')).toEqual({
+      key: 'price',
+      isOwn: false,
+      currency: { sign: '€', isSure: true },
+    });
   });
 });

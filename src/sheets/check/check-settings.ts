@@ -25,8 +25,8 @@ export interface CheckedSettings {
   readonly currency: string | undefined;
 }
 
-/** Every setting; a row by an assumption's name becomes an override. */
-export function checkSettings(from: From, assumptions: Assumptions): CheckedSettings {
+/** Every setting; a row by an assumption's name becomes an override. `borne` is the currency that all prices bear. */
+export function checkSettings(from: From, assumptions: Assumptions, borne?: string): CheckedSettings {
   const sheet = readRows('settings', from);
   const byKey = new Map([...assumptions.values()].map((one) => [headerKey(one.name), one]));
   const given = new Map<string, Row>();
@@ -58,9 +58,11 @@ export function checkSettings(from: From, assumptions: Assumptions): CheckedSett
     if (typeof kind === 'function') sums.push(read);
     else read();
   }
+  const meant = borne === usDollar && isOfOtherDollar(values.locale) ? undefined : borne;
+  if (meant !== undefined && !given.has('currency')) values.currency = meant;
   for (const read of sums) read();
   askWhich(given, sheet);
-  recordDefaults(given, from.findings);
+  recordDefaults(given, from.findings, meant);
   return { settings: settingsOf(values, overrides), currency: currencyOf(values, given) };
 }
 
@@ -69,6 +71,14 @@ function askWhich(given: ReadonlyMap<string, Row>, sheet: SheetOf<'settings'>): 
   const [buy, sure] = [given.get('buy'), given.get('sure%')];
   if (buy !== undefined && sure !== undefined)
     sheet.blame('buy-and-sure', buy, 'name', { expected: `row ${sure.row}` });
+}
+
+const usDollar = 'USD';
+
+/** `$` is some other dollar where a locale names another country than the United States. */
+function isOfOtherDollar(locale: unknown): boolean {
+  const region = typeof locale === 'string' ? new Intl.Locale(locale).region : undefined;
+  return region !== undefined && region !== 'US';
 }
 
 /** What a row sets; undefined (and told) where it is unknown or stands twice. */
@@ -117,10 +127,16 @@ function currencyOf(
   return given.has('currency') ? undefined : settingRows.currency.blank.value;
 }
 
-function recordDefaults(given: ReadonlyMap<string, Row>, findings: Findings): void {
-  for (const [, { name, blank }] of rows) {
+function recordDefaults(
+  given: ReadonlyMap<string, Row>,
+  findings: Findings,
+  borne: string | undefined,
+): void {
+  for (const [key, { name, blank }] of rows) {
     // A promise is a way to buy: then `buy` is not left to its default.
     if (given.has(headerKey(name)) || (name === 'buy' && given.has('sure%'))) continue;
-    useDefault(findings, { sheet: 'settings', column: name, rows: 1, meaning: blank.means });
+    const isBorne = key === 'currency' && borne !== undefined;
+    const meaning = isBorne ? `${borne}, which all prices bear` : blank.means;
+    useDefault(findings, { sheet: 'settings', column: name, rows: 1, meaning });
   }
 }

@@ -21,7 +21,8 @@ import { type CheckedShops, checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
-import { type Findings, type LeftAlone, makeFindings } from './collect-findings.js';
+import { type Findings, type LeftAlone, makeFindings, type ReadAs } from './collect-findings.js';
+import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { nameModelParts } from './name-model-parts.js';
@@ -53,6 +54,8 @@ export interface CheckedSheets {
   readonly problems: readonly Problem<ProblemCode>[];
   /** The painter's own columns, which nothing is read from, in sheet order. */
   readonly leftAlone: readonly LeftAlone[];
+  /** Columns that are called otherwise than by their own name, in sheet order. */
+  readonly readAs: readonly ReadAs[];
 }
 
 /** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
@@ -67,7 +70,8 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const rank = ({ sheet }: { readonly sheet: string }): number => sheetNames.indexOf(sheet as SheetName);
   const defaults = findings.defaults.toSorted((a, b) => rank(a) - rank(b));
   const leftAlone = findings.leftAlone.toSorted((a, b) => rank(a) - rank(b));
-  return { sheets: isRight ? { ...rows, defaults } : undefined, problems, leftAlone };
+  const readAs = findings.readAs.toSorted((a, b) => rank(a) - rank(b));
+  return { sheets: isRight ? { ...rows, defaults } : undefined, problems, leftAlone, readAs };
 }
 
 /** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */
@@ -95,6 +99,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const ofSettings = checkSettings(
     { table: tables.get('settings'), terms: { price: anyPrice }, findings },
     known.assumptions,
+    findCurrency(tables.values()),
   );
   const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.

@@ -9,6 +9,17 @@ export interface Findings {
   readonly problems: Problem<ProblemCode>[];
   readonly defaults: DefaultUsed[];
   readonly leftAlone: LeftAlone[];
+  readonly readAs: ReadAs[];
+}
+
+/** Columns of one sheet that are read though they are not called by their own name. */
+export interface ReadAs {
+  readonly file: string;
+  readonly sheet: SheetName;
+  /** As a spreadsheet counts. */
+  readonly headerRow: number;
+  /** One or more: the header as written, and the column that it is taken for. */
+  readonly columns: readonly (readonly [header: string, column: string])[];
 }
 
 /** Columns of one sheet that are the painter's own; those that say that they are notes are not among them. */
@@ -21,7 +32,7 @@ export interface LeftAlone {
 
 /** Nothing found yet. */
 export function makeFindings(): Findings {
-  return { problems: [], defaults: [], leftAlone: [] };
+  return { problems: [], defaults: [], leftAlone: [], readAs: [] };
 }
 
 /** Beyond the most problems so many errors are kept still, so that none of a later sheet is missed for the warnings of an earlier one. */
@@ -53,4 +64,9 @@ export function tellLeftAlone(
   headers: readonly string[],
 ): void {
   if (headers.length > 0) leftAlone.push({ file, sheet, headers });
+}
+
+/** Records how a sheet was read; of own names there is nothing to say. */
+export function tellReadAs({ readAs }: Findings, one: ReadAs): void {
+  if (one.columns.length > 0) readAs.push(one);
 }

@@ -18,6 +18,8 @@ interface Found {
   readonly problems: readonly Problem<ProblemCode>[];
   /** Headers that name no column and do not say that they are notes, as written. */
   readonly leftAlone: readonly string[];
+  /** Headers that are not the own name of the column that they are taken for, in their order. */
+  readonly readAs: readonly (readonly [header: string, column: string])[];
 }
 
 interface Placed {
@@ -36,6 +38,7 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
   const placed: Placed = { indexes: new Map(), strange: [], problems: [] };
   const priced = placePlain(table, placed);
   placePriced(table, priced, { placed, money });
+  placeModels(table, placed.indexes);
   const { indexes, strange, problems } = placed;
   const absent = columns[table.sheet].filter(({ header }) => !indexes.has(headerKey(header)));
   const nearby = nearHeaders(table.headers, strange, absent);
@@ -45,6 +48,7 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
   return {
     indexes,
     leftAlone: own.map((index) => table.headers[index] ?? ''),
+    readAs: readAs(table, indexes),
     problems: [
       ...problems,
       ...missingColumns(table, absent, { nearby, likely }),
@@ -52,6 +56,17 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
       ...maybeMeant(table, likely, absent),
     ],
   };
+}
+
+function readAs({ sheet, headers }: Table, indexes: ReadonlyMap<string, number>): [string, string][] {
+  const byIndex = new Map([...indexes].map(([key, index]) => [index, key]));
+  return headers.flatMap((header, index): [string, string][] => {
+    const key = byIndex.get(index);
+    const column = columns[sheet].find((one) => headerKey(one.header) === key);
+    const meant = columnMeant(sheet, header);
+    if (column === undefined || (meant?.key === key && meant?.isOwn !== false)) return [];
+    return [[header, column.header]];
+  });
 }
 
 /** Of the painter's own, and no note. */
@@ -100,16 +115,33 @@ interface Priced extends HeaderCurrency {
   readonly index: number;
 }
 
-/** Gives back the headers that name a currency. */
+/** A column's own name comes before any other that it is called by. Gives back the headers that name a currency. */
 function placePlain({ sheet, headers }: Table, { indexes, strange }: Placed): Priced[] {
   const priced: Priced[] = [];
+  const others: { readonly key: string; readonly index: number }[] = [];
   for (const [index, header] of headers.entries()) {
     const meant = columnMeant(sheet, header);
     if (meant === undefined) strange.push(index);
     else if (meant.currency !== undefined) priced.push({ key: meant.key, index, ...meant.currency });
+    else if (!meant.isOwn) others.push({ key: meant.key, index });
     else if (!indexes.has(meant.key)) indexes.set(meant.key, index);
   }
+  for (const { key, index } of others) {
+    if (indexes.has(key)) strange.push(index);
+    else indexes.set(key, index);
+  }
   return priced;
+}
+
+const fileName = /\.\w{2,4}\s*(?:,|$)/;
+
+/** Where no column is called figure, and that called model names no file, that holds the figures. */
+function placeModels({ sheet, rows }: Table, indexes: Map<string, number>): void {
+  const index = indexes.get('model');
+  if (sheet !== 'figures' || index === undefined || indexes.has('figure')) return;
+  if (rows.some(({ cells }) => fileName.test(String(cells[index] ?? '')))) return;
+  indexes.delete('model');
+  indexes.set('figure', index);
 }
 
 /**

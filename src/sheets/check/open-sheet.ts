@@ -8,7 +8,7 @@ import { type Tables, tables } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Cell, Table } from '../table.js';
-import { type Findings, tell, tellLeftAlone, useDefault } from './collect-findings.js';
+import { type Findings, tell, tellLeftAlone, tellReadAs, useDefault } from './collect-findings.js';
 import { findColumns } from './find-columns.js';
 import { type CellKind, cellText } from './read-cell/cell-kind.js';
 
@@ -64,7 +64,11 @@ export function openSheet<N extends SheetName>(
   const byHeader = new Map([...kinds].map(([key, kind]) => [headerOf(key), kind]));
   const found = table === undefined ? undefined : findColumns(table, byHeader);
   findings.problems.push(...(found?.problems ?? []));
-  if (table !== undefined) tellLeftAlone(findings, table, found?.leftAlone ?? []);
+  if (table !== undefined) {
+    tellLeftAlone(findings, table, found?.leftAlone ?? []);
+    const { file, headerRow } = table;
+    tellReadAs(findings, { file, sheet, headerRow, columns: found?.readAs ?? [] });
+  }
   const indexes = new Map(
     [...kinds.keys()].map((key) => [key, found?.indexes.get(headerKey(headerOf(key))) ?? -1]),
   );

@@ -6,11 +6,6 @@ import { leftKind } from './read-cell/read-left.js';
 /** Bare numbers up to this may be a shelf, a price or a rating; from here on they look like percent or ml. */
 const leastTelling = 10;
 
-/** As painters say it, whether our own column would take it or not: `half`, `~40%`, `nearly empty`, `3/4`. */
-const vague =
-  /^(?:(?:~|≈|ca\.?|circa|about|approx\.?|nearly|almost|just|under|over|less than|more than|an?|one|two|three) *)*(?:half(?: full)?|thirds?|quarters?|full|empty|\d[\d.,]* ?(?:%|ml|g)|[1-9]\/[1-9])$/i;
-const longest = 40;
-
 /**
  * Whether two of three cells could say what is left, and any says less than full. Bare numbers do where they are shares of 1,
  * or up to 100 and look measured; any of them where the header speaks of it.
@@ -30,16 +25,12 @@ export function readsAsLeft({
     const isBare = reading instanceof Mistake && reading.code === 'left-without-unit';
     if (isBare) bare.push(String(cell).replace(',', '.'));
     else if (!(reading instanceof Mistake)) isTelling ||= reading.how !== 'by eye' || reading.share < 1;
-    else if (isVague(cell)) isTelling = true;
     else continue;
     read += 1;
   }
   const isMeant = isTelling || (bare.length > 0 && (isCalledSo || lookMeasured(bare)));
   return isMeant && read * 3 >= cells.length * 2 && bare.every((value) => Number(value) <= 100);
 }
-
-const isVague = (cell: Cell): boolean =>
-  typeof cell === 'string' && cell.length <= longest && vague.test(cell.trim());
 
 /** Prices have two decimals, and shares of 1 may. */
 function lookMeasured(bare: readonly string[]): boolean {

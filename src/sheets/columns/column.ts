@@ -27,6 +27,8 @@ export interface Column<T = unknown> {
   readonly kind: CellKind<T> | ((terms: Terms) => CellKind<T>);
   /** What its cells are in where its own header does not end in it: a unit, or money of the settings' currency. */
   readonly isIn?: Unit | 'money';
+  /** What else painters call it, parted by commas: English, German, French, Spanish, Italian, Dutch, Polish. */
+  readonly called?: string;
   /** For a newcomer: what goes in. */
   readonly says: string;
   /** Of a column that is not needed. */

@@ -49,6 +49,25 @@ export const purposes: Readonly<Record<SheetName, string>> = {
   settings: 'currency, date and your own values',
 };
 
+/** What else painters call a sheet, parted by commas; colours are called so where their pots are listed. */
+export const sheetWords: Readonly<Record<SheetName, string>> = {
+  pots: 'colours, colors, paint list, paint shelf, Farben, Farbliste, Töpfe, peintures, couleurs, pinturas, botes, colori, vernici, verf, verven, potjes, farby, słoiki',
+  paints: 'paint data, Farbdaten',
+  offers: 'price list, prices, Angebote, Preise, Preisliste, offres, ofertas, offerte, aanbiedingen, oferty',
+  shops: 'stores, Händler, Läden, boutiques, magasins, tiendas, negozi, winkels, sklepy',
+  figures:
+    'models, miniatures, minis, Figuren, Modelle, Miniaturen, figurines, modèles, figuras, modelos, miniaturas, modelli, miniature, figurki, modele',
+  zones: 'Zonen, Bereiche, zonas, strefy',
+  schemes:
+    'colour schemes, color schemes, recipes, Schemata, Schemas, Farbschemata, Rezepte, schémas, recettes, esquemas, recetas, schemi, ricette, recepten, schematy, przepisy',
+  swaps: 'substitutes, Ersatz, remplacements, sustituciones, sostituzioni, vervangingen, zamiany',
+  army: 'units, Armee, Einheiten, armée, unités, ejército, unidades, esercito, leger, eenheden, armia, oddziały',
+  extras:
+    'consumables, Verbrauchsmaterial, consommables, consumibles, materiale di consumo, verbruiksmateriaal, materiały',
+  log: 'diary, Logbuch, Tagebuch, journal, registro, diario, logboek, dziennik',
+  settings: 'Einstellungen, réglages, ajustes, impostazioni, instellingen, ustawienia',
+};
+
 /** What goes into a column, and what a blank means. */
 export const wordBlank = ({ says, blank }: Column): string =>
   blank === undefined ? says : `${says} Blank: ${blank.means}.`;

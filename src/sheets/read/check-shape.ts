@@ -60,14 +60,17 @@ function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
 }
 
 /**
- * Only headers that the sheet knows: the painter's own columns may be called alike. A price in another currency may
+ * Only headers that the sheet knows: the painter's own columns may be called alike, and so may one beside the column's own name. A price in another currency may
  * stand beside the one that counts.
  */
 function duplicateHeaders({ sheet, file, header, headers }: HeadedGrid): FoundProblem[] {
   const first = new Map<string, number>();
+  const all = headers.map((one) => columnMeant(sheet, one));
+  const owned = new Set(all.flatMap((meant) => (meant?.isOwn === true ? meant.key : [])));
   return headers.flatMap((column, index) => {
-    const meant = columnMeant(sheet, column);
+    const meant = all[index];
     if (meant === undefined || meant.currency !== undefined) return [];
+    if (!meant.isOwn && owned.has(meant.key)) return [];
     const before = first.get(meant.key);
     if (before === undefined) first.set(meant.key, index);
     if (before === undefined) return [];

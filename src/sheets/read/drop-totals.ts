@@ -1,5 +1,5 @@
-// Readers: a last row that adds up those above it. In: a grid under its headers. Out: the same without it, and a problem that
-// says so.
+// Readers: rows that add up those above them, headings and notes between the rows and below. In: a grid under its headers.
+// Out: the same without them, and problems that say so.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { Mistake } from '../check/read-cell/cell-kind.js';
@@ -27,36 +27,84 @@ const summed: readonly SheetName[] = [
 const words: ReadonlySet<string> = new Set(
   (
     'total totals subtotal sum sums altogether summe summen gesamt gesamtsumme insgesamt zusammen somme totaux totale ' +
-    'somma suma sumatoria soma totaal som totalt summa razem celkem összesen yhteensä итого всего'
+    'somma suma sumatoria soma totaal som totalt summa razem celkem összesen yhteensä итого всего ' +
+    'average durchschnitt mittelwert moyenne promedio media gemiddelde gemiddeld średnia średnio'
   ).split(' '),
 );
 
 /** A total and what it is a total of; only a sheet gone wrong ends in more. */
 const most = 3;
 
-/** The last rows go one by one, as far as each is a sum; what is left may be nothing. */
+/**
+ * Sums between the rows go, and a text by itself below a blank row or a sum; then the last rows, one by one, as far as each is
+ * a sum. What is left may be nothing.
+ */
 export function dropTotals(grid: HeadedGrid): {
   readonly grid: HeadedGrid;
   readonly problems: FoundProblem[];
 } {
-  const problems: FoundProblem[] = [];
-  let { body } = grid;
   // Below the last row of a log in CSV the next one is written, and then its sum is the last no more.
   const isGrowing = grid.sheet === 'log' && grid.delimiterName !== undefined;
-  while (problems.length < most && summed.includes(grid.sheet) && !isGrowing) {
+  if (!summed.includes(grid.sheet) || isGrowing) return { grid, problems: [] };
+  const { kept, problems } = dropBetween(grid);
+  const ofLast: FoundProblem[] = [];
+  let body = kept;
+  while (ofLast.length < most) {
     const last = body.at(-1);
     const above = body.slice(0, -1);
     if (last === undefined || !isTotal(last.cells, above, grid)) break;
-    problems.unshift(tell(last, grid));
+    ofLast.unshift(tell('totals-row', last, grid));
     body = above;
   }
-  return { grid: problems.length === 0 ? grid : { ...grid, body }, problems };
+  const all = [...problems, ...ofLast];
+  return { grid: all.length === 0 ? grid : { ...grid, body }, problems: all };
 }
 
-function tell({ row, cells }: GridRow, { sheet, file }: HeadedGrid): FoundProblem {
+function dropBetween(grid: HeadedGrid): {
+  readonly kept: readonly GridRow[];
+  readonly problems: FoundProblem[];
+} {
+  const places = namePlaces(grid);
+  const kept: GridRow[] = [];
+  const problems: FoundProblem[] = [];
+  let block: GridRow[] = [];
+  let before = grid.header.row;
+  let isBelow = false;
+  for (const row of grid.body) {
+    const isAside: boolean = (isBelow || row.row > before + 1) && kept.length > 0 && isLoneText(row, places);
+    const isSum: boolean = !isAside && isSubtotal(row, [block, kept]);
+    isBelow = isAside || isSum;
+    before = row.row;
+    if (isAside) problems.push(tell('note-row', row, grid));
+    else if (isSum) problems.push(tell('totals-row', row, grid));
+    else for (const list of [kept, block]) list.push(row);
+    if (isBelow) block = [];
+  }
+  return { kept, problems };
+}
+
+/** One text where the row needs two names or more. */
+function isLoneText({ cells }: GridRow, places: readonly number[]): boolean {
+  if (places.length < 2) return false;
+  const filled = cells.filter((cell) => cell !== '');
+  return filled.length === 1 && typeof filled[0] === 'string' && numberIn(filled[0]) === undefined;
+}
+
+/** Called a sum by its first cell, and one of some rows above. */
+function isSubtotal({ cells }: GridRow, blocks: readonly (readonly GridRow[])[]): boolean {
+  const label = cells.findIndex((cell) => cell !== '');
+  if (label === -1 || !startsInWord(cells[label] ?? '')) return false;
+  return cells.some((cell, index) => index !== label && blocks.some((above) => sums(cell, above, index)));
+}
+
+function tell(
+  code: 'totals-row' | 'note-row',
+  { row, cells }: GridRow,
+  { sheet, file }: HeadedGrid,
+): FoundProblem {
   const shown = cells.filter((cell) => cell !== '').slice(0, 2);
   const found = shown.map((cell) => `"${startOf(headerText(cell))}"`).join(', ');
-  return problem('totals-row', { file, sheet, row }, { found });
+  return problem(code, { file, sheet, row }, { found });
 }
 
 /**
@@ -79,12 +127,15 @@ function isTotal(cells: readonly Cell[], above: readonly GridRow[], grid: Headed
 }
 
 /** Of the columns that a row can't do without, and that are there: its cells, but for money. */
-function nameCells(cells: readonly Cell[], { sheet, headers }: HeadedGrid): readonly Cell[] {
+const nameCells = (cells: readonly Cell[], grid: HeadedGrid): readonly Cell[] =>
+  namePlaces(grid).map((index) => cells[index] ?? '');
+
+function namePlaces({ sheet, headers }: HeadedGrid): readonly number[] {
   const keys = headers.map((header) => columnKey(sheet, header));
   return columns[sheet]
     .filter(({ needed, isIn }) => needed && isIn !== 'money')
     .map(({ header }) => keys.indexOf(headerKey(header)))
-    .flatMap((index) => (index === -1 ? [] : [cells[index] ?? '']));
+    .filter((index) => index !== -1);
 }
 
 const lettersOf = (cell: Cell): readonly string[] =>

@@ -4,7 +4,7 @@ import type { OpenZip } from '../../unpack/open-zip.js';
 import { readAttributes, scanXml } from '../../unpack/scan-xml.js';
 import { WorkbookError } from './workbook-error.js';
 
-export interface WorksheetPart {
+interface WorksheetPart {
   readonly name: string;
   readonly isHidden: boolean;
   readonly part: string;

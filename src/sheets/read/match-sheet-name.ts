@@ -2,14 +2,31 @@
 // a near one.
 import { distance } from 'fastest-levenshtein';
 import { type SheetName, sheetNames } from '../../model/words.js';
-import { nameKey } from '../match-header.js';
+import { sheetWords } from '../columns/columns.js';
+import { headerKey, nameKey } from '../match-header.js';
+
+/** By the key of each of its names. */
+const named: ReadonlyMap<string, SheetName> = new Map([
+  ...sheetNames.flatMap((sheet) =>
+    sheetWords[sheet].split(', ').map((word) => [headerKey(word), sheet] as const),
+  ),
+  ...sheetNames.map((sheet) => [sheet, sheet] as const),
+]);
+
+/** `my paints` are those that stand on the shelf. */
+const mine = /^(?:my|our|meine|unsere|mes|nos|mis|i miei|le mie|mijn|onze|moje|nasze)[\s_-]+/i;
+const longest = 60;
 
 /**
- * The sheet of that name; case, blanks, hyphens and underscores do not count. Undefined for any other name.
+ * The sheet of that name, or of one that it usually has; case, accents, blanks, hyphens and underscores do not count.
+ * Undefined for any other name.
  */
 export function matchSheetName(name: string): SheetName | undefined {
-  const key = nameKey(name);
-  return sheetNames.find((sheet) => sheet === key);
+  if (name.length > longest) return undefined;
+  const sheet = named.get(headerKey(name));
+  if (sheet !== undefined || !mine.test(name)) return sheet;
+  const owned = named.get(headerKey(name.replace(mine, '')));
+  return owned === 'paints' ? 'pots' : owned;
 }
 
 /** Twice the longest name of a sheet; nothing longer is near one. */

@@ -5,8 +5,8 @@ import { type SheetName, sheetNames } from '../../model/words.js';
 import { matchSheetName, nearSheetName } from './match-sheet-name.js';
 
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
-const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm'];
-const OTHER_ENDINGS: readonly string[] = [...WORKBOOK_ENDINGS, '.xls', '.xlsb', '.ods', '.numbers'];
+export const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods'];
+const OTHER_ENDINGS: readonly string[] = [...WORKBOOK_ENDINGS, '.xls', '.xlsb', '.numbers'];
 /** A text file called `shop.txt` may be any note. */
 const SHEET_ENDINGS: readonly string[] = ['.csv', '.tsv'];
 const QUESTIONED_ENDINGS: readonly string[] = [...SHEET_ENDINGS, ...WORKBOOK_ENDINGS];

@@ -1,15 +1,17 @@
-// Readers: a folder of CSV files to grids. In: its path and name. Out: a grid for each sheet, problems of
+// Readers: a folder of CSV files, and of workbooks called as a sheet is, to grids. In: its path and name. Out: a grid for each sheet, problems of
 // files.
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { joinOr } from '../check/find-nearest.js';
-import { makeRoom, type Room } from './count-room.js';
+import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
-import { type PickedFiles, pickSheetFiles } from './pick-sheet-files.js';
-import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
+import { type PickedFiles, pickSheetFiles, WORKBOOK_ENDINGS } from './pick-sheet-files.js';
+import { readBook } from './read-book.js';
+import { MOST_BOOK_MB, MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
+import { WorkbookError } from './workbook-error.js';
 
 /**
  * Reads the files that are named as a sheet; other files are left alone. A folder without any gives one
@@ -39,7 +41,58 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
     for (const one of read.problems) problems.push(one);
     if (read.grid !== undefined) grids.push(read.grid);
   }
-  return { grids, seen: new Set([...picked.sheets, ...folders].map(([sheet]) => sheet)), problems };
+  const seen = new Set([...picked.sheets, ...folders].map(([sheet]) => sheet));
+  const among = await readBooksAmong(path, picked, { seen, room });
+  const all = [...grids, ...among.grids];
+  return { grids: all, seen: among.seen, problems: [...problems, ...among.problems] };
+}
+
+/** Workbooks that are called as a sheet is, which is not there as text; of a sheet that two of them hold the first counts. */
+async function readBooksAmong(
+  path: string,
+  { ofOtherType }: PickedFiles,
+  { seen: before, room }: { readonly seen: ReadonlySet<SheetName>; readonly room: Room },
+): Promise<ReadGrids> {
+  const grids: Grid[] = [];
+  const problems: FoundProblem[] = [];
+  const seen = new Set(before);
+  for (const { file } of ofOtherType.filter(({ ending }) => isReadable(ending))) {
+    const book = await readBookAmong(join(path, file), file, room);
+    for (const one of book.problems) problems.push(one);
+    for (const grid of book.grids) {
+      const { sheet } = grid;
+      if (seen.has(sheet))
+        problems.push(problem('two-of-one-sheet', { file }, { found: file, expected: sheet }));
+      else grids.push(grid);
+      seen.add(sheet);
+    }
+  }
+  return { grids, seen, problems };
+}
+
+const isReadable = (ending: string): boolean => WORKBOOK_ENDINGS.includes(ending.toLowerCase());
+
+/** A workbook that is called as a sheet is; what it holds is taken from the room of the folder. */
+async function readBookAmong(path: string, file: string, room: Room): Promise<ReadGrids> {
+  const none = (trouble: FoundProblem): ReadGrids => ({ grids: [], seen: new Set(), problems: [trouble] });
+  const read = await readBytes(path, { file }, MOST_BOOK_MB);
+  if ('trouble' in read) return none(read.trouble);
+  const book = await readBook(read.bytes, file);
+  try {
+    for (const { rows } of book.grids) takeAll(room, rows);
+    return book;
+  } catch (error) {
+    if (!(error instanceof WorkbookError)) throw error;
+    return none(problem(error.fault, { file }, { found: error.message, expected: error.most }));
+  }
+}
+
+function takeAll(room: Room, rows: Grid['rows']): void {
+  takeRows(room, rows.length);
+  for (const { cells } of rows) {
+    takeCells(room, cells.length);
+    for (const cell of cells) if (typeof cell === 'string') takeLetters(room, cell.length);
+  }
 }
 
 const folderForSheet = ([sheet, [file = '']]: readonly [SheetName, readonly string[]]): FoundProblem =>
@@ -66,6 +119,8 @@ function questions({ near, ofOtherType }: PickedFiles): FoundProblem[] {
     ...near.map(({ file, sheet, ending }) =>
       problem('near-file-name', { file }, { found: `${sheet}${ending}`, expected: sheet }),
     ),
-    ...ofOtherType.map(({ file, sheet }) => problem('sheet-of-other-type', { file }, { expected: sheet })),
+    ...ofOtherType
+      .filter(({ ending }) => !isReadable(ending))
+      .map(({ file, sheet }) => problem('sheet-of-other-type', { file }, { expected: sheet })),
   ];
 }

@@ -7,9 +7,10 @@ import { problem } from '../../problems/catalogue.js';
 import type { ReadTables, Table } from '../table.js';
 import { type FoundProblem, neededHeaders, type ReadGrids } from './grid.js';
 import { makeTable } from './make-table.js';
+import { readBook } from './read-book.js';
 import { deadLink, MOST_BOOK_MB, readBytes, unreadable } from './read-bytes.js';
 
-const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.xls'];
+const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 
 /**
@@ -77,12 +78,6 @@ async function readFile(
     seen: book.seen,
     problems: [...book.problems, ...beside.problems],
   };
-}
-
-/** In a thread of its own. Sources that run as they are, in a test, have no compiled thread beside them. */
-async function readBook(bytes: Buffer, file: string): Promise<ReadGrids> {
-  if (import.meta.url.endsWith('.ts')) return (await import('./read-workbook.js')).readWorkbook(bytes, file);
-  return (await import('./read-workbook-apart.js')).readWorkbookApart(bytes, file);
 }
 
 async function kindOf(path: string): Promise<'nothing' | 'dead link' | 'folder' | 'file' | 'other'> {

@@ -7,16 +7,17 @@ import type { Cell } from '../table.js';
 import { longCells } from './check-shape.js';
 import { makeRoom } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
-import { listWorksheets, type WorkbookParts, type WorksheetPart } from './list-worksheets.js';
+import { listWorksheets, type WorkbookParts } from './list-worksheets.js';
 import { matchSheetName, nearSheetName } from './match-sheet-name.js';
 import { readNumberFormats } from './read-number-formats.js';
+import { readOds } from './read-ods.js';
 import { readSharedStrings } from './read-shared-strings.js';
-import { readWorksheet, type WorksheetSurroundings } from './read-worksheet.js';
+import { type ReadWorksheet, readWorksheet, type WorksheetSurroundings } from './read-worksheet.js';
 import { sniffFile } from './sniff-file.js';
 import { WorkbookError, workbookErrorOf } from './workbook-error.js';
 
 /**
- * Reads an .xlsx or .xlsm; a workbook without any of the sheets gives no grids. Never throws for what it
+ * Reads an .xlsx, .xlsm or .ods; a workbook without any of the sheets gives no grids. Never throws for what it
  * holds. Of a workbook that is damaged or too large nothing is read.
  */
 export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGrids> {
@@ -37,16 +38,29 @@ export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGri
 const failed = (trouble: FoundProblem): ReadGrids => ({ grids: [], seen: new Set(), problems: [trouble] });
 
 async function readZip(zip: OpenZip, file: string): Promise<ReadGrids> {
+  const ods = await readOds(zip);
+  if (ods !== undefined) return readPicked(pickWorksheets(ods, file), file, async (worksheet) => worksheet);
   const parts = await listWorksheets(zip);
-  const { wanted, problems } = pickWorksheets(parts.worksheets, file);
+  let surroundings: WorksheetSurroundings | undefined;
+  return readPicked(pickWorksheets(parts.worksheets, file), file, async ({ part }) => {
+    surroundings ??= await readSurroundings(zip, parts);
+    return readWorksheet(inflate(zip, part), surroundings);
+  });
+}
+
+/** Each worksheet that is a sheet, as `read` gives it. */
+async function readPicked<W extends Listed>(
+  { wanted, problems }: PickedWorksheets<W>,
+  file: string,
+  read: (worksheet: W) => Promise<ReadWorksheet>,
+): Promise<ReadGrids> {
   if (wanted.size === 0)
     return { grids: [], seen: new Set(), problems: [problem('no-sheets', { file }), ...problems] };
-  const surroundings = await readSurroundings(zip, parts);
   const grids: Grid[] = [];
-  for (const [sheet, { part }] of wanted) {
-    const read = await readWorksheet(inflate(zip, part), surroundings);
-    grids.push({ sheet, file, ...read });
-    for (const one of longCells(read.rows, { sheet, file })) problems.push(one);
+  for (const [sheet, worksheet] of wanted) {
+    const { rows, hiddenRows, hiddenColumns, merges } = await read(worksheet);
+    grids.push({ sheet, file, rows, hiddenRows, hiddenColumns, merges });
+    for (const one of longCells(rows, { sheet, file })) problems.push(one);
   }
   return { grids, seen: new Set(wanted.keys()), problems };
 }
@@ -66,13 +80,18 @@ function inflate(zip: OpenZip, part: string): AsyncIterable<Uint8Array> {
   return chunks;
 }
 
-interface PickedWorksheets {
-  readonly wanted: ReadonlyMap<SheetName, WorksheetPart>;
+interface Listed {
+  readonly name: string;
+  readonly isHidden: boolean;
+}
+
+interface PickedWorksheets<W extends Listed> {
+  readonly wanted: ReadonlyMap<SheetName, W>;
   readonly problems: FoundProblem[];
 }
 
-function pickWorksheets(worksheets: readonly WorksheetPart[], file: string): PickedWorksheets {
-  const wanted = new Map<SheetName, WorksheetPart>();
+function pickWorksheets<W extends Listed>(worksheets: readonly W[], file: string): PickedWorksheets<W> {
+  const wanted = new Map<SheetName, W>();
   const problems: FoundProblem[] = [];
   for (const worksheet of worksheets) {
     const { name } = worksheet;

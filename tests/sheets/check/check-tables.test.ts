@@ -785,7 +785,7 @@ describe('one mistake', () => {
       'a missing column',
       {
         figures: [
-          ['figur', 'eye mm'],
+          ['figura x', 'eye mm'],
           ['spearman', 28],
         ],
       },

@@ -83,9 +83,9 @@ describe('headers of the painter’s own', () => {
       ['brick red', '17', 'dark'],
       ['earth wash', '24', 'light'],
     ];
-    expect(leftAlone({ army: army('done step', 'prio', 'Comments'), pots })).toEqual([
+    expect(leftAlone({ army: army('done step', 'prior', 'Comments'), pots })).toEqual([
       'pots.csv Shade',
-      'army.csv done step | prio',
+      'army.csv done step | prior',
     ]);
     expect(leftAlone({})).toEqual([]);
     expect(leftAlone({ pots: pots.map((cells) => [...cells.slice(0, 2), 'price', 'price USD']) })).toEqual([
@@ -94,7 +94,7 @@ describe('headers of the painter’s own', () => {
   });
 
   it.each<[string, string]>([
-    ['prio', 'priority'],
+    ['prior', 'priority'],
     ['done step', 'done'],
     ['doneStep', 'done'],
     ['Priority_of_mine', 'priority'],
@@ -117,5 +117,23 @@ describe('headers of the painter’s own', () => {
   it('are questioned only for a column that is not there', () => {
     expect(told({ army: army('done', 'done step') })).toEqual([]);
     expect(told({ army: army('done step', 'dune') })).toEqual(['near-column dune']);
+  });
+});
+
+describe('a column called model', () => {
+  const figures = (header: string, ...models: readonly string[]) => ({
+    figures: [
+      [header, 'Model', 'eye mm'].filter(Boolean),
+      ...models.map((model) => (header ? ['x', model, '28'] : [model, '28'])),
+    ],
+  });
+
+  it('holds the figures where none is called so', () => {
+    expect(told(figures('', 'spearman', 'archer no. 2'))).toEqual([]);
+  });
+
+  it('holds files where it names one, or figures have their column', () => {
+    expect(told(figures('', 'spearman', 'archer.stl'))).toContain('missing-column figure');
+    expect(told(figures('figure', 'spearman'))).toEqual(['unknown-figure figure']);
   });
 });

@@ -85,14 +85,14 @@ describe('a pots sheet without a left column', () => {
     });
 
   it.each<[string, readonly Cell[]]>([
-    ['remaining', ['60%', 'full']],
-    ['remaining', [12, 9.5]],
-    ['remaining', ['', 'empty']],
-    ['how full', [80, '7.5 ml']],
-    ['how full', ['60%', 'half', '~40%', 'nearly empty', 'three quarters', '1/3']],
-    ['how full', ['half', 'a third']],
-    ['how full', [0.6, 1]],
-    ['how full', [1, 3]],
+    ['remaining now', ['60%', 'full']],
+    ['remaining now', [12, 9.5]],
+    ['remaining now', ['', 'empty']],
+    ['how full now', [80, '7.5 ml']],
+    ['how full now', ['60%', 'half', '~40%', 'nearly empty', 'three quarters', '1/3']],
+    ['how full now', ['half', 'a third']],
+    ['how full now', [0.6, 1]],
+    ['how full now', [1, 3]],
     ['state', ['60%', 'dregs', 'half']],
     ['state', [{ kind: 'measured', value: 7.5, unit: 'ml' }, 'full']],
   ])('asks about %s: %j', (header, cells) => {
@@ -117,9 +117,9 @@ describe('a pots sheet without a left column', () => {
   });
 
   it('asks where it is there and blank on every row, and not where one row says something', () => {
-    expect(codesWith('remaining', ['60%', 'full'], ['left'])).toEqual(['blank-column-maybe-meant']);
+    expect(codesWith('remaining now', ['60%', 'full'], ['left'])).toEqual(['blank-column-maybe-meant']);
     const pots = (left: string) => [
-      ['paint', 'size ml', 'left', 'remaining'],
+      ['paint', 'size ml', 'left', 'remaining now'],
       ['brick red', 17, left, '60%'],
       ['earth wash', 24, '', '40%'],
     ];
@@ -167,8 +167,8 @@ describe('a column of the painter that could be meant for another', () => {
     ['pots', 'gave', ['€3', '4 EUR', 'a gift'], 'price'],
     ['pots', 'gave', ['$3', '$4'], 'price'],
     ['pots', 'gave', [{ kind: 'measured', value: 3, unit: '£' }], 'price'],
-    ['pots', 'paid', [3, 4], 'price'],
-    ['pots', 'sort', ['wash', 'metallic'], 'kind'],
+    ['pots', 'paid then', [3, 4], 'price'],
+    ['pots', 'sort of', ['wash', 'metallic'], 'kind'],
     ['pots', 'look', ['#8a2b2b', '#102030'], 'hex'],
     ['pots', 'look', ['8a2b2b', '102030'], 'hex'],
     ['pots', 'covers', ['weak', 'fair'], 'opacity'],
@@ -208,7 +208,7 @@ describe('a column of the painter that could be meant for another', () => {
       ['brick red', 17, '60%', '', '3.50'],
       ['earth wash', 24, '', '', '4.20'],
     ];
-    expect(codesOf({ pots: pots('Paid') })).toEqual(['blank-column-maybe-meant']);
+    expect(codesOf({ pots: pots('Paid then') })).toEqual(['blank-column-maybe-meant']);
     expect(codesOf({ pots: pots('stars') })).toEqual([]);
   });
 });

@@ -6,6 +6,7 @@ import type { SheetName } from '../../../src/model/words.js';
 import { checkSettings } from '../../../src/sheets/check/check-settings.js';
 import { checkTables } from '../../../src/sheets/check/check-tables.js';
 import { type LeftAlone, makeFindings } from '../../../src/sheets/check/collect-findings.js';
+import { findCurrency } from '../../../src/sheets/check/find-currency.js';
 import { priceKind } from '../../../src/sheets/check/read-cell/read-price.js';
 import { readRows } from '../../../src/sheets/check/read-rows.js';
 import { type Column, kindOf, type Terms } from '../../../src/sheets/columns/column.js';
@@ -41,7 +42,7 @@ export async function readAnswer(path: string, today: string): Promise<Answer> {
   const table = read.tables.find(({ sheet }) => sheet === 'settings');
   const unpriced = { price: priceKind({ currency: undefined, locale: 'en' }) };
   const given = { table, terms: unpriced, findings: makeFindings() };
-  const { currency, settings } = checkSettings(given, registry);
+  const { currency, settings } = checkSettings(given, registry, findCurrency(read.tables));
   const terms = { price: priceKind({ currency, locale: settings.locale }) };
   const sheets = read.tables.map((one) => answerOf(one, terms, settings.currency));
   return { sheets, problems, leftAlone };

@@ -11,11 +11,11 @@ import { loadReadings, sheetsFolder } from './reading.js';
 import { type Score, scoreReading } from './score-reading.js';
 
 /** What all files come to: better numbers are put here by hand, worse ones never. */
-const leastRightPercent = 21;
+const leastRightPercent = 87;
 /** Cells that are read wrong without a word. */
-const mostWrong = 7;
+const mostWrong = 1;
 /** Files with something to mend, of those in which a person finds every cell clear. */
-const mostToMend = 66;
+const mostToMend = 65;
 
 const floorsFile = fileURLToPath(new URL('floors.txt', import.meta.url));
 const today = '2026-11-29';

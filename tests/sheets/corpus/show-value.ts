@@ -19,6 +19,7 @@ function showPrice(minor: number, currency: string): string {
 interface Shown {
   readonly how?: string;
   readonly share?: number;
+  readonly isRough?: boolean;
   readonly ml?: number;
   readonly grams?: number;
   readonly shape?: string;
@@ -29,9 +30,10 @@ interface Shown {
 }
 
 function showObject(value: Shown): string {
-  const { how, share, ml, grams, shape, acrossMm, longMm, wideMm, highMm } = value;
-  if (how === 'by eye' && share !== undefined) return `${Number((share * 100).toFixed(2))}%`;
-  if (how === 'in ml') return `${ml} ml`;
+  const { how, share, isRough, ml, grams, shape, acrossMm, longMm, wideMm, highMm } = value;
+  const rough = isRough === true ? '~' : '';
+  if (how === 'by eye' && share !== undefined) return `${rough}${Number((share * 100).toFixed(2))}%`;
+  if (how === 'in ml') return `${rough}${ml} ml`;
   if (how === 'in g') return `${grams} g`;
   if (shape === 'round') return `round ${acrossMm}`;
   const sides = [longMm, wideMm, ...(highMm === undefined ? [] : [highMm])].join('x');

@@ -88,7 +88,7 @@ describe('pickSheetFiles', () => {
   it('asks about a sheet of another type unless it is there as text', () => {
     const picked = pickSheetFiles(['army.xlsx', 'army.csv', 'pots.ods', 'figures.numbers']);
     expect(picked.ofOtherType.map(({ file }) => file)).toEqual(['figures.numbers', 'pots.ods']);
-    expect(picked.workbooks).toEqual(['army.xlsx']);
+    expect(picked.workbooks).toEqual(['army.xlsx', 'pots.ods']);
   });
 
   it('does not look at lock and shadow files', () => {

@@ -44,7 +44,7 @@ describe('a first row', () => {
   });
 
   it('is a header row where measures stand under its texts', () => {
-    const header = ['Colour', 'Range', 'Inhalt', 'How full'];
+    const header = ['Shade', 'colour', 'Bottle', 'State'];
     const rows = [
       ['brick red', 'river', '', ''],
       ['oat', 'river', '17', 'half'],

@@ -198,7 +198,7 @@ describe('a workbook', () => {
 describe('other paths', () => {
   it.each([
     ['pots.csv', 'lone-sheet'],
-    ['army.ods', 'unknown-file-type'],
+    ['army.numbers', 'unknown-file-type'],
     ['army', 'unknown-file-type'],
     ['army.xlsb', 'unknown-file-type'],
   ])('such as the file %s are told', async (name, code) => {

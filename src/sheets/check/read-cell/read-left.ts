@@ -1,21 +1,28 @@
 // Checks: what is left in a pot. In: `60%`, `7.5 ml`, `full`, `empty`, `31.2 g`. Out: how it was read, or a mistake.
 import { partNumber, timesUnit } from '../../units.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
+import { readWords } from './left-words.js';
 import { parseMeasure, parseNumber, withUnits } from './parse-number.js';
 
-/** A reading before the empty pot's weight is known. */
+/** A reading before the empty pot's weight is known. Of a rough one the error is larger. */
 export type WrittenReading =
-  | { readonly how: 'by eye'; readonly share: number }
-  | { readonly how: 'in ml'; readonly ml: number }
+  | { readonly how: 'by eye'; readonly share: number; readonly isRough?: true }
+  | { readonly how: 'in ml'; readonly ml: number; readonly isRough?: true }
   | { readonly how: 'in g'; readonly grams: number };
 
 const inUnits = ['%', 'ml', 'g'] as const;
 
 /** A number without a unit could be ml, percent or grams and is questioned. */
 function readLeft(cell: Written): WrittenReading | Mistake {
+  const { share, bare, isRough } = readWords(String(cell));
+  const reading =
+    share === undefined ? readAmount(isRough ? bare : cell) : ({ how: 'by eye', share } as const);
+  if (!isRough || reading instanceof Mistake) return reading;
+  return reading.how === 'in g' ? new Mistake('not-a-reading') : { ...reading, isRough };
+}
+
+function readAmount(cell: Written): WrittenReading | Mistake {
   const text = typeof cell === 'string' ? cell.trim().toLowerCase() : String(cell);
-  if (text === 'full') return { how: 'by eye', share: 1 };
-  if (text === 'empty') return { how: 'by eye', share: 0 };
   const { suffix = '' } = partNumber(text) ?? {};
   const unit = inUnits.find((one) => timesUnit(one, suffix) !== undefined);
   const value = unit === undefined ? parseNumber(cell) : parseMeasure(text, unit);
