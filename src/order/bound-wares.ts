@@ -37,10 +37,11 @@ export interface Bounded {
 }
 
 /**
- * Without the wares whose every order costs more than the one known: each ml of a need gets a price, as high as no ware holds
- * more worth than it costs, so that the needs' worth is the least that any order costs; and an order with a ware costs more than
- * that by what the ware costs over its worth, and by its shop's postage where the known order is too small to travel free.
- * Exact, by weak duality. Of still too many wares those with the least over their worth are kept.
+ * Reduced-cost fixing by a dual bound that needs no solver. A price for each ml of each need, under which no ware covers more
+ * worth than it costs, is dual feasible: no order costs less than the needs are worth (weak duality). A ware's reduced cost is
+ * what it costs over the worth that it covers; an order with it costs that much more, and its shop's postage where the known order
+ * is too small to travel free. Wares that so pass the known order are left out. Of still too many those of the least reduced
+ * cost are kept.
  */
 export function boundWares(wares: readonly Ware[], bounding: Bounding): Bounded {
   const { needs, shops, knownMinor, isKept } = bounding;
@@ -91,11 +92,11 @@ function costToUse(shop: Shop | undefined, mostMinor: number): number {
 
 interface PricedNeeds {
   readonly leastMinor: number;
-  /** What a ware costs over the worth of what it covers; never below 0. */
+  /** The reduced cost of a ware: what it costs over the worth of what it covers; never below 0. */
   readonly overOf: (ware: Ware) => number;
 }
 
-/** A price for each ml of each need, at which no ware covers more worth than it costs. */
+/** Dual prices, one for a ml of each need: no ware covers more worth than it costs. */
 function priceNeeds(wares: readonly Ware[], needs: readonly OrderNeed[]): PricedNeeds {
   const needOf = new Map(needs.map(({ paint, ml }) => [paint, ml]));
   const perMl = priceAlone(wares, needOf);

@@ -60,7 +60,7 @@ const atLeast = (lower: number, terms: Row['terms']): Row => ({
   terms,
 });
 
-/** The cover of one paint. Coefficients above the need are cut to it, which bounds the relaxation from nearer. */
+/** The covering row of one paint, its coefficients tightened to the need, so that its relaxation is tighter. */
 function coverRow({ paint, ml: need }: OrderNeed, holders: Holders): Row {
   return atLeast(
     need,

@@ -136,7 +136,10 @@ interface Missing {
   readonly buying: Buying;
 }
 
-/** Once more, with so much more asked of what a solver overlooked that it can't again. What was found, where that fits nothing. */
+/**
+ * Once more, where a solver's tolerance let an order pass that misses needs: these ask for ten times what counts as the same
+ * beyond their ml. Where nothing is feasible then, what was found.
+ */
 async function solveNearer(
   program: IntegerProgram,
   missed: readonly OrderNeed[],

@@ -78,7 +78,7 @@ function nearest(sorted: readonly Pack[], needMl: number): readonly Pack[] {
 
 const perMl = ({ priceMinor, ml }: Pack): number => priceMinor / ml;
 
-/** Packs without those that another, to be had without limit, makes needless: it gives as much for no more, in no more pots. */
+/** Packs without the dominated ones: another, to be had without limit, gives as much for no more, in no more pots. */
 function leaveNeedless(packs: readonly Pack[]): Pack[] {
   const cheapestFirst = [...packs.keys()].sort((a, b) => compare(at(packs, a), at(packs, b)) || a - b);
   const needless = new Set<number>();

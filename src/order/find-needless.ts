@@ -37,7 +37,7 @@ export interface Counting {
 }
 
 /**
- * Offers of which enough others come first in their group that cover no less: in their place a cheapest order holds one of
+ * Dominated offers: of those that come first in their group enough cover no less. In their place a cheapest order holds one of
  * those, and of two such orders the one that ties are settled for.
  */
 export function findNeedless(groups: readonly Alike[], { coverOf, enoughOf }: Counting): Set<Stocked> {

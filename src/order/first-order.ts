@@ -1,4 +1,4 @@
-// Order: a first order, quick and not proved, for the solver to better. In: needs, wares, market. Out: counts.
+// Order: the first incumbent, found quickly and not proved, for the solver to better. In: needs, wares, market. Out: counts.
 import { at } from '../model/at.js';
 import type { OrderNeed } from '../model/order.js';
 import { choosePots, type Pack } from './choose-pots.js';

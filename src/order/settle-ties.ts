@@ -18,9 +18,9 @@ interface Settling {
 }
 
 /**
- * At no more than the cost found: the fewest shops and then the fewest pots, as one program in which a shop weighs
- * more than all pots there can be; then, with both held, the first names, as another. Undefined where a short
- * search ends without an answer.
+ * Further objectives in turn (lexicographic), each with those before it held as rows. At no more than the cost found the fewest
+ * shops and then the fewest pots, as one program in which a shop weighs more than all pots there can be; then the first names, as
+ * another. Undefined where a short search ends without an answer.
  */
 export async function settleTies(
   order: OrderProgram,

@@ -26,8 +26,8 @@ interface Board {
 }
 
 /**
- * Each need to where it adds least; all needs of a paint away from it; all that a paint can serve to it. Once the effort is
- * spent, needs stay where they are.
+ * A local search of three moves: each need to where it adds least; all needs of a paint away from it; all that a paint can serve
+ * to it. Once the effort is spent, needs stay where they are.
  */
 export function moveNeeds(
   { servings, from }: { readonly servings: readonly Serving[]; readonly from: readonly string[] },

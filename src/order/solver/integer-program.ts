@@ -1,6 +1,6 @@
 // Solver: an integer program in plain numbers. In: nothing. Out: the types of a program, its limits, its solution.
 
-/** One unknown: `lower <= x <= upper`, whole where `integer`. */
+/** One variable: `lower <= x <= upper`, whole where `integer`. */
 export interface Column {
   readonly cost: number;
   readonly lower: number;
@@ -8,7 +8,7 @@ export interface Column {
   readonly integer: boolean;
 }
 
-/** One condition: `lower <= sum of coefficient x column <= upper`. */
+/** One constraint: `lower <= sum of coefficient x column <= upper`. */
 export interface Row {
   readonly lower: number;
   readonly upper: number;
@@ -33,7 +33,7 @@ export interface Limits {
   readonly seconds: number;
 }
 
-/** Called while the search goes on: the best so far, what can't be beaten, seconds spent. */
+/** Called while the search goes on: the incumbent's cost, the dual bound, seconds spent. */
 export type OnProgress = (progress: { best: number; bound: number; seconds: number }) => void;
 
 /**

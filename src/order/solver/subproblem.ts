@@ -74,7 +74,7 @@ function openerOf({ lower, upper, terms }: Row): number | undefined {
   return up.length === 1 && terms.length > 1 ? up[0]?.[0] : undefined;
 }
 
-/** Propagates a node's bounds; gives the size of what they leave, open columns times binding rows; undefined where nothing is feasible. */
+/** Propagates a node's bounds. Gives the size of what they leave, open columns times rows that bind; undefined where none is feasible. */
 export function propagateNode(
   bounds: ColumnBounds,
   { sparse, terms, areWhole }: Subproblem,

@@ -41,7 +41,7 @@ describe('a relaxation', () => {
   const rows = [atLeast(10, [1, 1])];
   const bounds = (...numbers: number[]): Float64Array => Float64Array.from(numbers);
 
-  it('goes on from where it was when bounds are moved, and back', () => {
+  it('goes on from its last basis when bounds are moved, and back', () => {
     const relaxation = open([part(1, 8), part(2, 8)], rows);
     relaxation.solve(1000);
     expect(relaxation.dualBound()).toBeCloseTo(8 + 2 * 2, 9);
@@ -53,7 +53,7 @@ describe('a relaxation', () => {
     expect(relaxation.dualBound()).toBeCloseTo(8 + 2 * 2, 9);
   });
 
-  it('is over where nothing costs as little as the cutoff, and where nothing fits', () => {
+  it('is pruned where nothing costs as little as the cutoff, and where nothing is feasible', () => {
     const relaxation = open([part(1, 8), part(2, 8)], rows);
     expect(relaxation.solve(11.9)).toBe('pruned');
     expect(relaxation.solve(12.1)).toBe('optimal');
@@ -61,7 +61,7 @@ describe('a relaxation', () => {
     expect(relaxation.solve(Number.MAX_SAFE_INTEGER)).toBe('pruned');
   });
 
-  it('leaves out rows that do not bind, of those that may be left out', () => {
+  it('drops cuts that are slack, and no other rows', () => {
     // At (8, 2) x + y >= 10 holds just so; x + 2 y >= 5 and x <= 9 have room to spare, the first of them must stay.
     const relaxation = open([part(1, 8), part(2, 8)], [...rows, atLeast(5, [1, 2]), atMost(9, [1, 0])]);
     relaxation.solve(1000);

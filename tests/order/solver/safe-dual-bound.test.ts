@@ -27,7 +27,7 @@ function sumUp({ columns, rows }: Pick<IntegerProgram, 'columns' | 'rows'>, weig
   return { bound, sum: bound.end() };
 }
 
-describe('the safe bound', () => {
+describe('the safe dual bound', () => {
   it('by hand: 290 x + 495 y for 12 x + 24 y >= 50, up to nine of each', () => {
     // 495 / 24 = 20.625 for a ml (of the row as scaled, more by as much) leaves 290 - 247.5 = 42.5 of x and
     // nothing of y, and 50 ml are worth 1031.25. Without any weight nothing needs to be bought at all.
@@ -42,7 +42,7 @@ describe('the safe bound', () => {
     );
   });
 
-  it('is never above the cost of anything that fits, whatever the weights', () => {
+  it('is never above the cost of anything that fits, whatever the multipliers', () => {
     const weights = fc.array(fc.double({ min: -1e4, max: 1e4, noNaN: true }), { minLength: 8, maxLength: 8 });
     const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 7, maxLength: 7 });
     fc.assert(
@@ -72,13 +72,13 @@ describe('the safe bound', () => {
     );
   });
 
-  it('leans on no bound that is not there', () => {
+  it('leaves a multiplier at 0 that would need an infinite bound', () => {
     const program = { columns: [whole(290, 9)], rows: [atLeast(50, [12])] };
     // A row without an upper bound can't be worth anything downwards.
     expect(boundOf(program, [-5])).toBe(boundOf(program, [0]));
   });
 
-  it('moves bounds to where nothing beyond them is as cheap as a cutoff, by hand', () => {
+  it('fixes by reduced costs: moves bounds to where nothing beyond them is as cheap as a cutoff, by hand', () => {
     // As above: 50 ml are worth 1031.25, and each x adds 42.5 to that. Under 1280 there is room for 5.85 of x.
     const program = { columns: [whole(290, 9), whole(495, 9)], rows: [atLeast(50, [12, 24])] };
     const scale = (scaleRow(program.rows[0] ?? atLeast(0, [])).coefficients[1] ?? 0) / 24;

@@ -32,8 +32,8 @@ const open = (program: IntegerProgram) => {
   return openSubproblem(presolve(program, bounds(lower, upper)), { touched: 0 });
 };
 
-describe('a part', () => {
-  it('splits a shop before its free postage, and both before pots, however dear', () => {
+describe('a subproblem', () => {
+  it('branches on a shop before its free postage, and both before pots, however dear', () => {
     const [small = 0, large = 0, used = 0, free = 0] = open(shop).priorities;
     expect(used).toBeGreaterThan(free);
     expect(free).toBeGreaterThan(large);
@@ -50,7 +50,7 @@ describe('a part', () => {
     expect(propagateNode(bounds([0, 0, 0, 0], [3, 2, 0, 1]), part, { touched: 0 })).toBeUndefined();
   });
 
-  it('reads the values of a part of a part as those of the whole', () => {
+  it('reads the values of a subproblem of a subproblem as those of the whole', () => {
     const work = { touched: 0 };
     const outer = restrict(open(shop), bounds([0, 0, 1, 0], [3, 2, 1, 1]), work);
     expect([outer.baseCost, ...outer.postsolve([1, 2, 0])]).toEqual([395, 1, 2, 1, 0]);
