@@ -1,5 +1,5 @@
 // Assumptions: surface of bodies, kit, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`,
-// `relief`, and of boxes `relief ...`.
+// `relief`, `sculpt`, and of boxes `relief ...`.
 import type { Assumption, Mark } from '../model/assumption.js';
 import type { BoxBuild, Build, Dress, KitItem } from '../model/words.js';
 import type { BodyPart } from '../model/zones.js';
@@ -108,6 +108,11 @@ export const bodyAssumptions: readonly Assumption[] = [
     define(`share ${name}`, value, { unit: '% of skin', ...lundBrowder }),
   ),
   define('relief', [1.05, 1.1, 1.15], memory('folds, buckles and rivets that a plain surface lacks')),
+  define('sculpt', [0.82, 1, 1.22], {
+    mark: 'open models',
+    source:
+      'each figure by itself: what dress, build and kit leave open between one sculpt and the next; of fifteen models, licences and dates unknown',
+  }),
   ...Object.entries(reliefs).map(([name, { values, ...origin }]) =>
     define(`relief ${name}`, values, { unit: 'of sides and top', ...origin }),
   ),

@@ -1,6 +1,6 @@
 // Estimate: the surface of one figure by part. In: a figure and the assumptions. Out: areas in cm2, mark and doubt.
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
-import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
+import { type Assumptions, type Mark, nameForFigure, weakestMark } from '../model/assumption.js';
 import { reachedOf } from '../model/measured.js';
 import type { Figure } from '../model/sheets.js';
 import type { KitItem } from '../model/words.js';
@@ -60,8 +60,9 @@ export function inputsOfPart(figure: Figure, part: Part): readonly string[] {
 function surfaceFactors(figure: Figure, part: Part): readonly string[] {
   if (isBasePart(part)) return [];
   if (part === 'hull') return figure.boxMm === undefined ? [] : [`relief ${figure.build}`];
-  if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief'];
-  return [`kit ${part}`, 'relief'];
+  const sculpt = nameForFigure('sculpt', figure.figure);
+  if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief', sculpt];
+  return [`kit ${part}`, 'relief', sculpt];
 }
 
 /** True scale is what others are measured by, so nothing is assumed of it. */

@@ -112,11 +112,30 @@ describe('a figure by parts', () => {
   it('bears the weakest mark and names the largest doubt', () => {
     expect(measureFigure(makeFigure(), registry)).toMatchObject({
       mark: 'from memory',
-      biggestDoubt: 'dress clothed',
+      biggestDoubt: 'sculpt (guard)',
     });
     const doubts = areaDoubts(makeFigure(), new Map([['hands', 2]]), registry);
-    expect([...doubts.keys()]).toEqual(['dress clothed', 'build heroic', 'relief']);
+    expect([...doubts.keys()]).toEqual(['dress clothed', 'build heroic', 'relief', 'sculpt (guard)']);
     expect(areaDoubts(makeFigure(), new Map(), registry).size).toBe(0);
+  });
+
+  it('has a sculpt of its own, in body and kit alike; none where it was measured, in a box or a base', () => {
+    const sculpts = (given: Partial<Figure>): string[] => {
+      const { surface } = measureFigure(makeFigure(given), registry);
+      const names = surface.flatMap(({ factors }) => factors);
+      return [...new Set(names.filter((name) => name.startsWith('sculpt')))];
+    };
+    const kit = [{ item: 'weapon', count: 1 }] as const;
+    expect(sculpts({ figure: 'pikeman', kit })).toEqual(['sculpt (pikeman)']);
+    expect(sculpts({ figure: 'clerk (old)' })).toEqual(['sculpt (clerk (old))']);
+    expect(sculpts({ areaCm2: 9 })).toEqual([]);
+    expect(sculpts({ model: { files: ['guard.stl'], pieces: [makePiece('', 30)] } })).toEqual([]);
+    const box = { longMm: 90, wideMm: 30, highMm: 20 };
+    expect(sculpts({ boxMm: box, build: 'closed', dress: 'none' })).toEqual([]);
+    expect(sculpts({ dress: 'none', base: { shape: 'round', acrossMm: 25 } })).toEqual([]);
+    for (const name of ['sculpt (pikeman)', 'sculpt (clerk (old))'])
+      expect(assume(registry, name)).toMatchObject({ name, low: 0.82, likely: 1, high: 1.22 });
+    expect(() => assume(registry, 'stature (pikeman)')).toThrow('stature (pikeman)');
   });
 
   it('of true scale rests on no build: 5.604 x 1.20 x 1.10 = 7.397 cm2', () => {

@@ -64,7 +64,7 @@ set('', 'base coat 2, glaze 2', ' coats');
 set('', 'glaze 2', ' thin');
 set(
   '',
-  'relief 1.1, relief closed 1.1, relief open frame 0.7, full target of a spray 18, most transfer of an airbrush 0.8, painter 1',
+  'relief 1.1, sculpt 1, relief closed 1.1, relief open frame 0.7, full target of a spray 18, most transfer of an airbrush 0.8, painter 1',
 );
 set('', 'usable share of a can 0.6, usable share of a pot 0.94');
 set('', 'density 1.2, density of a wash 1, density in a can 0.8');
@@ -118,10 +118,11 @@ for (const row of rowsOf('figures')) {
           likely[`dress ${dress}`] *
           likely[`build ${build}`] *
           likely.relief *
+          likely.sculpt *
           (likely[`share ${part}`] / 100);
     for (const item of row.kit ? row.kit.split(',') : []) {
       const part = item.trim();
-      parts[part] = (parts[part] ?? 0) + skin * likely[`kit ${part}`] * likely.relief;
+      parts[part] = (parts[part] ?? 0) + skin * likely[`kit ${part}`] * likely.relief * likely.sculpt;
     }
   }
   let whole = 0;

@@ -1,5 +1,6 @@
 // Report view: areas of figures by part. In: measured figures, assumptions. Out: the sheet, and cells to go on from.
 
+import { nameForFigure } from '../../../model/assumption.js';
 import type { Figure } from '../../../model/sheets.js';
 import type { KitItem } from '../../../model/words.js';
 import type { FigureArea } from '../../../model/work.js';
@@ -48,6 +49,7 @@ const columns = {
   buildFactor: ['build factor', 11],
   kit: ['kit factor', 10],
   relief: ['relief', 8],
+  sculpt: ['sculpt', 8],
   longMm: ['box long mm', 11],
   wideMm: ['box wide mm', 11],
   highMm: ['box high mm', 11],
@@ -157,6 +159,7 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
     skin: times(assume('skin of a person'), square(over(here('eyeMm'), eyeLevelMm))),
     kit: plus(...figure.kit.map(({ item, count }) => kitFactor(item, count, assume))),
     relief: assume('relief'),
+    sculpt: assume(nameForFigure('sculpt', figure.figure)),
   });
   const ofBody = bodyParts.filter((part) => own.has(part));
   if (ofBody.length > 0) {
@@ -167,7 +170,7 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
   const whole = times(here('dressFactor'), here('buildFactor'));
   const isWhole = ofBody.length === 0 || ofBody.length === bodyParts.length;
   const body = isWhole ? whole : times(whole, shareOfBody(ofBody, assume));
-  table.put(row, { estimated: times(here('skin'), plus(body, here('kit')), here('relief')) });
+  table.put(row, { estimated: times(here('skin'), plus(body, here('kit')), here('relief'), here('sculpt')) });
 }
 
 function shareOfBody(of: readonly BodyPart[], assume: Assume): Term {
@@ -200,14 +203,15 @@ interface PartOf {
 function partOf(part: Part, { figure, here, assume }: PartOf): Term | undefined {
   if (part === 'base top' || part === 'base edge') return undefined;
   if (part === 'hull') return times(here('estimated'), here('scale'));
+  const ofSculpt = times(here('relief'), here('sculpt'));
   const share = bodyParts.find((one) => one === part);
   if (share !== undefined) {
-    const body = times(here('skin'), here('dressFactor'), here('buildFactor'), here('relief'));
-    return times(body, shareOfBody([share], assume), here('scale'));
+    const body = times(here('skin'), here('dressFactor'), here('buildFactor'));
+    return times(body, shareOfBody([share], assume), ofSculpt, here('scale'));
   }
   const worn = figure.kit.filter(({ item }) => item === part);
   const factors = worn.map(({ item, count }) => kitFactor(item, count, assume));
-  return times(here('skin'), plus(...factors), here('relief'), here('scale'));
+  return times(here('skin'), plus(...factors), ofSculpt, here('scale'));
 }
 
 /** The shares stand one below the other in the registry; should they not, each is named. */
