@@ -6,6 +6,8 @@ import {
   containers,
   dresses,
   layers,
+  lengthBuilds,
+  lengthOf,
   methods,
   opacities,
   paintKinds,
@@ -113,15 +115,20 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     needed('figure', 'Name of the sculpt.', { example: 'spearman' }),
     free(
       'eye mm',
-      'Height of the eyes above the soles, in millimetres. Needed unless box mm or model is given.',
+      'Height of the eyes above the soles, in millimetres. Needed unless long mm, box mm or model is given.',
       {
         example: '28',
       },
     ),
     free(
       'build',
-      'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2. Blank: heroic for eyes at 25 to 35 mm, else true scale; of a box: closed.',
-      { choices: [...builds, ...boxBuilds], example: 'heroic' },
+      'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2, giant 2.5. Or what long mm measures. Blank: heroic for eyes at 25 to 35 mm, else true scale; of a box: closed.',
+      { choices: [...builds, ...boxBuilds, ...lengthBuilds], example: 'heroic' },
+    ),
+    free(
+      'long mm',
+      `The one length of some builds: ${lengthBuilds.map((build) => `${build}, ${lengthOf[build]}`).join('; ')}. They take no dress, creatures only wings, tail, saddle as kit.`,
+      { example: '60' },
     ),
     free('dress', 'What the body wears; none: kit alone. Blank: clothed.', {
       choices: dresses,
@@ -140,9 +147,13 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     }),
     free('base high mm', 'Height of the base. Blank: 3.', { example: '3' }),
     free('per base', 'How many figures share one base. Blank: 1.', { example: '1' }),
-    free('box mm', 'Length, width, height of a vehicle, engine or building; takes no dress, kit.', {
-      example: '90x30x20',
-    }),
+    free(
+      'box mm',
+      'Length, width, height of a vehicle, engine or building; a fourth number is the ridge of a pitched roof. Takes no dress, kit.',
+      {
+        example: '90x30x20',
+      },
+    ),
     free(
       'model',
       'Your model files of it beside the sheets (STL, OBJ, 3MF), parted by commas. Blank: none.',

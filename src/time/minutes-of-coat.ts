@@ -20,7 +20,10 @@ type TimedLine = Pick<Line, 'layer' | 'method' | 'areaCm2' | 'areaShare' | 'coat
 const comesWider: readonly Method[] = ['brush', 'flood', 'spread'];
 
 /** Whether a zone is so large that a wider brush takes less time for its area. */
-export function isWide({ method, areaCm2 }: Pick<Line, 'method' | 'areaCm2'>, assumptions: Assumptions): boolean {
+export function isWide(
+  { method, areaCm2 }: Pick<Line, 'method' | 'areaCm2'>,
+  assumptions: Assumptions,
+): boolean {
   return comesWider.includes(method) && areaCm2 > likely(assumptions, 'wider brush from');
 }
 

@@ -37,7 +37,10 @@ describe('minutes of a coat on one figure, by hand', () => {
 describe('minutes of a line on one figure', () => {
   it('are those of its coats: two of 0.8 + 10 x 0.5 x sqrt(5 / 10)', () => {
     const [line] = linesOf(makeStep({ step: 1 }));
-    expect(line === undefined ? 0 : minutesOfLine(line, registry)).toBeCloseTo(2 * (0.8 + 5 * Math.SQRT1_2), 12);
+    expect(line === undefined ? 0 : minutesOfLine(line, registry)).toBeCloseTo(
+      2 * (0.8 + 5 * Math.SQRT1_2),
+      12,
+    );
   });
 
   it('of a mix add up to one application, in lines and in passes', () => {

@@ -1,7 +1,18 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
 import type { Figure, FigureModel } from '../../model/sheets.js';
 import { usualBuild } from '../../model/usual-build.js';
-import { boxBuilds, builds, dresses, type KitItem, kitItems } from '../../model/words.js';
+import {
+  boxBuilds,
+  builds,
+  creatureKit,
+  dresses,
+  isCreature,
+  isMeasuredByLength,
+  type KitItem,
+  kitItems,
+  lengthBuilds,
+  lengthOf,
+} from '../../model/words.js';
 import { readyMadeZones } from '../../model/zones.js';
 import { problem } from '../../problems/catalogue.js';
 import type { ModelFiles } from '../model-file.js';
@@ -16,7 +27,7 @@ import type { CellKind } from './read-cell/cell-kind.js';
 import { choiceKind, wordFinder } from './read-cell/read-choice.js';
 import { figuresPerBase } from './read-cell/read-count.js';
 import { listKind, nameKind } from './read-cell/read-name.js';
-import { baseHeight, eyeHeight, modelHeight, surface } from './read-cell/read-number.js';
+import { baseHeight, eyeHeight, modelHeight, ownLength, surface } from './read-cell/read-number.js';
 import { baseKind, boxKind } from './read-cell/read-sides.js';
 import { type ReadSheet, readRows } from './read-rows.js';
 import { tellRepeat } from './tell-repeat.js';
@@ -24,12 +35,13 @@ import { tellRepeat } from './tell-repeat.js';
 const figuresSchema = (price: CellKind<number>) => ({
   figure: column('figure', nameKind),
   eyeMm: column('eye mm', eyeHeight),
-  build: column('build', choiceKind('a build', [...builds, ...boxBuilds])),
+  build: column('build', choiceKind('a build', [...builds, ...boxBuilds, ...lengthBuilds])),
   dress: column('dress', choiceKind('a dress', dresses)),
   kit: column('kit', listKind),
   base: column('base', baseKind, { meaning: 'no base' }),
   baseHighMm: column('base high mm', baseHeight),
   perBase: column('per base', figuresPerBase),
+  longMm: column('long mm', ownLength),
   boxMm: column('box mm', boxKind),
   model: column('model', listKind),
   modelHighMm: column('model high mm', modelHeight),
@@ -100,10 +112,9 @@ function openModels(sheet: FigureSheet, files: ModelFiles | undefined, parts: Na
   };
 }
 
-/** Every figure needs one of three columns: where all are missing, that is one problem and not one a row. */
+/** Every figure needs one of four columns: where all are missing, that is one problem and not one a row. */
 function tellNoSize({ table, findings, indexOf }: FigureSheet): void {
-  if (table === undefined || indexOf('eyeMm') !== -1 || indexOf('boxMm') !== -1) return;
-  if (indexOf('model') !== -1) return;
+  if (table === undefined || ['eyeMm', 'longMm', 'boxMm', 'model'].some((key) => indexOf(key) !== -1)) return;
   const place = { file: table.file, sheet: table.sheet, column: 'eye mm' };
   findings.problems.push(problem('missing-column', place));
 }
@@ -125,11 +136,17 @@ function readKit(sheet: FigureSheet, row: Row): ReadonlyMap<KitItem, number> {
 
 function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
   const isBad = (key: string): boolean => row.bad.includes(key);
+  const { build = '' } = row;
+  const isMeasured = isMeasuredByLength(build) || isBad('build');
+  if (row.longMm !== undefined && (!isMeasured || row.boxMm !== undefined))
+    sheet.blame('length-unused', row, 'longMm', { expected: joinOr(lengthBuilds) });
   if (row.boxMm !== undefined) checkBox(sheet, row, kit);
   if (row.boxMm !== undefined || isBad('boxMm')) return;
   questionEyes(sheet, row);
   if (row.eyeMm !== undefined) checkBuild(sheet, row, ['body', builds]);
-  if (row.model !== undefined || isBad('model')) return;
+  else if (isMeasuredByLength(build)) checkLength(sheet, row, kit);
+  if (row.model !== undefined || isBad('model') || isMeasuredByLength(build)) return;
+  if (row.longMm !== undefined && isMeasured) return;
   const isAsked = ['eyeMm', 'boxMm', 'model'].some((key) => sheet.indexOf(key) !== -1);
   if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
@@ -137,12 +154,27 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
 }
 
+/** A creature or a thing: one length, no dress; kit only what its build does not bring along. */
+function checkLength(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
+  const { build = '' } = row;
+  if (!isMeasuredByLength(build)) return;
+  const what = `${/^[aeiou]/.test(build) ? 'an' : 'a'} ${build === 'winged' ? 'winged creature' : build}`;
+  if (row.longMm === undefined && row.model === undefined && !row.bad.includes('longMm'))
+    sheet.blame('no-length', row, 'longMm', { found: build, expected: lengthOf[build] });
+  if (row.dress !== undefined && row.dress !== 'none')
+    sheet.blame('box-with-body', row, 'dress', { expected: `${what} takes no dress` });
+  const taken: readonly KitItem[] = isCreature(build) ? creatureKit : [];
+  const left = [...kit.keys()].filter((item) => !taken.includes(item));
+  if (left.length > 0)
+    sheet.blame('box-with-body', row, 'kit', { expected: `${what} takes no ${joinOr(left)}` });
+}
+
 /** In mm: larger figures are busts or stand on a shelf, and few paint an army of them. */
 const highestUsual = 80;
 
 /** A lost decimal point makes ten times as much: 28.0 becomes 280. */
 function questionEyes(sheet: FigureSheet, row: Row): void {
-  if (row.eyeMm === undefined || row.eyeMm <= highestUsual) return;
+  if (row.eyeMm === undefined || row.eyeMm <= highestUsual || row.build === 'giant') return;
   sheet.blame('eyes-high', row, 'eyeMm', { expected: String(Number((row.eyeMm / 10).toFixed(3))) });
 }
 
@@ -156,9 +188,9 @@ function checkBase(sheet: FigureSheet, row: Row): void {
 function checkBox(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
   checkBuild(sheet, row, ['box', boxBuilds]);
   if (row.dress !== undefined && row.dress !== 'none') {
-    sheet.blame('box-with-body', row, 'dress', { expected: 'dress' });
+    sheet.blame('box-with-body', row, 'dress', { expected: 'a box takes no dress' });
   }
-  if (kit.size > 0) sheet.blame('box-with-body', row, 'kit', { expected: 'kit' });
+  if (kit.size > 0) sheet.blame('box-with-body', row, 'kit', { expected: 'a box takes no kit' });
 }
 
 /** Bodies and boxes have builds of their own. */
@@ -181,18 +213,20 @@ interface Worn {
 }
 
 function figureOf(row: Row, figure: string, { kit, model }: Worn): Figure {
-  const { eyeMm, base, boxMm, areaCm2, price } = row;
+  const { eyeMm, base, boxMm, longMm, areaCm2, price } = row;
   const isBox = boxMm !== undefined;
+  const byLength = !isBox && isMeasuredByLength(row.build ?? '');
   return {
     figure,
     ...(eyeMm === undefined ? {} : { eyeMm }),
     build: row.build ?? (isBox ? 'closed' : usualBuild(eyeMm)),
-    dress: row.dress ?? (isBox ? 'none' : 'clothed'),
+    dress: row.dress ?? (isBox || byLength ? 'none' : 'clothed'),
     kit: [...kit].map(([item, count]) => ({ item, count })),
     ...(base === undefined || base === 'none' ? {} : { base }),
     baseHighMm: row.baseHighMm ?? 3,
     perBase: row.perBase ?? 1,
     ...(boxMm === undefined ? {} : { boxMm }),
+    ...(longMm === undefined || !byLength ? {} : { longMm }),
     ...(model === undefined ? {} : { model }),
     ...(areaCm2 === undefined ? {} : { areaCm2 }),
     ...(price === undefined ? {} : { priceMinor: price }),
@@ -200,7 +234,8 @@ function figureOf(row: Row, figure: string, { kit, model }: Worn): Figure {
 }
 
 function recordDefaults(rows: readonly Row[], findings: Findings): void {
-  const bodies = rows.filter(({ boxMm, model }) => boxMm === undefined && model === undefined);
+  const unboxed = rows.filter(({ boxMm, model }) => boxMm === undefined && model === undefined);
+  const bodies = unboxed.filter(({ build = '' }) => !isMeasuredByLength(build));
   const boxes = rows.filter(({ boxMm }) => boxMm !== undefined);
   const based = rows.filter(({ base }) => base !== undefined && base !== 'none');
   const used = (of: readonly Row[], key: keyof Row & string, words: readonly [string, string]): void => {

@@ -68,10 +68,11 @@ type GroupTitle = (typeof groupTitles)[number];
 /** By the way the registry's names are built; a name of no kind stands with the pots. */
 function groupOf(name: string): GroupTitle {
   if (/^(skin of|stature|eye level|share )/.test(name)) return 'A person, made small';
-  if (/^(dress|build|kit|relief|sculpt|sky)\b/.test(name)) return 'Dress, build, kit';
+  if (/^(dress|build|kit|relief|sculpt|surface|sky)\b| of a creature$/.test(name)) return 'Dress, build, kit';
   if (/(wet film|transfer|leftover)$|^painter$|^most transfer|(target|catch) of a spray$/.test(name))
     return 'How paint goes on';
-  if (/(pace|handling|setup|care)$|^wider brush|^evening|^long drying$/.test(name)) return 'How long it takes';
+  if (/(pace|handling|setup|care)$|^wider brush|^evening|^long drying$/.test(name))
+    return 'How long it takes';
   if (/^(opacity|just visible|pale|speck|farthest)\b/.test(name)) return 'Colours';
   const ofLayer = layers.some((layer) => name.startsWith(`${layer} `));
   return ofLayer ? 'Layers, where a scheme says nothing' : 'Pots, readings, weighings';
