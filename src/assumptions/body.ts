@@ -54,7 +54,7 @@ const builds: Record<Exclude<Build, 'true scale'>, Sourced> = {
   'heroic strong': stout([1.35, 1.47, 1.6]),
   stocky: stout([1.3, 1.6, 1.9]),
   broad: stout([1.8, 2.2, 2.7]),
-  giant: openModels([1.4, 2.5, 4.6], `five giants, one of stone and one of wicker; ${second}`),
+  giant: openModels([1.7, 2.9, 5], `five giants, one of stone and one of wicker; ${second}`),
 };
 
 const kit: Record<KitItem, Sourced> = {
@@ -82,7 +82,7 @@ const surfaces: Record<LengthBuild, Sourced> = {
   beast: openModels([2.1, 3.2, 4.9], `fifteen beasts on four legs, fourteen kept apart; ${first}, ${second}`),
   winged: openModels(
     [0.33, 0.47, 0.67],
-    `two birds and a winged wyrm, three kept apart; ${first}, ${second}`,
+    `three birds; a fourth and two winged wyrms, kept apart, have a quarter more; ${first}, ${second}`,
   ),
   serpent: {
     values: [0.12, 0.25, 0.4],

@@ -40,8 +40,8 @@ export type Build = (typeof builds)[number];
 export const boxBuilds = ['closed', 'open frame'] as const;
 export type BoxBuild = (typeof boxBuilds)[number];
 
-export const creatureBuilds = ['beast', 'winged', 'serpent'] as const;
-export const thingBuilds = ['engine', 'wall', 'house', 'hedge'] as const;
+const creatureBuilds = ['beast', 'winged', 'serpent'] as const;
+const thingBuilds = ['engine', 'wall', 'house', 'hedge'] as const;
 /** Measured by one length. */
 export const lengthBuilds = [...creatureBuilds, ...thingBuilds] as const;
 export type LengthBuild = (typeof lengthBuilds)[number];

@@ -122,7 +122,7 @@ export const columns: Readonly<Record<SheetName, readonly Column[]>> = {
     ),
     free(
       'build',
-      'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2, giant 2.5. Or what long mm measures. Blank: heroic for eyes at 25 to 35 mm, else true scale; of a box: closed.',
+      'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2, giant 2.9. Or what long mm measures. Blank: heroic for eyes at 25 to 35 mm, else true scale; of a box: closed.',
       { choices: [...builds, ...boxBuilds, ...lengthBuilds], example: 'heroic' },
     ),
     free(

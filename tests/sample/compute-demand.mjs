@@ -51,7 +51,7 @@ set('share ', 'hands 5, thighs 19, lower legs 14, feet 7');
 set('dress ', 'bare 0.92, clothed 1.2, armoured 1.35');
 set(
   'build ',
-  'true scale 1, heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2, giant 2.5',
+  'true scale 1, heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2, giant 2.9',
 );
 set('kit ', 'weapon 0.15, bow 0.27, small shield 0.3, round shield 0.55, large shield 0.85');
 set('kit ', 'cloak 0.6, horse 3.6, barding 1.7, wings 1.2, tail 0.2, saddle 0.7');

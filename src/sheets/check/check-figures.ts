@@ -135,18 +135,27 @@ function readKit(sheet: FigureSheet, row: Row): ReadonlyMap<KitItem, number> {
 }
 
 function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
-  const isBad = (key: string): boolean => row.bad.includes(key);
-  const { build = '' } = row;
-  const isMeasured = isMeasuredByLength(build) || isBad('build');
-  if (row.longMm !== undefined && (!isMeasured || row.boxMm !== undefined))
-    sheet.blame('length-unused', row, 'longMm', { expected: joinOr(lengthBuilds) });
+  tellUnusedLength(sheet, row);
   if (row.boxMm !== undefined) checkBox(sheet, row, kit);
-  if (row.boxMm !== undefined || isBad('boxMm')) return;
+  if (row.boxMm !== undefined || row.bad.includes('boxMm')) return;
   questionEyes(sheet, row);
   if (row.eyeMm !== undefined) checkBuild(sheet, row, ['body', builds]);
-  else if (isMeasuredByLength(build)) checkLength(sheet, row, kit);
-  if (row.model !== undefined || isBad('model') || isMeasuredByLength(build)) return;
-  if (row.longMm !== undefined && isMeasured) return;
+  else checkLength(sheet, row, kit);
+  if (row.model !== undefined || row.bad.includes('model') || isByLength(row)) return;
+  checkPerson(sheet, row);
+}
+
+/** Where the build could not be read, a length says that it would be one of these. */
+const isByLength = ({ build, longMm, bad }: Row): boolean =>
+  build === undefined ? longMm !== undefined && bad.includes('build') : isMeasuredByLength(build);
+
+function tellUnusedLength(sheet: FigureSheet, row: Row): void {
+  if (row.longMm === undefined || (isByLength(row) && row.boxMm === undefined)) return;
+  sheet.blame('length-unused', row, 'longMm', { expected: joinOr(lengthBuilds) });
+}
+
+function checkPerson(sheet: FigureSheet, row: Row): void {
+  const isBad = (key: string): boolean => row.bad.includes(key);
   const isAsked = ['eyeMm', 'boxMm', 'model'].some((key) => sheet.indexOf(key) !== -1);
   if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
@@ -213,24 +222,33 @@ interface Worn {
 }
 
 function figureOf(row: Row, figure: string, { kit, model }: Worn): Figure {
-  const { eyeMm, base, boxMm, longMm, areaCm2, price } = row;
-  const isBox = boxMm !== undefined;
-  const byLength = !isBox && isMeasuredByLength(row.build ?? '');
+  const { eyeMm, base, areaCm2, price } = row;
   return {
     figure,
     ...(eyeMm === undefined ? {} : { eyeMm }),
-    build: row.build ?? (isBox ? 'closed' : usualBuild(eyeMm)),
-    dress: row.dress ?? (isBox || byLength ? 'none' : 'clothed'),
+    ...shapeOf(row),
     kit: [...kit].map(([item, count]) => ({ item, count })),
     ...(base === undefined || base === 'none' ? {} : { base }),
     baseHighMm: row.baseHighMm ?? 3,
     perBase: row.perBase ?? 1,
-    ...(boxMm === undefined ? {} : { boxMm }),
-    ...(longMm === undefined || !byLength ? {} : { longMm }),
     ...(model === undefined ? {} : { model }),
     ...(areaCm2 === undefined ? {} : { areaCm2 }),
     ...(price === undefined ? {} : { priceMinor: price }),
   };
+}
+
+/** Build and dress of a box, of what one length measures, and of a body. */
+function shapeOf({
+  boxMm,
+  longMm,
+  build,
+  dress,
+  eyeMm,
+}: Row): Pick<Figure, 'build' | 'dress' | 'boxMm' | 'longMm'> {
+  if (boxMm !== undefined) return { boxMm, build: build ?? 'closed', dress: dress ?? 'none' };
+  if (build === undefined || !isMeasuredByLength(build))
+    return { build: build ?? usualBuild(eyeMm), dress: dress ?? 'clothed' };
+  return { ...(longMm === undefined ? {} : { longMm }), build, dress: dress ?? 'none' };
 }
 
 function recordDefaults(rows: readonly Row[], findings: Findings): void {
