@@ -1,7 +1,15 @@
-// Assumptions: surface of bodies, kit, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`,
-// `relief`, and of boxes `relief ...`.
+// Assumptions: surface of bodies, kit, creatures, boxes. Names are `dress ...`, `build ...`, `kit ...`, `share ...`,
+// `relief`, `sculpt`, of boxes `relief ...`, of what one length measures `surface ...` and `... of a creature`.
 import type { Assumption, Mark } from '../model/assumption.js';
-import type { BoxBuild, Build, Dress, KitItem } from '../model/words.js';
+import {
+  type BoxBuild,
+  type Build,
+  type CreatureKit,
+  type Dress,
+  type KitItem,
+  type LengthBuild,
+  lengthOf,
+} from '../model/words.js';
 import type { BodyPart } from '../model/zones.js';
 import { define } from './define-assumption.js';
 
@@ -19,6 +27,15 @@ const memory = (source: string) => ({ mark: 'from memory', source }) as const;
 /** Rays were cast at the models: what they reach is visible. */
 const openModels = (values: Triple, source: string): Sourced => ({ values, mark: 'open models', source });
 
+const stout = (values: Triple): Sourced => ({
+  values,
+  ...memory('more head, hands and girth; no model was measured'),
+});
+
+/** Collections of models, by the packages of Debian that carry them. */
+const first = 'Debian’s 0ad-data 0.0.26 (CC BY-SA 3.0, 2022)';
+const second = 'Debian’s megaglest-data 3.13.0 (CC BY-SA 3.0, 2007 to 2011)';
+
 const soldiers = 'eleven soldiers with shield and weapon, free licences, date unknown';
 
 const dresses: Record<Exclude<Dress, 'none'>, Sourced> = {
@@ -31,12 +48,13 @@ const dresses: Record<Exclude<Dress, 'none'>, Sourced> = {
 };
 
 /** Against true scale, which is 1 by definition and no assumption. */
-const builds: Record<Exclude<Build, 'true scale'>, Triple> = {
-  'heroic mild': [1.08, 1.12, 1.17],
-  heroic: [1.15, 1.26, 1.38],
-  'heroic strong': [1.35, 1.47, 1.6],
-  stocky: [1.3, 1.6, 1.9],
-  broad: [1.8, 2.2, 2.7],
+const builds: Record<Exclude<Build, 'true scale'>, Sourced> = {
+  'heroic mild': stout([1.08, 1.12, 1.17]),
+  heroic: stout([1.15, 1.26, 1.38]),
+  'heroic strong': stout([1.35, 1.47, 1.6]),
+  stocky: stout([1.3, 1.6, 1.9]),
+  broad: stout([1.8, 2.2, 2.7]),
+  giant: openModels([1.7, 2.9, 5], `five giants, one of stone and one of wicker; ${second}`),
 };
 
 const kit: Record<KitItem, Sourced> = {
@@ -51,6 +69,38 @@ const kit: Record<KitItem, Sourced> = {
   },
   horse: openModels([2.5, 3.6, 4], 'ten riders, horses alone, a pony, free licences, date unknown'),
   barding: openModels([1.2, 1.7, 2.2], 'one barded rider, free licence, date unknown'),
+  wings: { values: [0.7, 1.2, 2], ...memory('a pair as wide as the person is high, both sides') },
+  tail: { values: [0.1, 0.2, 0.35], ...memory('as long as a leg, thinner') },
+  saddle: openModels(
+    [0.45, 0.7, 1.3],
+    `ten saddle blankets of ${first}, of the horse they lie on; what they hide is not taken off`,
+  ),
+};
+
+/** Surface over the square of the length that a ruler is laid along. */
+const surfaces: Record<LengthBuild, Sourced> = {
+  beast: openModels([2.1, 3.2, 4.9], `fifteen beasts on four legs, fourteen kept apart; ${first}, ${second}`),
+  winged: openModels(
+    [0.33, 0.47, 0.67],
+    `three birds; a fourth and two winged wyrms, kept apart, have a quarter more; ${first}, ${second}`,
+  ),
+  serpent: {
+    values: [0.12, 0.25, 0.4],
+    ...memory(`a snake in four poses, 0.24 to 0.28 (${second}); others are thinner or thicker`),
+  },
+  engine: openModels([0.95, 2.1, 4.7], `ten rams and throwing engines, nine kept apart; ${first}, ${second}`),
+  wall: openModels(
+    [0.9, 1.8, 3.8],
+    `21 pieces of town walls, 21 kept apart; ${first}; a low field wall has less, its box tells more`,
+  ),
+  house: openModels([1.9, 3, 4.6], `25 houses on closed ground, 25 kept apart; ${first}, ${second}`),
+  hedge: { values: [0.6, 1.1, 2.2], ...memory('open models draw leaves as flat cards') },
+};
+
+const ofCreature: Record<CreatureKit, Sourced> = {
+  wings: openModels([0.6, 1, 1.6], `both sides, of a winged wyrm 1.01 (${second}); the spread from memory`),
+  tail: { values: [0.05, 0.1, 0.2], ...memory('beyond the one that a beast has') },
+  saddle: openModels([0.12, 0.2, 0.36], `ten saddle blankets of ${first}; what they hide is not taken off`),
 };
 
 const bodyShares: Record<BodyPart, number> = {
@@ -95,11 +145,8 @@ export const bodyAssumptions: readonly Assumption[] = [
   ...Object.entries(dresses).map(([name, { values, ...origin }]) =>
     define(`dress ${name}`, values, { unit: 'of bare skin', ...origin }),
   ),
-  ...Object.entries(builds).map(([name, values]) =>
-    define(`build ${name}`, values, {
-      unit: 'of true scale',
-      ...memory('more head, hands and girth; no model was measured'),
-    }),
+  ...Object.entries(builds).map(([name, { values, ...origin }]) =>
+    define(`build ${name}`, values, { unit: 'of true scale', ...origin }),
   ),
   ...Object.entries(kit).map(([name, { values, ...origin }]) =>
     define(`kit ${name}`, values, { unit: 'of bare skin', ...origin }),
@@ -108,7 +155,21 @@ export const bodyAssumptions: readonly Assumption[] = [
     define(`share ${name}`, value, { unit: '% of skin', ...lundBrowder }),
   ),
   define('relief', [1.05, 1.1, 1.15], memory('folds, buckles and rivets that a plain surface lacks')),
+  define('sculpt', [0.82, 1, 1.22], {
+    mark: 'open models',
+    source:
+      'each figure by itself: what dress, build and kit leave open between one sculpt and the next; of fifteen models, licences and dates unknown',
+  }),
   ...Object.entries(reliefs).map(([name, { values, ...origin }]) =>
     define(`relief ${name}`, values, { unit: 'of sides and top', ...origin }),
+  ),
+  ...Object.entries(surfaces).map(([name, { values, ...origin }]) =>
+    define(`surface ${name}`, values, {
+      unit: `of its length squared, ${lengthOf[name as LengthBuild]}`,
+      ...origin,
+    }),
+  ),
+  ...Object.entries(ofCreature).map(([name, { values, ...origin }]) =>
+    define(`${name} of a creature`, values, { unit: 'of its hide', ...origin }),
   ),
 ];

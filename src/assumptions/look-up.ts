@@ -1,16 +1,21 @@
 // Assumptions: reading the registry by name. In: assumptions and a name. Out: values, and how far they may be off.
-import type { Assumption, Assumptions } from '../model/assumption.js';
+import { type Assumption, type Assumptions, familyName } from '../model/assumption.js';
 import type { Paint } from '../model/sheets.js';
 import type { Container } from '../model/words.js';
 
 /** The 90 % quantile of the standard normal: P10 and P90 lie this many deviations off the median. */
 export const z90 = 1.2815516;
 
-/** One assumption. Throws on a name that the registry lacks, which only a mistake in the code can cause. */
+/**
+ * One assumption; for one figure that of any, as long as nothing was learned of it alone. Throws on a name that the registry
+ * lacks, which only a mistake in the code can cause.
+ */
 export function assume(assumptions: Assumptions, name: string): Assumption {
-  const found = assumptions.get(name);
-  if (found === undefined) throw new Error(`no assumption is called "${name}"`);
-  return found;
+  const own = assumptions.get(name);
+  if (own !== undefined) return own;
+  const ofAny = assumptions.get(familyName(name));
+  if (ofAny === undefined) throw new Error(`no assumption is called "${name}"`);
+  return { ...ofAny, name };
 }
 
 /** Its likely value. */

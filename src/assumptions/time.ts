@@ -1,5 +1,5 @@
 // Assumptions: how long painting takes. Names are `<method> pace`, `... handling`, `... setup`, `<layer> care`,
-// `evening min`, `long drying`. How long a layer dries stands with the layers.
+// `wider brush from`, `evening min`, `long drying`. How long a layer dries stands with the layers.
 import type { Assumption } from '../model/assumption.js';
 import type { Layer, Method } from '../model/words.js';
 import { define } from './define-assumption.js';
@@ -17,7 +17,7 @@ interface MethodTimes {
 
 const methodTimes: Record<Method, MethodTimes> = {
   brush: { pace: [0.35, 0.5, 0.75], handling: [0.5, 0.8, 1.2], setup: [0.5, 1, 2] },
-  flood: { pace: [0.1, 0.15, 0.25], handling: [0.5, 0.8, 1.2], setup: [0.5, 1, 2] },
+  flood: { pace: [0.13, 0.2, 0.3], handling: [0.5, 0.8, 1.2], setup: [0.5, 1, 2] },
   drybrush: { pace: [0.15, 0.25, 0.4], handling: [0.5, 0.8, 1.2], setup: [0.5, 1, 2] },
   sponge: { pace: [0.15, 0.25, 0.4], handling: [0.5, 0.8, 1.2], setup: [0.5, 1, 2] },
   spread: { pace: [0.2, 0.3, 0.5], handling: [0.5, 0.8, 1.2], setup: [0.5, 1, 2] },
@@ -59,6 +59,10 @@ export const timeAssumptions: readonly Assumption[] = [
       ...memory('fine marks take longer for their area'),
     }),
   ),
+  define('wider brush from', 5, {
+    unit: 'cm2 of a zone',
+    ...memory('beyond it the minutes a cm2 fall with the root of the area; not for sprays, sponge, drybrush'),
+  }),
   define('evening min', 120, {
     unit: 'min',
     ...memory('how long one sits down to paint; your own stands in the settings sheet'),

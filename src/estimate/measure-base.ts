@@ -1,5 +1,5 @@
-// Estimate: surface of a base and of a box. In: lengths in mm. Out: areas in cm2.
-import type { BaseShape, Figure } from '../model/sheets.js';
+// Estimate: surface of a base, a box and a length. In: lengths in mm. Out: areas in cm2.
+import type { BaseShape, BoxSides } from '../model/sheets.js';
 
 const cm2PerMm2 = 0.01;
 
@@ -28,7 +28,15 @@ function ellipsePerimeter(a: number, b: number): number {
   return Math.PI * (3 * (a + b) - Math.sqrt((3 * a + b) * (a + 3 * b)));
 }
 
-/** Sides and top of a box in cm2, without its underside: LW + 2LH + 2WH. 90x30x20 mm gives 75. */
-export function measureBox({ longMm, wideMm, highMm }: NonNullable<Figure['boxMm']>): number {
-  return (longMm * wideMm + 2 * longMm * highMm + 2 * wideMm * highMm) * cm2PerMm2;
+/**
+ * Sides and top of a box in cm2, without its underside: LW + 2LH + 2WH. 90x30x20 mm gives 75. With a pitched roof whose
+ * ridge is R above the ground: 2LH + 2WH, two gables of W(R - H)/2 and two slopes of L sqrt((W/2)^2 + (R - H)^2).
+ */
+export function measureBox({ longMm, wideMm, highMm, ridgeMm = highMm }: BoxSides): number {
+  const roofHighMm = ridgeMm - highMm;
+  const slopeMm = Math.hypot(wideMm / 2, roofHighMm);
+  const sides = 2 * (longMm + wideMm) * highMm;
+  return (sides + wideMm * roofHighMm + 2 * longMm * slopeMm) * cm2PerMm2;
 }
+
+export const squareCm2 = (longMm: number): number => longMm ** 2 * cm2PerMm2;

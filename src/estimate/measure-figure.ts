@@ -1,12 +1,12 @@
 // Estimate: the surface of one figure by part. In: a figure and the assumptions. Out: areas in cm2, mark and doubt.
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
-import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
+import { type Assumptions, type Mark, nameForFigure, weakestMark } from '../model/assumption.js';
 import { reachedOf } from '../model/measured.js';
 import type { Figure } from '../model/sheets.js';
-import type { KitItem } from '../model/words.js';
+import { isMeasuredByLength, type KitItem } from '../model/words.js';
 import type { FigureArea, Surface } from '../model/work.js';
 import { type BodyPart, bodyParts, isBasePart, type Part, partsOfFigure } from '../model/zones.js';
-import { measureBase, measureBox } from './measure-base.js';
+import { measureBase, measureBox, squareCm2 } from './measure-base.js';
 
 /**
  * Bare skin of a person made small, eyes `eyeMm` above the soles, in cm2: area goes with the square of height.
@@ -52,16 +52,24 @@ function factorsOfPart(figure: Figure, part: Part): readonly string[] {
 /** Names of everything that the area of a part rests on, also of what is held as exact. */
 export function inputsOfPart(figure: Figure, part: Part): readonly string[] {
   const share = isBody(part) ? [`share ${part}`] : [];
-  const isMade = isBasePart(part) || part === 'hull' || isOwn(figure);
+  const isMade = isBasePart(part) || part === 'hull' || isMeasuredByLength(figure.build) || isOwn(figure);
   const person = isMade ? [] : ['skin of a person', 'stature of a person', 'eye level'];
   return [...person, ...share, ...factorsOfPart(figure, part)];
 }
 
 function surfaceFactors(figure: Figure, part: Part): readonly string[] {
   if (isBasePart(part)) return [];
+  if (figure.boxMm === undefined && isMeasuredByLength(figure.build)) return lengthFactors(figure, part);
   if (part === 'hull') return figure.boxMm === undefined ? [] : [`relief ${figure.build}`];
-  if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief'];
-  return [`kit ${part}`, 'relief'];
+  const sculpt = nameForFigure('sculpt', figure.figure);
+  if (isBody(part)) return [`dress ${figure.dress}`, ...buildFactors(figure), 'relief', sculpt];
+  return [`kit ${part}`, 'relief', sculpt];
+}
+
+/** The spread between one creature or thing and the next is each figure's own. */
+function lengthFactors({ figure, build }: Figure, part: Part): readonly string[] {
+  const surface = nameForFigure(`surface ${build}`, figure);
+  return part === 'hide' || part === 'hull' ? [surface] : [surface, `${part} of a creature`];
 }
 
 /** True scale is what others are measured by, so nothing is assumed of it. */
@@ -151,10 +159,13 @@ function partCm2(figure: Figure, part: Part, assumptions: Assumptions): number {
   const product = surfaceFactors(figure, part).reduce((total, name) => total * likely(assumptions, name), 1);
   // Of a model only proportions count.
   const ofModel = figure.model === undefined ? 0 : 1;
-  if (part === 'hull') return figure.boxMm === undefined ? ofModel : measureBox(figure.boxMm) * product;
+  if (figure.boxMm !== undefined && part === 'hull') return measureBox(figure.boxMm) * product;
+  const times = part === 'hide' || part === 'hull' ? 1 : countOfKit(figure, part as KitItem);
+  if (isMeasuredByLength(figure.build)) return squareCm2(figure.longMm ?? ofModel) * product * times;
+  if (part === 'hull') return ofModel;
   const skin = bareSkinCm2(figure.eyeMm ?? ofModel, assumptions) * product;
   if (isBody(part)) return skin * bodyShare(part, assumptions);
-  return skin * countOfKit(figure, part as KitItem);
+  return skin * times;
 }
 
 /** A part's share of the body, 0 to 1: of the sum of all shares, so that a painter's own share adds no skin. */

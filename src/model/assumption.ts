@@ -31,6 +31,12 @@ export interface Assumption {
 /** Every assumption by its name. */
 export type Assumptions = ReadonlyMap<string, Assumption>;
 
+/** Name of an assumption as it is drawn for one figure alone: `sculpt (spearman)`. */
+export const nameForFigure = (name: string, figure: string): string => `${name} (${figure})`;
+
+/** The assumption behind such a name: no name in the registry has brackets. Any other name is its own. */
+export const familyName = (name: string): string => /^(.*?) \(.*\)$/s.exec(name)?.[1] ?? name;
+
 /** The weakest of some marks; of none, the strongest there is. */
 export function weakestMark(of: readonly Mark[]): Mark {
   return of.reduce((weak, mark) => (marks.indexOf(mark) > marks.indexOf(weak) ? mark : weak), marks[0]);

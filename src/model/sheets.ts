@@ -8,6 +8,7 @@ import type {
   Dress,
   KitItem,
   Layer,
+  LengthBuild,
   Method,
   Opacity,
   PaintKind,
@@ -100,17 +101,28 @@ export interface FigureModel {
   readonly pieces: readonly MeasuredPiece[];
 }
 
+export interface BoxSides {
+  readonly longMm: number;
+  readonly wideMm: number;
+  /** To the eaves, where it has a pitched roof. */
+  readonly highMm: number;
+  /** To the ridge of the roof, which runs along; absent: the top is flat. */
+  readonly ridgeMm?: number;
+}
+
 export interface Figure {
   readonly figure: string;
-  /** Soles to eyes; absent only for a box or a model. */
+  /** Soles to eyes; absent only for a box, what is measured by one length, or a model. */
   readonly eyeMm?: number;
-  readonly build: Build | BoxBuild;
+  readonly build: Build | BoxBuild | LengthBuild;
   readonly dress: Dress;
   readonly kit: readonly { readonly item: KitItem /** 1 or more */; readonly count: number }[];
   readonly base?: BaseShape;
   readonly baseHighMm: number;
   readonly perBase: number;
-  readonly boxMm?: { readonly longMm: number; readonly wideMm: number; readonly highMm: number };
+  readonly boxMm?: BoxSides;
+  /** The one length that some builds are measured by. */
+  readonly longMm?: number;
   readonly model?: FigureModel;
   /** The painter's own total of body and kit (or hull). */
   readonly areaCm2?: number;

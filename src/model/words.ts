@@ -25,12 +25,41 @@ export type Method = (typeof methods)[number];
 export const dresses = ['bare', 'clothed', 'armoured', 'none'] as const;
 export type Dress = (typeof dresses)[number];
 
-export const builds = ['true scale', 'heroic mild', 'heroic', 'heroic strong', 'stocky', 'broad'] as const;
+export const builds = [
+  'true scale',
+  'heroic mild',
+  'heroic',
+  'heroic strong',
+  'stocky',
+  'broad',
+  'giant',
+] as const;
 export type Build = (typeof builds)[number];
 
 /** A hull all round, or beams and wheels with gaps between them. */
 export const boxBuilds = ['closed', 'open frame'] as const;
 export type BoxBuild = (typeof boxBuilds)[number];
+
+const creatureBuilds = ['beast', 'winged', 'serpent'] as const;
+const thingBuilds = ['engine', 'wall', 'house', 'hedge'] as const;
+/** Measured by one length. */
+export const lengthBuilds = [...creatureBuilds, ...thingBuilds] as const;
+export type LengthBuild = (typeof lengthBuilds)[number];
+
+const isOneOf = (words: readonly string[], build: string): boolean => words.includes(build);
+export const isMeasuredByLength = (build: string): build is LengthBuild => isOneOf(lengthBuilds, build);
+export const isCreature = (build: string): boolean => isOneOf(creatureBuilds, build);
+
+/** What a ruler is laid along. */
+export const lengthOf: Readonly<Record<LengthBuild, string>> = {
+  beast: 'from the ground to the top of its back',
+  winged: 'from wing tip to wing tip',
+  serpent: 'along its back, coils and all',
+  engine: 'its longest side',
+  wall: 'its longest side',
+  house: 'the longest side of its ground',
+  hedge: 'its longest side',
+};
 
 export const kitItems = [
   'weapon',
@@ -41,8 +70,14 @@ export const kitItems = [
   'cloak',
   'horse',
   'barding',
+  'wings',
+  'tail',
+  'saddle',
 ] as const;
 export type KitItem = (typeof kitItems)[number];
+/** What a creature may have that its build does not. */
+export const creatureKit = ['wings', 'tail', 'saddle'] as const satisfies readonly KitItem[];
+export type CreatureKit = (typeof creatureKit)[number];
 
 export const containers = ['dropper', 'pot', 'tube', 'can'] as const;
 export type Container = (typeof containers)[number];

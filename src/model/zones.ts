@@ -1,5 +1,5 @@
 // Model: parts of a figure and the ready-made zones. In: nothing. Out: readonly lists shared by sheets and estimate.
-import { type KitItem, kitItems } from './words.js';
+import { isCreature, isMeasuredByLength, type KitItem, kitItems } from './words.js';
 
 /** Body parts, in the order of the Lund-Browder chart. Their shares stand in the registry. */
 export const bodyParts = [
@@ -21,8 +21,8 @@ export type BodyPart = (typeof bodyParts)[number];
 const baseParts = ['base top', 'base edge'] as const;
 type BasePart = (typeof baseParts)[number];
 
-type KnownPart = BodyPart | KitItem | BasePart | 'hull';
-export const parts: readonly KnownPart[] = [...bodyParts, ...kitItems, 'hull', ...baseParts];
+type KnownPart = BodyPart | KitItem | BasePart | 'hide' | 'hull';
+export const parts: readonly KnownPart[] = [...bodyParts, ...kitItems, 'hide', 'hull', ...baseParts];
 
 /** One that is known, or one that the model file of a figure names. */
 export type Part = string;
@@ -52,7 +52,7 @@ const some = (zone: PartialZone, names: readonly Part[]): ZonePart[] =>
   names.map((part) => ({ part, assumed: zoneShareName(zone) }));
 
 const torso: readonly Part[] = ['front trunk', 'back trunk', 'buttocks', 'groin'];
-const whole: readonly Part[] = [...bodyParts, ...kitItems, 'hull'];
+const whole: readonly Part[] = [...bodyParts, ...kitItems, 'hide', 'hull'];
 
 /** Zones that need no row in the zones sheet; every part is a zone by its own name too. */
 export const readyMadeZones: ReadonlyMap<string, readonly ZonePart[]> = new Map([
@@ -60,7 +60,7 @@ export const readyMadeZones: ReadonlyMap<string, readonly ZonePart[]> = new Map(
   ['whole', all(whole)],
   ['base', all(baseParts)],
   ['all', all(parts)],
-  ['skin', all(['head', 'neck', 'hands'])],
+  ['skin', all(['head', 'neck', 'hands', 'hide'])],
   ['face', some('face', ['head'])],
   ['hair', some('hair', ['head'])],
   ['eyes', some('eyes', ['head'])],
@@ -103,7 +103,6 @@ export function modelPartsInZone(zone: string, of: Pick<Modelled, 'model'>): Par
 }
 
 /**
-/**
  * The parts that a zone names, each with how much of it the zone covers, whether or not a figure has them. The
  * painter's row for this figure wins over one for any figure, and that over a ready-made zone; with these two go the parts
  * of the figure's model in the zone. An unknown zone is empty.
@@ -119,6 +118,7 @@ export function partsOfZone(zone: string, of: Modelled, ownZones: readonly ZoneR
 
 /** What of a figure decides which parts it has. */
 interface PartsOf {
+  readonly build: string;
   readonly dress: string;
   readonly eyeMm?: number;
   readonly kit: readonly { readonly item: KitItem }[];
@@ -128,14 +128,16 @@ interface PartsOf {
 }
 
 /**
- * The parts that a figure has: body (unless dress is none), kit, hull of a box, base top and edge. A model's named parts
+ * The parts that a figure has: body (unless dress is none), kit, hull of a box or thing, hide of a creature, base top and edge. A model's named parts
  * take the place of those of the same name, and its base that of the base; where all of it is named, it is all there is.
  * A figure with neither body, kit, box, model nor base gives an empty list.
  */
 export function partsOfFigure(figure: PartsOf): Part[] {
-  const body = figure.boxMm === undefined && figure.dress !== 'none' ? [...bodyParts] : [];
+  const byLength = isMeasuredByLength(figure.build);
+  const body = figure.boxMm === undefined && !byLength && figure.dress !== 'none' ? [...bodyParts] : [];
   const kit = kitItems.filter((item) => figure.kit.some((worn) => worn.item === item));
-  const hull: Part[] = figure.boxMm === undefined ? [] : ['hull'];
+  const made: Part[] = byLength ? [isCreature(figure.build) ? 'hide' : 'hull'] : [];
+  const hull: Part[] = figure.boxMm === undefined ? made : ['hull'];
   const named = partsOfModel(figure);
   const base = figure.base === undefined || named.some(isBasePart) ? [] : [...baseParts];
   const drawn = [...body, ...kit, ...hull];

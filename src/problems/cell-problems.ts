@@ -72,8 +72,18 @@ export const cellProblems = {
   },
   'box-with-body': {
     severity: 'error',
-    says: 'a box takes no {expected}',
-    hint: 'Leave this cell blank; give a crew a row of its own.',
+    says: '{expected}',
+    hint: 'Leave this cell blank; give a crew or a rider a row of its own.',
+  },
+  'no-length': {
+    severity: 'error',
+    says: 'what is built as "{found}" is measured by one length',
+    hint: 'Measure {expected} and write millimetres, such as 60.',
+  },
+  'length-unused': {
+    severity: 'warning',
+    says: '"{found}" counts for nothing, as this figure is not measured by one length',
+    hint: 'Write {expected} into "build", or leave this cell blank.',
   },
   'wrong-build': {
     severity: 'error',

@@ -147,7 +147,12 @@ export const readingProblems = {
   'not-a-box': {
     severity: 'error',
     says: '"{found}" is not a box',
-    hint: 'Write length, width and height in millimetres, such as 90x30x20.',
+    hint: 'Write length, width and height in millimetres, such as 90x30x20; of a pitched roof a fourth number, up to the ridge.',
+  },
+  'ridge-under-eaves': {
+    severity: 'error',
+    says: '"{found}" has its ridge under its eaves',
+    hint: 'Write length, width, height to the eaves, height to the ridge, both from the ground, such as 80x60x40x65.',
   },
   'not-a-reading': {
     severity: 'error',

@@ -64,7 +64,10 @@ function mergeMixes(lines: readonly Line[], assumptions: Assumptions): Applicati
     const figures = mix.reduce((most, one) => Math.max(most, one.figures), 0);
     const palette = [line.method, ...mix.map(({ paint }) => paint)].join('\n');
     const { layer, method } = line;
-    const coatMin = minutesOfCoat({ layer, method, paintedCm2: line.areaCm2 * line.areaShare }, assumptions);
+    const coatMin = minutesOfCoat(
+      { layer, method, zoneCm2: line.areaCm2, areaShare: line.areaShare },
+      assumptions,
+    );
     return [{ line, figures, palette, coatMin }];
   });
 }

@@ -3,7 +3,7 @@ import { assume, likely } from '../assumptions/look-up.js';
 import type { Assumption, Assumptions } from '../model/assumption.js';
 import type { MinuteRange } from '../model/time.js';
 import type { Line } from '../model/work.js';
-import { minutesOfLine } from './minutes-of-coat.js';
+import { isWide, minutesOfLine } from './minutes-of-coat.js';
 
 /** Some lines, and how many times each counts. */
 interface CountedLines {
@@ -13,7 +13,8 @@ interface CountedLines {
 
 /**
  * Brush minutes of lines with their P10 and P90. Minutes are proportional to each factor that part of them rests on
- * (handling, pace, care, and what the surface rests on). Each factor goes to its low and its high in turn, and the
+ * (handling, pace, care, and what the surface rests on; with the surface of a zone for a wider brush they grow half as
+ * fast, as roots do). Each factor goes to its low and its high in turn, and the
  * changes, being independent, are added in squares (GUM 5.1.6). No lines give 0 throughout; low is never under 0.
  */
 export function rangeMinutes(counted: readonly CountedLines[], assumptions: Assumptions): MinuteRange {
@@ -48,6 +49,7 @@ function weighLine(line: Line, { times, restsOn }: Weighing, assumptions: Assump
   add(`${method} handling`, handling);
   add(`${method} pace`, painting);
   add(`${layer} care`, painting);
-  for (const { factors, share } of surface) for (const name of factors) add(name, painting * share);
+  const bySurface = isWide(line, assumptions) ? painting / 2 : painting;
+  for (const { factors, share } of surface) for (const name of factors) add(name, bySurface * share);
   return minutes;
 }

@@ -74,7 +74,8 @@ describe('an undercoat worth its coat', () => {
     // Two coats of four are saved: 10 figures x area x 50 µm x 0.0001 / 0.5 each. The undercoat's own leftover: 0.08 ml.
     expect(advice?.mlSaved).toBeCloseTo((2 * 10 * areaCm2 * 50 * 0.0001) / 0.5 - 0.08, 9);
     const perCm2 = likely(registry, 'brush pace') * likely(registry, 'base coat care');
-    const coat = likely(registry, 'brush handling') + areaCm2 * perCm2;
+    // Over 5 cm2 with a wider brush: as long as the root of 5 x area.
+    const coat = likely(registry, 'brush handling') + Math.sqrt(5 * areaCm2) * perCm2;
     expect(advice?.minutesSaved).toBeCloseTo(2 * 10 * coat, 9);
   });
 

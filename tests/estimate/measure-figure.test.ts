@@ -109,14 +109,83 @@ describe('a figure by parts', () => {
     expect({ biggestDoubt, mark }).toEqual({ biggestDoubt: `relief ${build}`, mark: 'open models' });
   });
 
+  // 80 x 60 mm, eaves at 40, ridge at 65: walls 2 x 140 x 40 = 11,200; gables 60 x 25 = 1,500; slopes 2 x 80 x sqrt(900 + 625)
+  // = 160 x 39.0512 = 6,248.2; 189.482 cm2 in all. A ridge as high as the eaves is a flat top.
+  it.each([
+    [65, 189.482],
+    [40, 160],
+  ])('a pitched roof with its ridge at %d mm: %f cm2', (ridgeMm, areaCm2) => {
+    expect(measureBox({ longMm: 80, wideMm: 60, highMm: 40, ridgeMm })).toBeCloseTo(areaCm2, 3);
+  });
+
+  it.each([
+    ['beast', 'hide', 50, 25 * 3.2],
+    ['winged', 'hide', 200, 400 * 0.47],
+    ['serpent', 'hide', 150, 225 * 0.25],
+    ['engine', 'hull', 80, 64 * 2.1],
+    ['wall', 'hull', 100, 100 * 1.8],
+    ['house', 'hull', 100, 100 * 3],
+    ['hedge', 'hull', 100, 100 * 1.1],
+  ] as const)('%s is all %s: of %d mm %f cm2', (build, part, longMm, areaCm2) => {
+    const { parts, biggestDoubt, surface } = measureFigure(
+      makeFigure({ figure: 'wyrm', build, dress: 'none', longMm }),
+      registry,
+    );
+    expect([...parts]).toEqual([[part, expect.closeTo(areaCm2, 9)]]);
+    expect(biggestDoubt).toBe(`surface ${build} (wyrm)`);
+    expect(surface).toEqual([{ factors: [`surface ${build} (wyrm)`], share: 1 }]);
+  });
+
+  it('a creature wears its kit in shares of its hide; a total of the painter’s own is split alike', () => {
+    const kit = [
+      { item: 'wings', count: 1 },
+      { item: 'saddle', count: 2 },
+    ] as const;
+    const beast = makeFigure({ build: 'beast', dress: 'none', longMm: 50, kit });
+    const { parts, mark } = measureFigure(beast, registry);
+    expect(mark).toBe('open models');
+    expect([...parts]).toEqual([
+      ['wings', expect.closeTo(80, 9)],
+      ['saddle', expect.closeTo(2 * 0.2 * 80, 9)],
+      ['hide', expect.closeTo(80, 9)],
+    ]);
+    const scaled = measureFigure({ ...beast, areaCm2: 96 }, registry);
+    expect(scaled.parts.get('hide')).toBeCloseTo(40, 9);
+    expect(scaled.surface.every(({ factors }) => factors.length === 0)).toBe(true);
+  });
+
+  it('a giant is a person of its own build: eyes at 80 mm, bare', () => {
+    const { wholeCm2 } = measureFigure(makeFigure({ eyeMm: 80, build: 'giant', dress: 'bare' }), registry);
+    expect(wholeCm2).toBeCloseTo(18097.078 * (80 / 1591.2) ** 2 * 0.92 * 2.9 * 1.1, 6);
+  });
+
   it('bears the weakest mark and names the largest doubt', () => {
     expect(measureFigure(makeFigure(), registry)).toMatchObject({
       mark: 'from memory',
-      biggestDoubt: 'dress clothed',
+      biggestDoubt: 'sculpt (guard)',
     });
     const doubts = areaDoubts(makeFigure(), new Map([['hands', 2]]), registry);
-    expect([...doubts.keys()]).toEqual(['dress clothed', 'build heroic', 'relief']);
+    expect([...doubts.keys()]).toEqual(['dress clothed', 'build heroic', 'relief', 'sculpt (guard)']);
     expect(areaDoubts(makeFigure(), new Map(), registry).size).toBe(0);
+  });
+
+  it('has a sculpt of its own, in body and kit alike; none where it was measured, in a box or a base', () => {
+    const sculpts = (given: Partial<Figure>): string[] => {
+      const { surface } = measureFigure(makeFigure(given), registry);
+      const names = surface.flatMap(({ factors }) => factors);
+      return [...new Set(names.filter((name) => name.startsWith('sculpt')))];
+    };
+    const kit = [{ item: 'weapon', count: 1 }] as const;
+    expect(sculpts({ figure: 'pikeman', kit })).toEqual(['sculpt (pikeman)']);
+    expect(sculpts({ figure: 'clerk (old)' })).toEqual(['sculpt (clerk (old))']);
+    expect(sculpts({ areaCm2: 9 })).toEqual([]);
+    expect(sculpts({ model: { files: ['guard.stl'], pieces: [makePiece('', 30)] } })).toEqual([]);
+    const box = { longMm: 90, wideMm: 30, highMm: 20 };
+    expect(sculpts({ boxMm: box, build: 'closed', dress: 'none' })).toEqual([]);
+    expect(sculpts({ dress: 'none', base: { shape: 'round', acrossMm: 25 } })).toEqual([]);
+    for (const name of ['sculpt (pikeman)', 'sculpt (clerk (old))'])
+      expect(assume(registry, name)).toMatchObject({ name, low: 0.82, likely: 1, high: 1.22 });
+    expect(() => assume(registry, 'stature (pikeman)')).toThrow('stature (pikeman)');
   });
 
   it('of true scale rests on no build: 5.604 x 1.20 x 1.10 = 7.397 cm2', () => {

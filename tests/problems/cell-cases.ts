@@ -427,7 +427,7 @@ const wordCases: readonly ProblemCase[] = [
   spoil(
     'not-a-box',
     { figures: ['figure,eye mm,box mm', 'spearman,28,', 'engine,,90x30'] },
-    'figures.csv row 3, "box mm" (C3): "90x30" is not a box. Write length, width and height in millimetres, such as 90x30x20.',
+    'figures.csv row 3, "box mm" (C3): "90x30" is not a box. Write length, width and height in millimetres, such as 90x30x20; of a pitched roof a fourth number, up to the ridge.',
   ),
   spoil(
     'not-a-reading',
@@ -444,7 +444,7 @@ const wordCases: readonly ProblemCase[] = [
     'unknown-kit',
     { figures: ['figure,eye mm,kit', 'spearman,28,"weapon, rownd shield; lantern"'] },
     'figures.csv row 2, "kit" (C2): "rownd shield" is not a piece of kit. Write round shield.',
-    'figures.csv row 2, "kit" (C2): "lantern" is not a piece of kit. Write weapon or bow; small shield, round shield or large shield; cloak; horse or barding.',
+    'figures.csv row 2, "kit" (C2): "lantern" is not a piece of kit. Write weapon or bow; small shield, round shield or large shield; cloak; horse, barding or saddle; wings or tail.',
   ),
   spoil(
     'unknown-kit',
@@ -459,7 +459,7 @@ const wordCases: readonly ProblemCase[] = [
   spoil(
     'unknown-part',
     { zones: ['zone,parts', 'coat,"chest, back trunk"', 'shields,shield'] },
-    'zones.csv row 2, "parts" (B2): "chest" is not a part of a figure. Write a part of the body (head, neck, front trunk, back trunk, buttocks, groin, upper arms, forearms, hands, thighs, lower legs, feet), a piece of kit (weapon, bow, small shield, round shield, large shield, cloak, horse, barding), hull, base top or base edge.',
+    'zones.csv row 2, "parts" (B2): "chest" is not a part of a figure. Write a part of the body (head, neck, front trunk, back trunk, buttocks, groin, upper arms, forearms, hands, thighs, lower legs, feet), a piece of kit (weapon, bow, small shield, round shield, large shield, cloak, horse, barding, wings, tail, saddle), hide, hull, base top or base edge.',
     'zones.csv row 3, "parts" (B3): "shield" is not a part of a figure. Write large shield, round shield or small shield.',
   ),
 ];
@@ -562,8 +562,55 @@ const rowCases: readonly ProblemCase[] = [
     {
       figures: ['figure,eye mm,box mm,dress,kit', 'spearman,28,,,', 'engine,,90x30x20,clothed,weapon'],
     },
-    'figures.csv row 3, "dress" (D3): a box takes no dress. Leave this cell blank; give a crew a row of its own.',
-    'figures.csv row 3, "kit" (E3): a box takes no kit. Leave this cell blank; give a crew a row of its own.',
+    'figures.csv row 3, "dress" (D3): a box takes no dress. Leave this cell blank; give a crew or a rider a row of its own.',
+    'figures.csv row 3, "kit" (E3): a box takes no kit. Leave this cell blank; give a crew or a rider a row of its own.',
+  ),
+  spoil(
+    'box-with-body',
+    {
+      figures: [
+        'figure,eye mm,long mm,build,dress,kit',
+        'spearman,28,,,,',
+        'wyrm,,90,beast,bare,"saddle, weapon, bow"',
+        'ram,,90,engine,none,saddle',
+        'drake,,120,winged,,saddle',
+      ],
+    },
+    'figures.csv row 3, "dress" (E3): a beast takes no dress. Leave this cell blank; give a crew or a rider a row of its own.',
+    'figures.csv row 3, "kit" (F3): a beast takes no weapon or bow. Leave this cell blank; give a crew or a rider a row of its own.',
+    'figures.csv row 4, "kit" (F4): an engine takes no saddle. Leave this cell blank; give a crew or a rider a row of its own.',
+  ),
+  spoil(
+    'no-length',
+    {
+      figures: [
+        'figure,eye mm,long mm,build',
+        'spearman,28,,',
+        'wyrm,,,beast',
+        'drake,,,winged',
+        'hut,,60,house',
+      ],
+    },
+    'figures.csv row 3, "long mm" (C3): what is built as "beast" is measured by one length. Measure from the ground to the top of its back and write millimetres, such as 60.',
+    'figures.csv row 4, "long mm" (C4): what is built as "winged" is measured by one length. Measure from wing tip to wing tip and write millimetres, such as 60.',
+  ),
+  spoil(
+    'length-unused',
+    {
+      figures: [
+        'figure,eye mm,long mm,box mm,build',
+        'spearman,28,60,,',
+        'cart,,60,60x30x25,closed',
+        'giant,90,,,giant',
+      ],
+    },
+    'figures.csv row 2, "long mm" (C2): "60" counts for nothing, as this figure is not measured by one length. Write beast, winged, serpent, engine, wall, house or hedge into "build", or leave this cell blank.',
+    'figures.csv row 3, "long mm" (C3): "60" counts for nothing, as this figure is not measured by one length. Write beast, winged, serpent, engine, wall, house or hedge into "build", or leave this cell blank.',
+  ),
+  spoil(
+    'ridge-under-eaves',
+    { figures: ['figure,eye mm,box mm', 'spearman,28,', 'hut,,80x60x40x39', 'barn,,80x60x40x40'] },
+    'figures.csv row 3, "box mm" (C3): "80x60x40x39" has its ridge under its eaves. Write length, width, height to the eaves, height to the ridge, both from the ground, such as 80x60x40x65.',
   ),
   spoil(
     'wrong-build',
@@ -576,7 +623,7 @@ const rowCases: readonly ProblemCase[] = [
         'giant,60,,broad',
       ],
     },
-    'figures.csv row 2, "build" (D2): "Closed" is no build of a body (true scale, heroic mild, heroic, heroic strong, stocky or broad). Write one of these, or leave this cell blank.',
+    'figures.csv row 2, "build" (D2): "Closed" is no build of a body (true scale, heroic mild, heroic, heroic strong, stocky, broad or giant). Write one of these, or leave this cell blank.',
     'figures.csv row 3, "build" (D3): "heroic" is no build of a box (closed or open frame). Write one of these, or leave this cell blank.',
   ),
   spoil(

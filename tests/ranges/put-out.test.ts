@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
-import type { Assumptions } from '../../src/model/assumption.js';
+import { type Assumptions, familyName } from '../../src/model/assumption.js';
 import type { Sheets } from '../../src/model/sheets.js';
 import type { Estimate } from '../../src/model/work.js';
 import { drawNormals } from '../../src/ranges/draw-factors.js';
@@ -32,7 +32,7 @@ function engineAt(
   assumptions: Assumptions = registry,
 ) {
   const columnOf = (name: string): Float64Array | undefined => {
-    const value = values[name];
+    const value = values[familyName(name)];
     return value === undefined ? undefined : Float64Array.of(value);
   };
   return openPutOut({ assumptions, figures, columnOf, draws: 1 });

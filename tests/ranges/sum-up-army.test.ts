@@ -140,14 +140,16 @@ describe('doubts', () => {
         .map(({ name }) => name)
         .sort(),
     ).toEqual(['brush transfer', 'brush wet film']);
-    // By first order the log variances: film 0.3827^2, transfer 0.3306^2, painter 0.1741^2, dress 0.131^2, the rest little.
-    const [film, transfer, painter, dress] = [0.3827, 0.3306, 0.1741, 0.131].map((s) => Math.exp(s * s) - 1);
-    const total = (1 + (film ?? 0)) * (1 + (transfer ?? 0)) * (1 + (painter ?? 0)) * (1 + (dress ?? 0)) - 1;
+    // By first order the log variances: film 0.3827^2, transfer 0.3306^2, painter 0.1741^2, sculpt 0.155^2, dress
+    // 0.131^2, the rest little.
+    const parts = [0.3827, 0.3306, 0.1741, 0.155, 0.131].map((s) => Math.exp(s * s) - 1);
+    const [film, , painter] = parts;
+    const total = parts.reduce((product, part) => product * (1 + part), 1) - 1;
     expect(Math.abs((shares.get('brush wet film') ?? 0) - (film ?? 0) / total)).toBeLessThan(0.06);
     expect(Math.abs((shares.get('painter') ?? 0) - (painter ?? 0) / total)).toBeLessThan(0.03);
     const [first] = ranges.remedies;
     expect(first).toMatchObject({ how: 'weigh', what: 'brush', paint: 'Slate' });
-    expect(first?.share).toBeGreaterThan(0.85);
+    expect(first?.share).toBeGreaterThan(0.8);
     for (const { share } of ranges.remedies) expect(share).toBeLessThanOrEqual(first?.share ?? 0);
   });
 

@@ -49,9 +49,14 @@ set('share ', 'head 7, neck 2, front trunk 13, back trunk 13, buttocks 5, groin 
 set('share ', 'hands 5, thighs 19, lower legs 14, feet 7');
 // Measured on open 3D models.
 set('dress ', 'bare 0.92, clothed 1.2, armoured 1.35');
-set('build ', 'true scale 1, heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2');
+set(
+  'build ',
+  'true scale 1, heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2, giant 2.9',
+);
 set('kit ', 'weapon 0.15, bow 0.27, small shield 0.3, round shield 0.55, large shield 0.85');
-set('kit ', 'cloak 0.6, horse 3.6, barding 1.7');
+set('kit ', 'cloak 0.6, horse 3.6, barding 1.7, wings 1.2, tail 0.2, saddle 0.7');
+set('surface ', 'beast 3.2, winged 0.47, serpent 0.25, engine 2.1, wall 1.8, house 3, hedge 1.1');
+set('', 'wings 1, tail 0.1, saddle 0.2', ' of a creature');
 // From memory: µm of wet film, share that ends on the figure, ml that palette, brush, cup or nozzle keep.
 set('', 'brush 50, flood 100, drybrush 10, sponge 40, spread 800, airbrush 25, spray can 100', ' wet film');
 set('', 'brush 0.5, flood 0.65, drybrush 0.15, sponge 0.5, spread 0.8, airbrush 0.35', ' transfer');
@@ -64,7 +69,7 @@ set('', 'base coat 2, glaze 2', ' coats');
 set('', 'glaze 2', ' thin');
 set(
   '',
-  'relief 1.1, relief closed 1.1, relief open frame 0.7, full target of a spray 18, most transfer of an airbrush 0.8, painter 1',
+  'relief 1.1, sculpt 1, relief closed 1.1, relief open frame 0.7, full target of a spray 18, most transfer of an airbrush 0.8, painter 1',
 );
 set('', 'usable share of a can 0.6, usable share of a pot 0.94');
 set('', 'density 1.2, density of a wash 1, density in a can 0.8');
@@ -97,14 +102,22 @@ for (const row of [...rowsOf('paints'), ...rowsOf('pots')]) {
 const nameOf = (paint) => otherNames[paint] ?? paint;
 
 // --- Areas of one figure in cm2 --------------------------------------------------------------------------------
-const bodyAndKit = [...bodyParts, ...kitItems, 'hull'];
+const bodyAndKit = [...bodyParts, ...kitItems, 'hide', 'hull'];
 const figures = {};
 for (const row of rowsOf('figures')) {
   const parts = {};
   if (row['box mm']) {
-    const [long, wide, high] = row['box mm'].split('x').map(Number);
+    const [long, wide, high, ridge = high] = row['box mm'].split('x').map(Number);
+    const roof = 2 * long * Math.hypot(wide / 2, ridge - high) + wide * (ridge - high);
     parts.hull =
-      ((long * wide + 2 * long * high + 2 * wide * high) / 100) * likely[`relief ${row.build || 'closed'}`];
+      ((roof + 2 * long * high + 2 * wide * high) / 100) * likely[`relief ${row.build || 'closed'}`];
+  } else if (row['long mm']) {
+    const own = (number(row['long mm']) ** 2 / 100) * likely[`surface ${row.build}`];
+    parts[['beast', 'winged', 'serpent'].includes(row.build) ? 'hide' : 'hull'] = own;
+    for (const item of row.kit ? row.kit.split(',') : []) {
+      const part = item.trim();
+      parts[part] = (parts[part] ?? 0) + own * likely[`${part} of a creature`];
+    }
   } else {
     // Du Bois & Du Bois 1916 at 170 cm and 70 kg: 18097.078 cm2; eyes at 0.936 of stature (Drillis & Contini 1966).
     const eye = number(row['eye mm']);
@@ -118,10 +131,11 @@ for (const row of rowsOf('figures')) {
           likely[`dress ${dress}`] *
           likely[`build ${build}`] *
           likely.relief *
+          likely.sculpt *
           (likely[`share ${part}`] / 100);
     for (const item of row.kit ? row.kit.split(',') : []) {
       const part = item.trim();
-      parts[part] = (parts[part] ?? 0) + skin * likely[`kit ${part}`] * likely.relief;
+      parts[part] = (parts[part] ?? 0) + skin * likely[`kit ${part}`] * likely.relief * likely.sculpt;
     }
   }
   let whole = 0;
@@ -156,7 +170,7 @@ const readyMade = {
   whole: bodyAndKit.join(),
   base: 'base top, base edge',
   all: [...bodyAndKit, 'base top', 'base edge'].join(),
-  skin: 'head, neck, hands',
+  skin: 'head, neck, hands, hide',
   face: `head ${likely['share face']}%`,
   hair: `head ${likely['share hair']}%`,
   eyes: `head ${likely['share eyes']}%`,

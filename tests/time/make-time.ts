@@ -11,11 +11,12 @@ export const withValues = (values: Readonly<Record<string, number>>): Assumption
     Object.entries(values).map(([name, likely]) => ({ name, likely, low: likely, high: likely })),
   );
 
-/** Round numbers: 10 cm2 take 2 minutes a coat by brush and 0.2 by can. */
+/** Round numbers: 10 cm2 take 2 minutes a coat by brush and 0.2 by can; no zone is large. */
 export const roundNumbers = withValues({
   'brush pace': 0.1,
   'brush handling': 1,
   'brush setup': 1,
+  'wider brush from': 1000,
   'spray can pace': 0.01,
   'spray can handling': 0.1,
   'spray can setup': 5,

@@ -17,28 +17,39 @@ const mix = [
 
 describe('minutes of a coat on one figure, by hand', () => {
   it.each([
-    ['base coat', 'brush', 5, 0.8 + 5 * 0.5],
-    ['wash', 'flood', 10, 0.8 + 10 * 0.15],
-    ['edge highlight', 'brush', 0.1, 0.8 + 0.1 * 0.5 * 10],
-    ['primer', 'spray can', 20, 0.2 + 20 * 0.01],
-    ['detail', 'brush', 0, 0.8],
-  ] as const)('%s by %s on %d cm2', (layer, method, paintedCm2, minutes) => {
-    expect(minutesOfCoat({ layer, method, paintedCm2 }, registry)).toBeCloseTo(minutes, 12);
+    ['base coat', 'brush', 5, 1, 0.8 + 5 * 0.5],
+    ['base coat', 'brush', 20, 1, 0.8 + 20 * 0.5 * 0.5],
+    ['base coat', 'brush', 500, 1, 0.8 + 500 * 0.5 * 0.1],
+    ['highlight', 'brush', 20, 0.15, 0.8 + 3 * 0.5 * 3 * 0.5],
+    ['wash', 'flood', 5.0001, 1, 0.8 + 5.0001 * 0.2 * 0.99999],
+    ['basing', 'spread', 45, 1, 0.8 + (45 * 0.3) / 3],
+    ['edge highlight', 'brush', 2, 0.05, 0.8 + 0.1 * 0.5 * 10],
+    ['primer', 'spray can', 20, 1, 0.2 + 20 * 0.01],
+    ['primer', 'airbrush', 20, 1, 0.3 + 20 * 0.04],
+    ['midtone', 'sponge', 20, 1, 0.8 + 20 * 0.25 * 1.2],
+    ['drybrush', 'drybrush', 20, 0.3, 0.8 + 6 * 0.25],
+    ['detail', 'brush', 0, 1, 0.8],
+  ] as const)('%s by %s on a zone of %d cm2, %d of it', (layer, method, zoneCm2, areaShare, minutes) => {
+    expect(minutesOfCoat({ layer, method, zoneCm2, areaShare }, registry)).toBeCloseTo(minutes, 9);
   });
 });
 
 describe('minutes of a line on one figure', () => {
-  it('are those of its coats: two of 0.8 + 10 x 0.5', () => {
+  it('are those of its coats: two of 0.8 + 10 x 0.5 x sqrt(5 / 10)', () => {
     const [line] = linesOf(makeStep({ step: 1 }));
-    expect(line === undefined ? 0 : minutesOfLine(line, registry)).toBeCloseTo(11.6, 12);
+    expect(line === undefined ? 0 : minutesOfLine(line, registry)).toBeCloseTo(
+      2 * (0.8 + 5 * Math.SQRT1_2),
+      12,
+    );
   });
 
   it('of a mix add up to one application, in lines and in passes', () => {
     const lines = linesOf(makeStep({ step: 1, coats: 1, paints: mix }));
+    const once = 0.8 + 5 * Math.SQRT1_2;
     expect(lines).toHaveLength(2);
-    expect(lines.reduce((sum, line) => sum + minutesOfLine(line, registry), 0)).toBeCloseTo(5.8, 12);
+    expect(lines.reduce((sum, line) => sum + minutesOfLine(line, registry), 0)).toBeCloseTo(once, 12);
     expect(listPasses(lines, registry).map(({ brushMinPerFigure }) => brushMinPerFigure)).toEqual([
-      expect.closeTo(5.8, 12),
+      expect.closeTo(once, 12),
     ]);
   });
 });

@@ -143,7 +143,10 @@ describe('the order of rows', () => {
 
 describe("the painter's own evening", () => {
   it('is a setting like every assumption: 24 figures of 2 minutes in evenings of 20', () => {
-    const own = withValues({ 'brush pace': 0.1, 'brush handling': 1, 'brush setup': 1, 'evening min': 20 });
+    const own = withValues({
+      ...{ 'brush pace': 0.1, 'brush handling': 1, 'brush setup': 1 },
+      ...{ 'wider brush from': 1000, 'evening min': 20 },
+    });
     const sheets = makeSheets({
       figures: [tenCm2],
       steps: [makeStep({ step: 1, coats: 1 })],
@@ -206,6 +209,34 @@ describe('calibration: a plain figure of the ranks', () => {
     expect(unit?.time.brushMinPerFigure).toBeGreaterThanOrEqual(30);
     expect(unit?.time.brushMinPerFigure).toBeLessThanOrEqual(40);
     expect(unit?.time.brushMin).toBeCloseTo(10 * (unit?.time.brushMinPerFigure ?? 0), 6);
+  });
+});
+
+describe('calibration: terrain', () => {
+  // From memory: a hut is an evening's work or less, a fence a quarter of an hour; brush time without drying.
+  const eight = (
+    [
+      ['primer', 'spray can'],
+      ['base coat', 'brush'],
+      ['midtone', 'brush'],
+      ['wash', 'flood'],
+      ['drybrush', 'drybrush'],
+      ['highlight', 'brush'],
+      ['edge highlight', 'brush'],
+      ['varnish', 'spray can'],
+    ] as const
+  ).map(([layer, method], index) => makeStep({ step: index + 1, layer, method, paint: layer }));
+
+  it.each([
+    ['a hut', { longMm: 80, wideMm: 60, highMm: 70 }, 'closed', [40, 150]],
+    ['a fence', { longMm: 60, wideMm: 3, highMm: 12 }, 'open frame', [8, 25]],
+  ] as const)('%s in eight steps', (_, boxMm, build, [least, most]) => {
+    const [unit] = planOf(
+      makeSheets({ figures: [makeFigure({ boxMm, build, dress: 'none' })], steps: eight }),
+      registry,
+    ).units;
+    expect(unit?.time.brushMinPerFigure).toBeGreaterThanOrEqual(least);
+    expect(unit?.time.brushMinPerFigure).toBeLessThanOrEqual(most);
   });
 });
 

@@ -1,6 +1,6 @@
 // Report words: mark and biggest doubt beside a result, and the ids that lead to the registry.
 // In: the trust of a result, the plan's assumptions. Out: TrustView.
-import { type Assumption, type Mark, marks } from '../../model/assumption.js';
+import { type Assumption, familyName, type Mark, marks } from '../../model/assumption.js';
 import type { Trust } from '../../model/work.js';
 import { wordDoubt } from './word-sure.js';
 import { sharedWords } from './words.js';
@@ -24,7 +24,7 @@ export interface TrustWords {
 
 export function trustWords(assumptions: readonly Assumption[]): TrustWords {
   const ids = new Map(assumptions.map(({ name }, index) => [name, `a${index + 1}`]));
-  const idOf = (name: string): string => ids.get(name) ?? '';
+  const idOf = (name: string): string => ids.get(name) ?? ids.get(familyName(name)) ?? '';
   return {
     idOf,
     of: ({ mark, biggestDoubt }) => ({

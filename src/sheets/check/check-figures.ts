@@ -1,7 +1,17 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
 import type { Figure, FigureModel } from '../../model/sheets.js';
 import { usualBuild } from '../../model/usual-build.js';
-import { boxBuilds, builds, type KitItem, kitItems } from '../../model/words.js';
+import {
+  boxBuilds,
+  builds,
+  creatureKit,
+  isCreature,
+  isMeasuredByLength,
+  type KitItem,
+  kitItems,
+  lengthBuilds,
+  lengthOf,
+} from '../../model/words.js';
 import { readyMadeZones } from '../../model/zones.js';
 import { problem } from '../../problems/catalogue.js';
 import type { ModelFiles } from '../model-file.js';
@@ -75,10 +85,9 @@ function openModels(sheet: FigureSheet, files: ModelFiles | undefined, parts: Na
   };
 }
 
-/** Every figure needs one of three columns: where all are missing, that is one problem and not one a row. */
+/** Every figure needs one of four columns: where all are missing, that is one problem and not one a row. */
 function tellNoSize({ table, findings, indexOf }: FigureSheet): void {
-  if (table === undefined || indexOf('eyeMm') !== -1 || indexOf('boxMm') !== -1) return;
-  if (indexOf('model') !== -1) return;
+  if (table === undefined || ['eyeMm', 'longMm', 'boxMm', 'model'].some((key) => indexOf(key) !== -1)) return;
   const place = { file: table.file, sheet: table.sheet, column: 'eye mm' };
   findings.problems.push(problem('missing-column', place));
 }
@@ -99,12 +108,27 @@ function readKit(sheet: FigureSheet, row: Row): ReadonlyMap<KitItem, number> {
 }
 
 function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
-  const isBad = (key: string): boolean => row.bad.includes(key);
+  tellUnusedLength(sheet, row);
   if (row.boxMm !== undefined) checkBox(sheet, row, kit);
-  if (row.boxMm !== undefined || isBad('boxMm')) return;
+  if (row.boxMm !== undefined || row.bad.includes('boxMm')) return;
   questionEyes(sheet, row);
   if (row.eyeMm !== undefined) checkBuild(sheet, row, ['body', builds]);
-  if (row.model !== undefined || isBad('model')) return;
+  else checkLength(sheet, row, kit);
+  if (row.model !== undefined || row.bad.includes('model') || isByLength(row)) return;
+  checkPerson(sheet, row);
+}
+
+/** Where the build could not be read, a length says that it would be one of these. */
+const isByLength = ({ build, longMm, bad }: Row): boolean =>
+  build === undefined ? longMm !== undefined && bad.includes('build') : isMeasuredByLength(build);
+
+function tellUnusedLength(sheet: FigureSheet, row: Row): void {
+  if (row.longMm === undefined || (isByLength(row) && row.boxMm === undefined)) return;
+  sheet.blame('length-unused', row, 'longMm', { expected: joinOr(lengthBuilds) });
+}
+
+function checkPerson(sheet: FigureSheet, row: Row): void {
+  const isBad = (key: string): boolean => row.bad.includes(key);
   const isAsked = ['eyeMm', 'boxMm', 'model'].some((key) => sheet.indexOf(key) !== -1);
   if (isAsked && row.eyeMm === undefined && !isBad('eyeMm')) sheet.blame('no-eye-height', row, 'eyeMm');
   if (row.figure === undefined || row.dress !== 'none' || isBad('base') || isBad('kit')) return;
@@ -112,12 +136,27 @@ function checkRow(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number
   if (wearsNothing && hasNoParts(row)) sheet.blame('no-surface', row, 'dress', { found: row.figure });
 }
 
+/** A creature or a thing: one length, no dress; kit only what its build does not bring along. */
+function checkLength(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
+  const { build = '' } = row;
+  if (!isMeasuredByLength(build)) return;
+  const what = `${/^[aeiou]/.test(build) ? 'an' : 'a'} ${build === 'winged' ? 'winged creature' : build}`;
+  if (row.longMm === undefined && row.model === undefined && !row.bad.includes('longMm'))
+    sheet.blame('no-length', row, 'longMm', { found: build, expected: lengthOf[build] });
+  if (row.dress !== undefined && row.dress !== 'none')
+    sheet.blame('box-with-body', row, 'dress', { expected: `${what} takes no dress` });
+  const taken: readonly KitItem[] = isCreature(build) ? creatureKit : [];
+  const left = [...kit.keys()].filter((item) => !taken.includes(item));
+  if (left.length > 0)
+    sheet.blame('box-with-body', row, 'kit', { expected: `${what} takes no ${joinOr(left)}` });
+}
+
 /** In mm: larger figures are busts or stand on a shelf, and few paint an army of them. */
 const highestUsual = 80;
 
 /** A lost decimal point makes ten times as much: 28.0 becomes 280. */
 function questionEyes(sheet: FigureSheet, row: Row): void {
-  if (row.eyeMm === undefined || row.eyeMm <= highestUsual) return;
+  if (row.eyeMm === undefined || row.eyeMm <= highestUsual || row.build === 'giant') return;
   sheet.blame('eyes-high', row, 'eyeMm', { expected: String(Number((row.eyeMm / 10).toFixed(3))) });
 }
 
@@ -131,9 +170,9 @@ function checkBase(sheet: FigureSheet, row: Row): void {
 function checkBox(sheet: FigureSheet, row: Row, kit: ReadonlyMap<KitItem, number>): void {
   checkBuild(sheet, row, ['box', boxBuilds]);
   if (row.dress !== undefined && row.dress !== 'none') {
-    sheet.blame('box-with-body', row, 'dress', { expected: 'dress' });
+    sheet.blame('box-with-body', row, 'dress', { expected: 'a box takes no dress' });
   }
-  if (kit.size > 0) sheet.blame('box-with-body', row, 'kit', { expected: 'kit' });
+  if (kit.size > 0) sheet.blame('box-with-body', row, 'kit', { expected: 'a box takes no kit' });
 }
 
 /** Bodies and boxes have builds of their own. */
@@ -157,28 +196,41 @@ interface Worn {
 
 /** Undefined where a cell could not be read that always gives a value. */
 function figureOf(row: Row, figure: string, { kit, model }: Worn): Figure | undefined {
-  const { eyeMm, base, baseHighMm, perBase, boxMm, areaCm2, price } = row;
+  const { eyeMm, base, baseHighMm, perBase, areaCm2, price } = row;
   if (baseHighMm === undefined || perBase === undefined) return undefined;
-  const isBox = boxMm !== undefined;
   return {
     figure,
     ...(eyeMm === undefined ? {} : { eyeMm }),
-    build: row.build ?? (isBox ? 'closed' : usualBuild(eyeMm)),
-    dress: row.dress ?? (isBox ? 'none' : 'clothed'),
+    ...shapeOf(row),
     kit: [...kit].map(([item, count]) => ({ item, count })),
     ...(base === undefined || base === 'none' ? {} : { base }),
     baseHighMm,
     perBase,
-    ...(boxMm === undefined ? {} : { boxMm }),
     ...(model === undefined ? {} : { model }),
     ...(areaCm2 === undefined ? {} : { areaCm2 }),
     ...(price === undefined ? {} : { priceMinor: price }),
   };
 }
 
+/** Build and dress of a box, of what one length measures, and of a body. */
+function shapeOf({
+  boxMm,
+  longMm,
+  build,
+  dress,
+  eyeMm,
+}: Row): Pick<Figure, 'build' | 'dress' | 'boxMm' | 'longMm'> {
+  if (boxMm !== undefined) return { boxMm, build: build ?? 'closed', dress: dress ?? 'none' };
+  if (build === undefined || !isMeasuredByLength(build))
+    return { build: build ?? usualBuild(eyeMm), dress: dress ?? 'clothed' };
+  return { ...(longMm === undefined ? {} : { longMm }), build, dress: dress ?? 'none' };
+}
+
 function recordDefaults(sheet: FigureSheet): void {
   const estimated = sheet.rows.filter(({ model }) => model === undefined);
-  const bodies = estimated.filter(({ boxMm }) => boxMm === undefined);
+  const bodies = estimated.filter(
+    ({ boxMm, build = '' }) => boxMm === undefined && !isMeasuredByLength(build),
+  );
   const based = sheet.rows.filter(({ base }) => base !== undefined && base !== 'none');
   const used = (of: readonly Row[], key: keyof FigureSheet['columns'] & string): void =>
     sheet.useBlank(key, of.filter((row) => sheet.text(row, key) === '').length);

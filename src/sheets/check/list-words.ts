@@ -13,6 +13,9 @@ const groupOfKit: Readonly<Record<KitItem, string>> = {
   cloak: 'cloak',
   horse: 'mount',
   barding: 'mount',
+  wings: 'creature',
+  tail: 'creature',
+  saddle: 'mount',
 };
 
 /** The nearest pieces of kit, or all of them by what they are: `weapon or bow; small shield, ...`. */

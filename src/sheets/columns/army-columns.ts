@@ -1,10 +1,17 @@
 // Columns: what is painted. In: nothing. Out: the columns of figures, zones and army.
 import { heroicEyesMm } from '../../model/usual-build.js';
-import { boxBuilds, builds, dresses } from '../../model/words.js';
+import { boxBuilds, builds, dresses, lengthBuilds, lengthOf } from '../../model/words.js';
 import { choiceKind } from '../check/read-cell/read-choice.js';
 import { batchSize, doneStep, figureCount, figuresPerBase } from '../check/read-cell/read-count.js';
 import { listKind, nameKind } from '../check/read-cell/read-name.js';
-import { baseHeight, eyeHeight, modelHeight, rank, surface } from '../check/read-cell/read-number.js';
+import {
+  baseHeight,
+  eyeHeight,
+  modelHeight,
+  ownLength,
+  rank,
+  surface,
+} from '../check/read-cell/read-number.js';
 import { baseKind, boxKind } from '../check/read-cell/read-sides.js';
 import { free, money, needed } from './column.js';
 
@@ -16,17 +23,21 @@ export const figures = {
     example: 'spearman',
   }),
   eyeMm: free('eye mm', eyeHeight, {
-    says: 'Height of the eyes above the soles, in millimetres. Needed unless box mm or model is given.',
+    says: 'Height of the eyes above the soles, in millimetres. Needed unless long mm, box mm or model is given.',
     called:
       'eye height, Augenhöhe, hauteur des yeux, altura de los ojos, altezza occhi, altezza degli occhi, ooghoogte, wysokość oczu',
     example: '28',
   }),
-  build: free('build', choiceKind('a build', [...builds, ...boxBuilds]), {
-    says: 'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2.',
+  build: free('build', choiceKind('a build', [...builds, ...boxBuilds, ...lengthBuilds]), {
+    says: 'How stout it is, as surface over a person’s (true scale): heroic mild 1.12, heroic 1.26, heroic strong 1.47, stocky 1.6, broad 2.2, giant 2.9. Or what long mm measures.',
     blank: {
       means: `heroic for eyes at ${heroicEyesMm.join(' to ')} mm, else true scale; of a box: closed`,
     },
     example: 'heroic',
+  }),
+  longMm: free('long mm', ownLength, {
+    says: `The one length of some builds: ${lengthBuilds.map((build) => `${build}, ${lengthOf[build]}`).join('; ')}. They take no dress, creatures only wings, tail, saddle as kit.`,
+    example: '60',
   }),
   dress: free('dress', choiceKind('a dress', dresses), {
     says: 'What the body wears; none: kit alone.',
@@ -61,7 +72,7 @@ export const figures = {
     example: '1',
   }),
   boxMm: free('box mm', boxKind, {
-    says: 'Length, width, height of a vehicle, engine or building; takes no dress, kit.',
+    says: 'Length, width, height of a vehicle, engine or building; a fourth number is the ridge of a pitched roof. Takes no dress, kit.',
     example: '90x30x20',
   }),
   model: free('model', listKind, {

@@ -152,7 +152,7 @@ describe('what is taught', () => {
   it('is the marginal of each factor: low and high are its P10 and P90 in the draws', () => {
     const { beliefs } = learn([row(4), row(4.4, 1)]);
     const factors = drawFactors(beliefs.joint?.names ?? [], beliefs, { draws: 100_000, seed: 3 });
-    expect(factors.size).toBe(7);
+    expect(factors.size).toBe(8);
     for (const [name, { values }] of factors) {
       const { low, likely: value, high } = beliefs.assumptions.get(name) ?? { low: 0, likely: 0, high: 0 };
       const of = (p: number): number => quantileOf(values, p);

@@ -53,6 +53,24 @@ const figures = [
     boxMm: { longMm: 90, wideMm: 30, highMm: 20 },
     base: { shape: 'oval', longMm: 105, wideMm: 70 },
   }),
+  makeFigure({
+    figure: 'barn',
+    build: 'closed',
+    dress: 'none',
+    boxMm: { longMm: 80, wideMm: 60, highMm: 40, ridgeMm: 65 },
+  }),
+  makeFigure({
+    figure: 'wyrm',
+    build: 'beast',
+    dress: 'none',
+    longMm: 50,
+    kit: [
+      { item: 'wings', count: 1 },
+      { item: 'saddle', count: 2 },
+    ],
+    base: { shape: 'oval', longMm: 105, wideMm: 70 },
+  }),
+  makeFigure({ figure: 'hedge', build: 'hedge', dress: 'none', longMm: 90, areaCm2: 77 }),
   makeFigure({ figure: 'mount', dress: 'none', kit: [{ item: 'horse', count: 1 }] }),
 ];
 

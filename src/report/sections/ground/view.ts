@@ -61,10 +61,10 @@ type Group = keyof GroundWords['groups'];
 /** By the way the registry's names are built; a name of no kind stands with the pots. */
 function groupOf(name: string): Group {
   if (/^(skin of|stature|eye level|share )/.test(name)) return 'person';
-  if (/^(dress|build|kit|relief|sky)\b/.test(name)) return 'dress';
+  if (/^(dress|build|kit|relief|sculpt|surface|sky)\b| of a creature$/.test(name)) return 'dress';
   if (/(wet film|transfer|leftover)$|^painter$|^most transfer|(target|catch) of a spray$/.test(name))
     return 'application';
-  if (/(pace|handling|setup|care)$|^evening|^long drying$/.test(name)) return 'time';
+  if (/(pace|handling|setup|care)$|^wider brush|^evening|^long drying$/.test(name)) return 'time';
   if (/^(opacity|just visible|pale|speck|farthest)\b/.test(name)) return 'colours';
   return layers.some((layer) => name.startsWith(`${layer} `)) ? 'layers' : 'pots';
 }

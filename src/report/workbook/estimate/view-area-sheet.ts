@@ -1,8 +1,9 @@
 // Report view: areas of figures by part. In: measured figures, assumptions. Out: the sheet, and cells to go on from.
-import { at } from '../../../model/at.js';
 
+import { nameForFigure } from '../../../model/assumption.js';
+import { at } from '../../../model/at.js';
 import type { Figure } from '../../../model/sheets.js';
-import type { KitItem } from '../../../model/words.js';
+import { isCreature, isMeasuredByLength, type KitItem } from '../../../model/words.js';
 import type { FigureArea } from '../../../model/work.js';
 import {
   type BodyPart,
@@ -52,9 +53,12 @@ const columns = {
   buildFactor: [names.buildFactor, 11],
   kit: [names.kit, 10],
   relief: [names.relief, 8],
+  sculpt: [names.sculpt, 8],
+  lengthMm: [names.lengthMm, 10],
   longMm: [names.longMm, 11],
   wideMm: [names.wideMm, 11],
   highMm: [names.highMm, 11],
+  ridgeMm: [names.ridgeMm, 11],
   estimated: [names.estimated, 12, 3],
   ownCm2: [names.ownCm2, 12],
   scale: [names.scale, 10, 4],
@@ -138,13 +142,9 @@ const withoutBox = ({ boxMm: _, ...figure }: Figure): Figure => figure;
 
 function estimateRow(table: AreaTable, row: number, { figure, own, assume }: Body): void {
   const here = (key: string): Term => table.here(key, row);
-  if (figure.boxMm === undefined) estimateBody(table, row, { figure, own, assume });
-  else {
-    const { longMm, wideMm, highMm } = figure.boxMm;
-    table.put(row, { longMm, wideMm, highMm, build: figure.build, relief: assume(`relief ${figure.build}`) });
-    const sides = { long: here('longMm'), wide: here('wideMm'), high: here('highMm') };
-    table.put(row, { estimated: times(boxCm2(sides), here('relief')) });
-  }
+  if (figure.boxMm !== undefined) estimateBox(table, row, { figure, own, assume });
+  else if (isMeasuredByLength(figure.build)) estimateByLength(table, row, { figure, own, assume });
+  else estimateBody(table, row, { figure, own, assume });
   table.put(row, { ownCm2: figure.areaCm2, scale: scaleOf(figure, here) });
   for (const part of own.keys()) table.put(row, { [partKey(part)]: partOf(part, { figure, here, assume }) });
 }
@@ -153,6 +153,29 @@ interface Body {
   readonly figure: Figure;
   readonly own: ReadonlyMap<Part, number>;
   readonly assume: Assume;
+}
+
+function estimateBox(table: AreaTable, row: number, { figure, assume }: Body): void {
+  const here = (key: string): Term => table.here(key, row);
+  const { boxMm, build } = figure;
+  const ridgeMm = boxMm?.ridgeMm ?? boxMm?.highMm;
+  table.put(row, { ...boxMm, ridgeMm, build, relief: assume(`relief ${build}`) });
+  const sides = { long: here('longMm'), wide: here('wideMm'), high: here('highMm'), ridge: here('ridgeMm') };
+  table.put(row, { estimated: times(boxCm2(sides), here('relief')) });
+}
+
+/** The square of a length, times what its build has over that; kit in shares of it. */
+function estimateByLength(table: AreaTable, row: number, { figure, own, assume }: Body): void {
+  const here = (key: string): Term => table.here(key, row);
+  const buildFactor = assume(nameForFigure(`surface ${figure.build}`, figure.figure));
+  table.put(row, { lengthMm: figure.longMm ?? 1, build: figure.build, buildFactor });
+  table.put(row, {
+    kit: plus(...figure.kit.map(({ item, count }) => kitFactor(item, count, ofHide(assume)))),
+  });
+  table.put(row, { skin: times(square(here('lengthMm')), num(0.01), here('buildFactor')) });
+  const isNamed = isCreature(figure.build) ? own.has('hide') : own.has('hull');
+  const whole = isNamed ? plus(num(1), here('kit')) : here('kit');
+  table.put(row, { estimated: times(here('skin'), whole) });
 }
 
 /** Skin of a person made small; dressed, built and with kit. Without a body, kit alone. */
@@ -164,6 +187,7 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
     skin: times(assume('skin of a person'), square(over(here('eyeMm'), eyeLevelMm))),
     kit: plus(...figure.kit.map(({ item, count }) => kitFactor(item, count, assume))),
     relief: assume('relief'),
+    sculpt: assume(nameForFigure('sculpt', figure.figure)),
   });
   const ofBody = bodyParts.filter((part) => own.has(part));
   if (ofBody.length > 0) {
@@ -174,7 +198,7 @@ function estimateBody(table: AreaTable, row: number, { figure, own, assume }: Bo
   const whole = times(here('dressFactor'), here('buildFactor'));
   const isWhole = ofBody.length === 0 || ofBody.length === bodyParts.length;
   const body = isWhole ? whole : times(whole, shareOfBody(ofBody, assume));
-  table.put(row, { estimated: times(here('skin'), plus(body, here('kit')), here('relief')) });
+  table.put(row, { estimated: times(here('skin'), plus(body, here('kit')), here('relief'), here('sculpt')) });
 }
 
 function shareOfBody(of: readonly BodyPart[], assume: Assume): Term {
@@ -185,6 +209,12 @@ function shareOfBody(of: readonly BodyPart[], assume: Assume): Term {
 
 const kitFactor = (item: KitItem, count: number, assume: Assume): Term =>
   count === 1 ? assume(`kit ${item}`) : times(num(count), assume(`kit ${item}`));
+
+/** Creatures have factors of their own for kit. */
+const ofHide =
+  (assume: Assume): Assume =>
+  (name) =>
+    assume(name.replace(/^kit (.*)$/, '$1 of a creature'));
 
 /** The painter's own total takes the place of the estimated one; the parts keep their proportions. */
 function scaleOf({ areaCm2 }: Figure, here: (key: string) => Term): Term {
@@ -206,15 +236,19 @@ interface PartOf {
 
 function partOf(part: Part, { figure, here, assume }: PartOf): Term | undefined {
   if (part === 'base top' || part === 'base edge') return undefined;
+  const byLength = figure.boxMm === undefined && isMeasuredByLength(figure.build);
+  if (byLength && (part === 'hide' || part === 'hull')) return times(here('skin'), here('scale'));
   if (part === 'hull') return times(here('estimated'), here('scale'));
+  const ofSculpt = times(here('relief'), here('sculpt'));
   const share = bodyParts.find((one) => one === part);
   if (share !== undefined) {
-    const body = times(here('skin'), here('dressFactor'), here('buildFactor'), here('relief'));
-    return times(body, shareOfBody([share], assume), here('scale'));
+    const body = times(here('skin'), here('dressFactor'), here('buildFactor'));
+    return times(body, shareOfBody([share], assume), ofSculpt, here('scale'));
   }
   const worn = figure.kit.filter(({ item }) => item === part);
-  const factors = worn.map(({ item, count }) => kitFactor(item, count, assume));
-  return times(here('skin'), plus(...factors), here('relief'), here('scale'));
+  const factors = worn.map(({ item, count }) => kitFactor(item, count, byLength ? ofHide(assume) : assume));
+  if (byLength) return times(here('skin'), plus(...factors), here('scale'));
+  return times(here('skin'), plus(...factors), ofSculpt, here('scale'));
 }
 
 /** The shares stand one below the other in the registry; should they not, each is named. */

@@ -1,5 +1,5 @@
 // Report view: the workbook's assumptions. In: the plan's assumptions. Out: their sheet, and a cell for each name.
-import type { Assumption } from '../../../model/assumption.js';
+import { type Assumption, familyName } from '../../../model/assumption.js';
 import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
 import { cellWords, sheetWords } from './words.js';
@@ -32,7 +32,7 @@ export function openAssumptions(assumptions: readonly Assumption[]): AssumptionS
     rows.set(name, table.add({ name, likely, unit, works: cellWords.works.no, low, high, mark, source }));
   }
   const likely = (name: string): Term => {
-    const row = rows.get(name);
+    const row = rows.get(name) ?? rows.get(familyName(name));
     if (row === undefined) throw new Error(`no assumption is called "${name}"`);
     table.put(row, { works: cellWords.works.yes });
     return table.from('likely', row);

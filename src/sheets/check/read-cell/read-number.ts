@@ -94,6 +94,13 @@ export const eyeHeight = numberKind({
   least: [3, 'the smallest figure, eyes at 3 mm'],
   most: [300, 'the tallest figure, eyes at 300 mm'],
 });
+/** The one length of a creature or a thing in mm. */
+export const ownLength = numberKind({
+  ...length,
+  example: '60',
+  least: [1, 'the smallest length, 1 mm'],
+  most: [3000, 'the largest length, 3000 mm'],
+});
 /** Of a printed model in mm. */
 export const modelHeight = numberKind({
   ...length,

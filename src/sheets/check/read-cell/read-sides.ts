@@ -1,5 +1,5 @@
 // Checks: bases and boxes. In: `round 25`, `25x50`, `90x30x20`. Out: shapes in mm, or a mistake.
-import type { BaseShape, Figure } from '../../../model/sheets.js';
+import type { BaseShape, BoxSides } from '../../../model/sheets.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { parseNumber } from './parse-number.js';
 import { type Bound, checkBounds } from './read-number.js';
@@ -62,17 +62,18 @@ function shapeOf(shape: string, sides: readonly number[]): BaseShape | undefined
   return shape === '' || shape === 'rectangle' ? { shape: 'rectangle', ...sized } : undefined;
 }
 
-/** `90x30x20`: length, width, height. */
-function readBox(cell: Written): NonNullable<Figure['boxMm']> | Mistake {
+/** `90x30x20`: length, width, height; `80x60x40x65`: with a pitched roof, up to the eaves and up to the ridge. */
+function readBox(cell: Written): BoxSides | Mistake {
   const text = typeof cell === 'string' && cell.length <= longest ? cell.trim().replace(/\s*mm$/i, '') : '';
   const sides = readSides(text, ofBox);
   if (sides instanceof Mistake) return sides;
-  const [longMm, wideMm, highMm, more] = sides ?? [];
+  const [longMm, wideMm, highMm, ridgeMm, more] = sides ?? [];
   if (longMm === undefined || wideMm === undefined || highMm === undefined || more !== undefined) {
     return new Mistake('not-a-box');
   }
-  return { longMm, wideMm, highMm };
+  if (ridgeMm === undefined) return { longMm, wideMm, highMm };
+  return ridgeMm < highMm ? new Mistake('ridge-under-eaves') : { longMm, wideMm, highMm, ridgeMm };
 }
 
 export const baseKind: CellKind<BaseShape | 'none'> = { noun: 'a base', read: readBase };
-export const boxKind: CellKind<NonNullable<Figure['boxMm']>> = { noun: 'a box', read: readBox };
+export const boxKind: CellKind<BoxSides> = { noun: 'a box', read: readBox };
