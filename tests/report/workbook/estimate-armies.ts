@@ -93,7 +93,7 @@ const steps = [
   makeStep({ step: 7, zone: 'base top', layer: 'basing', paint: 'Grit' }),
 ] as const;
 
-/** Five figures of every shape, units half done, one known to the log, mixes, own zones, pots of every kind. */
+/** Eight figures of every shape, units half done, one known to the log, mixes, own zones, pots of every kind. */
 export const everyKind: Sheets = makeSheets({
   figures,
   steps,
@@ -121,6 +121,9 @@ export const everyKind: Sheets = makeSheets({
     makeUnit({ row: 5, unit: 'riders', figure: 'rider', count: 6, priority: 4 }),
     makeUnit({ row: 6, unit: 'idol', figure: 'idol', count: 1, priority: 5 }),
     makeUnit({ row: 7, unit: 'engine', figure: 'engine', count: 2, batch: 1, priority: 6 }),
+    makeUnit({ row: 10, unit: 'barns', figure: 'barn', count: 2, priority: 9 }),
+    makeUnit({ row: 11, unit: 'wyrms', figure: 'wyrm', count: 3, priority: 10 }),
+    makeUnit({ row: 12, unit: 'hedges', figure: 'hedge', count: 3, priority: 11 }),
     makeUnit({ row: 8, unit: 'mounts', figure: 'mount', count: 4, done: 7, priority: 7 }),
   ],
   paints: [

@@ -226,9 +226,13 @@ describe('bases and boxes', () => {
   it('reads a box', () => {
     expect(boxKind.read('90x30x20')).toEqual({ longMm: 90, wideMm: 30, highMm: 20 });
     expect(boxKind.read('90 X 30,5 x 20 mm')).toEqual({ longMm: 90, wideMm: 30.5, highMm: 20 });
-    for (const written of ['90x30', '90x30x20x10', 'big', 90]) {
+    for (const written of ['90x30', '90x30x20x25x9', 'big', 90]) {
       expect(boxKind.read(written)).toMatchObject({ code: 'not-a-box' });
     }
+    const box = { longMm: 90, wideMm: 30, highMm: 20 };
+    expect(boxKind.read('90x30x20x20,5')).toEqual({ ...box, ridgeMm: 20.5 });
+    expect(boxKind.read('90x30x20x20')).toEqual({ ...box, ridgeMm: 20 });
+    expect(boxKind.read('90x30x20x19.9')).toMatchObject({ code: 'ridge-under-eaves' });
     expect(boxKind.read('90x0x20')).toMatchObject({ code: 'zero' });
   });
 });
