@@ -33,6 +33,11 @@ export const crossProblems = {
     says: '"{found}" is not a step of its scheme',
     hint: 'Write one of its steps: {expected}.',
   },
+  'rows-maybe-not-owned': {
+    severity: 'warning',
+    says: 'this column is not read, so that each row counts as a pot on the shelf, also where it says "{found}" ({expected})',
+    hint: 'Take the rows out that you do not own; if all are yours, let its header end in "notes".',
+  },
   'too-many-paints': {
     severity: 'error',
     says: 'this is paint number {found} that the army is painted with, and {expected} can be planned at once',

@@ -21,6 +21,16 @@ const unknownCases: readonly ProblemCase[] = [
     'log.csv row 2, "paint" (B2): no sheet of yours knows the paint "Earth Wahs". Add it to the pots, paints or offers sheet, or spell it as there: earth wash.',
   ),
   spoil(
+    'rows-maybe-not-owned',
+    { pots: ['paint,size ml,Owned,Have notes', 'brick red,17,yes,no', 'earth wash,24,no,yes'] },
+    'pots.csv row 1, "Owned" (C1): this column is not read, so that each row counts as a pot on the shelf, also where it says "no" (row 3). Take the rows out that you do not own; if all are yours, let its header end in "notes".',
+  ),
+  spoil(
+    'rows-maybe-not-owned',
+    { pots: ['paint,size ml,vorhanden?', 'brick red,17,x', 'earth wash,24,'] },
+    'pots.csv row 1, "vorhanden?" (C1): this column is not read, so that each row counts as a pot on the shelf, also where it says "" (row 3). Take the rows out that you do not own; if all are yours, let its header end in "notes".',
+  ),
+  spoil(
     'unknown-figure',
     {
       army: ['unit,figure,count', 'first spears,speerman,20'],

@@ -31,6 +31,7 @@ import type { From } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
+import { questionOwned } from './question-owned.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
 import { anyPrice, priceKind } from './read-cell/read-price.js';
@@ -147,7 +148,9 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
 
 /** Paints, and what holds them: pots and offers. */
 function checkStock(from: (sheet: SheetName) => From, day: IsoDate) {
-  const potRows = readRows('pots', from('pots'));
+  const ofPots = from('pots');
+  if (ofPots.table !== undefined) questionOwned(ofPots.table, ofPots.findings);
+  const potRows = readRows('pots', ofPots);
   const paintRows = readRows('paints', from('paints'));
   const offerRows = readRows('offers', from('offers'));
   const named = nameAll(potRows, paintRows, offerRows);

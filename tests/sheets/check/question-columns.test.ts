@@ -30,6 +30,34 @@ describe('two words', () => {
   });
 });
 
+describe('a column that says what is owned', () => {
+  const owned = (header: string, ...cells: readonly Cell[]): SheetRows => ({
+    pots: [
+      ['paint', 'size ml', header],
+      ['brick red', 17, cells[0] ?? ''],
+      ['earth wash', 24, cells[1] ?? ''],
+    ],
+  });
+
+  it.each<[string, ...Cell[]]>([
+    ['Owned', 'yes', 'no'],
+    ['Owned', true, false],
+    ['In stock', 2, 0],
+    ['Mam', 'x', '-'],
+  ])('%s is asked about where a row says no', (header, ...cells) => {
+    expect(codesOf(owned(header, ...cells))).toEqual(['rows-maybe-not-owned']);
+  });
+
+  it.each<[string, ...Cell[]]>([
+    ['Owned', 'yes', 'yes'],
+    ['Owned'],
+    ['Favourite', 'yes', 'no'],
+    ['Owned notes', 'yes', 'no'],
+  ])('%s with %s and %s is not', (header, ...cells) => {
+    expect(codesOf(owned(header, ...cells))).toEqual([]);
+  });
+});
+
 describe('a paint that no scheme uses', () => {
   const pots = (...paints: readonly string[]): Cell[][] => [
     ['paint', 'size ml'],
