@@ -207,6 +207,11 @@ export const fileProblems = {
     says: 'this row was left alone, as a heading or a note: {found}',
     hint: 'If it is a row like the others, fill in its needed cells.',
   },
+  'filled-down': {
+    severity: 'warning',
+    says: 'blanks under {found} were read as what stands above them ({expected})',
+    hint: 'Write the name on each row where it is another.',
+  },
   'column-without-header': {
     severity: 'warning',
     says: 'column {expected} has no header, so what stands in it was not read: {found}',

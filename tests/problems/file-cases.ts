@@ -370,6 +370,19 @@ const tables: readonly ProblemCase[] = [
     ],
   },
   {
+    code: 'filled-down',
+    make: folder({
+      'schemes.csv':
+        'scheme,step,zone,layer,paint\nred line,1,whole,base coat,brick red\n,2,whole,wash,earth wash\n,3,head,base coat,brick red\n',
+      'offers.csv':
+        'shop,offer,price,paint,size ml\nQuay,box,9.00,brick red,17\n,,,earth wash,24\nLock,red,3.50,brick red,17\n',
+    }),
+    says: [
+      'offers.csv: blanks under "shop" and "offer" were read as what stands above them (1 row). Write the name on each row where it is another.',
+      'schemes.csv: blanks under "scheme" were read as what stands above them (2 rows). Write the name on each row where it is another.',
+    ],
+  },
+  {
     code: 'column-without-header',
     make: folder({ 'pots.csv': 'paint,size ml,,\nbrick red,17,,nearly dry\nearth wash,24,,\n' }),
     says: [
@@ -390,8 +403,8 @@ const tables: readonly ProblemCase[] = [
       'paints.csv: this sheet has 16385 columns, more than a spreadsheet holds (16384). See that the right character parts the columns.',
     ],
   },
-  workbook('merged-cells', (book) => book.getWorksheet('schemes')?.mergeCells('A2:A3'), [
-    'army.xlsx, sheet schemes, row 2, "scheme" (A2:A3): these cells are merged, so that only the first of them holds "red line". Unmerge them and write the value in every cell that it is meant for.',
+  workbook('merged-cells', (book) => book.getWorksheet('schemes')?.mergeCells('C2:C3'), [
+    'army.xlsx, sheet schemes, row 2, "zone" (C2:C3): these cells are merged, so that only the first of them holds "whole". Unmerge them and write the value in every cell that it is meant for.',
   ]),
   workbook(
     'hidden-rows',

@@ -9,6 +9,7 @@ import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Cell, Table } from '../table.js';
 import { type Findings, tell, tellLeftAlone, tellReadAs, useDefault } from './collect-findings.js';
+import { fillDown } from './fill-down.js';
 import { findColumns } from './find-columns.js';
 import { type CellKind, cellText } from './read-cell/cell-kind.js';
 
@@ -56,14 +57,15 @@ export interface From {
 /** Finds the columns of a table once, and tells what is wrong with its headers. */
 export function openSheet<N extends SheetName>(
   sheet: N,
-  { table, terms, findings }: From,
+  { table: written, terms, findings }: From,
 ): OpenSheet<Tables[N]> {
   const columns: Columns = tables[sheet];
   const kinds = new Map(Object.entries(columns).map(([key, column]) => [key, kindOf(column, terms)]));
   const headerOf = (key: string): string => columns[key]?.header ?? key;
   const byHeader = new Map([...kinds].map(([key, kind]) => [headerOf(key), kind]));
-  const found = table === undefined ? undefined : findColumns(table, byHeader);
-  findings.problems.push(...(found?.problems ?? []));
+  const found = written === undefined ? undefined : findColumns(written, byHeader);
+  const { table, problems } = fillDown(written, found?.indexes ?? new Map());
+  findings.problems.push(...(found?.problems ?? []), ...problems);
   if (table !== undefined) {
     tellLeftAlone(findings, table, found?.leftAlone ?? []);
     const { file, headerRow } = table;

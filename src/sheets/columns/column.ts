@@ -25,6 +25,11 @@ export interface Column<T = unknown> {
   /** A needed column whose cells may be blank, since the rows of a group share one. */
   readonly isShared?: true;
   readonly kind: CellKind<T> | ((terms: Terms) => CellKind<T>);
+  /**
+   * Painters write it once above the rows that share it: a blank is as the row above has it; or, by the header of another
+   * column, only on rows that fill that.
+   */
+  readonly fillsDown?: 'always' | { readonly where: string };
   /** What its cells are in where its own header does not end in it: a unit, or money of the settings' currency. */
   readonly isIn?: Unit | 'money';
   /** What else painters call it, parted by commas: English, German, French, Spanish, Italian, Dutch, Polish. */

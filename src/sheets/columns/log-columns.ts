@@ -25,6 +25,7 @@ export const log = {
     example: 'brick red',
   }),
   unit: free('unit', nameKind, {
+    fillsDown: { where: 'figures' },
     says: 'The unit worked on.',
     blank: unsaid,
     from: 'army',

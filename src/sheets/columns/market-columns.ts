@@ -7,6 +7,7 @@ import { ofPot } from './shelf-columns.js';
 
 export const offers = {
   shop: needed('shop', nameKind, {
+    fillsDown: 'always',
     says: 'Who sells it.',
     from: 'shops',
     called:
@@ -14,6 +15,7 @@ export const offers = {
     example: 'The Eel Trap',
   }),
   offer: needed('offer', nameKind, {
+    fillsDown: 'always',
     says: 'What the shop calls it. Rows with the same shop and offer are one set.',
     called:
       'item, article, product, Artikel, Angebot, Produkt, offre, produit, artículo, oferta, producto, articolo, offerta, prodotto, aanbieding, artykuł',

@@ -9,6 +9,7 @@ import { free, needed } from './column.js';
 
 export const schemes = {
   scheme: needed('scheme', nameKind, {
+    fillsDown: 'always',
     says: 'Name of the scheme.',
     called:
       'colour scheme, color scheme, recipe, Schema, Farbschema, Rezept, schéma, recette, esquema, receta, ricetta, recept, schemat, przepis',

@@ -7,8 +7,8 @@ const DELIMITERS = [',', ';', '\t', '|'] as const;
 const SAMPLE_CHARACTERS = 65_536;
 /** With a mark more for each column of a sheet. */
 const LONGEST_SEP_LINE = 200;
-const SAMPLE_ROWS = 20;
-const HEADER_WITHIN_ROWS = 10;
+/** The header row is among the first so many rows. */
+export const HEADER_WITHIN_ROWS = 20;
 
 export interface FoundDelimiter {
   readonly delimiter: string;
@@ -17,7 +17,7 @@ export interface FoundDelimiter {
 }
 
 /**
- * A first line such as `sep=;` is obeyed. Else the delimiter under which one of the first ten rows shows most
+ * A first line such as `sep=;` is obeyed. Else the delimiter under which one of the first twenty rows shows most
  * known headers wins, then the one that gives most rows the same number of cells; decimal commas cannot
  * outvote a header. A text without any of them counts as one column, parted by commas.
  */
@@ -42,9 +42,9 @@ interface Vote {
 }
 
 function vote(sample: string, delimiter: string, knownHeaders: ReadonlySet<string>): Vote {
-  const parsed = Papa.parse<string[]>(sample, { delimiter, newline: '\n', preview: SAMPLE_ROWS });
+  const parsed = Papa.parse<string[]>(sample, { delimiter, newline: '\n', preview: HEADER_WITHIN_ROWS });
   const rows = parsed.data.filter((row) => row.some((cell) => cell.trim() !== ''));
-  const headers = rows.slice(0, HEADER_WITHIN_ROWS).map((row) => countKnown(row, knownHeaders));
+  const headers = rows.map((row) => countKnown(row, knownHeaders));
   const widths = new Map<number, number>();
   for (const row of rows) if (row.length > 1) widths.set(row.length, (widths.get(row.length) ?? 0) + 1);
   const [commonest] = [...widths].sort((a, b) => b[1] - a[1] || b[0] - a[0]);

@@ -5,10 +5,8 @@ import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { knownHeaderKeys } from '../spell-headers.js';
 import { type Cell, textOfObject } from '../table.js';
-import { countKnown } from './find-delimiter.js';
+import { countKnown, HEADER_WITHIN_ROWS } from './find-delimiter.js';
 import type { GridRow } from './grid.js';
-
-const WITHIN_ROWS = 10;
 
 /** What tells a header row from others. */
 interface Shape {
@@ -19,13 +17,13 @@ interface Shape {
 }
 
 /**
- * Index in `rows` of the row among the sheet's first ten that shows most known headers, the upper one of
+ * Index in `rows` of the row among the sheet's first twenty that shows most known headers, the upper one of
  * equals; where none shows any, of the first that is no title. A row of data may hold one word that some header is too:
  * a single header counts only where no row above it is more than half as wide. No rows give 0.
  */
 export function findHeaderRow(rows: readonly GridRow[], sheet: SheetName): number {
   const shapes = shapesOf(
-    rows.slice(0, WITHIN_ROWS).filter(({ row }) => row <= WITHIN_ROWS),
+    rows.slice(0, HEADER_WITHIN_ROWS).filter(({ row }) => row <= HEADER_WITHIN_ROWS),
     sheet,
   );
   const most = Math.max(0, ...shapes.map((shape, at) => counted(shape, shapes.slice(0, at))));

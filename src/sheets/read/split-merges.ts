@@ -1,7 +1,10 @@
 // Readers: merged cells of a workbook. In: a grid under its headers, merged ranges. Out: problems; the grid's
 // rows filled down. A merge hides blanks: only its first cell holds anything, and a blank price or share
 // means something.
+import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { columns } from '../columns/columns.js';
+import { headerKey } from '../match-header.js';
 import { columnMeant } from '../spell-headers.js';
 import type { Cell } from '../table.js';
 import { headerText } from './find-header-row.js';
@@ -21,7 +24,7 @@ interface Range {
 /**
  * Reports each merge that blanks cells of a known column, and fills its value down the rows of its first
  * column, so that the same merge is not reported again as so many blank cells. Merged titles above the header
- * and merges within the painter's own columns are left alone. Without merges there is nothing to report.
+ * and merges within the painter's own columns are left alone, and so is what is filled down with the other blanks of its column. Without merges there is nothing to report.
  */
 export function splitMerges(grid: HeadedGrid): FoundProblem[] {
   const { sheet, header, headers, merges = [] } = grid;
@@ -46,10 +49,17 @@ function splitMerge(range: Range, column: string, grid: HeadedGrid): FoundProble
   const value = first?.row === top ? (first.cells[left - 1] ?? '') : '';
   const below = covered.filter(({ row }) => row > top);
   if (value === '' || (left === right && below.length === 0)) return [];
+  if (left === right && top > header.row && fillsDown(sheet, column)) return [];
   if (top > header.row) fillDown(below, left - 1, value);
   return [
     problem('merged-cells', { file, sheet, row: top, column, cell: name }, { found: headerText(value) }),
   ];
+}
+
+/** Whether its blanks are as the row above has it, merged or not. */
+function fillsDown(sheet: SheetName, header: string): boolean {
+  const key = columnMeant(sheet, header)?.key;
+  return columns[sheet].some((one) => headerKey(one.header) === key && one.fillsDown === 'always');
 }
 
 function fillDown(rows: readonly GridRow[], index: number, value: Cell): void {

@@ -33,7 +33,7 @@ describe('the header row', () => {
     ['below blank rows', [[''], [''], ['paint', 'size ml'], ['Red', '17']], 3],
     ['below a title', [['My pots'], ['paint', 'size ml'], ['Red', '17']], 2],
     ['below a title of one known word', [['Paint'], [], ['paint', 'size ml'], ['Red', '17']], 3],
-    ['in the tenth row', [...Array(9).fill(['x']), ['paint', 'size ml'], ['Red', '17']], 10],
+    ['in the twentieth row', [...Array(19).fill(['x']), ['paint', 'size ml'], ['Red', '17']], 20],
     [
       'the upper one of two alike',
       [
@@ -44,8 +44,8 @@ describe('the header row', () => {
     ],
     ['the first row that is not blank where no header is known', [[], ['Farbe', 'Inhalt'], ['Rot', '17']], 2],
     [
-      'the first row that is not blank where headers stand below the tenth',
-      [...Array(10).fill(['x']), ['paint', 'size ml']],
+      'the first row that is not blank where headers stand below the twentieth',
+      [...Array(20).fill(['x']), ['paint', 'size ml']],
       1,
     ],
   ])('is %s', (_, rows, headerRow) => {
