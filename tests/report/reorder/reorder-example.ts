@@ -27,7 +27,7 @@ export const line = (more: Partial<ReorderLine> = {}): ReorderLine => ({
 });
 
 /** Two pots of 12 ml as last paid. */
-export const alike = (more: Partial<Alike> = {}): Alike => ({
+const alike = (more: Partial<Alike> = {}): Alike => ({
   ...{ paint: 'Moss', ml: 13.1459, sizeMl: 12, container: 'pot', count: 2, priceMinor: 310, isOwned: true },
   ...more,
 });
