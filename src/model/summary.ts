@@ -4,11 +4,11 @@ import type { Choice, Needed, Waiting } from './choices.js';
 import type { CoatReason } from './colour.js';
 import type { FrontierChoice, FrontierPoint } from './frontier.js';
 import type { Amount } from './money.js';
-import type { OneShop, OrderLine, PassedOver, Stair } from './order.js';
+import type { OneShop, OrderLine, OrderNeed, PassedOver, Stair } from './order.js';
 import type { Chance, PaintRange, PromiseLevel, Range } from './ranges.js';
 import type { Unit } from './sheets.js';
 import type { PaintStock, StockState } from './stock.js';
-import type { Layer } from './words.js';
+import type { Container, Layer } from './words.js';
 import type { Job, Line, Trust } from './work.js';
 
 /** Paint put out for the whole scheme, and for what of it is still to be done. */
@@ -153,9 +153,24 @@ export interface BuyingSums {
   readonly isAllProved: boolean;
 }
 
+/** Whole pots without a shop, of a paint that no offer covers. */
+export interface Alike extends OrderNeed {
+  readonly sizeMl: number;
+  readonly container: Container;
+  readonly count: number;
+  /** Of one, as last paid; undefined where nobody paid any. */
+  readonly priceMinor: number | undefined;
+  /** False where no pot of it was ever owned: then size and container are those of its kind. */
+  readonly isOwned: boolean;
+}
+
 /** An order, counted. */
 export interface OrderSums {
   readonly pots: number;
+  /** What stands for its unmet needs. */
+  readonly alike: readonly Alike[];
+  /** What these cost, and whether some of them have no price. */
+  readonly alikeCost: { readonly minor: number; readonly atLeast: boolean };
   /** Offers of a line that could be left out and every need would still be covered. */
   readonly spare: ReadonlyMap<OrderLine, number>;
   /** Other ways to buy, the cheapest first. */

@@ -1,14 +1,23 @@
-// Summary: an order counted. In: the order. Out: its pots, what of it could be left out, other ways to buy.
+// Summary: an order counted. In: the order, the shelf. Out: its pots, what of it could be left out, what no shop has, other ways.
 import type { Order, OrderedPot, OrderLine } from '../model/order.js';
-import type { OrderSums, OtherWay } from '../model/summary.js';
+import type { Alike, OrderSums, OtherWay } from '../model/summary.js';
+import { listAlike, type Shelf } from './list-alike.js';
 
-export function sumOrder(order: Order): OrderSums {
+export function sumOrder(order: Order, shelf: Shelf): OrderSums {
+  const alike = listAlike(order.unmet, shelf);
   return {
+    alike,
+    alikeCost: costOf(alike),
     pots: order.lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0),
     spare: new Map(order.lines.map((line) => [line, spareOf(line)])),
     ways: listWays(order),
   };
 }
+
+const costOf = (alike: readonly Alike[]): OrderSums['alikeCost'] => ({
+  minor: alike.reduce((sum, { count, priceMinor = 0 }) => sum + count * priceMinor, 0),
+  atLeast: alike.some(({ priceMinor }) => priceMinor === undefined),
+});
 
 /** Offers of a line that could be left out and every need would still be covered. */
 function spareOf({ count, pots }: OrderLine): number {

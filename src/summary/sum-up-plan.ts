@@ -19,6 +19,7 @@ import { trustTime } from './trust-time.js';
 export function sumUpPlan(results: PlanResults): Summary {
   const { estimate, costs, stock, ranges, order, restock, learned, assumptions, defaults } = results;
   const work = sumWork(estimate);
+  const shelf = { ...results, assumptions: new Map(assumptions.map((one) => [one.name, one])) };
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
@@ -29,8 +30,8 @@ export function sumUpPlan(results: PlanResults): Summary {
     lasting: judgeLasting({ stock, ranges, work }),
     promise: judgePromise(results),
     buying: sumChoices(results),
-    order: sumOrder(order),
-    restock: restock === undefined ? undefined : sumOrder(restock),
+    order: sumOrder(order, shelf),
+    restock: restock === undefined ? undefined : sumOrder(restock, shelf),
     cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),
     stairs: sumStairs(results.stairs, order, results.figureCount),
     budget: sumBudget(results.budget),

@@ -1,8 +1,15 @@
 // Orders counted by hand.
 import { describe, expect, it } from 'vitest';
+import { registry } from '../../src/assumptions/registry.js';
 import type { Order, OrderedPot, OrderLine } from '../../src/model/order.js';
 import { sumOrder } from '../../src/summary/sum-order.js';
-import { smallOrder, smallRestock } from '../report/a-small-shelf.js';
+import { smallOrder, smallPaints, smallRestock, smallStock } from '../report/a-small-shelf.js';
+
+const shelf = {
+  stock: smallStock,
+  paints: new Map(smallPaints.map((one) => [one.paint, one])),
+  assumptions: registry,
+};
 
 const [smallLine] = smallOrder.lines;
 const [smallPot] = smallLine?.pots ?? [];
@@ -17,7 +24,7 @@ function lineOf(count: number, ...covers: readonly number[]): OrderLine {
 }
 
 it('counts pots, those of a box each', () => {
-  expect([sumOrder(smallOrder).pots, sumOrder(smallRestock).pots]).toEqual([1, 2]);
+  expect([sumOrder(smallOrder, shelf).pots, sumOrder(smallRestock, shelf).pots]).toEqual([1, 2]);
 });
 
 describe('offers that could be left out', () => {
@@ -30,12 +37,12 @@ describe('offers that could be left out', () => {
     [1, [8.02], 0],
   ])('of %d, of which the needs take %j ml: %d', (count, covers, spare) => {
     const line = lineOf(count, ...covers);
-    expect(sumOrder({ ...smallOrder, lines: [line] }).spare.get(line)).toBe(spare);
+    expect(sumOrder({ ...smallOrder, lines: [line] }, shelf).spare.get(line)).toBe(spare);
   });
 });
 
 describe('other ways to buy', () => {
-  const waysOf = (changes: Partial<Order>) => sumOrder({ ...smallOrder, ...changes }).ways;
+  const waysOf = (changes: Partial<Order>) => sumOrder({ ...smallOrder, ...changes }, shelf).ways;
 
   it('leave out the order’s own shop at its own price', () => {
     expect(waysOf({})).toEqual([]);

@@ -4,6 +4,7 @@ import { densityName, usableShareName } from '../../assumptions/look-up.js';
 import { gramsPerUsableMl, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
 import type { Assumptions } from '../../model/assumption.js';
 import type { LogRow, Paint, Pot } from '../../model/sheets.js';
+import { usualPotMl } from '../../model/usual-pot.js';
 import type { Estimate, Job, Line } from '../../model/work.js';
 import { sumTerms, type Terms } from '../list-terms.js';
 
@@ -29,9 +30,6 @@ export interface MatchInputs {
   readonly pots: readonly Pot[];
   readonly assumptions: Assumptions;
 }
-
-/** The size of a pot that no sheet names, ml: common practice. */
-const usualPotMl = 17;
 
 /**
  * Rows with an amount that name a unit and figures, and whose paint its scheme uses (in the row's step, where it names one).

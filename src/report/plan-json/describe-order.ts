@@ -2,6 +2,7 @@
 // with money as decimal strings.
 import { toMajor } from '../../model/money.js';
 import type { Budget, Order, OrderLine, Stairs } from '../../model/order.js';
+import type { Alike } from '../../model/summary.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber } from './round-number.js';
 
@@ -38,6 +39,17 @@ export function describeOrder(order: Order, currency: string): DocumentOrder {
     fromOneShop: order.fromOneShop.map(({ shop, totalMinor }) => ({ shop, total: cash(totalMinor) })),
   };
 }
+
+/** A pot without a shop. */
+export const describeAlike = (
+  { paint, ml, sizeMl, container, count, priceMinor, isOwned }: Alike,
+  currency: string,
+): PlanDocument['withoutShop'][number] => ({
+  ...{ paint, missingMl: roundNumber(ml), sizeMl, container, count },
+  price: priceMinor === undefined ? null : toMajor(priceMinor, currency),
+  cost: priceMinor === undefined ? null : toMajor(count * priceMinor, currency),
+  ...{ mark: priceMinor === undefined ? null : 'yours', isOwned },
+});
 
 export function describeLine(
   { shop, offer, count, priceMinor, costMinor, pots }: OrderLine,

@@ -8,7 +8,7 @@ import type { WorkSums } from '../../model/summary.js';
 import { describeAim, describeChoices } from './describe-choices.js';
 import { describeColour } from './describe-colour.js';
 import { describeJobs, describeUnits } from './describe-jobs.js';
-import { describeBudget, describeOrder, describeStairs } from './describe-order.js';
+import { describeAlike, describeBudget, describeOrder, describeStairs } from './describe-order.js';
 import { describeCostRange, describeSure } from './describe-sure.js';
 import { describeTime } from './describe-time.js';
 import type { PlanDocument } from './plan-document.js';
@@ -22,7 +22,7 @@ export type PlanDescription = Omit<PlanDocument, 'units'> & {
 
 /** Describes the whole plan. Keys stand in the order in which the file has them. */
 export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDescription {
-  const { settings, estimate, order, restock, ranges, cautions, assumptions, defaults } = plan;
+  const { settings, estimate, order, restock, ranges, summary, cautions, assumptions, defaults } = plan;
   const { draws, ...sure } = describeSure(plan);
   const { currency, locale, surePercent } = settings;
   return {
@@ -46,6 +46,7 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     ...sure,
     order: { ...describeAim(plan.aim), ...describeOrder(order, currency) },
     choices: describeChoices(plan.choices, currency),
+    withoutShop: summary.order.alike.map((pot) => describeAlike(pot, currency)),
     restock: restock === undefined ? null : describeOrder(restock, currency),
     stairs: describeStairs(plan.stairs, currency),
     budget: describeBudget(plan.budget, currency),

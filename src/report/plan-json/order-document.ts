@@ -64,6 +64,18 @@ export const order = z.object({
   ),
 });
 
+export const alike = z.object({
+  paint: text('Name of the paint.'),
+  missingMl: ml('What no offer covers.'),
+  sizeMl: ml('Of one pot.'),
+  container,
+  count: whole('Pots that hold it.'),
+  price: cash('Of one, as last paid; null where nobody paid any.').nullable(),
+  cost: cash('Of all; in no total.').nullable(),
+  mark: z.literal('yours').nullable().describe('Where the price comes from; null without one.'),
+  isOwned: yesNo('False where no pot of it was ever owned: then it is the usual pot of its kind.'),
+});
+
 export const stairs = z.object({
   everyStep: yesNo(
     'False where steps were passed over: then the cash may rise before the step that shows it.',

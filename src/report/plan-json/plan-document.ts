@@ -24,7 +24,7 @@ import {
   yesNo,
 } from './document-fields.js';
 import { job, unit } from './job-document.js';
-import { budget, order, stairs } from './order-document.js';
+import { alike, budget, order, stairs } from './order-document.js';
 import { planVersion } from './plan-version.js';
 import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './sure-document.js';
 import { time } from './time-document.js';
@@ -177,6 +177,10 @@ export const planSchema = z
     choices: list(
       choice,
       'Ways to buy, side by side: what each costs now, and what follows as the army is painted.',
+    ),
+    withoutShop: list(
+      alike,
+      'What stands for `unmet` of the order: another pot like the newest priced one, bought from nobody on these sheets.',
     ),
     restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
     stairs: stairs.describe(

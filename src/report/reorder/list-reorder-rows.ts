@@ -1,9 +1,10 @@
 // Export: the rows of the reorder list, which reorder.csv and reorder.xlsx both write. In: a ReorderView. Out: rows, with
 // where each cost comes from.
+import type { Alike } from '../../model/summary.js';
 import type { Container } from '../../model/words.js';
 import { roundMl } from './format-amount.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './view-reorder.js';
-import type { reorderWords } from './words.js';
+import { reorderWords } from './words.js';
 
 /** An amount and how the list comes to it. */
 export interface Cost {
@@ -39,8 +40,8 @@ export interface ReorderRow {
 type Add = (row: ReorderRow) => number;
 
 /**
- * Every row. Offers, price and cost stand once an offer, on the first of its pots. Each group ends with its total and what no
- * offer covers, and two groups with the total of both. Nothing to buy gives a total of 0.
+ * Every row. Offers, price and cost stand once an offer, on the first of its pots. Each group ends with its total and pots
+ * without a shop, and two groups with the total of both. Nothing to buy gives a total of 0.
  */
 export function listReorderRows(view: ReorderView): readonly ReorderRow[] {
   const rows: ReorderRow[] = [];
@@ -55,11 +56,19 @@ function addGroup(add: Add, group: ReorderGroup, { date }: Pick<ReorderView, 'da
   const { for: whom, shops, totalMinor, note, unmet, waits } = group;
   const totals = shops.map((shop) => addShop(add, whom, shop));
   const total = add({ for: whom, entry: 'total', cost: { minor: totalMinor, from: totals }, note, date });
-  for (const { paint, ml } of unmet) add({ for: whom, entry: 'noOffer', paint, missingMl: roundMl(ml) });
+  for (const one of unmet) add({ for: whom, ...rowOfAlike(one) });
   for (const { paint, chanceNeeded } of waits)
     add({ for: whom, entry: 'waits', paint, needed: roundChance(chanceNeeded.chance) });
   return total;
 }
+
+/** A pot without a shop: as an offer of one pot, that the total leaves out. */
+const rowOfAlike = ({ paint, ml, count, priceMinor, ...pot }: Alike): Omit<ReorderRow, 'for'> => ({
+  ...{ entry: 'noShop', paint, sizeMl: pot.sizeMl, container: pot.container, pots: count, offers: count },
+  ...(priceMinor === undefined ? {} : { priceMinor, cost: { minor: count * priceMinor, from: 'offers' } }),
+  missingMl: roundMl(ml),
+  note: reorderWords.alike[priceMinor === undefined ? (pot.isOwned ? 'unpriced' : 'usual') : 'yours'],
+});
 
 function addShop(add: Add, whom: ReorderRow['for'], of: ReorderShop): number {
   const { shop, lines, goodsMinor, postageMinor, totalMinor, note } = of;

@@ -4,7 +4,7 @@ import type { Needed, Waiting } from '../../model/choices.js';
 import { minorDigits, toMajor } from '../../model/money.js';
 import type { Order, OrderLine, ShopBill } from '../../model/order.js';
 import type { Plan } from '../../model/plan.js';
-import type { BuyingSums, OrderSums } from '../../model/summary.js';
+import type { Alike, BuyingSums, OrderSums } from '../../model/summary.js';
 import type { Container } from '../../model/words.js';
 import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
 import { reorderWords } from './words.js';
@@ -52,8 +52,8 @@ export interface ReorderGroup {
   readonly totalMinor: number;
   /** Said where the order is not proved to be the cheapest; else ''. */
   readonly note: string;
-  /** Paints no offer covers, with the usable ml that are missing. */
-  readonly unmet: readonly { readonly paint: string; readonly ml: number }[];
+  /** Paints no offer covers, as pots without a shop; the total is without them. */
+  readonly unmet: readonly Alike[];
   /** Paints that it leaves out, though they may be needed. */
   readonly waits: readonly Waiting[];
 }
@@ -108,7 +108,7 @@ interface GroupInputs {
 }
 
 function viewGroup(whom: ReorderGroup['for'], inputs: GroupInputs): ReorderGroup {
-  const { order, waits, sumOf } = inputs;
+  const { order, sums, waits, sumOf } = inputs;
   const linesOf = (shop: string) =>
     order.lines.filter((line) => line.shop === shop).map((line) => viewLine(line, inputs));
   return {
@@ -116,7 +116,7 @@ function viewGroup(whom: ReorderGroup['for'], inputs: GroupInputs): ReorderGroup
     shops: order.bills.map((bill) => viewShop(bill, linesOf(bill.shop), sumOf)),
     totalMinor: order.totalMinor,
     note: proofNoteOf(order, sumOf),
-    unmet: order.unmet,
+    unmet: sums.alike,
     waits,
   };
 }

@@ -32,10 +32,16 @@ export const reorderWords = {
     postage: 'postage',
     shopTotal: 'shop total',
     total: 'total',
-    noOffer: 'no offer',
+    noShop: 'without a shop',
     waits: 'waits',
   },
   container: (of: Container): string => sharedWords.containers[of][0],
+  /** Where the pot of a row without a shop comes from. */
+  alike: {
+    yours: 'another like yours, at the price last paid; in no total',
+    unpriced: 'another like yours, without a price',
+    usual: 'never owned: the usual size, without a price',
+  },
   sheet: 'reorder',
 
   notProved: (above: string): string =>

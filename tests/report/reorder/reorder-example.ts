@@ -1,6 +1,7 @@
 // A reorder list with all that a list can hold: two groups, a set with a pot that nothing needs, a code with a leading
 // zero, unmet needs, a paint that waits, postage that comes back, notes.
 import type { Needed } from '../../../src/model/choices.js';
+import type { Alike } from '../../../src/model/summary.js';
 import type { ReorderLine, ReorderPot, ReorderView } from '../../../src/report/reorder/view-reorder.js';
 
 export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({
@@ -22,6 +23,12 @@ export const line = (more: Partial<ReorderLine> = {}): ReorderLine => ({
   spare: 0,
   needed: undefined,
   pots: [pot()],
+  ...more,
+});
+
+/** Two pots of 12 ml as last paid. */
+const alike = (more: Partial<Alike> = {}): Alike => ({
+  ...{ paint: 'Moss', ml: 13.1459, sizeMl: 12, container: 'pot', count: 2, priceMinor: 310, isOwned: true },
   ...more,
 });
 
@@ -75,7 +82,7 @@ export const reorderExample: ReorderView = {
       ],
       totalMinor: 2489,
       note: 'not proved to be the cheapest: at most 1.40 EUR above the best possible',
-      unmet: [{ paint: 'Moss', ml: 3.1459 }],
+      unmet: [alike()],
       waits: [{ paint: 'Peat', ...needed(0.1234) }],
     },
     {
@@ -122,7 +129,7 @@ export function withText(text: string): ReorderView {
     shops: [shop],
     totalMinor: 670,
     note: text,
-    unmet: [{ paint: text, ml: 1 }],
+    unmet: [alike({ paint: text })],
     waits: [{ paint: text, ...needed(0.5) }],
   };
   return { ...reorderExample, groups: [group], totalMinor: 670 };

@@ -17,7 +17,17 @@ describe('viewReorder', () => {
           for: 'army',
           totalMinor: 740,
           note: '',
-          unmet: [{ paint: 'Rust hush', ml: 4.05 }],
+          unmet: [
+            {
+              paint: 'Rust hush',
+              ml: 4.05,
+              sizeMl: 17,
+              container: 'pot',
+              count: 1,
+              priceMinor: undefined,
+              isOwned: false,
+            },
+          ],
           waits: [{ paint: 'Pond wash', chanceNeeded: { chance: 0.213, error: 0.004 }, threshold: 0.2779 }],
           shops: [
             {

@@ -37,7 +37,7 @@ describe('writeReorderCsv', () => {
       'army,postage,"Quay ""Paints""",,,,,,,,0.00,EUR,,,,,,,',
       'army,shop total,"Quay ""Paints""",,,,,,,,0.30,EUR,,,,,,,below this shop\'s least order of 5.00 EUR',
       'army,total,,,,,,,,,24.89,EUR,,,,,,2026-03-14,not proved to be the cheapest: at most 1.40 EUR above the best possible',
-      'army,no offer,,,Moss,,,,,,,,,,,3.15,,,',
+      'army,without a shop,,,Moss,12,pot,2,2,3.10,6.20,EUR,,,,13.15,,,"another like yours, at the price last paid; in no total"',
       'army,waits,,,Peat,,,,,,,,,,,,0.12,,',
       'shelf,pot,The Eel Trap,Moss twins,Moss,17,dropper,2,1,5.60,5.60,EUR,,1.5,31.14,,,,',
       'shelf,goods,The Eel Trap,,,,,,,,5.60,EUR,,,,,,,',

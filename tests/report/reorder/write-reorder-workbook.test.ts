@@ -84,10 +84,11 @@ describe('writeReorderWorkbook', () => {
     expect(sheet.getCell('L2').numFmt).toBe('@');
     expect(sheet.getCell('J4').value).toBeNull();
     expect(sheet.getCell('E13').value).toBe('Moss');
-    expect(['B13', 'O13', 'R13'].map((address) => sheet.getCell(address).value)).toEqual([
-      'no offer',
-      3.15,
-      null,
+    expect(['B13', 'F13', 'H13', 'O13'].map((address) => sheet.getCell(address).value)).toEqual([
+      'without a shop',
+      12,
+      2,
+      13.15,
     ]);
     expect(['B14', 'E14', 'P14'].map((address) => sheet.getCell(address).value)).toEqual([
       'waits',
@@ -114,6 +115,7 @@ describe('writeReorderWorkbook', () => {
       'SUM(K8:K8)',
       'K9+K10',
       'K7+K11',
+      'I13*J13',
       'I15*J15',
       'SUM(K15:K15)',
       'K16+K17',

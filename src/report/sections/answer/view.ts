@@ -81,7 +81,7 @@ function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: Ans
       isBought ? buying.order(order, summary) : order.unmet.length === 0 ? buying.isEnough : '',
       isNeeded ? wordAfter(plan, promise) : '',
       isBought && order.aboveBestMinor > 0 ? buying.notProved(order.aboveBestMinor) : '',
-      buying.unmet(order.unmet),
+      buying.unmet(summary.order.alike),
       (restock?.lines.length ?? 0) > 0 ? buying.restock(costs.restockCashMinor) : '',
       budget && summary.budget ? buying.budget(budget.budgetMinor, summary.budget, budget.order) : '',
     ),
@@ -97,5 +97,8 @@ function wordAfter(plan: Plan, texts: AnswerWords['promise']): string {
   return joinSentences(texts.asked(plan), isBought && goes !== undefined ? texts.goes(goes) : '');
 }
 
-const wordNothing = ({ order }: Plan, texts: AnswerWords['buying']): string =>
-  order.unmet.length === 0 ? texts.nothing : texts.nothingOnOffer;
+function wordNothing({ summary }: Plan, texts: AnswerWords['buying']): string {
+  const { alike, alikeCost } = summary.order;
+  if (alike.length === 0) return texts.nothing;
+  return texts.noShop(alike.some(({ isOwned }) => isOwned) ? alikeCost : undefined);
+}

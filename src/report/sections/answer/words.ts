@@ -5,8 +5,17 @@ import type { Amount } from '../../../model/money.js';
 import type { Order } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
 import type { Chance, Promised, Range } from '../../../model/ranges.js';
-import type { BudgetSums, Lasting, Standing, Summary, Verdict } from '../../../model/summary.js';
+import type {
+  Alike,
+  BudgetSums,
+  Lasting,
+  OrderSums,
+  Standing,
+  Summary,
+  Verdict,
+} from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
+import { wordAlike } from '../../words/word-alike.js';
 import { wordInAll } from '../../words/word-follows.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
@@ -80,7 +89,9 @@ const costWords = (say: NumberWords) => ({
 const buyingWords = (say: NumberWords) => ({
   question: 'What must I buy?',
   nothing: 'Nothing',
-  nothingOnOffer: 'Nothing on offer',
+  /** What pots without a shop cost; undefined where none was ever owned. */
+  noShop: (cost: OrderSums['alikeCost'] | undefined) =>
+    cost === undefined ? 'Nothing on offer' : `${say.priced(cost.minor, cost.atLeast)}, without a shop`,
   isEnough: 'What stands on the shelf is enough for this army.',
   order: ({ bills, postageMinor }: Order, { order, isPostageKnown }: Summary) => {
     const none = isPostageKnown ? 'no postage' : 'postage not known';
@@ -89,10 +100,10 @@ const buyingWords = (say: NumberWords) => ({
   },
   notProved: (aboveBestMinor: number) =>
     `Not proved: at most ${say.money(aboveBestMinor)} above the best possible.`,
-  unmet: (unmet: Order['unmet']) =>
-    unmet.length === 0
+  unmet: (alike: readonly Alike[]) =>
+    alike.length === 0
       ? ''
-      : `No offer covers ${listOf(unmet.map(({ paint, ml }) => `${nameOf(paint)} (${say.ml(ml)} more for that)`))}.`,
+      : `No offer covers ${listOf(alike.map((one) => `${nameOf(one.paint)} (${say.ml(one.ml)} more for that: ${wordAlike(one, say)})`))}.`,
   restock: (cashMinor: number) => `Another ${say.money(cashMinor)} would fill low pots up to their level.`,
   budget: (budgetMinor: number, { figures, finished }: BudgetSums, order: Order) => {
     const all = countOf(say, figures, 'figure');

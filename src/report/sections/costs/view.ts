@@ -92,7 +92,7 @@ function listSums({ plan, words, trust }: ViewInputs, texts: CostWords): CostsVi
       trust: trust.of(summary.lasting.trust),
       figure: words.money(costs.cashMinor),
       range: '',
-      says: texts.cash.says(words.money(summary.costs.army.cashPerFigureMinor)),
+      says: texts.cash.says(words.money(summary.costs.army.cashPerFigureMinor), summary.order.alikeCost),
     },
     {
       title: texts.figures.title,

@@ -1,4 +1,5 @@
 // Costs: its English. In: results, ways to say numbers. Out: text.
+import type { OrderSums } from '../../../model/summary.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { lowHighMeaning } from '../../words/word-sure.js';
@@ -53,8 +54,9 @@ export const costWords = (say: NumberWords) => ({
   },
   cash: {
     title: 'Cash to spend',
-    says: (perFigure: string): string =>
-      `Whole pots on the order, with postage: ${perFigure} a figure. It is never added to the cost of use: part of it stays in the pots, and pots you own are paid already.`,
+    /** `alike`: what pots without a shop cost. */
+    says: (perFigure: string, { minor, atLeast }: OrderSums['alikeCost']): string =>
+      `Whole pots on the order, with postage: ${perFigure} a figure.${minor === 0 && !atLeast ? '' : ` Not in it, without a shop: ${say.priced(minor, atLeast)}.`} It is never added to the cost of use: part of it stays in the pots, and pots you own are paid already.`,
   },
   figures: {
     title: 'The figures themselves',

@@ -100,7 +100,11 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
     nothing: texts.nothing(unmet.length > 0),
     totalLabel: texts.total(whom),
     total: words.money(group.totalMinor),
-    unmet: unmet.map(({ paint, ml }) => ({ paint, hex: hexOf(plan, paint), missing: texts.missing(ml) })),
+    unmet: unmet.map((one) => ({
+      paint: one.paint,
+      hex: hexOf(plan, one.paint),
+      missing: texts.missing(one),
+    })),
     waits: listNeeded(waits.slice(0, mostWaiting), plan, words),
     moreWait: waits.length > mostWaiting ? texts.moreWait(waits.length - mostWaiting) : '',
     ways: viewWays(order, sums, { words, texts }),

@@ -1,9 +1,10 @@
 // Shopping: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
 import type { Aim, Needed } from '../../../model/choices.js';
 import type { Order, ShopBill } from '../../../model/order.js';
-import type { OtherWay } from '../../../model/summary.js';
+import type { Alike, OtherWay } from '../../../model/summary.js';
 import type { ReorderGroup, ReorderLine, ReorderPot } from '../../reorder/view-reorder.js';
 import { joinSentences } from '../../words/join-sentences.js';
+import { wordAlike } from '../../words/word-alike.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
 import { wordChance } from '../../words/word-sure.js';
@@ -24,7 +25,7 @@ const labels = {
   cost: 'Cost',
   goods: 'Goods',
   shopTotal: 'To',
-  unmet: 'No offer covers',
+  unmet: 'Without a shop: no offer covers it',
   waits: 'What waits',
   ways: 'Other ways to buy the same, as far as they were weighed',
   way: 'Way',
@@ -71,7 +72,7 @@ const groupWords = (say: NumberWords) => ({
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: (isUnmet: boolean) =>
     isUnmet ? 'The offers hold nothing of what is missing.' : 'Nothing to buy.',
-  missing: (ml: number) => `${say.ml(ml)} missing`,
+  missing: (one: Alike) => `${wordAlike(one, say)}; ${say.ml(one.ml)} missing`,
   moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,
 });
 

@@ -38,7 +38,7 @@ describe('the small plan', () => {
       'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ' +
         'Asked for: 80% sure. Of paints on offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
         'of all in 23.8% ± 0.4%. In goes it would be €7.40 now and at least €8.71 in all, on average. ' +
-        'No offer covers Rust hush (4.1 ml more for that). Another €6.40 would fill low pots up to their level.',
+        'No offer covers Rust hush (4.1 ml more for that: 1 pot of 17 ml, unpriced). Another €6.40 would fill low pots up to their level.',
     );
   });
 
@@ -127,7 +127,7 @@ describe('other plans', () => {
     } as const;
     const start = 'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ';
     const end =
-      ' No offer covers Rust hush (4.1 ml more for that). Another €6.40 would fill low pots up to their level.';
+      ' No offer covers Rust hush (4.1 ml more for that: 1 pot of 17 ml, unpriced). Another €6.40 would fill low pots up to their level.';
     expect(answerOf(goes)[2]).toBe(
       `${start}With 0.2 more orders, on average, it is at least €8.71 in all, one time in ten over €14.80. The next most likely falls before Second watch is done (12%), for about €7.40.${end}`,
     );
@@ -153,7 +153,22 @@ describe('other plans', () => {
     const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
     expect(cash).toBe(
       'What must I buy? Nothing on offer. Asked for: 80% sure. No offer helps to that: nothing runs ' +
-        'out in 23.8% ± 0.4% of armies like this. No offer covers Rust hush (4.1 ml more for that).',
+        'out in 23.8% ± 0.4% of armies like this. No offer covers Rust hush (4.1 ml more for that: 1 pot of 17 ml, unpriced).',
+    );
+  });
+
+  it('asks for another like yours where no shop has it', () => {
+    // Two droppers of 17 ml x 0.94 = 15.98 usable hold 20 ml, at 2.95 each.
+    const stock = smallPlan.stock.map((one) => ({
+      ...one,
+      pots: one.pots.map((pot) => ({ ...pot, priceMinor: 295 })),
+    }));
+    const nettle = { paint: 'Nettle coat', ml: 20 };
+    const figureOf = (...unmet: readonly { paint: string; ml: number }[]) =>
+      answerOf({ stock, order: { ...nothingOrdered, unmet }, restock: undefined })[2];
+    expect(figureOf(nettle)).toMatch(/^What must I buy\? €5\.90, without a shop\. /);
+    expect(figureOf(nettle, { paint: 'Rust hush', ml: 1 })).toMatch(
+      /^What must I buy\? at least €5\.90, without a shop\. /,
     );
   });
 

@@ -5,7 +5,7 @@ import type { Order, OrderLine } from '../../../../src/model/order.js';
 import type { Plan } from '../../../../src/model/plan.js';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { changedPlan } from '../../a-small-plan.js';
-import { smallOrder, smallRestock } from '../../a-small-shelf.js';
+import { smallOrder, smallRestock, smallStock } from '../../a-small-shelf.js';
 
 const shoppingOf = (changes: Partial<Plan>) => viewPlan(changedPlan({ ...changes }), []).shopping;
 
@@ -51,8 +51,20 @@ describe('the small order', () => {
 
   it('lists what no offer covers', () => {
     expect(groups[0]?.unmet).toEqual([
-      { paint: 'Rust hush', hex: '#8a4b2e', missing: '4.1\u00a0ml missing' },
+      { paint: 'Rust hush', hex: '#8a4b2e', missing: '1 pot of 17\u00a0ml, unpriced; 4.1\u00a0ml missing' },
     ]);
+  });
+
+  it('offers another like the newest priced pot, without a shop', () => {
+    // A need of 36 ml beyond the pots of 17 ml x 0.94 = 15.98 usable takes three; 3 x 2.95 = 8.85.
+    const order = orderOf({ unmet: [{ paint: 'Nettle coat', ml: 36 }] });
+    const [kettle, nettle, ...others] = smallStock;
+    if (kettle === undefined || nettle === undefined) throw new Error('the small shelf has no nettle coat');
+    const pots = nettle.pots.map((one) => ({ ...one, priceMinor: 295 }));
+    const plan = { order, stock: [kettle, { ...nettle, pots }, ...others] };
+    expect(shoppingOf(plan).groups[0]?.unmet[0]?.missing).toBe(
+      '3 droppers of 17\u00a0ml like yours, €8.85; 36.0\u00a0ml missing',
+    );
   });
 });
 
