@@ -1,10 +1,10 @@
-// Command line: the answer. In: the three figures that open the report, its cautions, the files written. Out: words on the
+// Command line: the answer. In: what opens the report, its cautions, the files written. Out: words on the
 // console.
 import { stdout } from 'node:process';
 import type { ReportView } from '../report/page/view.js';
 import { showPlain } from './show-plain.js';
 
-/** Question, figure and detail of each, which cautions there are to read, then where the files are. */
+/** Question, figure and detail of each, evenings, what to do next, which cautions there are to read, then where the files are. */
 export function showAnswer(
   { answer, cautions }: Pick<ReportView, 'answer' | 'cautions'>,
   files: readonly string[],
@@ -12,9 +12,15 @@ export function showAnswer(
   const told = answer.figures.map(({ question, figure, detail }) =>
     [question, `  ${figure}`, `  ${detail}`].map(showUnfenced).join('\n'),
   );
+  const { evenings, next } = answer;
+  const ahead = [evenings, next === undefined ? '' : `${next.label} ${next.says}`]
+    .filter((line) => line !== '')
+    .map((line) => `\n\n${showUnfenced(line)}`);
   const named = cautions?.blocks.map(({ about }) => about).join(', ');
   const take = named === undefined ? '' : `\n\nCautions in the report: ${named}.`;
-  stdout.write(`${told.join('\n\n')}${take}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`);
+  stdout.write(
+    `${told.join('\n\n')}${ahead.join('')}${take}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`,
+  );
 }
 
 /** The report fences names off with isolating marks (U+2068, U+2069), which a terminal has no use for. */

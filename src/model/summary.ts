@@ -3,7 +3,7 @@
 import type { Choice, Needed, Waiting } from './choices.js';
 import type { CoatReason } from './colour.js';
 import type { FrontierChoice, FrontierPoint } from './frontier.js';
-import type { Amount } from './money.js';
+import type { Amount, ExactMinor } from './money.js';
 import type { OneShop, OrderLine, OrderNeed, PassedOver, Stair } from './order.js';
 import type { Chance, PaintRange, PromiseLevel, Range } from './ranges.js';
 import type { Unit } from './sheets.js';
@@ -80,16 +80,55 @@ export interface UnitSums {
 /** Units that get a row of their own in what is read by people; the rest is summed. */
 export const mostUnitRows = 1000;
 
+/** One figure of a unit, on average. */
+export interface UnitFigure {
+  readonly unit: string;
+  readonly exactMinor: ExactMinor;
+}
+
 export interface CostSums {
   /** Of one figure, on average. */
   readonly perFigure: Amount;
   readonly perFigureRange: Range;
+  /** The units whose figure costs least and most; undefined where no two differ, or one has no price. */
+  readonly spread: { readonly least: UnitFigure; readonly most: UnitFigure } | undefined;
   readonly trust: Trust;
   /** The first units one by one, and in a last entry all others where there are more. */
   readonly units: readonly UnitSums[];
   readonly army: UnitSums;
   /** What the dearest figure of a unit with a row may cost at most (P90). */
   readonly dearestMinor: number;
+}
+
+/** The paint that is empty first by likely use, when the evenings go as spelled out. */
+export interface FirstOut {
+  readonly paint: string;
+  /** From 1. */
+  readonly evening: number;
+  readonly unit: string;
+}
+
+/** The one thing to do next that is worth most. */
+export type NextStep =
+  | {
+      readonly what: 'weigh';
+      readonly paint: string;
+      readonly container: Container;
+      /** On which the paint is used first, from 1. */
+      readonly evening: number;
+      /** Of the doubt about the cash, what it settles, 0 to 1. */
+      readonly share: number;
+    }
+  | { readonly what: 'order'; readonly pots: number }
+  | { readonly what: 'paint'; readonly unit: string; readonly zone: string; readonly paint: string };
+
+/** What the evenings, as they are spelled out, say of pots and units. */
+export interface Ahead {
+  /** Undefined where no paint that is likely to run out does so on an evening spelled out. */
+  readonly firstOut: FirstOut | undefined;
+  readonly firstFinished: { readonly unit: string; readonly evening: number } | undefined;
+  /** Undefined where nothing is left to be painted. */
+  readonly next: NextStep | undefined;
 }
 
 /** How the chance that today's pots last for the whole army is to be taken. */
@@ -274,6 +313,7 @@ export interface Summary {
   readonly jobs: ReadonlyMap<Job, JobSummary>;
   readonly costs: CostSums;
   readonly lasting: Lasting;
+  readonly ahead: Ahead;
   readonly promise: PromiseSums;
   readonly buying: BuyingSums;
   readonly order: OrderSums;

@@ -23,6 +23,7 @@ export function sumCosts({ costs, ranges, estimate, figureCount }: Inputs): Cost
       atLeast: costs.useWhole.atLeast,
     },
     perFigureRange: { low: each(ranges.useWhole.low), high: each(ranges.useWhole.high) },
+    spread: spreadUnits(costs),
     trust: trustOf(doubtCosts(costs, estimate)),
     units: [...shown.map((unit) => sumUnit(unit, ranges)), ...sumRest(costs.units.slice(mostUnitRows))],
     army: settle({
@@ -41,6 +42,16 @@ export function sumCosts({ costs, ranges, estimate, figureCount }: Inputs): Cost
       ),
     ),
   };
+}
+
+function spreadUnits({ units }: Costs): CostSums['spread'] {
+  if (units.some(({ use }) => use.perFigure.atLeast && use.perFigure.exactMinor.isZero())) return undefined;
+  const figures = units
+    .map(({ unit, use }) => ({ unit: unit.unit, exactMinor: use.perFigure.exactMinor }))
+    .sort((a, b) => a.exactMinor.cmp(b.exactMinor));
+  const [least, most] = [figures[0], figures.at(-1)];
+  if (least === undefined || most === undefined || most.exactMinor.eq(least.exactMinor)) return undefined;
+  return { least, most };
 }
 
 /** Doubts of all units' costs; a job that several units share is walked once. */

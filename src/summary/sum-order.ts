@@ -8,7 +8,7 @@ export function sumOrder(order: Order, shelf: Shelf): OrderSums {
   return {
     alike,
     alikeCost: costOf(alike),
-    pots: order.lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0),
+    pots: countPots(order),
     spare: new Map(order.lines.map((line) => [line, spareOf(line)])),
     ways: listWays(order),
   };
@@ -52,3 +52,6 @@ function listWays({ bills, totalMinor, fromOneShop, passedOver }: Order): OtherW
   );
   return [...shops, ...sets].sort((a, b) => a.totalMinor - b.totalMinor);
 }
+
+export const countPots = ({ lines }: Pick<Order, 'lines'>): number =>
+  lines.flatMap(({ pots }) => pots).reduce((sum, { count }) => sum + count, 0);

@@ -3,6 +3,7 @@ import type { PlanResults } from '../model/plan.js';
 import type { Summary } from '../model/summary.js';
 import { judgeLasting } from './judge-lasting.js';
 import { judgePromise } from './judge-promise.js';
+import { lookAhead } from './look-ahead.js';
 import { sumBudget } from './sum-budget.js';
 import { sumChoices } from './sum-choices.js';
 import { sumCoats } from './sum-coats.js';
@@ -28,6 +29,7 @@ export function sumUpPlan(results: PlanResults): Summary {
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
     lasting: judgeLasting({ stock, ranges, work }),
+    ahead: lookAhead(results),
     promise: judgePromise(results),
     buying: sumChoices(results),
     order: sumOrder(order, shelf),

@@ -20,7 +20,9 @@ it('plans the same from both, to the last digit', async () => {
   const [folder, workbook] = await Promise.all(
     (['folder', 'workbook'] as const).map(async (kind) => {
       const { sheets, problems } = await readSample(kind);
-      return [...writePlanJson(describePlan(await planArmy(sheets, today, { seconds: 300 }), problems))].join('');
+      return [...writePlanJson(describePlan(await planArmy(sheets, today, { seconds: 300 }), problems))].join(
+        '',
+      );
     }),
   );
   expect(folder).toContain('"Toll Riders"');

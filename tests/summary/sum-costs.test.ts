@@ -25,6 +25,12 @@ describe('the small army', () => {
     expect(sums.perFigureRange).toEqual({ low: 640 / 21, high: 1340 / 21 });
   });
 
+  it('costs least with the ram, most with the wardens', () => {
+    const { least, most } = sums.spread ?? {};
+    expect([least?.unit, least?.exactMinor.toNumber()]).toEqual(['The ram', 39.3]);
+    expect(most?.exactMinor.toNumber()).toBeCloseTo(43.55, 9);
+  });
+
   it('has used 36 of it: the ram’s primer', () => {
     expect(minors(sums.army)).toEqual([910.3, 874.3, 36]);
     expect(sums.units.map(minors)).toEqual([

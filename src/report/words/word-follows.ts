@@ -2,20 +2,28 @@
 import type { Follows } from '../../model/choices.js';
 import { nameOf } from './word-name.js';
 import type { NumberWords } from './word-numbers.js';
-import { wordChance } from './word-sure.js';
+import { wordTimes } from './word-sure.js';
 import { sharedWords } from './words.js';
 
 /** Where the next order comes; '' where none does. */
 export function wordNext({ next }: Follows, say: NumberWords): string {
   if (next === undefined) return '';
   const { unit, chanceThere, cashMinor } = next;
-  return `The next most likely falls before ${nameOf(unit)} is done (${wordChance(chanceThere, say)}), for about ${say.money(Math.round(cashMinor.value))}.`;
+  return `The next most likely comes before ${nameOf(unit)} is done (in ${wordTimes(chanceThere, say)} armies), for about ${say.about(cashMinor.value)}.`;
 }
 
-/** In the answer: all orders together, and the next one. */
-export function wordInAll(follows: Follows, say: NumberWords): string {
-  const { meanInAllMinor, highInAllMinor, ordersAfter, atLeast, next } = follows;
+/** In the answer: how many more orders, before which unit, and all of them together. */
+export function wordInAll({ meanInAllMinor, ordersAfter, atLeast, next }: Follows, say: NumberWords): string {
   if (next === undefined) return 'No other order follows.';
-  const all = (atLeast ? sharedWords.atLeast : String)(say.money(Math.round(meanInAllMinor.value)));
-  return `With ${say.tenth(ordersAfter.value)} more orders, on average, it is ${all} in all, one time in ten over ${say.money(Math.round(highInAllMinor.value))}. ${wordNext(follows, say)}`;
+  const all = (atLeast ? sharedWords.atLeast : about)(say.about(meanInAllMinor.value));
+  return `${wordOrders(ordersAfter.value, say)}, the next before ${nameOf(next.unit)} is done: ${all} in all.`;
+}
+
+const about = (sum: string): string => `about ${sum}`;
+
+function wordOrders(orders: number, say: NumberWords): string {
+  const [fewest, most] = [Math.floor(orders), Math.ceil(orders)];
+  if (fewest === 0) return orders < 0.5 ? 'Perhaps one more order' : 'Expect one more order';
+  const between = fewest === most ? '' : `${say.count(fewest)} or `;
+  return `Expect ${between}${say.count(most)} more ${most === 1 ? 'order' : 'orders'}`;
 }

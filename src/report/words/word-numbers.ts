@@ -21,6 +21,10 @@ export interface CsvMarks {
 export interface NumberWords {
   /** Whole minor units with the currency's own digits (ISO 4217, which Intl does not always follow). */
   money(minor: number): string;
+  /** A sum that is no more than likely: without cents from ten on, e.g. `€0.64`, `€149`. */
+  about(minor: number): string;
+  /** As `about`, without the currency: the second sum of a sentence. */
+  bareAbout(minor: number): string;
   /** Whole minor units in major ones, without the currency: for axes. */
   major(minor: number): string;
   /** Rounded half up, under half of the last digit `under €0.01`; "at least" where something in it had no price, "unpriced" where nothing had one. */
@@ -81,6 +85,7 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
   };
   return {
     money,
+    ...aboutWords({ locale, currency }, money),
     major: (minor) => plainFormat.format(minor / 10 ** digits),
     priced,
     pricedPart,
@@ -100,6 +105,21 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
     finePercent: (share) => finePercentFormat.format(share),
     tenth: (value) => plainFormat.format(Math.round(value * 10) / 10),
     plain: (value) => plainFormat.format(value),
+  };
+}
+
+/** Without cents from ten major units on. */
+function aboutWords(
+  { locale, currency }: Pick<Settings, 'locale' | 'currency'>,
+  money: NumberWords['money'],
+): Pick<NumberWords, 'about' | 'bareAbout'> {
+  const digits = minorDigits(currency);
+  const whole = new Intl.NumberFormat(locale, { style: 'currency', currency, maximumFractionDigits: 0 });
+  const [bareSmall, bareLarge] = [fixedFormat(locale, digits), fixedFormat(locale, 0)];
+  const isLarge = (minor: number): boolean => Math.round(minor) >= 10 ** (digits + 1);
+  return {
+    about: (minor) => (isLarge(minor) ? whole.format(minor / 10 ** digits) : money(Math.round(minor))),
+    bareAbout: (minor) => (isLarge(minor) ? bareLarge : bareSmall).format(minor / 10 ** digits),
   };
 }
 

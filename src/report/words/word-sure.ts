@@ -34,9 +34,6 @@ export const wordChance = ({ chance }: Chance, words: NumberWords): string => wo
 
 const inside = (chance: number): number => Math.min(1 - 1e-9, Math.max(1e-9, chance));
 
-/** So little that it is said as `under 1%`. */
-export const isTrace = ({ chance }: Chance): boolean => chance < 0.005;
-
 /** `26 of 100`, `under 1 of 100`, `over 99 of 100`. */
 export function wordTimes({ chance }: Chance, words: NumberWords): string {
   const { some, under, over } = sharedWords;

@@ -1,6 +1,7 @@
-// Report view: the answer in three figures, for page and console alike. In: the plan and its sums. Out: plain text.
+// Report view: the first screen, for page and console alike. In: the plan and its sums. Out: plain text.
 import type { Amount } from '../../../model/money.js';
 import type { Plan } from '../../../model/plan.js';
+import type { Lasting } from '../../../model/summary.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
@@ -18,53 +19,79 @@ interface AnswerFigure {
 export interface AnswerView {
   readonly heading: string;
   readonly figures: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+  /** How many evenings; '' where nothing is left to be painted. */
+  readonly evenings: string;
+  /** The one thing to do next that is worth most, and what stands before it; undefined where there is none. */
+  readonly next: { readonly label: string; readonly says: string } | undefined;
 }
 
-/** Will it last, what does it cost, what to buy. */
+/** Will it last, what does it cost, what to buy; how many evenings; what to do next. */
 export function viewAnswer(inputs: ViewInputs): AnswerView {
   const texts = answerWords(inputs.words);
+  const { time, summary } = inputs.plan;
+  const { next } = summary.ahead;
   return {
     heading: texts.heading,
     figures: [viewLasting(inputs, texts.lasting), viewCost(inputs, texts.cost), viewBuying(inputs, texts)],
+    evenings: time.evenings === 0 ? '' : texts.ahead.evenings(time, summary.ahead),
+    next: next === undefined ? undefined : { label: texts.ahead.label, says: texts.ahead.next(next) },
   };
 }
 
-/** Owned paints named as likely to run short. */
-const mostRisky = 3;
-
 function viewLasting({ plan, trust }: ViewInputs, texts: AnswerWords['lasting']): AnswerFigure {
   const { work, lasting } = plan.summary;
-  const { states, risky, verdict, onWayMl, onWayPaints } = lasting;
-  const noPot = states.find(({ state }) => state === 'none owned')?.paints ?? [];
-  const lacking = noPot.map(({ paint }) => paint);
-  const chance = () => (lacking.length > 0 ? texts.no : texts.verdict(verdict, plan.ranges.chanceAllLast));
-  const isNeeded = states.length > 0;
-  const named = risky.slice(0, mostRisky);
-  const says = isNeeded
-    ? [texts.chance(lacking), texts.states(states), texts.risky(named, named.length === risky.length)]
-    : [wordNoNeed(work)];
+  const isNeeded = lasting.states.length > 0;
+  const { figure, detail } = isNeeded
+    ? wordLasting(plan, texts)
+    : { figure: texts.noneNeeded, detail: wordNoNeed(work) };
+  const onWay = lasting.onWayPaints === 0 ? '' : texts.onWay(lasting.onWayMl);
   return {
     question: texts.question,
-    figure: isNeeded ? chance() : texts.yes,
-    detail: joinSentences(...says, onWayPaints === 0 ? '' : texts.onWay(onWayMl, onWayPaints)),
+    figure,
+    detail: joinSentences(detail, onWay),
     trust: trust.of(lasting.trust),
   };
 }
 
+function wordLasting(
+  { summary: { lasting, ahead }, ranges: { chanceAllLast } }: Plan,
+  texts: AnswerWords['lasting'],
+): Pick<AnswerFigure, 'figure' | 'detail'> {
+  const [missing, out, may] = (['none owned', 'short', 'tight'] as const).map((state) =>
+    paintsIn(lasting, state),
+  ) as [string[], string[], string[]];
+  const needed = lasting.states.flatMap(({ paints }) => paints).length;
+  if (missing.length > 0 || out.length > 0) {
+    const first = ahead.firstOut === undefined ? '' : texts.first(ahead.firstOut);
+    return {
+      figure: texts.no(missing.length, out.length, needed),
+      detail: joinSentences(texts.missing(missing), first, texts.mayToo(may.length)),
+    };
+  }
+  const [tightest] = lasting.risky;
+  const tight = tightest === undefined ? '' : texts.tightest(tightest.paint);
+  return {
+    figure: lasting.verdict === 'yes' ? texts.all(needed) : texts.may(may.length || 1, needed),
+    detail: joinSentences(texts.chance(chanceAllLast), tight),
+  };
+}
+
+const paintsIn = ({ states }: Lasting, wanted: Lasting['states'][number]['state']): string[] =>
+  states.filter(({ state }) => state === wanted).flatMap(({ paints }) => paints.map(({ paint }) => paint));
+
 const hasNoPrice = ({ exactMinor, atLeast }: Amount): boolean => atLeast && exactMinor.isZero();
 
 function viewCost({ plan, words, trust }: ViewInputs, texts: AnswerWords['cost']): AnswerFigure {
-  const { costs, figureCount, ranges } = plan;
-  const { perFigure, perFigureRange, trust: doubt } = plan.summary.costs;
+  const { costs } = plan;
+  const { perFigure, perFigureRange, spread, trust: doubt } = plan.summary.costs;
   const base = { question: texts.question, trust: trust.of(doubt) };
   if (hasNoPrice(costs.useWhole)) return { ...base, figure: texts.noPrices, detail: texts.howToPrice };
-  const remaining = hasNoPrice(costs.useRemaining) ? undefined : costs.useRemaining;
   return {
     ...base,
     figure: words.amount(perFigure),
     detail: joinSentences(
       texts.average(perFigureRange),
-      texts.all(figureCount, costs.useWhole, ranges.useWhole, remaining),
+      texts.spread(spread),
       texts.unpriced(costs.unpriced),
     ),
   };
@@ -76,9 +103,9 @@ function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: Ans
   const isNeeded = ranges.paints.size > 0;
   return {
     question: buying.question,
-    figure: isBought ? words.money(costs.cashMinor) : wordNothing(plan, buying),
+    figure: isBought ? buying.now(words.money(costs.cashMinor)) : wordNothing(plan, buying),
     detail: joinSentences(
-      isBought ? buying.order(order, summary) : order.unmet.length === 0 ? buying.isEnough : '',
+      isBought ? buying.order(order, summary.order.pots) : wordEnough(plan, buying),
       isNeeded ? wordAfter(plan, promise) : '',
       isBought && order.aboveBestMinor > 0 ? buying.notProved(order.aboveBestMinor) : '',
       buying.unmet(summary.order.alike),
@@ -89,12 +116,16 @@ function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: Ans
   };
 }
 
-/** Where a promise was asked for, how it stands beside buying in goes; else what follows. */
+function wordEnough({ order, summary }: Plan, texts: AnswerWords['buying']): string {
+  if (order.unmet.length > 0) return '';
+  return summary.lasting.onWayPaints === 0 ? texts.isEnough : texts.isEnoughOnWay;
+}
+
+/** Where a promise was asked for, how it is kept; else what follows. */
 function wordAfter(plan: Plan, texts: AnswerWords['promise']): string {
-  const { chosen, goes } = plan.summary.buying;
-  if (plan.aim.policy !== 'sure') return chosen === undefined ? '' : texts.follows(chosen.follows);
-  const isBought = plan.order.lines.length > 0;
-  return joinSentences(texts.asked(plan), isBought && goes !== undefined ? texts.goes(goes) : '');
+  const { chosen } = plan.summary.buying;
+  if (plan.aim.policy === 'sure') return texts.kept(plan);
+  return chosen === undefined ? '' : texts.follows(chosen.follows);
 }
 
 function wordNothing({ summary }: Plan, texts: AnswerWords['buying']): string {

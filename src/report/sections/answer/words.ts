@@ -1,110 +1,101 @@
 // Answer: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
 
-import type { Choice, Follows } from '../../../model/choices.js';
-import type { Amount } from '../../../model/money.js';
+import type { Follows } from '../../../model/choices.js';
 import type { Order } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
 import type { Chance, Promised, Range } from '../../../model/ranges.js';
 import type {
+  Ahead,
   Alike,
   BudgetSums,
-  Lasting,
+  CostSums,
+  FirstOut,
+  NextStep,
   OrderSums,
   Standing,
-  Summary,
-  Verdict,
 } from '../../../model/summary.js';
+import type { TimePlan } from '../../../model/time.js';
 import { formOf } from '../../words/form-of.js';
 import { wordAlike } from '../../words/word-alike.js';
 import { wordInAll } from '../../words/word-follows.js';
+import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { wordBut } from '../../words/word-proof.js';
-import { isTrace, lowHighMeaning, wordChance, wordCostRange, wordReached } from '../../words/word-sure.js';
+import { wordRange, wordTimes } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 export const answerWords = (say: NumberWords) => ({
-  heading: 'The answer in three figures',
+  heading: 'The answer',
   lasting: lastingWords(say),
   cost: costWords(say),
   buying: buyingWords(say),
   promise: promiseWords(say),
+  ahead: aheadWords(say),
 });
 
 export type AnswerWords = ReturnType<typeof answerWords>;
 
-const verdicts: Record<Verdict, string> = { yes: 'Yes', likely: 'Likely', hardly: 'Hardly', no: 'No' };
-
 const lastingWords = (say: NumberWords) => ({
   question: 'Will the pots last?',
-  yes: verdicts.yes,
-  no: verdicts.no,
-  verdict: (verdict: Verdict, chance: Chance) => {
-    const only = verdict === 'no' && !isTrace(chance) ? 'only ' : '';
-    return `${verdicts[verdict]}: ${only}${wordChance(chance, say)} sure`;
+  noneNeeded: 'Yes',
+  all: (paints: number) => `Yes: ${paints === 1 ? 'it lasts' : `all ${say.count(paints)} last`}`,
+  may: (paints: number, of: number) =>
+    `Perhaps: ${sharedWords.some(say.count(paints), say.count(of))} may run out`,
+  /** Some likely run out, or are missing, or both. */
+  no: (missing: number, out: number, of: number) => {
+    const gone = `${say.count(missing)} ${formOf(missing, 'is', 'are')} missing`;
+    if (out === 0) return `No: ${gone}`;
+    const runs = formOf(out, 'runs', 'run');
+    if (missing > 0) return `No: ${gone}, ${say.count(out)} ${runs} out`;
+    return `No: ${sharedWords.some(say.count(out), say.count(of))} ${runs} out`;
   },
-  /** `lacking`: paints of which there is no pot. */
-  chance: (lacking: readonly string[]) =>
-    lacking.length === 0
-      ? 'That is the chance that today’s pots last for the whole army.'
-      : `The chance that today’s pots last for the whole army is ${say.percent(0)}: there is no pot of ${listOf(lacking.map(nameOf))}.`,
-  states: (states: Lasting['states']) => {
-    const needed = states.flatMap(({ paints }) => paints).length;
-    const counts = states.map(
-      ({ state, paints }) => `${say.count(paints.length)} ${sharedWords.states[state]}`,
-    );
-    return `${countOf(say, needed, 'paint')} needed: ${listOf(counts)}.`;
-  },
-  /** `isAll`: no other paints may run short. */
-  risky: (paints: Lasting['risky'], isAll: boolean) => {
-    if (paints.length === 0) return '';
-    const named = paints.map(
-      ({ paint, chanceShort }) => `${nameOf(paint)} (${wordChance(chanceShort, say)})`,
-    );
-    return `${isAll ? 'May run short' : 'Most likely to run short'}: ${listOf(named)}.`;
-  },
-  onWay: (ml: number, paints: number) =>
-    `This counts ${say.ml(ml)} that ${formOf(paints, 'is', 'are')} still on the way.`,
+  chance: (chance: Chance) => `In ${wordTimes(chance, say)} armies like yours nothing runs out.`,
+  tightest: (paint: string) => `Tightest: ${nameOf(paint)}.`,
+  missing: (paints: readonly string[]) =>
+    paints.length === 0 ? '' : `You have no ${listOf(paints.map(nameOf))}.`,
+  first: ({ paint, evening, unit }: FirstOut) =>
+    `${nameOf(paint)} goes first: evening ${say.count(evening)}, in ${nameOf(unit)}.`,
+  mayToo: (paints: number) => (paints === 0 ? '' : `${say.count(paints)} more may run out.`),
+  onWay: (ml: number) => `The ${say.ml(ml)} on the way are counted.`,
 });
 
 const costWords = (say: NumberWords) => ({
   question: 'What does a figure cost?',
   noPrices: 'No prices yet',
-  howToPrice:
-    'None of the paint that this army needs has a price. Write what your pots cost into the price column of the ' +
-    'pots sheet, or what shops ask into the offers sheet.',
-  average: (range: Range) =>
-    `In paint and extras used, on average; low to high ${wordCostRange(range, say)} (${lowHighMeaning}).`,
-  all: (figures: number, whole: Amount, range: Range, remaining: Amount | undefined) => {
-    const left =
-      remaining === undefined
-        ? '. What is still to be used has no price yet.'
-        : `, of which ${say.amount(remaining)} is still to be used.`;
-    return `For all ${countOf(say, figures, 'figure')} ${say.amount(whole)} (${wordCostRange(range, say)})${left}`;
+  howToPrice: 'Write what your pots cost into the pots sheet, or what shops ask into the offers sheet.',
+  average: (range: Range) => {
+    const usual = wordRange(range, say.bareAbout);
+    return `Paint and extras, on average; usually ${usual}.`;
+  },
+  spread: (spread: CostSums['spread']) => {
+    if (spread === undefined) return '';
+    const { least, most } = spread;
+    const figure = ({ exactMinor, unit }: typeof least) =>
+      `${say.bareAbout(exactMinor.toNumber())} (${nameOf(unit)})`;
+    return `By unit: ${sharedWords.range(figure(least), figure(most))}.`;
   },
   unpriced: (paints: readonly string[]) =>
-    paints.length === 0 ? '' : `Not all priced: ${listOf(paints.map(nameOf))}.`,
+    paints.length === 0 ? '' : `Not fully priced: ${listOf(paints.map(nameOf))}.`,
 });
 
 const buyingWords = (say: NumberWords) => ({
   question: 'What must I buy?',
+  now: (sum: string) => `${sum} now`,
   nothing: 'Nothing',
   /** What pots without a shop cost; undefined where none was ever owned. */
   noShop: (cost: OrderSums['alikeCost'] | undefined) =>
     cost === undefined ? 'Nothing on offer' : `${say.priced(cost.minor, cost.atLeast)}, without a shop`,
-  isEnough: 'What stands on the shelf is enough for this army.',
-  order: ({ bills, postageMinor }: Order, { order, isPostageKnown }: Summary) => {
-    const none = isPostageKnown ? 'no postage' : 'postage not known';
-    const postage = postageMinor === 0 ? none : `postage of ${say.money(postageMinor)} included`;
-    return `${countOf(say, order.pots, 'whole pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}, ${postage}.`;
-  },
-  notProved: (aboveBestMinor: number) =>
-    `Not proved: at most ${say.money(aboveBestMinor)} above the best possible.`,
+  isEnough: 'Your shelf should do.',
+  isEnoughOnWay: 'Your shelf and the pots on the way should do.',
+  order: ({ bills }: Order, pots: number) =>
+    `${countOf(say, pots, 'pot')} from ${listOf(bills.map(({ shop }) => nameOf(shop)))}.`,
+  notProved: (aboveBestMinor: number) => `At most ${say.money(aboveBestMinor)} above the cheapest.`,
   unmet: (alike: readonly Alike[]) =>
     alike.length === 0
       ? ''
-      : `No offer covers ${listOf(alike.map((one) => `${nameOf(one.paint)} (${say.ml(one.ml)} more for that: ${wordAlike(one, say)})`))}.`,
-  restock: (cashMinor: number) => `Another ${say.money(cashMinor)} would fill low pots up to their level.`,
+      : `No shop sells enough ${listOf(alike.map((one) => `${nameOf(one.paint)} (${wordAlike(one, say)})`))}.`,
+  restock: (cashMinor: number) => `Refilling low pots costs another ${say.money(cashMinor)}.`,
   budget: (budgetMinor: number, { figures, finished }: BudgetSums, order: Order) => {
     const all = countOf(say, figures, 'figure');
     const some = finished === figures ? `all ${all}` : sharedWords.some(say.count(finished), all);
@@ -113,26 +104,41 @@ const buyingWords = (say: NumberWords) => ({
 });
 
 const promiseWords = (say: NumberWords) => ({
-  /** What was asked for, and how well the order keeps it. */
-  asked: ({ promised, summary }: Plan) =>
-    `Asked for: ${say.sure(promised.surePercent ?? 0)} sure. ${wordStanding(summary.promise.standing, promised, say)}.`,
-  /** What it would cost to buy in goes. */
-  goes: ({ cashNowMinor, follows }: Choice) =>
-    `In goes it would be ${say.money(cashNowMinor)} now and ${(follows.atLeast ? sharedWords.atLeast : String)(say.money(Math.round(follows.meanInAllMinor.value)))} in all, on average.`,
+  /** How well the order keeps what was asked for. */
+  kept: ({ promised, summary }: Plan) => `${wordStanding(summary.promise.standing, promised, say)}.`,
   follows: (follows: Follows) => wordInAll(follows, say),
 });
 
 function wordStanding(standing: Standing, promised: Promised, say: NumberWords): string {
-  const whole = wordReached(promised.metOnFreshDraws, say);
-  const lasts = `nothing runs out in ${whole} of armies like this`;
+  const whole = `In ${wordTimes(promised.metOnFreshDraws, say)} armies like yours nothing runs out`;
   switch (standing) {
     case 'kept':
-      return `Nothing runs out in ${whole} of armies like this`;
+      return whole;
     case 'apart':
-      return `Of paints on offer nothing runs out in ${wordReached(promised.metOfOffered, say)} of armies like this, of all in ${whole}`;
+      return `In ${wordTimes(promised.metOfOffered, say)} armies like yours no paint on offer runs out`;
     case 'missed':
-      return `The offers do not reach that: ${lasts}`;
     case 'not sold':
-      return `No offer helps to that: ${lasts}`;
+      return `${whole}: no shop brings the ${say.sure(promised.surePercent ?? 0)} asked for`;
   }
 }
+
+const aheadWords = (say: NumberWords) => ({
+  evenings: ({ evenings, eveningMin }: TimePlan, { firstFinished: first }: Ahead) => {
+    const done =
+      first === undefined ? '' : `; ${nameOf(first.unit)} is finished on evening ${say.count(first.evening)}`;
+    return `${countOf(say, evenings, 'evening')} of ${wordMinutes(eveningMin, say)}${done}.`;
+  },
+  label: 'Next:',
+  next: (next: NextStep): string => {
+    switch (next.what) {
+      case 'weigh': {
+        const pot = `${nameOf(next.paint)} ${sharedWords.containers[next.container][0]}`;
+        return `weigh your ${pot} before and after evening ${say.count(next.evening)}: that settles ${say.percent(next.share)} of the doubt about what to buy.`;
+      }
+      case 'order':
+        return next.pots === 1 ? 'order this pot.' : `order these ${say.count(next.pots)} pots.`;
+      case 'paint':
+        return `paint: ${nameOf(next.unit)}, ${nameOf(next.zone)}, ${nameOf(next.paint)}.`;
+    }
+  },
+});

@@ -1,4 +1,4 @@
-// The answer in three figures, from the small plan and from plans bent one way each.
+// The first screen, from the small plan and from plans bent one way each.
 import { describe, expect, it } from 'vitest';
 import { exactMinor } from '../../../../src/model/money.js';
 import type { Plan } from '../../../../src/model/plan.js';
@@ -15,31 +15,35 @@ describe('the small plan', () => {
   const [lasting, cost, cash] = answerOf({});
 
   it('does not last', () => {
-    // On the way: 12 ml x 0.96 = 11.52.
+    // On the way: 12 ml x 0.96 = 11.52. On the first evening 10 figures get coats of 6.05 / 3 ml, and 4.1 ml are there.
     expect(lasting).toBe(
-      'Will the pots last? No. The chance that today’s pots last for the whole army is 0%: there is no pot of Rust hush. ' +
-        '6 paints needed: 1 none owned, 1 short, 1 tight and 3 enough. ' +
-        'May run short: Nettle coat (97%), Pond wash (21%) and Kettle grey (8%). ' +
-        'This counts 11.5 ml that is still on the way.',
+      'Will the pots last? No: 1 is missing, 1 runs out. You have no Rust hush. ' +
+        'Nettle coat goes first: evening 1, in First watch. 1 more may run out. The 11.5 ml on the way are counted.',
     );
   });
 
   it('costs at least 43 cents a figure', () => {
-    // 910.3 / 21 = 43.35; 640 / 21 = 30.5; 1340 / 21 = 63.8
+    // 910.3 / 21 = 43.35; 640 / 21 = 30.5; 1340 / 21 = 63.8. Wardens 43.55, the ram 39.3.
     expect(cost).toBe(
-      'What does a figure cost? at least €0.43. In paint and extras used, on average; low to high €0.30 to €0.64 ' +
-        '(one time in ten less, one time in ten more). For all 21 figures at least €9.10 (€6.40 to €13.40), ' +
-        'of which at least €8.74 is still to be used. Not all priced: Bell brass and Rust hush.',
+      'What does a figure cost? at least €0.43. Paint and extras, on average; usually 0.30 to 0.64. ' +
+        'By unit: 0.39 (The ram) to 0.44 (Second watch). Not fully priced: Bell brass and Rust hush.',
     );
   });
 
   it('asks for one pot', () => {
     expect(cash).toBe(
-      'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ' +
-        'Asked for: 80% sure. Of paints on offer nothing runs out in 82.1% ± 0.4% of armies like this, ' +
-        'of all in 23.8% ± 0.4%. In goes it would be €7.40 now and at least €8.71 in all, on average. ' +
-        'No offer covers Rust hush (4.1 ml more for that: 1 pot of 17 ml, unpriced). Another €6.40 would fill low pots up to their level.',
+      'What must I buy? €7.40 now. 1 pot from The Ferry Steps. In 82 of 100 armies like yours no paint on offer ' +
+        'runs out. No shop sells enough Rust hush (1 pot of 17 ml, unpriced). Refilling low pots costs another €6.40.',
     );
+  });
+
+  it('tells the evenings, and what to do next', () => {
+    const { evenings, next } = viewPlan(smallPlan, []).answer;
+    expect(plainSpaces(evenings)).toBe('4 evenings of 2 h 30 min; The ram is finished on evening 2.');
+    expect(next).toEqual({
+      label: 'Next:',
+      says: 'weigh your Nettle coat dropper before and after evening 1: that settles 78% of the doubt about what to buy.',
+    });
   });
 
   it('names what decides each figure', () => {
@@ -70,54 +74,56 @@ describe('other plans', () => {
   const only = (...paints: string[]) => smallPlan.stock.filter(({ paint }) => paints.includes(paint));
 
   it.each([
-    [1, 'Yes: over 99% sure'],
-    [0.93, 'Yes: 93% sure'],
-    [0.9, 'Yes: 90% sure'],
-    [0.8999, 'Likely: 90% sure'],
-    [0.5, 'Likely: 50% sure'],
-    [0.4999, 'Hardly: 50% sure'],
-    [0.1, 'Hardly: 10% sure'],
-    [0.0999, 'No: only 10% sure'],
-    [0.005, 'No: only 1% sure'],
-    [0.0049, 'No: under 1% sure'],
-    [0, 'No: under 1% sure'],
-  ])('lasts with a chance of %d: %s', (share, figure) => {
+    [1, 'Yes: all 2 last', 'over 99 of 100'],
+    [0.93, 'Yes: all 2 last', '93 of 100'],
+    [0.9, 'Yes: all 2 last', '90 of 100'],
+    [0.8999, 'Perhaps: 1 of 2 may run out', '90 of 100'],
+    [0.0049, 'Perhaps: 1 of 2 may run out', 'under 1 of 100'],
+  ])('all last with a chance of %d: %s', (share, figure, times) => {
     const stock = only('Kettle grey', 'Chalk light');
     const ranges = { ...smallPlan.ranges, chanceAllLast: { chance: share, error: 0.003 } };
     expect(answerOf({ stock, ranges })[0]).toBe(
-      `Will the pots last? ${figure}. That is the chance that today’s pots last for the whole army. ` +
-        '2 paints needed: 2 enough. May run short: Kettle grey (8%).',
+      `Will the pots last? ${figure}. In ${times} armies like yours nothing runs out. Tightest: Kettle grey.`,
+    );
+  });
+
+  it('counts what runs out where nothing is missing', () => {
+    expect(answerOf({ stock: only('Nettle coat', 'Pond wash', 'Chalk light') })[0]).toBe(
+      'Will the pots last? No: 1 of 3 runs out. Nettle coat goes first: evening 1, in First watch. 1 more may run out. ' +
+        'The 11.5 ml on the way are counted.',
     );
   });
 
   it.each([
-    [0.01, ' May run short: Kettle grey (1%).'],
+    [0.01, ' Tightest: Kettle grey.'],
     [0.0099, ''],
-  ])('names a paint that runs short with a chance of %d as one that may: %j', (chance, says) => {
-    const stock = only('Kettle grey');
+  ])('names a paint that runs short with a chance of %d as the tightest: %j', (chance, says) => {
     const { paints, ...ranges } = smallPlan.ranges;
     const grey = paints.get('Kettle grey');
     if (grey === undefined) throw new Error('no paint');
     const chanceShort = { chance, error: 0.001 };
-    const changed = { ...ranges, paints: new Map([['Kettle grey', { ...grey, chanceShort }]]) };
-    expect(answerOf({ stock, ranges: changed })[0]).toMatch(
-      new RegExp(`1 paint needed: 1 enough\\.${says.replaceAll(/[.()]/g, '\\$&')}$`),
+    const changed = {
+      ...ranges,
+      chanceAllLast: { chance: 0.99, error: 0.001 },
+      paints: new Map([['Kettle grey', { ...grey, chanceShort }]]),
+    };
+    expect(answerOf({ stock: only('Kettle grey'), ranges: changed })[0]).toBe(
+      `Will the pots last? Yes: it lasts. In 99 of 100 armies like yours nothing runs out.${says}`,
     );
   });
 
   it('says that the offers do not reach what was asked for', () => {
-    const { promised } = smallPlan;
-    const missed = { ...promised, metOfOffered: { chance: 0.61, error: 0.005 } };
+    const missed = { ...smallPlan.promised, metOfOffered: { chance: 0.61, error: 0.005 } };
     expect(answerOf({ promised: missed })[2]).toContain(
-      'Asked for: 80% sure. The offers do not reach that: nothing runs out in 23.8% ± 0.4% of armies like this. In goes',
+      'In 24 of 100 armies like yours nothing runs out: no shop brings the 80% asked for.',
     );
   });
 
   it('says plainly what was kept', () => {
     const whole = { ...smallPlan.promised, metOnFreshDraws: smallPlan.promised.metOfOffered };
-    const kept = 'sure. Nothing runs out in 82.1% ± 0.4% of armies like this. In goes';
-    expect(answerOf({ promised: whole })[2]).toContain(`Asked for: 80% ${kept}`);
-    expect(answerOf({ promised: { ...whole, surePercent: 82.5 } })[2]).toContain(`Asked for: 82.5% ${kept}`);
+    expect(answerOf({ promised: whole })[2]).toContain(
+      'The Ferry Steps. In 82 of 100 armies like yours nothing runs out. No shop',
+    );
   });
 
   it('bought in goes, says what follows', () => {
@@ -125,17 +131,24 @@ describe('other plans', () => {
       aim: { policy: 'goes' },
       promised: { ...smallPlan.promised, surePercent: undefined },
     } as const;
-    const start = 'What must I buy? €7.40. 1 whole pot from The Ferry Steps, postage of €3.90 included. ';
+    const start = 'What must I buy? €7.40 now. 1 pot from The Ferry Steps. ';
     const end =
-      ' No offer covers Rust hush (4.1 ml more for that: 1 pot of 17 ml, unpriced). Another €6.40 would fill low pots up to their level.';
-    expect(answerOf(goes)[2]).toBe(
-      `${start}With 0.2 more orders, on average, it is at least €8.71 in all, one time in ten over €14.80. The next most likely falls before Second watch is done (12%), for about €7.40.${end}`,
-    );
-    const choices = smallPlan.choices.map((choice) => ({
-      ...choice,
-      follows: { ...choice.follows, next: undefined },
-    }));
-    expect(answerOf({ ...goes, choices })[2]).toBe(`${start}No other order follows.${end}`);
+      ' No shop sells enough Rust hush (1 pot of 17 ml, unpriced). Refilling low pots costs another €6.40.';
+    const followed = (change: Partial<Plan['choices'][number]['follows']>) =>
+      answerOf({
+        ...goes,
+        choices: smallPlan.choices.map((choice) => ({
+          ...choice,
+          follows: { ...choice.follows, ...change },
+        })),
+      })[2];
+    const then = 'the next before Second watch is done: at least €8.71 in all.';
+    expect(followed({})).toBe(`${start}Perhaps one more order, ${then}${end}`);
+    const orders = (value: number) => followed({ ordersAfter: { value, error: 0 } });
+    expect(orders(0.5)).toBe(`${start}Expect one more order, ${then}${end}`);
+    expect(orders(1)).toBe(`${start}Expect 1 more order, ${then}${end}`);
+    expect(orders(1.3)).toBe(`${start}Expect 1 or 2 more orders, ${then}${end}`);
+    expect(followed({ next: undefined })).toBe(`${start}No other order follows.${end}`);
   });
 
   it('says so where nothing needs buying', () => {
@@ -144,38 +157,23 @@ describe('other plans', () => {
     const order = { ...nothingOrdered, unmet: [] };
     const [, , cash] = answerOf({ order, promised, restock: undefined });
     expect(cash).toBe(
-      'What must I buy? Nothing. What stands on the shelf is enough for this army. Asked for: 80% sure. ' +
-        'Nothing runs out in 99.2% ± 0.1% of armies like this.',
+      'What must I buy? Nothing. Your shelf and the pots on the way should do. ' +
+        'In 99 of 100 armies like yours nothing runs out.',
     );
   });
 
   it('does not call an unmet need nothing', () => {
     const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
     expect(cash).toBe(
-      'What must I buy? Nothing on offer. Asked for: 80% sure. No offer helps to that: nothing runs ' +
-        'out in 23.8% ± 0.4% of armies like this. No offer covers Rust hush (4.1 ml more for that: 1 pot of 17 ml, unpriced).',
-    );
-  });
-
-  it('asks for another like yours where no shop has it', () => {
-    // Two droppers of 17 ml x 0.94 = 15.98 usable hold 20 ml, at 2.95 each.
-    const stock = smallPlan.stock.map((one) => ({
-      ...one,
-      pots: one.pots.map((pot) => ({ ...pot, priceMinor: 295 })),
-    }));
-    const nettle = { paint: 'Nettle coat', ml: 20 };
-    const figureOf = (...unmet: readonly { paint: string; ml: number }[]) =>
-      answerOf({ stock, order: { ...nothingOrdered, unmet }, restock: undefined })[2];
-    expect(figureOf(nettle)).toMatch(/^What must I buy\? €5\.90, without a shop\. /);
-    expect(figureOf(nettle, { paint: 'Rust hush', ml: 1 })).toMatch(
-      /^What must I buy\? at least €5\.90, without a shop\. /,
+      'What must I buy? Nothing on offer. In 24 of 100 armies like yours nothing runs out: no shop brings the 80% ' +
+        'asked for. No shop sells enough Rust hush (1 pot of 17 ml, unpriced).',
     );
   });
 
   it('says how far above the best an order may lie', () => {
     const order = { ...smallPlan.order, status: 'not proved', aboveBestMinor: 140, unmet: [] } as const;
     const [, , cash] = answerOf({ order, restock: undefined });
-    expect(cash).toMatch(/ Not proved: at most €1\.40 above the best possible\.$/);
+    expect(cash).toMatch(/ At most €1\.40 above the cheapest\.$/);
   });
 
   const noPrice = { exactMinor: exactMinor(0), atLeast: true };
@@ -185,15 +183,8 @@ describe('other plans', () => {
       costs: { ...smallPlan.costs, useWhole: noPrice, useRemaining: noPrice },
     });
     expect(cost).toBe(
-      'What does a figure cost? No prices yet. None of the paint that this army needs has a price. Write what your ' +
-        'pots cost into the price column of the pots sheet, or what shops ask into the offers sheet.',
-    );
-  });
-
-  it('says so where only what is still to be used has no price', () => {
-    const [, cost] = answerOf({ costs: { ...smallPlan.costs, useRemaining: noPrice } });
-    expect(cost).toContain(
-      'For all 21 figures at least €9.10 (€6.40 to €13.40). What is still to be used has no price yet. Not all priced: ',
+      'What does a figure cost? No prices yet. Write what your pots cost into the pots sheet, or what shops ask ' +
+        'into the offers sheet.',
     );
   });
 
@@ -213,6 +204,6 @@ describe('other plans', () => {
       costs: { ...smallPlan.costs, units: [], useWhole: zero, useRemaining: zero, unpriced: [] },
     });
     expect(lasting).toBe('Will the pots last? Yes. This army needs no paint.');
-    expect(cost).toContain('€0.00. In paint and extras used, on average; low to high €0.00 (');
+    expect(cost).toContain('€0.00. Paint and extras, on average; usually 0.00.');
   });
 });
