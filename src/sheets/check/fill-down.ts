@@ -49,17 +49,24 @@ function fillRow(written: readonly Cell[], placed: readonly Filled[]): readonly 
   let cells: Cell[] | undefined;
   for (const [at, column] of placed.entries()) {
     const cell = written[column.index] ?? '';
-    if (!isBlank(cell)) {
-      if (cell !== column.above) for (const behind of placed.slice(at + 1)) behind.above = '';
-      column.above = cell;
-    } else if (column.above !== '' && isMeant(written, column)) {
+    if (!isBlank(cell)) startAnew(cell, column, placed.slice(at + 1));
+    else if (column.above !== '' && isMeant(written, column)) {
       cells ??= [...written];
-      while (cells.length <= column.index) cells.push('');
-      cells[column.index] = column.above;
-      column.count += 1;
+      fill(cells, column);
     }
   }
   return cells ?? written;
+}
+
+function startAnew(cell: Cell, column: Filled, behind: readonly Filled[]): void {
+  if (cell !== column.above) for (const one of behind) one.above = '';
+  column.above = cell;
+}
+
+function fill(cells: Cell[], column: Filled): void {
+  while (cells.length <= column.index) cells.push('');
+  cells[column.index] = column.above;
+  column.count += 1;
 }
 
 const isBlank = (cell: Cell): boolean => typeof cell === 'string' && cell.trim() === '';
