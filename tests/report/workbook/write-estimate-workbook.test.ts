@@ -176,7 +176,8 @@ describe('an army past the bounds', () => {
     makeUnit({ row: 9, unit: 'fourth watch', count: 9, batch: 4, priority: 8 }),
     makeUnit({ row: 10, unit: 'fifth watch', count: 13, priority: 9 }),
   ];
-  const sheets = { ...everyKind, army: [...everyKind.army, ...more] };
+  const seven = everyKind.army.filter(({ row }) => row < 9);
+  const sheets = { ...everyKind, army: [...seven, ...more] };
   let plan: Plan;
   let book: Recalculated;
 
