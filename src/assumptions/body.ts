@@ -33,8 +33,8 @@ const stout = (values: Triple): Sourced => ({
 });
 
 /** Collections of models, by the packages of Debian that carry them. */
-const first = 'Debian’s 0ad-data 0.0.26 (CC BY-SA 3.0, 2022)';
-const second = 'Debian’s megaglest-data 3.13.0 (CC BY-SA 3.0, 2007 to 2011)';
+const first = 'a data package of Debian 12 with antique soldiers, beasts and houses (CC BY-SA 3.0, 2022)';
+const second = 'another one with creatures of legend and engines (CC BY-SA 3.0, 2007 to 2011)';
 
 const soldiers = 'eleven soldiers with shield and weapon, free licences, date unknown';
 

@@ -81,7 +81,7 @@ export interface UnitSums {
 export const mostUnitRows = 1000;
 
 /** One figure of a unit, on average. */
-export interface UnitFigure {
+interface UnitFigure {
   readonly unit: string;
   readonly exactMinor: ExactMinor;
 }

@@ -1,11 +1,11 @@
 // Bench: open models that the factors of creatures and things are held against. In: nothing. Out: collections, and by kind
 // the names of models. Of each kind every second name is kept apart: no factor was set from it.
 
-/** Packages of Debian 12, unpacked with `dpkg-deb -x`; the first one's archive of meshes too, into `meshes`. */
+/** Two data packages of Debian 12, known by version and licence, unpacked with `dpkg-deb -x`; the first one's archive of meshes too, into `meshes`. */
 export const collections = {
-  first: { package: '0ad-data 0.0.26-1', licence: 'CC BY-SA 3.0', date: '2022', ending: '.dae.cached.pmd' },
+  first: { version: '0.0.26-1', licence: 'CC BY-SA 3.0', date: '2022', ending: '.dae.cached.pmd' },
   second: {
-    package: 'megaglest-data 3.13.0-3',
+    version: '3.13.0-3',
     licence: 'CC BY-SA 3.0',
     date: '2007 to 2011',
     ending: '.g3d',
