@@ -17,11 +17,16 @@ const owning: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
+/** Columns that are looked into; only a table gone wrong has more. */
+const mostAsked = 10;
+
 export function questionOwned(table: Table, findings: Findings): void {
-  const { file, sheet, headerRow: row } = table;
-  for (const [index, header] of table.headers.entries()) {
+  const { file, sheet, headerRow: row, headers } = table;
+  const owned = headers.flatMap((header, index) => {
     const isOwning = wordsOf(header).some((word) => owning.has(word));
-    if (!isOwning || isNote(header) || columnMeant(sheet, header) !== undefined) continue;
+    return !isOwning || isNote(header) || columnMeant(sheet, header) !== undefined ? [] : [{ header, index }];
+  });
+  for (const { header, index } of owned.slice(0, mostAsked)) {
     const cells = table.rows.map(({ cells }) => cells[index] ?? '');
     const none = cells.findIndex(saysNo);
     if (none === -1 || cells.every((cell) => cell === '')) continue;
