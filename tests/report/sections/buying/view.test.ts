@@ -86,7 +86,7 @@ describe('buying in goes', () => {
     expect([view?.figure, view?.says, view?.next]).toEqual([
       'at least €8.71',
       'in all on average, with 0.2 more orders; one time in ten over €14.80.',
-      'The next most likely falls before Second watch is done (12%), for about €7.40.',
+      'The next most likely comes before Second watch is done (in 12 of 100 armies), for about €7.40.',
     ]);
     expect(view?.lead).toContain('made in goes');
     expect(view?.note).toContain('400 of them were painted on paper');
