@@ -1,6 +1,8 @@
 // Small checked sheets for stage tests: say what matters, the rest takes the default of its column.
+
+import type { Figure } from '../src/model/figure.js';
 import type { MeasuredPiece } from '../src/model/measured.js';
-import type { Figure, Offer, Paint, Pot, Sheets, Shop, Step, Unit } from '../src/model/sheets.js';
+import type { Offer, Paint, Pot, Sheets, Shop, Step, Unit } from '../src/model/sheets.js';
 
 export const makePot = (pot: Partial<Pot> & { paint: string }): Pot => ({
   row: 2,

@@ -2,7 +2,7 @@
 
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import type { Figure } from '../model/sheets.js';
+import type { Figure } from '../model/figure.js';
 import { usualBuild } from '../model/usual-build.js';
 import { dresses, type KitItem } from '../model/words.js';
 import { measureFigure } from './measure-figure.js';

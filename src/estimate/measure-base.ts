@@ -1,5 +1,5 @@
 // Estimate: surface of a base, a box and a length. In: lengths in mm. Out: areas in cm2.
-import type { BaseShape, BoxSides } from '../model/sheets.js';
+import type { BaseShape, BoxSides } from '../model/figure.js';
 
 const cm2PerMm2 = 0.01;
 

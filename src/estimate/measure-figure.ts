@@ -1,8 +1,8 @@
 // Estimate: the surface of one figure by part. In: a figure and the assumptions. Out: areas in cm2, mark and doubt.
 import { assume, likely, logSpread } from '../assumptions/look-up.js';
 import { type Assumptions, type Mark, nameForFigure, weakestMark } from '../model/assumption.js';
+import type { Figure } from '../model/figure.js';
 import { reachedOf } from '../model/measured.js';
-import type { Figure } from '../model/sheets.js';
 import { isMeasuredByLength, type KitItem } from '../model/words.js';
 import type { FigureArea, Surface } from '../model/work.js';
 import { type BodyPart, bodyParts, isBasePart, type Part, partsOfFigure } from '../model/zones.js';

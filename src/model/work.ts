@@ -1,7 +1,8 @@
 // Model: the estimate, work as lines of paint. In: nothing. Out: its types. Lengths mm, films µm, areas cm2, volumes ml.
 import type { Mark } from './assumption.js';
 import type { CoatReason } from './colour.js';
-import type { Figure, Unit } from './sheets.js';
+import type { Figure } from './figure.js';
+import type { Unit } from './sheets.js';
 import type { Layer, Method } from './words.js';
 import type { Part } from './zones.js';
 

@@ -5,6 +5,7 @@ import { cellProblems } from './cell-problems.js';
 import { crossProblems } from './cross-problems.js';
 import { fileProblems } from './file-problems.js';
 import { modelProblems } from './model-problems.js';
+import { useProblems } from './use-problems.js';
 import type { Wording } from './wording.js';
 
 const catalogue = {
@@ -12,6 +13,7 @@ const catalogue = {
   ...cellProblems,
   ...modelProblems,
   ...crossProblems,
+  ...useProblems,
 } as const satisfies Record<string, Wording>;
 
 export type ProblemCode = keyof typeof catalogue;

@@ -1,7 +1,8 @@
 // Summary: how the promise stands. In: what was promised, the order. Out: whether it is kept.
 import type { Order } from '../model/order.js';
+import type { PromiseSums, Standing } from '../model/order-sums.js';
 import type { Promised, PromiseLevel } from '../model/ranges.js';
-import { type PromiseSums, reaches, type Standing } from '../model/summary.js';
+import { reaches } from '../model/summary.js';
 
 interface Inputs {
   readonly promised: Promised;

@@ -3,9 +3,9 @@ import { usableShare } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import { newestPaid } from '../model/newest-paid.js';
 import type { OrderNeed } from '../model/order.js';
+import type { Alike } from '../model/order-sums.js';
 import type { Paint } from '../model/sheets.js';
 import type { PaintStock } from '../model/stock.js';
-import type { Alike } from '../model/summary.js';
 import { usualPot } from '../model/usual-pot.js';
 import { sameMl } from '../model/volume.js';
 

@@ -1,6 +1,6 @@
 // Summary: what a budget finishes. In: the budget. Out: figures in all and finished, units whole and open.
 import type { Budget } from '../model/order.js';
-import type { BudgetSums } from '../model/summary.js';
+import type { BudgetSums } from '../model/order-sums.js';
 
 /** Undefined without a budget. */
 export function sumBudget(budget: Budget | undefined): BudgetSums | undefined {

@@ -1,7 +1,7 @@
 // Summary: ways to buy beside one another. In: the choices, which of them is the order's. Out: sums, and what waits.
 import type { Aim, Choice, Needed } from '../model/choices.js';
 import type { Order, OrderLine } from '../model/order.js';
-import type { BuyingSums, ChoiceSums } from '../model/summary.js';
+import type { BuyingSums, ChoiceSums } from '../model/order-sums.js';
 
 interface Inputs {
   readonly aim: Aim;

@@ -1,6 +1,6 @@
 // Summary: an order counted. In: the order, the shelf. Out: its pots, what of it could be left out, what no shop has, other ways.
 import type { Order, OrderedPot, OrderLine } from '../model/order.js';
-import type { Alike, OrderSums, OtherWay } from '../model/summary.js';
+import type { Alike, OrderSums, OtherWay } from '../model/order-sums.js';
 import { listAlike, type Shelf } from './list-alike.js';
 
 export function sumOrder(order: Order, shelf: Shelf): OrderSums {

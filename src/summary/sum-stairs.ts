@@ -1,6 +1,6 @@
 // Summary: where the staircase rises. In: its steps, the army's order. Out: steps at which the cash goes up, the next one.
 import type { Order, Stair, Stairs } from '../model/order.js';
-import type { NextRise, Rise, StairSums } from '../model/summary.js';
+import type { NextRise, Rise, StairSums } from '../model/order-sums.js';
 
 /** Undefined for an army of nobody, which has no steps. */
 export function sumStairs(stairs: Stairs, { totalMinor }: Order, figureCount: number): StairSums | undefined {

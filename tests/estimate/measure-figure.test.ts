@@ -4,7 +4,7 @@ import { overrideAssumptions } from '../../src/assumptions/override-assumptions.
 import { registry } from '../../src/assumptions/registry.js';
 import { measureBase, measureBox } from '../../src/estimate/measure-base.js';
 import { areaDoubts, bareSkinCm2, inputsOfPart, measureFigure } from '../../src/estimate/measure-figure.js';
-import type { Figure, FigureModel } from '../../src/model/sheets.js';
+import type { Figure, FigureModel } from '../../src/model/figure.js';
 import { builds } from '../../src/model/words.js';
 import { columns } from '../../src/sheets/columns/columns.js';
 import { makeFigure, makePiece } from '../make-sheets.js';

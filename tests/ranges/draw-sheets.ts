@@ -1,7 +1,8 @@
 // Ranges tests: armies by chance for properties. In: nothing. Out: arbitraries of sheets with every method, mixes, shared
 // leftovers, boxes, bases, areas of the painter's own, and units half done.
 import fc from 'fast-check';
-import type { Figure, Sheets, Step } from '../../src/model/sheets.js';
+import type { Figure } from '../../src/model/figure.js';
+import type { Sheets, Step } from '../../src/model/sheets.js';
 import { boxBuilds, builds, dresses, kitItems, layers, methods } from '../../src/model/words.js';
 import { makeFigure, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 

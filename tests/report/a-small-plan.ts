@@ -1,8 +1,8 @@
 // A plan small enough to work out by hand. The numbers stand in a-small-army.ts, a-small-shelf.ts,
 // a-small-climb.ts and a-small-doubt.ts; the tests repeat the arithmetic.
 import { registry } from '../../src/assumptions/registry.js';
+import type { Figure } from '../../src/model/figure.js';
 import type { Plan, PlanResults } from '../../src/model/plan.js';
-import type { Figure } from '../../src/model/sheets.js';
 import type { FigureArea } from '../../src/model/work.js';
 import { sumUpPlan } from '../../src/summary/sum-up-plan.js';
 import { ram, smallCosts, smallUnits, wardens } from './a-small-army.js';

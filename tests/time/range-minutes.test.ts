@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
-import type { Figure } from '../../src/model/sheets.js';
+import type { Figure } from '../../src/model/figure.js';
 import type { Line } from '../../src/model/work.js';
 import { rangeMinutes } from '../../src/time/range-minutes.js';
 import { makeFigure, makeSheets, makeStep } from '../make-sheets.js';

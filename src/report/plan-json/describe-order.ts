@@ -2,7 +2,7 @@
 // with money as decimal strings.
 import { toMajor } from '../../model/money.js';
 import type { Budget, Order, OrderLine, Stairs } from '../../model/order.js';
-import type { Alike } from '../../model/summary.js';
+import type { Alike } from '../../model/order-sums.js';
 import type { PlanDocument } from './plan-document.js';
 import { roundNumber } from './round-number.js';
 

@@ -1,6 +1,6 @@
 // Export: the rows of the reorder list, which reorder.csv and reorder.xlsx both write. In: a ReorderView. Out: rows, with
 // where each cost comes from.
-import type { Alike } from '../../model/summary.js';
+import type { Alike } from '../../model/order-sums.js';
 import type { Container } from '../../model/words.js';
 import { roundMl } from './format-amount.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './view-reorder.js';

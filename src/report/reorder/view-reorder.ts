@@ -3,8 +3,8 @@
 import type { Needed, Waiting } from '../../model/choices.js';
 import { minorDigits, toMajor } from '../../model/money.js';
 import type { Order, OrderLine, ShopBill } from '../../model/order.js';
+import type { Alike, BuyingSums, OrderSums } from '../../model/order-sums.js';
 import type { Plan } from '../../model/plan.js';
-import type { Alike, BuyingSums, OrderSums } from '../../model/summary.js';
 import type { Container } from '../../model/words.js';
 import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
 import { reorderWords } from './words.js';

@@ -1,5 +1,5 @@
 // Words: pots without a shop. In: a pot, how many. Out: text.
-import type { Alike } from '../../model/summary.js';
+import type { Alike } from '../../model/order-sums.js';
 import { countOf, type NumberWords } from './word-numbers.js';
 import { sharedWords } from './words.js';
 

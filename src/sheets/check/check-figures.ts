@@ -1,5 +1,5 @@
 // Checks: the figures sheet. In: its rows. Out: figures by name; a figure without any surface is told.
-import type { Figure, FigureModel } from '../../model/sheets.js';
+import type { Figure, FigureModel } from '../../model/figure.js';
 import { usualBuild } from '../../model/usual-build.js';
 import {
   boxBuilds,

@@ -1,6 +1,7 @@
 // Checks: the model files of a figure. In: a row of figures, files as measured. Out: the model in cm2; what is wrong is told.
+
+import type { FigureModel } from '../../model/figure.js';
 import type { MeasuredModel, MeasuredPiece } from '../../model/measured.js';
-import type { FigureModel } from '../../model/sheets.js';
 import { isBasePart } from '../../model/zones.js';
 import type { Details, ProblemCode } from '../../problems/catalogue.js';
 import type { ModelFile, ModelFiles } from '../model-file.js';

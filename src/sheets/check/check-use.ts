@@ -1,6 +1,8 @@
 // Checks: what the army's schemes ask for, against what there is. In: checked sheets. Out: warnings at the schemes' rows.
+
+import type { Figure } from '../../model/figure.js';
 import type { Pair } from '../../model/pair-units.js';
-import type { Figure, OwnZone } from '../../model/sheets.js';
+import type { OwnZone } from '../../model/sheets.js';
 import {
   modelPartsInZone,
   partsOfFigure,

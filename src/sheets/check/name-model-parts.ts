@@ -1,5 +1,7 @@
 // Checks: which parts of a model go by their own name. In: figures, zones, schemes. Out: figures, what nobody names put together.
-import type { Figure, FigureModel, OwnZone, Scheme } from '../../model/sheets.js';
+
+import type { Figure, FigureModel } from '../../model/figure.js';
+import type { OwnZone, Scheme } from '../../model/sheets.js';
 import { isBasePart, parts as knownParts } from '../../model/zones.js';
 import { type Findings, useDefault } from './collect-findings.js';
 

@@ -1,7 +1,7 @@
 // A reorder list with all that a list can hold: two groups, a set with a pot that nothing needs, a code with a leading
 // zero, unmet needs, a paint that waits, postage that comes back, notes.
 import type { Needed } from '../../../src/model/choices.js';
-import type { Alike } from '../../../src/model/summary.js';
+import type { Alike } from '../../../src/model/order-sums.js';
 import type { ReorderLine, ReorderPot, ReorderView } from '../../../src/report/reorder/view-reorder.js';
 
 export const pot = (more: Partial<ReorderPot> = {}): ReorderPot => ({

@@ -1,7 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { Figure } from '../../../src/model/figure.js';
 import type { Plan } from '../../../src/model/plan.js';
-import type { Figure, Sheets } from '../../../src/model/sheets.js';
+import type { Sheets } from '../../../src/model/sheets.js';
 import { registry } from '../../../src/plan-army.js';
 import { readSheets } from '../../../src/sheets/read-sheets.js';
 import { makePiece, makeUnit } from '../../make-sheets.js';

@@ -1,7 +1,7 @@
 // Report view: what a budget finishes. In: the plan's budget. Out: figures finished, what stays open and what it would take,
 // the order in short.
 import type { Budget, Order } from '../../../model/order.js';
-import type { OpenUnit } from '../../../model/summary.js';
+import type { OpenUnit } from '../../../model/order-sums.js';
 import { shareOf } from '../../drawing/scale.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { NumberWords } from '../../words/word-numbers.js';

@@ -1,7 +1,7 @@
 // Budget: its English. In: results, ways to say numbers. Out: text.
 import type { Aim } from '../../../model/choices.js';
 import type { Order, OrderNeed, ShopBill } from '../../../model/order.js';
-import type { BudgetSums } from '../../../model/summary.js';
+import type { BudgetSums } from '../../../model/order-sums.js';
 import { formOf } from '../../words/form-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import { wordAim } from '../../words/word-aim.js';

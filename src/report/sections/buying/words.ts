@@ -1,8 +1,8 @@
 // Ways to buy: their English. In: results, ways to say numbers. Out: text.
 import type { Aim, ChoiceLine, Follows, Sampled, Waiting } from '../../../model/choices.js';
 import type { Order, OrderNeed } from '../../../model/order.js';
+import type { Standing } from '../../../model/order-sums.js';
 import type { Chance, Promised, PromiseLevel } from '../../../model/ranges.js';
-import type { Standing } from '../../../model/summary.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import { wordNext } from '../../words/word-follows.js';
 import { nameOf } from '../../words/word-name.js';

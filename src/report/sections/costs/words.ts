@@ -1,5 +1,5 @@
 // Costs: its English. In: results, ways to say numbers. Out: text.
-import type { OrderSums } from '../../../model/summary.js';
+import type { OrderSums } from '../../../model/order-sums.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { lowHighMeaning } from '../../words/word-sure.js';

@@ -1,8 +1,8 @@
 // Report view: one line of the reorder list. In: the line, its shop, its order. Out: prices as text, what its pots cover
 // and leave over, why it is there where it covers nothing.
 import type { Order } from '../../../model/order.js';
+import type { OrderSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import type { OrderSums } from '../../../model/summary.js';
 import type { ReorderLine, ReorderShop } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { NumberWords } from '../../words/word-numbers.js';

@@ -1,8 +1,8 @@
 // Report view: the reorder list in words. In: the plan and its ReorderView. Out: groups, shops, lines with prices as text,
 // how good each order is, and what other ways would cost.
 import type { Order } from '../../../model/order.js';
+import type { OrderSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import type { OrderSums } from '../../../model/summary.js';
 import type { ReorderGroup, ReorderShop, ReorderView } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
 import { joinSentences } from '../../words/join-sentences.js';

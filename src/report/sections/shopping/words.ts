@@ -1,7 +1,7 @@
 // Shopping: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
 import type { Aim, Needed } from '../../../model/choices.js';
 import type { Order, ShopBill } from '../../../model/order.js';
-import type { Alike, OtherWay } from '../../../model/summary.js';
+import type { Alike, OtherWay } from '../../../model/order-sums.js';
 import type { ReorderGroup, ReorderLine, ReorderPot } from '../../reorder/view-reorder.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import { wordAlike } from '../../words/word-alike.js';

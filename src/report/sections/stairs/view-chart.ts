@@ -1,6 +1,7 @@
 // Report view: the staircase as shares of a drawing. In: steps that rise, the army's size and cash. Out: risers and ticks.
+
+import type { Rise, StairSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import type { Rise, StairSums } from '../../../model/summary.js';
 import type { Tick } from '../../drawing/draw-axes.js';
 import { listTicks, shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';

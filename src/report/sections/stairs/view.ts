@@ -1,6 +1,7 @@
 // Report view: cash against figures. In: the plan's staircase. Out: the steps as rows, what one more figure costs, notes.
+
+import type { Rise, StairSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import type { Rise, StairSums } from '../../../model/summary.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { NumberWords } from '../../words/word-numbers.js';

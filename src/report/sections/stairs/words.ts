@@ -1,6 +1,7 @@
 // Stairs: their English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
+
+import type { NextRise, Rise, StairSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import type { NextRise, Rise, StairSums } from '../../../model/summary.js';
 import { wordAim } from '../../words/word-aim.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';

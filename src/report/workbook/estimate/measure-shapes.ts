@@ -1,5 +1,5 @@
 // Report view: surfaces of boxes and bases as formulas. In: cells with mm. Out: terms in cm2.
-import type { BaseShape } from '../../../model/sheets.js';
+import type { BaseShape } from '../../../model/figure.js';
 import { minus, num, over, pi, plus, root, square, type Term, times } from './write-formula.js';
 
 interface Size {

@@ -2,7 +2,7 @@
 
 import { nameForFigure } from '../../../model/assumption.js';
 import { at } from '../../../model/at.js';
-import type { Figure } from '../../../model/sheets.js';
+import type { Figure } from '../../../model/figure.js';
 import { isCreature, isMeasuredByLength, type KitItem } from '../../../model/words.js';
 import type { FigureArea } from '../../../model/work.js';
 import {
@@ -13,9 +13,9 @@ import {
   parts,
   partsOfModel,
 } from '../../../model/zones.js';
-import { columnWords } from './column-words.js';
+import { areaColumns, partColumns, partKey } from './area-columns.js';
 import { baseCm2, boxCm2 } from './measure-shapes.js';
-import { type ColumnOf, SheetTable } from './sheet-table.js';
+import { SheetTable } from './sheet-table.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
 import { sheetWords } from './words.js';
 import {
@@ -33,44 +33,6 @@ import {
 
 type Assume = AssumptionSheet['likely'];
 
-/** No part of a model is named as a column is. */
-export const partKey = (part: Part): string => `part-${part}`;
-
-/** A column for each part. */
-export function partColumns(ofFigures: readonly Part[], digits?: number): Readonly<Record<string, ColumnOf>> {
-  const column = (part: Part): ColumnOf => (digits === undefined ? [part, 11] : [part, 11, digits]);
-  return Object.fromEntries(ofFigures.map((part) => [partKey(part), column(part)]));
-}
-
-const names = columnWords.areas;
-const columns = {
-  figure: [names.figure, 22],
-  eyeMm: [names.eyeMm, 8],
-  skin: [names.skin, 12, 3],
-  dress: [names.dress, 10],
-  dressFactor: [names.dressFactor, 11],
-  build: [names.build, 14],
-  buildFactor: [names.buildFactor, 11],
-  kit: [names.kit, 10],
-  relief: [names.relief, 8],
-  sculpt: [names.sculpt, 8],
-  lengthMm: [names.lengthMm, 10],
-  longMm: [names.longMm, 11],
-  wideMm: [names.wideMm, 11],
-  highMm: [names.highMm, 11],
-  ridgeMm: [names.ridgeMm, 11],
-  estimated: [names.estimated, 12, 3],
-  ownCm2: [names.ownCm2, 12],
-  scale: [names.scale, 10, 4],
-  base: [names.base, 10],
-  baseLongMm: [names.baseLongMm, 12],
-  baseWideMm: [names.baseWideMm, 12],
-  baseHighMm: [names.baseHighMm, 12],
-  perBase: [names.perBase, 13],
-  whole: [names.whole, 10, 3],
-  withBase: [names.withBase, 12, 3],
-} as const satisfies Record<string, ColumnOf>;
-
 type AreaTable = SheetTable<string>;
 
 export interface AreaSheet {
@@ -85,7 +47,7 @@ export interface AreaSheet {
 export function openAreas(figures: ReadonlyMap<string, FigureArea>, assume: Assume): AreaSheet {
   const ofFigures = listParts(figures);
   const table: AreaTable = new SheetTable(sheetWords.areas.name, {
-    ...columns,
+    ...areaColumns,
     ...partColumns(ofFigures, 3),
   });
   const rows = new Map<string, number>();

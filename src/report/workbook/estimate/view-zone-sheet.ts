@@ -2,9 +2,10 @@
 import type { OwnZone } from '../../../model/sheets.js';
 import type { FigureArea } from '../../../model/work.js';
 import { partsOfZone, type ZonePart } from '../../../model/zones.js';
+import { partColumns, partKey } from './area-columns.js';
 import { columnWords } from './column-words.js';
 import { type ColumnOf, SheetTable } from './sheet-table.js';
-import { type AreaSheet, partColumns, partKey } from './view-area-sheet.js';
+import type { AreaSheet } from './view-area-sheet.js';
 import type { AssumptionSheet } from './view-assumption-sheet.js';
 import { sheetWords } from './words.js';
 import type { SheetView } from './workbook-view.js';

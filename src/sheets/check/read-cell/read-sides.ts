@@ -1,5 +1,5 @@
 // Checks: bases and boxes. In: `round 25`, `25x50`, `90x30x20`. Out: shapes in mm, or a mistake.
-import type { BaseShape, BoxSides } from '../../../model/sheets.js';
+import type { BaseShape, BoxSides } from '../../../model/figure.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { parseNumber } from './parse-number.js';
 import { type Bound, checkBounds } from './read-number.js';

@@ -55,7 +55,7 @@ Esquema | Paso | Zona | Capa | Pintura
 Esclusero | 1 | todo | imprimación | Gris del muelle
 Esclusero | 2 | pantalones | capa base | Verde esclusa
 Esclusero | 3 | todo | lavado | Lavado de turba`,
-  ejército: `
+  unidades: `
 Unidad | Figura | Esquema | Cantidad
 Primera guardia | Esclusero | Esclusero | 20
 Barqueros | Barquero | Esclusero | 10`,
