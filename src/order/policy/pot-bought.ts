@@ -1,4 +1,5 @@
 // Policy: which pot of a paint would be bought. In: an order or none, the market. Out: its price and its shop's postage.
+import { at } from '../../model/at.js';
 import type { OrderLine } from '../../model/order.js';
 import type { Offer } from '../../model/sheets.js';
 import { type Market, openMarket } from '../open-market.js';
@@ -34,7 +35,7 @@ function cheapestPots(offers: readonly Offer[], market: Market): Map<string, Pot
     const postageMinor = market.shops.get(shop)?.postageMinor ?? 0;
     const shares = priceSet(pots, priceMinor, singles);
     for (const [place, { paint }] of pots.entries()) {
-      const share = shares[place] ?? 0;
+      const share = at(shares, place);
       if (share < (cheapest.get(paint)?.priceMinor ?? Number.POSITIVE_INFINITY))
         cheapest.set(paint, { priceMinor: share, postageMinor });
     }

@@ -1,5 +1,6 @@
 // Promise: what every order that keeps it must do otherwise than one that does not. In: groups of draws, the steps that an order
 // reaches. Out: rows over steps.
+import { at } from '../../model/at.js';
 import type { Row } from '../solver/integer-program.js';
 import type { DrawGroup } from './group-draws.js';
 
@@ -36,7 +37,7 @@ export function cutRows(inputs: CutInputs, reached: readonly number[]): Row[] {
   const failing = reached.map((step, place) =>
     groups.reduce((sum, { draws, steps }) => sum + ((steps[place] as number) > step ? draws : 0), 0),
   );
-  const mostFirst = failing.map((_, place) => place).sort((a, b) => (failing[b] ?? 0) - (failing[a] ?? 0));
+  const mostFirst = failing.map((_, place) => place).sort((a, b) => at(failing, b) - at(failing, a));
   const ways = [
     { places: mostFirst, isTight: true },
     { places: mostFirst.toReversed(), isTight: true },
@@ -56,19 +57,21 @@ interface Way {
 
 /** The paint that a group of draws is given to. */
 function givenTo(steps: Uint16Array, reached: readonly number[], { places, isTight }: Way): number {
-  const at = (place: number): number => steps[place] as number;
-  const failing = places.find((place) => at(place) > (reached[place] ?? 0));
+  const stepOf = (place: number): number => at(steps, place);
+  const failing = places.find((place) => stepOf(place) > at(reached, place));
   if (failing !== undefined) return failing;
-  const tight = isTight ? places.find((place) => at(place) > 0 && at(place) === reached[place]) : undefined;
-  return tight ?? places.find((place) => at(place) === 0) ?? (places[0] as number);
+  const tight = isTight
+    ? places.find((place) => stepOf(place) > 0 && stepOf(place) === reached[place])
+    : undefined;
+  return tight ?? places.find((place) => stepOf(place) === 0) ?? (places[0] as number);
 }
 
 /** Nothing where what needs no step is enough. */
 function cutRow({ groups, mayFail, stepColumns }: CutInputs, given: readonly number[]): Row[] {
   let lower = -mayFail;
   const draws = new Map<number, number>();
-  for (const [at, group] of groups.entries()) {
-    const place = given[at] as number;
+  for (const [row, group] of groups.entries()) {
+    const place = at(given, row);
     const column = stepColumns[place]?.[(group.steps[place] as number) - 1];
     if (column === undefined) continue;
     lower += group.draws;

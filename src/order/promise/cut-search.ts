@@ -1,5 +1,6 @@
 // Promise: the program of a promise, which grows by rows that cut off what does not keep it. In: what is sought, how fine. Out: the
 // program, and a way to cut off.
+import { at } from '../../model/at.js';
 import { listWares } from '../list-wares.js';
 import type { IntegerProgram, Solution } from '../solver/integer-program.js';
 import type { Ware } from '../ware.js';
@@ -81,7 +82,7 @@ function listEach({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness)
 
 /** A way's counts among other wares; undefined where it buys what is not among them. */
 function countsIn(wares: readonly Ware[], { wares: own, counts }: Way): number[] | undefined {
-  const countOf = new Map(own.map(({ offer }, place) => [offer, counts[place] ?? 0]));
+  const countOf = new Map(own.map(({ offer }, place) => [offer, at(counts, place)]));
   const found = wares.map(({ offer }) => countOf.get(offer) ?? 0);
   const sum = (all: readonly number[]): number => all.reduce((total, count) => total + count, 0);
   return sum(found) === sum([...countOf.values()]) ? found : undefined;

@@ -1,4 +1,5 @@
 // Promise: what whole pots of a paint come to. In: sizes. Out: amounts in ml, rising.
+import { at } from '../../model/at.js';
 import { sameMl } from '../../model/volume.js';
 
 /** Pots (or sets) that hold so much of a paint, and how many of them make sense. */
@@ -38,6 +39,6 @@ function addSize(
     for (let count = 0; count <= useful; count++) found.push(sum + count * ml);
   }
   found.sort((a, b) => a - b);
-  const each = found.filter((one, place) => place === 0 || one - (found[place - 1] ?? 0) > sameMl);
+  const each = found.filter((one, place) => place === 0 || one - at(found, place - 1) > sameMl);
   return each.length > most ? undefined : each;
 }

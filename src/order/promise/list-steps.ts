@@ -1,4 +1,5 @@
 // Promise: how far a paint may be raised. In: what it asks for over the draws, its sizes. Out: amounts, and which draws each does.
+import { at, numberAt } from '../../model/at.js';
 import { sameMl } from '../../model/volume.js';
 import { listAmounts, type Size } from './list-amounts.js';
 import type { Asked } from './list-asked.js';
@@ -47,7 +48,11 @@ export function listSteps(
     all === undefined ? stepsByDraws(rising, leastMl, to, mostSteps) : stepsByPots(all, leastMl);
   const enough = amounts.findIndex((ml) => countOver(rising, ml) <= shareLeft * mayFail);
   const kept = spread(enough < 0 ? amounts.length : enough + 1, mostSteps);
-  return { paint, amounts: kept.map((at) => amounts[at] ?? 0), beyond: kept.map((at) => beyond[at] ?? 0) };
+  return {
+    paint,
+    amounts: kept.map((step) => at(amounts, step)),
+    beyond: kept.map((step) => at(beyond, step)),
+  };
 }
 
 type Amounts = Pick<Steps, 'amounts' | 'beyond'>;
@@ -61,15 +66,15 @@ function stepsByPots(all: readonly number[], leastMl: number): Amounts {
 /** Amounts that the draws ask for, evenly among them; whatever whole pots come to, each draw asks for so much. */
 function stepsByDraws(rising: Float64Array, leastMl: number, to: number, mostSteps: number): Amounts {
   const first = rising.length - countOver(rising, leastMl);
-  const places = spread(rising.length - first, mostSteps).map((at) => first + at);
-  const amounts = [leastMl, ...places.map((at) => Math.min(to, rising[at] ?? 0))];
+  const places = spread(rising.length - first, mostSteps).map((step) => first + step);
+  const amounts = [leastMl, ...places.map((place) => Math.min(to, numberAt(rising, place)))];
   return { amounts, beyond: amounts.map((ml) => ml - 2 * sameMl) };
 }
 
 /** So many places at the most, evenly among `count`, the first and the last of them. */
 function spread(count: number, most: number): number[] {
-  if (count <= most) return Array.from({ length: count }, (_, at) => at);
-  return Array.from({ length: most }, (_, at) => Math.round((at * (count - 1)) / (most - 1)));
+  if (count <= most) return Array.from({ length: count }, (_, place) => place);
+  return Array.from({ length: most }, (_, place) => Math.round((place * (count - 1)) / (most - 1)));
 }
 
 /** Draws that ask for more than an amount. */

@@ -1,5 +1,6 @@
 // Promise: the order as an integer program in which each paint may be raised by steps. In: steps, wares, shops. Out: columns and
 // rows, and which column says that a step is taken.
+import { at } from '../../model/at.js';
 import type { Shop } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
 import { buildProgram, columnsOf, type OrderProgram } from '../build-program.js';
@@ -26,7 +27,7 @@ export function writePromiseProgram(
   wares: readonly Ware[],
   shops: ReadonlyMap<string, Shop>,
 ): PromiseProgram {
-  const needs = steps.map(({ paint, amounts }) => ({ paint, ml: amounts[0] ?? 0 }));
+  const needs = steps.map(({ paint, amounts }) => ({ paint, ml: at(amounts, 0) }));
   const asked = needs.filter(({ ml }) => ml > sameMl);
   const order = buildProgram({ needs: asked, wares, held: wares.map(() => 0), shops });
   const columns: Column[] = [...order.program.columns];
@@ -44,16 +45,16 @@ interface Writing {
 function addSteps({ paint, amounts }: Steps, { order, columns, rows }: Writing): number[] {
   const placed = amounts.slice(1).map(() => columns.push(yesOrNo) - 1);
   if (placed.length === 0) return placed;
-  const rises = placed.map((column, at): [number, number] => [
+  const rises = placed.map((column, step): [number, number] => [
     column,
-    (amounts[at] ?? 0) - (amounts[at + 1] ?? 0),
+    at(amounts, step) - at(amounts, step + 1),
   ]);
   const bought = (order.holders.get(paint) ?? []).map(({ column, ml }): [number, number] => [column, ml]);
-  rows.push(atLeast(amounts[0] ?? 0, [...bought, ...rises]));
-  placed.slice(1).forEach((column, at) => {
+  rows.push(atLeast(at(amounts, 0), [...bought, ...rises]));
+  placed.slice(1).forEach((column, step) => {
     rows.push(
       atLeast(0, [
-        [placed[at] ?? 0, 1],
+        [at(placed, step), 1],
         [column, -1],
       ]),
     );

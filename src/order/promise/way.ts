@@ -1,5 +1,6 @@
 // Promise: one way to buy, held against the draws. In: counts of wares, what is asked for. Out: what it costs, where it fails,
 // what it covers.
+import { at } from '../../model/at.js';
 import type { OrderedPot } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
 import type { Container } from '../../model/words.js';
@@ -27,7 +28,7 @@ export function wayOf(
   const pots = wares.flatMap(({ offer }, place) =>
     offer.pots.map((pot) => ({
       ...{ paint: pot.paint, container: pot.container, usableMl: usableMlOf(pot, assumptions) },
-      count: pot.count * (counts[place] ?? 0),
+      count: pot.count * at(counts, place),
     })),
   );
   const fails = markFailing(pots, open);
@@ -69,7 +70,7 @@ function markPaint(
 export function boughtIn({ wares, counts }: Pick<Way, 'wares' | 'counts'>): Map<string, number> {
   const bought = new Map<string, number>();
   for (const [place, { mlOf }] of wares.entries()) {
-    const count = counts[place] ?? 0;
+    const count = at(counts, place);
     for (const [paint, ml] of count > 0 ? mlOf : []) bought.set(paint, (bought.get(paint) ?? 0) + ml * count);
   }
   return bought;

@@ -1,4 +1,5 @@
 // Promise: the program with a column for each group of draws. In: the program over steps, groups. Out: columns and rows.
+import { at } from '../../model/at.js';
 import type { Column, IntegerProgram, Row } from '../solver/integer-program.js';
 import { type CutInputs, isShort } from './cut-rows.js';
 import type { DrawGroup } from './group-draws.js';
@@ -34,14 +35,14 @@ export function writeWhole(
   const columns: Column[] = [...program.columns];
   const rows: Row[] = [...program.rows];
   const served = groups.map(() => columns.push({ cost: 0, lower: 0, upper: 1, integer: false }) - 1);
-  for (const [at, { steps }] of groups.entries())
+  for (const [group, { steps }] of groups.entries())
     for (const [place, step] of steps.entries()) {
       const column = stepColumns[place]?.[step - 1];
       if (column === undefined) continue;
       rows.push(
         atLeast(0, [
           [column, 1],
-          [served[at] ?? 0, -1],
+          [at(served, group), -1],
         ]),
       );
     }
@@ -49,7 +50,7 @@ export function writeWhole(
   rows.push(
     atLeast(
       draws - mayFail,
-      groups.map((group, at) => [served[at] ?? 0, group.draws]),
+      groups.map((group, place) => [at(served, place), group.draws]),
     ),
   );
   if (start === undefined) return { columns, rows };
