@@ -34,6 +34,8 @@ export interface ZoneWork {
 
 /** All work of the army. */
 export interface WorkSums extends PutOut {
+  /** Of what is still to be put out, what ends on the figures; 0 where nothing is. */
+  readonly onFigureShare: number;
   /** Most paint first. */
   readonly zones: readonly ZoneWork[];
   /** In the order in which they first go on. */
@@ -184,6 +186,8 @@ export interface ColourSums {
   readonly fewest: FrontierChoice | undefined;
   /** What the largest difference saves; below 0: it costs more. */
   readonly savedMinor: number;
+  /** True where that is enough of the cash to be spoken of, or covers what no offer does. */
+  readonly isWorthwhile: boolean;
 }
 
 export interface DoubtSums {

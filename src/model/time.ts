@@ -20,6 +20,8 @@ export interface Pass {
   /** By spray can or airbrush; else in the hand, by brush, sponge or spatula. */
   readonly spray: boolean;
   readonly zones: readonly string[];
+  /** Each once, in step order. */
+  readonly paints: readonly string[];
   /** What is laid and how: what one setup serves. */
   readonly palette: string;
   /** Figures of the job that still need it. */

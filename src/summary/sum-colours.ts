@@ -9,14 +9,21 @@ interface Inputs {
   readonly frontier: Frontier;
 }
 
+/** From such a share of the cash on, saving it is worth another colour. */
+const leastSaved = 0.05;
+
 export function sumColours({ stock, frontier }: Inputs): ColourSums {
   const { points, fewestPots } = frontier;
-  const last = points.at(-1);
+  const [first, last] = [points[0], points.at(-1)];
+  const { cashMinor: firstMinor = 0, unmet: firstUnmet = [] } = first ?? {};
+  const savedMinor = firstMinor - (last?.cashMinor ?? 0);
+  const covered = firstUnmet.length > (last?.unmet.length ?? 0);
   return {
     toBuy: stock.filter(({ toBuyMl }) => toBuyMl > sameMl).length,
     levels: joinLevels(points),
     fewest: last !== undefined && fewestPots.pots < last.pots ? fewestPots : undefined,
-    savedMinor: (points[0]?.cashMinor ?? 0) - (last?.cashMinor ?? 0),
+    savedMinor,
+    isWorthwhile: covered || (savedMinor > 0 && savedMinor >= leastSaved * firstMinor),
   };
 }
 

@@ -39,6 +39,7 @@ export function sumWork({ jobs }: Pick<Estimate, 'jobs'>): SummedWork {
   return {
     wholeMl: all.wholeMl,
     remainingMl: all.remainingMl,
+    onFigureShare: all.remainingMl === 0 ? 0 : Math.min(1, all.onFigureMl / all.remainingMl),
     zones: listZones(zones),
     paints: new Map([...paints].map(([paint, work]) => [paint, settleWork(work)])),
     trust: trustOf(all.doubts),

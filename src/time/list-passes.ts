@@ -11,6 +11,7 @@ const mostCoats = 20;
 /** One treatment of one zone: all paints of a mix together. */
 interface Application {
   readonly line: Line;
+  readonly paints: readonly string[];
   readonly figures: number;
   readonly palette: string;
   /** Minutes of one coat on one figure. */
@@ -62,13 +63,14 @@ function mergeMixes(lines: readonly Line[], assumptions: Assumptions): Applicati
     const [line] = mix;
     if (line === undefined) return [];
     const figures = mix.reduce((most, one) => Math.max(most, one.figures), 0);
-    const palette = [line.method, ...mix.map(({ paint }) => paint)].join('\n');
+    const paints = mix.map(({ paint }) => paint);
+    const palette = [line.method, ...paints].join('\n');
     const { layer, method } = line;
     const coatMin = minutesOfCoat(
       { layer, method, zoneCm2: line.areaCm2, areaShare: line.areaShare },
       assumptions,
     );
-    return [{ line, figures, palette, coatMin }];
+    return [{ line, paints, figures, palette, coatMin }];
   });
 }
 
@@ -83,18 +85,19 @@ function passesOf(group: readonly Application[], setup: Setup, assumptions: Assu
   const { step, layer, method } = first.line;
   const most = group.reduce((coats, { line }) => Math.max(coats, line.coats), 0);
   const driesMin = likely(assumptions, `${layer} dries`);
-  return Array.from({ length: Math.min(mostCoats, Math.ceil(most)) }, (_, index) => ({
-    step,
-    layer,
-    coat: index + 1,
-    spray: isSpray(method),
-    zones: group.filter(({ line }) => line.coats > index).map(({ line }) => line.zone),
-    palette: setup.palette,
-    figures: first.figures,
-    brushMinPerFigure: minutesOfPass(group, index),
-    setupMin: index === 0 ? setup.setupMin : 0,
-    driesMin,
-  }));
+  return Array.from({ length: Math.min(mostCoats, Math.ceil(most)) }, (_, index) => {
+    const laid = group.filter(({ line }) => line.coats > index);
+    return {
+      ...{ step, layer, coat: index + 1, spray: isSpray(method) },
+      zones: laid.map(({ line }) => line.zone),
+      paints: [...new Set(laid.flatMap(({ paints }) => paints))],
+      palette: setup.palette,
+      figures: first.figures,
+      brushMinPerFigure: minutesOfPass(group, index),
+      setupMin: index === 0 ? setup.setupMin : 0,
+      driesMin,
+    };
+  });
 }
 
 function minutesOfPass(group: readonly Application[], index: number): number {

@@ -11,10 +11,11 @@ addEventListener('afterprint', () => {
 
 function openTarget() {
   const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
-  const around = target?.closest('details:not([open])');
-  if (!around) return;
-  around.open = true;
-  target.scrollIntoView();
+  const folds = [];
+  for (let one = target?.closest('details'); one; one = one.parentElement.closest('details')) folds.push(one);
+  const closed = folds.filter((one) => !one.open);
+  for (const one of closed) one.open = true;
+  if (closed.length > 0) target.scrollIntoView();
 }
 addEventListener('hashchange', openTarget);
 openTarget();

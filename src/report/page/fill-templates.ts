@@ -19,7 +19,6 @@ export async function fillTemplates(view: ReportView, drawings: Drawings): Promi
     bars.registerHelper(name, (piece) => asMarkup((draw as (piece: unknown) => string)(piece)));
   }
   bars.registerHelper('slug', (text: string) => text.replaceAll(' ', '-'));
-  bars.registerHelper('openIfShort', (rows: readonly unknown[]) => openIf(rows.length <= fewRows));
   bars.registerHelper('isLong', (rows: readonly unknown[]) => rows.length > manyRows);
   bars.registerHelper('openIfUrgent', ({ state, paints }: ReportView['pots']['groups'][number]) =>
     openIf(state !== 'enough' && state !== 'low' && paints.length <= manyRows),
@@ -28,9 +27,6 @@ export async function fillTemplates(view: ReportView, drawings: Drawings): Promi
   const own = Object.entries(sheet).map(([name, text]: [string, string]) => [name, asMarkup(text)]);
   return page({ ...view, ...Object.fromEntries(own) });
 }
-
-/** A longer list is folded at first. */
-const fewRows = 12;
 
 /** What is read as a whole, or urgent, is folded only past this. */
 const manyRows = 60;

@@ -37,6 +37,8 @@ export interface NumberWords {
   split(whole: Amount, parts: readonly (Amount | undefined)[]): string[];
   /** `12.3 ml`; digits as `mlDigits` of the same volume unless told. Under the last digit: `under 0.01 ml`. */
   ml(volumeMl: number, digits?: number): string;
+  /** For sentences: a digit below ten, else whole; litres from a thousand. */
+  aboutMl(volumeMl: number): string;
   /** The same without the unit, for columns that name it. */
   bareMl(volumeMl: number, digits?: number): string;
   /** A whole number, grouped. */
@@ -98,6 +100,10 @@ export function numberWords({ locale, currency }: Settings): NumberWords {
       );
     },
     ml: (volumeMl, of) => `${bareMl(volumeMl, of)}${space}ml`,
+    aboutMl: (volumeMl) =>
+      volumeMl >= 999.5
+        ? `${plainFormat.format(Math.round(volumeMl / 100) / 10)}${space}l`
+        : `${bareMl(volumeMl, aboutDigits(volumeMl))}${space}ml`,
     bareMl,
     count: (of) => plainFormat.format(of),
     percent: (share) => wordPercent(percentFormat, share),
@@ -151,6 +157,12 @@ export function csvMarks(words: NumberWords): CsvMarks {
 export function mlDigits(volumeMl: number): number {
   if (volumeMl >= 1000) return 0;
   return volumeMl >= 1 || volumeMl === 0 ? 1 : 2;
+}
+
+/** Digits after the point for a volume in a sentence: 0 from ten on, 1 below, 2 for a trace. */
+export function aboutDigits(volumeMl: number): number {
+  if (volumeMl >= 9.95) return 0;
+  return volumeMl >= 0.095 || volumeMl === 0 ? 1 : 2;
 }
 
 /** So little that it is not said. */

@@ -49,7 +49,7 @@ const lastingWords = (say: NumberWords) => ({
   first: ({ paint, evening, unit }: FirstOut) =>
     `${nameOf(paint)} goes first: evening ${say.count(evening)}, in ${nameOf(unit)}.`,
   mayToo: (paints: number) => (paints === 0 ? '' : `${say.count(paints)} more may run out.`),
-  onWay: (ml: number) => `The ${say.ml(ml)} on the way are counted.`,
+  onWay: (ml: number) => `With the ${say.aboutMl(ml)} on the way.`,
 });
 
 const costWords = (say: NumberWords) => ({

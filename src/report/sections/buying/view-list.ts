@@ -13,6 +13,8 @@ export interface BuyList {
   readonly sums: string;
   /** What it leaves out; '' for nothing. */
   readonly waits: string;
+  /** What follows once it has come. */
+  readonly follows: string;
 }
 
 interface Inputs {
@@ -34,5 +36,6 @@ export function viewList(alike: readonly [Choice, ...Choice[]], { plan, words, t
     })),
     sums: texts.sums(postageMinor, cashNowMinor),
     waits: waits.length === 0 ? '' : texts.waits(waits),
+    follows: texts.follows(choice),
   };
 }

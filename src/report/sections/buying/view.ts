@@ -12,20 +12,12 @@ import { type BuyingWords, buyingWords } from './words.js';
 
 export interface BuyingView {
   readonly labels: BuyingWords['labels'];
-  readonly lead: string;
-  /** How ways were tried. */
+  /** What the way is, and how ways were tried. */
   readonly note: string;
-  /** `€77.15`, or `81.8% ± 0.4%` where a promise was asked for. */
-  readonly figure: string;
-  readonly says: string;
-  /** The order after this one; '' where none follows. */
-  readonly next: string;
   /** Where the offers do not reach what was asked for, or some paint is not on offer. */
   readonly warnings: readonly string[];
   readonly caption: string;
   readonly ways: readonly WayRow[];
-  /** True where some rows are not proved, so that each says how it stands. */
-  readonly showProved: boolean;
   /** What each way buys at once; ways that buy alike have one. */
   readonly lists: readonly BuyList[];
 }
@@ -37,10 +29,6 @@ interface WayRow {
   readonly cash: string;
   readonly orders: string;
   readonly mean: string;
-  readonly high: string;
-  readonly left: string;
-  readonly met: string;
-  readonly proved: string;
   /** The bar, cash now as a share of the most cash; the text beside it says the same. */
   readonly share: number;
 }
@@ -48,23 +36,21 @@ interface WayRow {
 /** Undefined where nothing is needed any more, or no way costs anything. */
 export function viewBuying({ plan, words }: ViewInputs): BuyingView | undefined {
   const { aim, promised, ranges, order, choices, summary } = plan;
-  const { chosen, lists, isFree, isAllProved } = summary.buying;
+  const { chosen, lists, isFree } = summary.buying;
   if (ranges.paints.size === 0 || isFree || chosen === undefined) return undefined;
   const texts = buyingWords(words);
   const { standing, reached, isHeldBack } = summary.promise;
   const { follows } = chosen;
-  const isPromise = aim.policy === 'sure';
+  const promise =
+    aim.policy === 'sure'
+      ? [texts.promiseNote(ranges.draws), texts.promise(reached, { order, promised, standing })]
+      : [];
   return {
     labels: texts.labels,
-    lead: texts.lead(aim, standing, ranges.paints.size),
-    note: joinSentences(texts.note(follows.draws), isPromise ? texts.promiseNote(ranges.draws) : ''),
-    figure: isPromise ? texts.reached(reached) : texts.inAll(follows),
-    says: isPromise ? texts.promise(ranges.draws, order, promised, standing) : texts.follows(follows),
-    next: texts.next(follows),
+    note: joinSentences(texts.lead(aim, standing, ranges.paints.size), texts.note(follows.draws), ...promise),
     warnings: listWarnings(plan, texts),
     caption: texts.caption(isHeldBack),
     ways: choices.map((choice) => viewWay(choice, { plan, words, texts })),
-    showProved: !isAllProved,
     lists: lists.map((alike) => viewList(alike, { plan, words, texts })),
   };
 }
@@ -84,10 +70,6 @@ function viewWay(choice: Choice, { plan, words, texts }: Inputs): WayRow {
     cash: words.money(cashNowMinor),
     orders: texts.orders(follows),
     mean: texts.mean(follows),
-    high: texts.high(follows),
-    left: texts.left(follows),
-    met: texts.reached(choice.met),
-    proved: texts.proved(choice.aboveBestMinor),
     share: shareOf(cashNowMinor, mostMinor),
   };
 }

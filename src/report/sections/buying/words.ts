@@ -1,5 +1,5 @@
 // Ways to buy: their English. In: results, ways to say numbers. Out: text.
-import type { Aim, ChoiceLine, Follows, Sampled, Waiting } from '../../../model/choices.js';
+import type { Aim, Choice, ChoiceLine, Follows, Sampled, Waiting } from '../../../model/choices.js';
 import type { Order, OrderNeed } from '../../../model/order.js';
 import type { Standing } from '../../../model/order-sums.js';
 import type { Chance, Promised, PromiseLevel } from '../../../model/ranges.js';
@@ -7,21 +7,18 @@ import { joinSentences } from '../../words/join-sentences.js';
 import { wordNext } from '../../words/word-follows.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { wordChance, wordReached } from '../../words/word-sure.js';
+import { wordReached, wordTimes } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 const labels = {
-  heading: 'Ways to buy',
+  heading: 'Other ways to buy',
   way: 'Buy',
   drawn: 'Drawn',
   cash: 'now',
   orders: 'orders after it',
   mean: 'in all, on average',
-  high: 'one time in ten over',
-  left: 'left over',
-  met: 'lasts by itself',
-  proved: 'cheapest for that',
   own: 'this order',
+  lists: 'Each way’s list, to print alone',
   alone: 'This list alone, for paper',
   together: 'all of the report',
 };
@@ -33,12 +30,25 @@ export const buyingWords = (say: NumberWords) => ({
   ...wayWords(say),
   list: (name: string, cashMinor: number) => `${name}: ${say.money(cashMinor)}`,
   line: ({ offer, count, costMinor, chanceNeeded }: ChoiceLine) =>
-    `${say.count(count)} × ${nameOf(offer)}, ${say.money(costMinor)}, needed in ${wordChance(chanceNeeded, say)}`,
+    `${say.count(count)} × ${nameOf(offer)}, ${say.money(costMinor)}, needed in ${wordTimes(chanceNeeded, say)}`,
   sums: (postageMinor: number, cashMinor: number) =>
     `Postage ${say.money(postageMinor)}, in all ${say.money(cashMinor)}.`,
+  /** What the painted draws say of it, each with its error. */
+  follows: ({ follows, met, aboveBestMinor }: Choice) => {
+    const { ordersAfter, meanInAllMinor, highInAllMinor, leftOverMinor, atLeast } = follows;
+    const orders = `${say.tenth(ordersAfter.value)} ± ${say.tenth(ordersAfter.error)} more orders`;
+    const mean = (atLeast ? sharedWords.atLeast : String)(withError(meanInAllMinor, say));
+    const left = `${withError(leftOverMinor, say)} left over in the pots`;
+    return joinSentences(
+      `By itself it lasts in ${wordReached(met, say)} of armies.`,
+      `${orders}, ${mean} in all on average, one time in ten over ${withError(highInAllMinor, say)}; ${left}.`,
+      wordNext(follows, say),
+      aboveBestMinor === 0 ? '' : sharedWords.notProved(say.money(aboveBestMinor)),
+    );
+  },
   waits: (waits: readonly Waiting[]) =>
     `What waits: ${listOf(
-      waits.map(({ paint, chanceNeeded }) => `${nameOf(paint)} (${wordChance(chanceNeeded, say)})`),
+      waits.map(({ paint, chanceNeeded }) => `${nameOf(paint)} (${wordTimes(chanceNeeded, say)})`),
       12,
     )}.`,
 });
@@ -62,22 +72,20 @@ const leadWords = (say: NumberWords) => ({
   },
   note: (draws: number) =>
     `An army like this is yours with other values for all that nobody knows for sure: each assumption, each pot’s reading. With each way ${say.count(draws)} of them were painted on paper, unit by unit, ordering again by the same rule when a pot was dry.`,
-  inAll: ({ meanInAllMinor, atLeast }: Follows) => sumOf(meanInAllMinor, atLeast, say),
-  follows: ({ ordersAfter, highInAllMinor }: Follows) =>
-    `in all on average, with ${say.tenth(ordersAfter.value)} more orders; one time in ten over ${say.money(Math.round(highInAllMinor.value))}.`,
-  next: (follows: Follows) => wordNext(follows, say),
 });
 
 const promiseWords = (say: NumberWords) => ({
   promiseNote: (draws: number) =>
     `For the promise ${say.count(draws)} more were drawn to make the order, and as many fresh ones to check it.`,
-  /** Behind the share of armies that is reached. */
-  promise: (draws: number, { lines }: Order, { surePercent = 0 }: Promised, standing: Standing) => {
-    const pots = lines.length === 0 ? 'today’s pots' : 'your pots and this order';
+  /** How well the order keeps what was asked for. */
+  promise: (
+    reached: Chance,
+    { order, promised, standing }: { order: Order; promised: Promised; standing: Standing },
+  ) => {
+    const pots = order.lines.length === 0 ? 'today’s pots' : 'your pots and this order';
     const apart = standing === 'apart' ? ', as far as the paints on offer go' : '';
-    return `of ${say.count(draws)} fresh armies like this are finished with ${pots}${apart}. Asked for: ${say.sure(surePercent)}.`;
+    return `With ${pots} ${wordReached(reached, say)} of the fresh ones are finished${apart}. Asked for: ${say.sure(promised.surePercent ?? 0)}.`;
   },
-  reached: (met: Chance) => wordReached(met, say),
   /** That the offers do not reach what was asked for, and what reaches the farthest. */
   missed: (surePercent: number, surer: PromiseLevel | undefined) =>
     joinSentences(
@@ -99,21 +107,13 @@ const promiseWords = (say: NumberWords) => ({
 const wayWords = (say: NumberWords) => ({
   caption: (isHeldBack: boolean) =>
     joinSentences(
-      'Ways to buy, side by side; postage included.',
+      'Cash with postage; the orders after it come when a pot runs dry.',
       isHeldBack ? 'Paints that no shop offers are left out.' : '',
     ),
-  orders: ({ ordersAfter }: Follows) => `${say.tenth(ordersAfter.value)} ± ${say.tenth(ordersAfter.error)}`,
-  mean: ({ meanInAllMinor, atLeast }: Follows) => withError(meanInAllMinor, atLeast, say),
-  high: ({ highInAllMinor, atLeast }: Follows) => withError(highInAllMinor, atLeast, say),
-  left: ({ leftOverMinor }: Follows) => withError(leftOverMinor, false, say),
-  proved: (aboveBestMinor: number) =>
-    aboveBestMinor === 0
-      ? sharedWords.provedOrNot(true)
-      : `${sharedWords.provedOrNot(false)}: at most ${say.money(aboveBestMinor)} above it`,
+  orders: ({ ordersAfter }: Follows) => say.tenth(ordersAfter.value),
+  mean: ({ meanInAllMinor, atLeast }: Follows) =>
+    (atLeast ? sharedWords.atLeast : String)(say.about(meanInAllMinor.value)),
 });
 
-const sumOf = ({ value }: Sampled, atLeast: boolean, say: NumberWords): string =>
-  (atLeast ? sharedWords.atLeast : String)(say.money(Math.round(value)));
-
-const withError = (of: Sampled, atLeast: boolean, say: NumberWords): string =>
-  `${sumOf(of, atLeast, say)} ± ${say.money(Math.round(of.error))}`;
+const withError = ({ value, error }: Sampled, say: NumberWords): string =>
+  `${say.money(Math.round(value))} ± ${say.money(Math.round(error))}`;

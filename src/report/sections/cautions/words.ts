@@ -6,8 +6,6 @@ export interface CautionBlock {
   readonly says: readonly string[];
 }
 
-const comesFirst = 'The label, the safety data sheet and local rules come first, before anything said here.';
-
 const blocks: Readonly<Record<Caution, CautionBlock>> = {
   'spray can': {
     about: 'Spray can',
@@ -16,7 +14,6 @@ const blocks: Readonly<Record<Caution, CautionBlock>> = {
       'No flames, no sparks, no smoking, no hot surfaces nearby: gas and mist catch fire.',
       'Wear breathing protection that is made for paint mist and solvent vapour.',
       'Keep cans away from heat and sun, also empty ones; never pierce or burn them.',
-      comesFirst,
     ],
   },
   airbrush: {
@@ -25,7 +22,6 @@ const blocks: Readonly<Record<Caution, CautionBlock>> = {
       'The mist is finer than it looks: ventilate, or spray into an extracting booth.',
       'Wear breathing protection that is made for paint mist, with water-based paint too.',
       'No flames or sparks nearby where anything but water thins or cleans.',
-      comesFirst,
     ],
   },
   solvent: {
@@ -34,7 +30,6 @@ const blocks: Readonly<Record<Caution, CautionBlock>> = {
       'Ventilate, and keep flames, sparks and heat away from open jars and wet rags.',
       'Close jars at once, keep them off skin and eyes, and out of reach of children.',
       'Rags with solvent or oil can heat up by themselves: dry them spread out, outdoors.',
-      comesFirst,
     ],
   },
   glue: {
@@ -43,7 +38,6 @@ const blocks: Readonly<Record<Caution, CautionBlock>> = {
       'Ventilate: the vapour of superglue stings, and that of plastic cement catches fire. No flames or sparks nearby.',
       'Superglue joins skin and eyelids in seconds, and cotton or wool makes it hot: wear eye protection.',
       'Close tubes and jars at once, and keep them out of reach of children.',
-      comesFirst,
     ],
   },
   brush: {
@@ -51,13 +45,15 @@ const blocks: Readonly<Record<Caution, CautionBlock>> = {
     says: [
       'Never point a brush with your lips: pigment and medium do not belong in the mouth.',
       'Anything but water thins or cleans by its label: it may be a solvent.',
-      comesFirst,
     ],
   },
 };
 
 export const cautionWords = {
-  labels: { heading: 'Cautions', lead: 'For what this plan uses.' },
+  labels: {
+    heading: 'Before you start',
+    lead: 'For what this plan uses. The label, the safety data sheet and local rules come first, before anything said here.',
+  },
   blocks,
 };
 export type CautionWords = typeof cautionWords;

@@ -15,10 +15,8 @@ import { type CoatWords, coatWords } from './words.js';
 export interface CoatsView extends UndercoatsView, Pick<CoatWords, 'labels'> {
   readonly lead: string;
   readonly trust: TrustView;
-  /** Reasons that are shown at once, most coats first; none where colours decided nothing. */
-  readonly first: readonly CoatRow[];
-  /** Reasons that are folded away. */
-  readonly folded: readonly CoatRow[];
+  /** Most coats first; none where colours decided nothing. */
+  readonly rows: readonly CoatRow[];
   /** Said where some reasons are not listed at all; else ''. */
   readonly more: string;
   /** Paints without a colour or an opacity, and what that means; else ''. */
@@ -40,8 +38,8 @@ interface CoatRow {
   readonly where: string;
 }
 
-/** Reasons shown at once, and at most with those folded away. */
-const [shownRows, mostRows] = [8, 60];
+/** Reasons that get a row of their own. */
+const mostRows = 60;
 
 /** Undefined for an army that lays no covering coat. */
 export function viewCoats(inputs: ViewInputs): CoatsView | undefined {
@@ -51,13 +49,11 @@ export function viewCoats(inputs: ViewInputs): CoatsView | undefined {
   const primers = viewPrimers(inputs, texts.primers);
   if (reasons.length === 0 && unknown.length === 0 && primers === undefined) return undefined;
   const differences = differenceWords(plan, words);
-  const rows = reasons.slice(0, mostRows).map((one) => viewReason(one, { plan, texts, words, differences }));
   return {
     labels: texts.labels,
-    lead: texts.lead(reasons.length, differences.visible),
+    lead: texts.lead(differences.visible),
     trust: inputs.trust.of(trust),
-    first: rows.slice(0, shownRows),
-    folded: rows.slice(shownRows),
+    rows: reasons.slice(0, mostRows).map((one) => viewReason(one, { plan, texts, words, differences })),
     more: reasons.length > mostRows ? texts.more(reasons.length - mostRows) : '',
     unknown: unknown.length === 0 ? '' : texts.unknown(unknown),
     ...viewUndercoats(plan, texts.undercoats),

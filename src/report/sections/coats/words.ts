@@ -8,14 +8,11 @@ import { nameOf } from '../../words/word-name.js';
 import { countOf, isTraceMl, listOf, type NumberWords } from '../../words/word-numbers.js';
 
 const labels = {
-  heading: 'Coats',
   drawn: 'Drawn',
   paint: 'paint',
   minutes: 'brush time',
-  why: 'Why so many',
-  first: 'Coats that colours decided, most first; each with the colour beneath that asks for most',
-  others: 'The others',
-  folded: 'Coats that colours decided, the others',
+  why: 'Why so many coats',
+  caption: 'Coats that colours decided, most first; each with the colour beneath that asks for most',
   reason: 'Coats, and why',
   hides: 'one coat hides',
   differs: 'difference beneath',
@@ -43,12 +40,9 @@ const labels = {
 export const coatWords = (say: NumberWords) => ({
   labels,
   /** `visible`: from so much on a colour difference is seen. */
-  lead: (reasons: number, visible: number): string =>
-    reasons === 0
-      ? 'Each layer has the coats that your scheme says, or else its usual number.'
-      : 'Where a scheme leaves coats blank, a base coat or midtone gets as many as hide what lies beneath. Each coat lets ' +
-        'some of the colour difference beneath it through; when less than ' +
-        `${say.plain(visible)} of it is left, nobody sees it any more.`,
+  lead: (visible: number): string =>
+    'Where a scheme leaves coats blank, a base coat or midtone gets as many as hide what lies beneath: coats are added ' +
+    `until nothing shows through, a colour difference under ${say.plain(visible)}.`,
   because: (coats: number, reason: CoatReason): string =>
     `${countOf(say, coats, 'coat')}: ${wordReason(reason, say)}`,
   places: (places: ReasonedCoats['places']): string => wordPlaces(places, say),

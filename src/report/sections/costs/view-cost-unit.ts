@@ -21,9 +21,6 @@ export interface CostPart {
 
 export interface CostUnit {
   readonly unit: string;
-  readonly figures: string;
-  readonly figure: string;
-  readonly scheme: string;
   readonly perFigure: string;
   /** Low to high of it; '' where nothing of it has a price. */
   readonly range: string;
@@ -70,9 +67,6 @@ export function viewCostUnit({ unit, ...costs }: UnitCost, inputs: CostUnitInput
   const { parts, split, perFigure, trust } = viewFigure(costs);
   return {
     unit: unit.unit,
-    figures: words.count(unit.count),
-    figure: unit.figure,
-    scheme: unit.scheme,
     perFigure,
     range: range === undefined || inputs.range === undefined ? '' : wordCostRange(inputs.range, words),
     split,

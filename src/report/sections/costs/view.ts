@@ -17,6 +17,8 @@ import { type CostWords, costWords } from './words.js';
 
 export interface CostsView {
   readonly labels: CostWords['labels'];
+  readonly lead: string;
+  readonly trust: TrustView;
   readonly sums: readonly {
     readonly title: string;
     readonly figure: string;
@@ -25,7 +27,6 @@ export interface CostsView {
     readonly says: string;
     /** True for a part of the sum above it. */
     readonly within: boolean;
-    readonly trust: TrustView;
   }[];
   readonly unpriced: string;
   /** Layers that cost anything, in painting order, then extras. */
@@ -48,6 +49,8 @@ export function viewCosts(inputs: ViewInputs): CostsView {
   const viewFigure = viewFigureOnce({ parts, jobs: summary.jobs, words, trust });
   return {
     labels: texts.labels,
+    lead: texts.lead(costs.useWhole, plan.ranges.useWhole),
+    trust: trust.of(summary.costs.trust),
     sums: listSums(inputs, texts),
     unpriced: costs.unpriced.length === 0 ? '' : texts.unpriced(costs.unpriced),
     parts,
@@ -63,33 +66,30 @@ export function viewCosts(inputs: ViewInputs): CostsView {
   };
 }
 
-function listSums({ plan, words, trust }: ViewInputs, texts: CostWords): CostsView['sums'] {
+function listSums({ plan, words }: ViewInputs, texts: CostWords): CostsView['sums'] {
   const { costs, figureCount, ranges, summary } = plan;
-  const costTrust = trust.of(summary.costs.trust);
   const likeNewest = [...costs.paints.values()].filter(({ likeNewestMl }) => likeNewestMl > 0);
+  const whole = words.amount(costs.useWhole);
+  const left = {
+    ...{ ...texts.remaining, within: true, figure: words.amount(costs.useRemaining) },
+    range: wordCostRange(ranges.useRemaining, words),
+  };
+  const remaining = left.figure === whole ? [] : [left];
   return [
     {
       title: texts.use.title,
       within: false,
-      trust: costTrust,
-      figure: words.amount(costs.useWhole),
+      figure: whole,
       range: wordCostRange(ranges.useWhole, words),
       says: texts.use.says(
         words.amount(costs.extrasWhole),
         likeNewest.map(({ paint }) => paint),
       ),
     },
-    {
-      ...texts.remaining,
-      within: true,
-      trust: costTrust,
-      figure: words.amount(costs.useRemaining),
-      range: wordCostRange(ranges.useRemaining, words),
-    },
+    ...remaining,
     {
       title: texts.cash.title,
       within: false,
-      trust: trust.of(summary.lasting.trust),
       figure: words.money(costs.cashMinor),
       range: '',
       says: texts.cash.says(words.money(summary.costs.army.cashPerFigureMinor), summary.order.alikeCost),
@@ -97,7 +97,6 @@ function listSums({ plan, words, trust }: ViewInputs, texts: CostWords): CostsVi
     {
       title: texts.figures.title,
       within: false,
-      trust: trust.of({ mark: 'yours', biggestDoubt: '' }),
       figure: words.amount(costs.figuresPrice),
       range: '',
       says: texts.figures.says(figureCount),

@@ -1,27 +1,19 @@
 // Costs: its English. In: results, ways to say numbers. Out: text.
+import type { Amount } from '../../../model/money.js';
 import type { OrderSums } from '../../../model/order-sums.js';
+import type { Range } from '../../../model/ranges.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
-import { lowHighMeaning } from '../../words/word-sure.js';
+import { wordRange } from '../../words/word-sure.js';
 
 const labels = {
-  heading: 'What it costs',
-  lead: {
-    before: 'Two sums that are never mixed: what the army ',
-    uses: 'uses up',
-    between: ', and what you must ',
-    spend: 'spend',
-    after: ' now.',
-  },
-  prices:
-    'Prices are yours, from the pots and offers sheets. A paint’s price a millilitre is the average of the pots that will be used.',
-  ofFigure: 'Cost of use of one figure, by unit',
-  ofFigureMeaning:
-    'The whole scheme on one figure, split over its layers. Beneath each bar low to high. All share one scale.',
-  byLayer: 'Layer by layer',
+  heading: 'What painting costs',
+  ofFigure: 'One figure, unit by unit',
+  allUnits: 'All units',
+  byLayer: 'A figure, layer by layer',
   byLayerCaption:
     'Cost of use of one figure; cents are shared out so that the layers add up to it, so one may be a cent off',
-  byUnit: 'Unit by unit',
+  byUnit: 'Each unit: paint, cash, bare figures',
   byUnitCaption:
     'Cost of use beside cash to spend; the order’s cash goes to units by their share of what is bought',
   unit: 'Unit',
@@ -42,21 +34,22 @@ export const costWords = (say: NumberWords) => ({
   wholeArmy: 'The whole army',
   otherUnits: 'All other units',
   barTitle: (unit: string, perFigure: string): string => `${nameOf(unit)}: ${perFigure} a figure`,
+  lead: (whole: Amount, range: Range): string =>
+    whole.atLeast && whole.exactMinor.isZero()
+      ? 'No price is known yet.'
+      : `Painting uses up ${say.amount(whole)} of paint and extras, usually ${wordRange(range, say.bareAbout)}. Cash is another sum: part of it stays in the pots, and pots you own are paid already.`,
   use: {
     title: 'Cost of use',
     /** `likeNewest`: paints of which some is priced as the newest pot was. */
     says: (extras: string, likeNewest: readonly string[]): string =>
-      `Paint put out for the whole scheme at what its pots cost, and extras (${extras} of it).${wordLikeNewest(likeNewest)} Steps already done count too. Low to high: ${lowHighMeaning}, prices taken as they are.`,
+      `The whole scheme, done or not; extras are ${extras} of it.${wordLikeNewest(likeNewest)}`,
   },
-  remaining: {
-    title: 'of that, still to be used',
-    says: 'The same for the steps that are not done yet.',
-  },
+  remaining: { title: 'of that, still to be used', says: '' },
   cash: {
     title: 'Cash to spend',
     /** `alike`: what pots without a shop cost. */
     says: (perFigure: string, { minor, atLeast }: OrderSums['alikeCost']): string =>
-      `Whole pots on the order, with postage: ${perFigure} a figure.${minor === 0 && !atLeast ? '' : ` Not in it, without a shop: ${say.priced(minor, atLeast)}.`} It is never added to the cost of use: part of it stays in the pots, and pots you own are paid already.`,
+      `Whole pots with postage, ${perFigure} a figure.${minor === 0 && !atLeast ? '' : ` Not in it, without a shop: ${say.priced(minor, atLeast)}.`}`,
   },
   figures: {
     title: 'The figures themselves',
@@ -64,7 +57,7 @@ export const costWords = (say: NumberWords) => ({
       `What ${countOf(say, figures, 'unpainted figure')} cost, apart from both.`,
   },
   unpriced: (paints: readonly string[]): string =>
-    `Without a price, wholly or in part: ${listOf(paints.map(nameOf), 12)}. They are not free, only unknown, so sums that lack them say “at least”, and their ranges are of the rest.`,
+    `Without a price, wholly or in part: ${listOf(paints.map(nameOf), 12)}. Sums that lack them say “at least”.`,
   /** Where the page is not the whole army. */
   more: (shown: number, units: number): string =>
     `The first ${say.count(shown)} of ${say.count(units)} units are shown one by one; the others are summed in one row, and plan.json lists each.`,

@@ -18,6 +18,10 @@ export interface GroundView extends Pick<GroundWords, 'labels'> {
   readonly groups: readonly { readonly title: string; readonly rows: readonly AssumptionRow[] }[];
   readonly defaults: readonly { readonly where: string; readonly rows: string; readonly meaning: string }[];
   readonly warnings: readonly string[];
+  /** How many sheets' questions are open. */
+  readonly read: string;
+  /** Assumptions in all. */
+  readonly total: string;
 }
 
 interface AssumptionRow {
@@ -43,6 +47,7 @@ interface GroundInputs extends ViewInputs {
 export function viewGround(inputs: GroundInputs): GroundView {
   const { plan, problems, words } = inputs;
   const texts = groundWords(words);
+  const warnings = wordWarnings(problems, texts);
   return {
     labels: texts.labels,
     marks: markMeanings,
@@ -52,7 +57,9 @@ export function viewGround(inputs: GroundInputs): GroundView {
       rows: texts.rows(one.rows),
       meaning: one.meaning,
     })),
-    warnings: wordWarnings(problems, texts),
+    warnings,
+    read: texts.read(warnings.length),
+    total: words.count(plan.assumptions.length),
   };
 }
 

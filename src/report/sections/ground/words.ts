@@ -3,19 +3,17 @@ import type { DefaultUsed } from '../../../model/sheets.js';
 import { countOf, type NumberWords } from '../../words/word-numbers.js';
 
 const labels = {
-  heading: 'What the numbers rest on',
-  lead: 'Every likely figure in this report is worked out from the likely values below. Low and high say how far each of them may lie off: one time in ten it lies below the low, one in ten above the high. Ranges and chances come from drawing all of them at once, many times over.',
-  own: 'Any of these can be replaced by your own value: write its name into the settings sheet.',
+  sheets: 'How your sheets were read',
+  lead: 'Every likely figure is worked out from the likely values below. One time in ten a value lies below its low, one in ten above its high; ranges and chances come from drawing all of them at once.',
+  own: 'Write a name into the settings sheet to set your own value.',
   marks: 'Marks, strongest first',
-  marksMeaning:
-    'A result bears the weakest mark among its inputs. The more broken the line under a mark, the weaker it is.',
-  warnings: 'Questions about your sheets',
-  defaults: 'Blanks that took their default',
+  marksMeaning: 'A result bears the weakest mark among its inputs.',
+  defaults: 'What blanks were taken for',
   defaultsCaption: 'What a blank cell was taken to mean',
   column: 'Sheet, column',
   blankIn: 'Blank in',
   takenAs: 'Taken as',
-  assumptions: 'Every assumption',
+  assumptions: 'All values with their source',
   name: 'Name',
   low: 'low',
   likely: 'likely',
@@ -38,6 +36,11 @@ export const groundWords = (say: NumberWords) => ({
     time: 'How long it takes',
     pots: 'Pots, readings, weighings',
   },
+  /** `questions`: warnings that are shown. */
+  read: (questions: number): string =>
+    questions === 0
+      ? 'All of your sheets were read, and no question is open.'
+      : `All of your sheets were read; ${countOf(say, questions, 'question is', 'questions are')} open.`,
   column: ({ sheet, column }: DefaultUsed): string => `${sheet}, ${column}`,
   rows: (rows: number): string => countOf(say, rows, 'row'),
   learned: (mark: string, weighings: number): string => `${mark} (n = ${say.count(weighings)})`,

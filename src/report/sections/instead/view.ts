@@ -12,7 +12,7 @@ import { type InsteadWords, insteadWords } from './words.js';
 
 export interface InsteadView {
   readonly labels: InsteadWords['labels'];
-  readonly lead: string;
+  readonly heading: string;
   /** What colour differences mean. */
   readonly meaning: string;
   /** What the swaps sheet changed already. */
@@ -26,7 +26,7 @@ export interface InsteadView {
   readonly none: string;
   /** The header of the swaps sheet, for the rows given here. */
   readonly header: string;
-  /** Undefined where nothing has to be bought, or nothing could be swapped. */
+  /** Undefined where other colours save too little. */
   readonly frontier: FrontierView | undefined;
 }
 
@@ -65,7 +65,7 @@ export function viewInstead({ plan, words }: ViewInputs): InsteadView | undefine
   const pairing = { plan, words, differences, texts };
   return {
     labels: texts.labels,
-    lead: texts.lead(missing, instead.length),
+    heading: texts.heading(missing, instead.length),
     meaning: differences.meaning,
     taken: swaps.slice(0, takenRows).map((swap) => viewTaken(swap, pairing)),
     moreTaken: swaps.length > takenRows ? texts.moreTaken(swaps.length - takenRows) : '',
@@ -73,7 +73,7 @@ export function viewInstead({ plan, words }: ViewInputs): InsteadView | undefine
     morePaints: instead.length > paintRows ? texts.morePaints(instead.length - paintRows) : '',
     none: missing > 0 && instead.length === 0 ? texts.noneNear : '',
     header: swapHeader(words),
-    frontier: viewFrontier(pairing),
+    frontier: plan.summary.colours.isWorthwhile ? viewFrontier(pairing) : undefined,
   };
 }
 

@@ -11,7 +11,7 @@ import { searchLonger } from '../../words/word-proof.js';
 import { sharedWords } from '../../words/words.js';
 
 const labels = {
-  heading: 'What you own instead',
+  unasked: 'Nothing is ever swapped unless you say so.',
   drawn: 'Drawn',
   unknown: 'not known',
   taken: {
@@ -37,7 +37,7 @@ const labels = {
     short: { difference: 'difference' },
   },
   frontier: {
-    heading: 'Cash against colour',
+    heading: 'Other colours that save money',
     level: 'Level',
     allowed: 'Difference allowed',
     cash: 'Cash',
@@ -67,10 +67,15 @@ export type InsteadWords = ReturnType<typeof insteadWords>;
 
 const leadWords = (say: NumberWords) => ({
   /** `near`: paints that have something near on the shelf. */
-  lead: (toBuy: number, near: number) =>
-    toBuy === 0
-      ? 'Nothing has to be bought; these swaps of your sheet are counted in.'
-      : `Of ${countOf(say, toBuy, 'paint')} to buy, ${say.count(near)} ${formOf(near, 'has', 'have')} something near on your shelf. Nothing is ever swapped unless you say so.`,
+  heading: (toBuy: number, near: number) => {
+    if (near === 0)
+      return toBuy === 0 ? 'Swapped already' : 'Nothing you own comes near what is to be bought';
+    const those =
+      near === toBuy && near === 1
+        ? 'the paint to buy'
+        : sharedWords.some(say.count(near), `the ${countOf(say, toBuy, 'paint')} to buy`);
+    return `Paints you own that could replace ${those}`;
+  },
   noneNear:
     'Nothing that you own and that the army leaves over comes near what is to be bought, by colour or by another name. ' +
     'Paints without a hex can’t be compared.',

@@ -1,36 +1,31 @@
-// Report view: pots that run low. In: the plan, its sums. Out: one row and one bar per paint, grouped by state (which follows
-// the chance of running short), the worst first, and low paints that this army does not use.
+// Report view: how long the pots last. In: the plan, its sums. Out: one row and one bar per paint, grouped by state (which
+// follows the chance of running short), the worst first, and low paints that this army does not use.
 
-import type { PaintRange, Range } from '../../../model/ranges.js';
+import type { Plan } from '../../../model/plan.js';
+import type { Chance, PaintRange } from '../../../model/ranges.js';
 import type { PaintStock } from '../../../model/stock.js';
 import { rangeOf, shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
+import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import type { TrustView } from '../../words/view-trust.js';
 import { wordNoNeed } from '../../words/word-no-need.js';
-import { mlDigits, type NumberWords } from '../../words/word-numbers.js';
-import { type LowHigh, wordChance, wordMlRange } from '../../words/word-sure.js';
+import type { LowHigh } from '../../words/word-sure.js';
+import { type FullRow, viewFull } from './view-full.js';
 import { type PotState, type PotWords, potWords } from './words.js';
-
-/** What stands where: a label and its text. */
-interface Amounts {
-  readonly label: string;
-  readonly text: string;
-}
 
 export interface PotsView {
   readonly labels: PotWords['labels'];
   readonly lead: string;
   /** By state, the worst first; states without a paint are left out. */
   readonly groups: readonly PotGroup[];
+  /** Every paint of them with all its amounts. */
+  readonly rows: readonly FullRow[];
 }
 
 interface PotGroup {
   /** For looks: `none owned`, `short`, `tight`, `enough`, `low`. */
   readonly state: string;
   readonly title: string;
-  /** What the state means, said once. */
-  readonly meaning: string;
   /** What the lines across its bars stand for, at shares of the first. */
   readonly axis: readonly PotMark[];
   readonly paints: readonly PotRow[];
@@ -43,10 +38,8 @@ export interface PotMark {
 
 interface PotRow {
   readonly paint: string;
-  readonly runningLow: boolean;
-  readonly amounts: readonly Amounts[];
+  readonly says: string;
   readonly bar: PotBar;
-  readonly trust: TrustView;
 }
 
 /** A paint's bar. Shares are of the line: 1 is what the army needs (or the keep level). */
@@ -72,21 +65,21 @@ export function viewPots(inputs: ViewInputs): PotsView {
   const { plan, words } = inputs;
   const { lasting, work } = plan.summary;
   const texts = potWords(words);
-  const groups = [...lasting.states, { state: 'low' as const, paints: lasting.unusedLow }];
-  const runningLow = lasting.states.flatMap(({ paints }) => paints).filter((one) => one.runningLow);
-  const lead = texts.lead(runningLow.length, lasting.unusedLow.length);
+  const groups = [...lasting.states, { state: 'low' as const, paints: lasting.unusedLow }].filter(
+    ({ paints }) => paints.length > 0,
+  );
   return {
     labels: texts.labels,
-    lead: lasting.states.length === 0 ? `${wordNoNeed(work)} ${lead}` : lead,
-    groups: groups
-      .filter(({ paints }) => paints.length > 0)
-      .map(({ state, paints }) => ({
-        state,
-        title: texts.states[state].title,
-        meaning: texts.states[state].meaning,
-        axis: listMarks(lineOf(state), texts),
-        paints: paints.map((one) => viewPot(one, state, { ...inputs, texts })),
-      })),
+    lead: joinSentences(lasting.states.length === 0 ? wordNoNeed(work) : '', texts.lead(lasting)),
+    groups: groups.map(({ state, paints }) => ({
+      state,
+      title: texts.states[state],
+      axis: listMarks(lineOf(state), texts),
+      paints: paints.map((one) => viewPot(one, state, plan, texts)),
+    })),
+    rows: groups.flatMap(({ state, paints }) =>
+      paints.map((one) => viewFull(one, state, { ...inputs, texts })),
+    ),
   };
 }
 
@@ -100,64 +93,27 @@ const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =
         { share: 2, text: axis.twice },
       ];
 
-interface PotInputs extends ViewInputs {
-  readonly texts: PotWords;
-}
-
-function viewPot(stock: PaintStock, state: PotState, { plan, texts, words, trust }: PotInputs): PotRow {
-  const range = plan.ranges.paints.get(stock.paint);
-  const doubt = plan.summary.lasting.paintTrust.get(stock.paint);
+function viewPot(stock: PaintStock, state: PotState, plan: Plan, texts: PotWords): PotRow {
+  const { paint, haveMl, orderedMl, needMl, keepMl } = stock;
+  const range = plan.ranges.paints.get(paint);
   return {
-    paint: stock.paint,
-    runningLow: stock.runningLow,
-    amounts: listAmounts(stock, range, { texts, words, used: state !== 'low' }),
-    bar: drawnBar(stock, range, {
-      hex: hexOf(plan, stock.paint),
-      line: lineOf(state),
-      title: texts.barTitle(stock.paint, state),
+    paint,
+    says: texts.row({
+      ...{ haveMl, keepMl, onWayMl: orderedMl },
+      needMl: state === 'low' ? undefined : needMl,
+      chance: chanceOf(stock, range),
     }),
-    trust: trust.of(doubt ?? { mark: stock.mark, biggestDoubt: '' }),
+    bar: drawnBar(stock, range, {
+      hex: hexOf(plan, paint),
+      line: lineOf(state),
+      title: texts.barTitle(paint, state),
+    }),
   };
-}
-
-interface Wording {
-  readonly texts: PotWords;
-  readonly words: NumberWords;
-  /** False for a paint that this army does not need. */
-  readonly used: boolean;
-}
-
-/** All share their digits, except what is to be bought: that reads alike wherever the report says it. */
-function listAmounts(
-  stock: PaintStock,
-  range: PaintRange | undefined,
-  { texts, words, used }: Wording,
-): Amounts[] {
-  const { needMl, haveMl, orderedMl, leftAfterMl, toBuyMl, keepMl, pots } = stock;
-  const { amounts } = texts;
-  const digits = mlDigits(Math.max(needMl, haveMl));
-  const ml = (volumeMl: number): string => words.ml(volumeMl, digits);
-  const lowHigh = (of: Range | undefined): string =>
-    of === undefined || ml(of.low) === ml(of.high) ? '' : ` (${wordMlRange(of, digits, words)})`;
-  const onWay = orderedMl > 0 ? `, ${texts.onWay(ml(orderedMl))}` : '';
-  const have = {
-    label: amounts.have,
-    text: haveMl === 0 ? amounts.none : `${ml(haveMl)}${lowHigh(range?.haveMl)}${onWay}`,
-  };
-  const keep = pots.length > 0 ? [{ label: amounts.keep, text: ml(keepMl) }] : [];
-  if (!used) return [have, ...keep];
-  const need = { label: amounts.need, text: `${ml(needMl)}${lowHigh(range?.needMl)}` };
-  const left = pots.length > 0 && leftAfterMl > 0 ? [{ label: amounts.left, text: ml(leftAfterMl) }] : [];
-  const buy = toBuyMl > 0 ? [{ label: amounts.toBuy, text: words.ml(toBuyMl) }] : [];
-  const chance = wordShort(stock, range, words);
-  const short = chance === '' ? [] : [{ label: amounts.chance, text: chance }];
-  return [have, need, ...short, ...buy, ...left, ...keep];
 }
 
 /** A paint of which there is no pot runs short for sure: its state says so. */
-function wordShort({ pots, needMl }: PaintStock, range: PaintRange | undefined, words: NumberWords): string {
-  return range === undefined || pots.length === 0 || needMl === 0 ? '' : wordChance(range.chanceShort, words);
-}
+const chanceOf = ({ pots, needMl }: PaintStock, range: PaintRange | undefined): Chance | undefined =>
+  pots.length === 0 || needMl === 0 ? undefined : range?.chanceShort;
 
 type BarLooks = Pick<PotBar, 'hex' | 'line' | 'title'>;
 

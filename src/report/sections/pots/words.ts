@@ -1,92 +1,94 @@
 // Pots: its English. In: results, ways to say numbers. Out: text.
+import type { Chance } from '../../../model/ranges.js';
 import type { StockState } from '../../../model/stock.js';
+import type { Lasting } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
+import { joinSentences } from '../../words/join-sentences.js';
 import { nameOf } from '../../words/word-name.js';
-import { countOf, type NumberWords } from '../../words/word-numbers.js';
-import { lowHighMeaning } from '../../words/word-sure.js';
+import { aboutDigits, countOf, type NumberWords } from '../../words/word-numbers.js';
+import { lowHighMeaning, wordTimes } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 /** A needed paint's state; `low` for one that this army does not need. */
 export type PotState = StockState | 'low';
 
 const labels = {
-  heading: 'Pots that run low',
-  ranges: `In brackets, and drawn across each bar: low to high, ${lowHighMeaning}.`,
+  heading: 'How long your pots last',
   here: 'on your shelf',
   onWay: 'on the way',
   toBuy: 'to buy',
-  need: 'the line: what the army is likely to need',
-  reach: 'low to high: above, the need; in the bar, what you have',
-  keep: 'reach this, and the pot stays at its keep level',
-  mark: {
-    before: 'Under each paint stand the ',
-    link: 'mark',
-    after: ' of its weakest input and what causes most of its doubt.',
-  },
-  sure: { before: 'What is to be bought follows from ', link: 'the way you buy', after: '.' },
+  need: 'likely need',
+  reach: 'low to high',
+  keep: 'keep level',
+  full: 'Every pot in full',
+  ranges: `Ranges are ${lowHighMeaning}. Under each paint stands its weakest mark, and what causes most of its doubt.`,
+  fullCaption: 'Millilitres; what is on the way counts as had',
+  paint: 'Paint',
+  have: 'have',
+  needed: 'need',
+  chance: 'runs out',
+  left: 'likely left',
+  keepLevel: 'keep level',
   runningLow: 'running low',
 };
 
 export const potWords = (say: NumberWords) => ({
   labels,
   axis: { need: 'likely need', twice: 'twice', keep: 'keep level' },
-  lead: (runningLow: number, unusedLow: number): string =>
-    runningLow === 0 && unusedLow === 0
-      ? 'No owned pot falls below its keep level.'
-      : [wordRunningLow(runningLow, say), wordUnused(unusedLow, say)].filter(Boolean).join(' '),
-  states: stateWords(say),
+  lead: ({ states, unusedLow }: Lasting): string => {
+    const count = (state: StockState): number =>
+      states.find((one) => one.state === state)?.paints.length ?? 0;
+    const clauses = [
+      wordPaints(count('none owned'), 'is missing', 'are missing'),
+      wordPaints(count('short'), 'is likely to run out', 'are likely to run out'),
+      wordPaints(count('tight'), 'may', 'may'),
+      wordPaints(count('enough'), 'should last', 'should last'),
+    ].filter((clause) => clause !== undefined);
+    const [first, ...others] = clauses;
+    const rest = others.map(({ paints, what }) => `, ${say.count(paints)} ${what}`).join('');
+    const needed = first === undefined ? '' : `${countOf(say, first.paints, 'paint')} ${first.what}${rest}.`;
+    return joinSentences(needed, wordUnused(unusedLow.length, say));
+  },
+  states: stateWords,
   barTitle: (paint: string, state: PotState): string =>
     `${nameOf(paint)}: ${state === 'low' ? 'low' : sharedWords.states[state]}`,
-  amounts: {
-    have: 'have',
-    need: 'need',
-    chance: 'chance of running short',
-    toBuy: 'to buy',
-    left: 'likely left',
-    keep: 'keep level',
-    none: 'none',
+  /** `have 2.4 of 5.1 ml, runs out in 92 of 100` */
+  row: ({ haveMl, needMl, keepMl, onWayMl, chance }: PotAmounts): string => {
+    const digits = aboutDigits(Math.max(haveMl, needMl ?? keepMl));
+    const of = say.ml(needMl ?? keepMl, digits);
+    const have = haveMl === 0 ? `none of ${of}` : sharedWords.some(say.bareMl(haveMl, digits), of);
+    const onWay = onWayMl > 0 ? `, ${say.ml(onWayMl, digits)} of it on the way` : '';
+    const runs = chance === undefined ? '' : `, runs out in ${wordTimes(chance, say)}`;
+    return `${have}${onWay}${runs}`;
   },
-  onWay: (ml: string): string => `${ml} of it on the way`,
+  none: 'none',
 });
 export type PotWords = ReturnType<typeof potWords>;
 
-function wordRunningLow(paints: number, say: NumberWords): string {
-  if (paints === 0) return '';
-  return `${countOf(say, paints, 'owned paint')} will be running low after this army: less than its keep level will be left.`;
+/** What a row is worded from. */
+interface PotAmounts {
+  readonly haveMl: number;
+  /** Undefined for a paint that the army does not need. */
+  readonly needMl: number | undefined;
+  readonly keepMl: number;
+  readonly onWayMl: number;
+  /** Undefined where the state says it. */
+  readonly chance: Chance | undefined;
 }
+
+const wordPaints = (paints: number, one: string, many: string) =>
+  paints === 0 ? undefined : { paints, what: formOf(paints, one, many) };
 
 function wordUnused(paints: number, say: NumberWords): string {
   if (paints === 0) return '';
-  return `${countOf(say, paints, 'paint')} that it does not need ${formOf(paints, 'is', 'are')} low already.`;
+  return `${countOf(say, paints, 'low paint')} this army does not need.`;
 }
 
-interface StateWords {
-  readonly title: string;
-  readonly meaning: string;
-}
-
-/** The chances are those of the stock stage. */
-function stateWords({ percent }: NumberWords): Readonly<Record<PotState, StateWords>> {
-  return {
-    'none owned': {
-      title: 'None owned',
-      meaning: 'The army needs it and no pot of it is on your shelf.',
-    },
-    short: {
-      title: 'Short',
-      meaning: `It runs short more likely than not: the chance that today’s pots do not last is over ${percent(0.5)}.`,
-    },
-    tight: {
-      title: 'Tight',
-      meaning: `It may run short: the chance of that is over ${percent(0.1)}, up to ${percent(0.5)}.`,
-    },
-    enough: {
-      title: 'Enough',
-      meaning: `The chance that it runs short is ${percent(0.1)} or less. Many small chances add up: to be sure of the whole army, some more of it may still be bought.`,
-    },
-    low: {
-      title: 'Low, though this army does not need it',
-      meaning: 'Less is left than the keep level; a line marks that level.',
-    },
-  };
-}
+/** The chances behind them are those of the stock stage. */
+const stateWords: Readonly<Record<PotState, string>> = {
+  'none owned': 'Missing',
+  short: 'Likely to run out',
+  tight: 'May run out',
+  enough: 'Should last',
+  low: 'Low, though this army does not need it',
+};

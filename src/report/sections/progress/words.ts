@@ -6,7 +6,7 @@ import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js
 const labels = {
   heading: 'What is done',
   source: 'From the army sheet’s column done, and from log rows that name unit, step and figures.',
-  byUnit: 'Unit by unit',
+  byUnit: 'What is done, unit by unit',
   caption:
     'Steps finished on every figure, and the paint of the whole scheme beside what is still to be put out',
   unit: 'Unit',

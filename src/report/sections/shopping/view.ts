@@ -1,5 +1,6 @@
 // Report view: the reorder list in words. In: the plan and its ReorderView. Out: groups, shops, lines with prices as text,
 // how good each order is, and what other ways would cost.
+import { at } from '../../../model/at.js';
 import type { Order } from '../../../model/order.js';
 import type { OrderSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
@@ -21,20 +22,29 @@ export interface ShoppingView {
   readonly groups: readonly ShoppingGroup[];
   /** Both groups together; '' where only one has anything to buy. */
   readonly bothTotal: string;
+  /** Said where pots run low and no order for the shelf was asked for; else ''. */
+  readonly lowLeftOut: string;
+  /** How each order was found; none where nothing is bought. */
+  readonly found: readonly FoundOrder[];
+}
+
+interface FoundOrder {
+  /** How sure it is that nothing cheaper covers it. */
+  readonly says: string;
+  /** What else could be ordered, the cheapest first; none where nothing else was weighed. */
+  readonly ways: readonly WayRow[];
 }
 
 interface ShoppingGroup {
+  /** '' for the army's, which stands open. */
   readonly title: string;
   readonly says: string;
-  /** How sure it is that nothing cheaper covers it; '' where nothing is bought. */
-  readonly proof: string;
   readonly shops: readonly ShoppingShop[];
   /** Said where no shop has anything. */
   readonly nothing: string;
   readonly totalLabel: string;
+  /** '' where only one shop is asked. */
   readonly total: string;
-  /** What else could be ordered, the cheapest first; none where nothing else was weighed. */
-  readonly ways: readonly WayRow[];
   readonly unmet: readonly { readonly paint: string; readonly hex: string; readonly missing: string }[];
   /** What is left out, though it may be needed. */
   readonly waits: readonly NeededRow[];
@@ -45,10 +55,8 @@ interface ShoppingGroup {
 interface ShoppingShop {
   readonly shop: string;
   readonly lines: readonly ShoppingLine[];
-  readonly goods: string;
-  /** `Postage`, or `Postage back` where goods of this group make those of the army travel free. */
-  readonly postageLabel: string;
-  readonly postage: string;
+  /** Goods and postage. */
+  readonly sums: string;
   readonly total: string;
   readonly note: string;
 }
@@ -66,40 +74,43 @@ export function viewShopping({ plan, words, trust }: ViewInputs, reorder: Reorde
   const { order, restock, stock, summary } = plan;
   const bought = reorder.groups.filter(({ shops }) => shops.length > 0);
   const isLowLeftOut = restock === undefined && stock.some(({ runningLow }) => runningLow);
+  const inputs = reorder.groups.map(({ for: whom }): LineInputs => {
+    const of =
+      whom === 'shelf'
+        ? { order: restock ?? order, sums: summary.restock ?? summary.order }
+        : { order, sums: summary.order };
+    return { plan, words, texts, ...of };
+  });
   return {
     labels: texts.labels,
-    lead: texts.lead(bought.length > 0, isLowLeftOut),
+    lead: order.lines.length === 0 ? '' : texts.lead(plan.aim, summary.order.pots),
     trust: trust.of(summary.lasting.trust),
-    groups: reorder.groups.map((group) =>
-      group.for === 'shelf'
-        ? viewGroup(group, {
-            ...{ plan, words, texts },
-            ...{ order: restock ?? order, sums: summary.restock ?? summary.order },
-          })
-        : viewGroup(group, { plan, words, texts, order, sums: summary.order }),
-    ),
+    groups: reorder.groups.map((group, index) => viewGroup(group, at(inputs, index))),
     bothTotal: bought.length > 1 ? words.money(reorder.totalMinor) : '',
+    lowLeftOut: isLowLeftOut ? texts.lowLeftOut : '',
+    found: reorder.groups.flatMap(({ for: whom }, index) => viewFound(whom, at(inputs, index))),
   };
+}
+
+function viewFound(whom: ReorderGroup['for'], { order, sums, words, texts }: LineInputs): FoundOrder[] {
+  const says = wordProof(order, whom, words);
+  return says === '' ? [] : [{ says, ways: viewWays(order, sums, { words, texts }) }];
 }
 
 /** Paints that wait, named here. */
 const mostWaiting = 30;
 
 function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
-  const { plan, order, sums, words, texts } = inputs;
+  const { plan, words, texts } = inputs;
   const { for: whom, shops, unmet, waits } = group;
   const isTogether = whom === 'shelf' && shops.some(({ shop }) => armyPays(plan, shop));
   return {
-    title: texts.title(whom),
-    says: joinSentences(
-      whom === 'army' ? texts.army(plan.aim) : texts.shelf,
-      isTogether ? texts.together : '',
-    ),
-    proof: wordProof(order, whom, words),
+    title: whom === 'army' ? '' : texts.title(whom, words.money(group.totalMinor)),
+    says: joinSentences(texts.shelf, isTogether ? texts.together : ''),
     shops: shops.map((shop) => viewShop(shop, whom, inputs)),
     nothing: texts.nothing(unmet.length > 0),
     totalLabel: texts.total(whom),
-    total: words.money(group.totalMinor),
+    total: shops.length > 1 ? words.money(group.totalMinor) : '',
     unmet: unmet.map((one) => ({
       paint: one.paint,
       hex: hexOf(plan, one.paint),
@@ -107,7 +118,6 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
     })),
     waits: listNeeded(waits.slice(0, mostWaiting), plan, words),
     moreWait: waits.length > mostWaiting ? texts.moreWait(waits.length - mostWaiting) : '',
-    ways: viewWays(order, sums, { words, texts }),
   };
 }
 
@@ -122,9 +132,10 @@ function viewShop(shop: ReorderShop, whom: ReorderGroup['for'], inputs: LineInpu
   return {
     shop: shop.shop,
     lines: shop.lines.map((line) => viewLine(line, shop, inputs)),
-    goods: words.money(shop.goodsMinor),
-    postageLabel: texts.postage(shop),
-    postage: shop.postageMinor === 0 ? (isMore ? more : none) : words.money(shop.postageMinor),
+    sums: texts.sums(
+      words.money(shop.goodsMinor),
+      shop.postageMinor === 0 ? (isMore ? more : none) : texts.postage(shop),
+    ),
     total: words.money(shop.totalMinor),
     note: shop.note,
   };

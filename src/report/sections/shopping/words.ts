@@ -3,18 +3,15 @@ import type { Aim, Needed } from '../../../model/choices.js';
 import type { Order, ShopBill } from '../../../model/order.js';
 import type { Alike, OtherWay } from '../../../model/order-sums.js';
 import type { ReorderGroup, ReorderLine, ReorderPot } from '../../reorder/view-reorder.js';
-import { joinSentences } from '../../words/join-sentences.js';
 import { wordAlike } from '../../words/word-alike.js';
 import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
-import { wordChance } from '../../words/word-sure.js';
+import { wordNeeded } from '../../words/word-needed.js';
+import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
+import { wordTimes } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 const labels = {
   heading: 'What to buy',
-  yours: 'Prices and codes are yours, from the offers sheet.',
-  follows: 'How much is bought follows from',
-  howSure: 'the way you buy',
   bought: 'Bought',
   /** For the page's script, which counts the ticks. */
   someBought: `${sharedWords.some('{some}', '{all}')} bought`,
@@ -23,10 +20,9 @@ const labels = {
   price: 'Price',
   count: 'Count',
   cost: 'Cost',
-  goods: 'Goods',
-  shopTotal: 'To',
-  unmet: 'Without a shop: no offer covers it',
+  unmet: 'Without a shop',
   waits: 'What waits',
+  found: 'How this order was found',
   ways: 'Other ways to buy the same, as far as they were weighed',
   way: 'Way',
   cash: 'Cash',
@@ -37,7 +33,7 @@ const labels = {
 export const shoppingWords = (say: NumberWords) => ({
   labels,
   ...groupWords(say),
-  ...shopWords,
+  ...shopWords(say),
   ...lineWords(say),
   ...wayWords,
 });
@@ -46,59 +42,50 @@ export type ShoppingWords = ReturnType<typeof shoppingWords>;
 
 const titles: Record<ReorderGroup['for'], string> = { army: 'For this army', shelf: 'For the shelf' };
 
-const likelyList = 'What your likely needs take beyond your shelf.';
-const goesList =
-  'Each pot that is likely enough to be needed to be worth its price now, and what the next two units take.';
-
 const groupWords = (say: NumberWords) => ({
-  /** `isLowLeftOut`: pots run low, and the settings ask for no order for the shelf. */
-  lead: (isBought: boolean, isLowLeftOut: boolean) =>
-    joinSentences(
-      isBought ? 'The same list is in reorder.csv and reorder.xlsx.' : '',
-      isLowLeftOut
-        ? 'Low pots are not on this list; the setting restock = shelf adds them in a group of their own.'
-        : '',
-    ),
-  title: (whom: ReorderGroup['for']) => titles[whom],
-  total: (whom: ReorderGroup['for']) => `${titles[whom]}, in all`,
-  army: ({ policy, surePercent = 0 }: Aim) => {
+  /** Why these pots. */
+  lead: ({ policy, surePercent = 0 }: Aim, pots: number) => {
+    const these = `Buy ${pots === 1 ? 'this pot' : `these ${say.count(pots)} pots`}`;
     if (policy === 'sure')
-      return `What it takes beyond your shelf to be ${say.sure(surePercent)} sure that nothing runs out. What is likely takes less, so some of it will likely be left.`;
-    const what = policy === 'likely' ? likelyList : goesList;
-    return `${what} When a pot runs dry, order again.`;
+      return `${these}, and in ${say.count(surePercent)} of ${say.count(100)} armies like yours nothing runs out. Some will likely be left over.`;
+    const now = `${these} now, and order again when one runs low.`;
+    return policy === 'goes' ? `${now} Each is likely to be needed, or dear to fetch later.` : now;
   },
+  /** Pots run low, and the settings ask for no order for the shelf. */
+  lowLeftOut: 'Low pots are not on this list; the setting restock = shelf adds them.',
+  title: (whom: ReorderGroup['for'], total: string) => `${titles[whom]}: ${total}`,
+  total: (whom: ReorderGroup['for']) => `${titles[whom]}, in all`,
   shelf: 'Brings every low pot back to its keep level. Leave it out and the army is still painted.',
   /** Postage of the shelf's group is only what it adds. */
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: (isUnmet: boolean) =>
     isUnmet ? 'The offers hold nothing of what is missing.' : 'Nothing to buy.',
-  missing: (one: Alike) => `${wordAlike(one, say)}; ${say.ml(one.ml)} missing`,
+  missing: (one: Alike) => `${wordAlike(one, say)}; ${say.aboutMl(one.ml)} missing`,
   moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,
 });
 
-const shopWords = {
+const shopWords = (say: NumberWords) => ({
+  /** `Goods €56.70, postage free` */
+  sums: (goods: string, postage: string) => `Goods ${goods}, ${postage}`,
   /** Goods of the shelf's group may make those of the army travel free. */
   postage: ({ postageMinor }: Pick<ShopBill, 'postageMinor'>) =>
-    postageMinor < 0 ? 'Postage back' : 'Postage',
-  noPostage: { more: 'none more', free: 'free', unknown: 'not known' },
-};
+    postageMinor < 0 ? `postage back ${say.money(-postageMinor)}` : `postage ${say.money(postageMinor)}`,
+  noPostage: { more: 'no more postage', free: 'postage free', unknown: 'postage not known' },
+});
 
 const lineWords = (say: NumberWords) => ({
   tick: (offer: string) => `Bought: ${offer}`,
   /** `2 pots of 17 ml` */
   pots: ({ count, container, sizeMl }: ReorderPot) =>
     `${countOf(say, count, ...sharedWords.containers[container])} of ${say.plain(sizeMl)}\u00a0ml`,
-  /** `covers 1.1 ml, leaves 10.5 ml`: both with as many digits as what is covered. */
-  covers: ({ coversMl, overMl }: ReorderPot) => {
-    if (coversMl === 0) return 'covers nothing';
-    const digits = mlDigits(coversMl);
-    return `covers ${say.ml(coversMl, digits)}, leaves ${overMl === 0 ? 'nothing' : say.ml(overMl, digits)}`;
-  },
+  /** `you lack 1.1 ml, 11 ml to spare` */
+  covers: ({ coversMl, overMl }: ReorderPot) =>
+    coversMl === 0
+      ? 'you lack none'
+      : `you lack ${say.aboutMl(coversMl)}, ${overMl === 0 ? 'none' : say.aboutMl(overMl)} to spare`,
   /** Of several of one offer, the last. */
-  needed: ({ chanceNeeded, threshold }: Needed, { policy }: Aim) => {
-    const worth = policy === 'goes' ? `, worth buying now from ${say.percent(threshold)}` : '';
-    return `Needed in ${wordChance(chanceNeeded, say)} of cases${worth}.`;
-  },
+  needed: (needed: Needed, { policy }: Aim) =>
+    policy === 'goes' ? wordNeeded(needed, say) : `needed in ${wordTimes(needed.chanceNeeded, say)}`,
   /** Only a proved order is known to hold nothing without reason. */
   spare: (
     { spare, count }: ReorderLine,
@@ -110,7 +97,7 @@ const lineWords = (say: NumberWords) => ({
     const fills = spare > 1 && spare !== count ? 'fill' : 'fills';
     return `${who} only ${fills} the order up to ${goalOf(postageMinor)}.`;
   },
-  idle: 'What covers nothing comes with the set.',
+  idle: 'What you do not lack comes with the set.',
 });
 
 /** Where postage is paid none was saved, so it is the least order that had to be reached. */

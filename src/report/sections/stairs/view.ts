@@ -10,6 +10,7 @@ import { type StairsWords, stairsWords } from './words.js';
 
 export interface StairsView {
   readonly labels: StairsWords['labels'];
+  readonly heading: string;
   readonly lead: string;
   /** What one more figure costs right now. */
   readonly next: { readonly figure: string; readonly says: string };
@@ -43,6 +44,7 @@ export function viewStairs({ plan, words }: ViewInputs): StairsView | undefined 
   const texts = stairsWords(words);
   return {
     labels: texts.labels,
+    heading: texts.heading(plan.stairs.mostFigures),
     lead: texts.lead(plan),
     next: viewNext(plan, sums, texts.next),
     chart: viewStairsChart({ plan, sums, words, texts: texts.chart }),

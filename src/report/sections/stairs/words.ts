@@ -9,9 +9,7 @@ import { searchLonger, wordBut } from '../../words/word-proof.js';
 import { sharedWords } from '../../words/words.js';
 
 const labels = {
-  heading: 'More figures, fewer figures',
   oneMore: 'One more figure, right now:',
-  steps: 'Step by step',
   step: 'Step',
   because: 'Because of',
   from: 'From figure',
@@ -32,9 +30,10 @@ export const stairsWords = (say: NumberWords) => ({
 export type StairsWords = ReturnType<typeof stairsWords>;
 
 const leadWords = (say: NumberWords) => ({
+  heading: (mostFigures: number) => `What each step up to ${countOf(say, mostFigures, 'figure')} costs`,
   lead: ({ aim, summary: { firstUnit } }: Plan) => {
     const start = firstUnit === undefined ? '' : `, ${nameOf(firstUnit.unit)} first`;
-    return `The least cash for paint, postage included, against the number of figures. They are painted by priority${start}; after the army’s last figure a second army follows from scratch, in the same order. What ${wordAim(aim, say)} takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
+    return `The least cash for paint, postage included. Figures are painted by priority${start}; after the last one a second army follows from scratch. What ${wordAim(aim, say)} takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
   },
   /** Between the steps that were looked for. */
   missed:

@@ -30,7 +30,7 @@ export interface EveningBar {
 }
 
 /** Evenings shown at once, and at most with those folded away. */
-const [shownRows, mostRows] = [7, 90];
+const [shownRows, mostRows] = [3, 90];
 
 export interface EveningsView {
   readonly layers: readonly { readonly key: string; readonly layer: string }[];
@@ -57,7 +57,7 @@ export function viewEvenings({ plan, words }: ViewInputs, texts: TimeWords): Eve
     return {
       no: words.count(no),
       minutes: wordMinutes(evening.minutes, words),
-      says: listPieces(evening.pieces, texts),
+      says: listPieces(evening.pieces, no <= shownRows ? texts.piece : texts.shortPiece),
       finished: listOf(finished.get(no) ?? []),
       bar: viewBar(evening, time.eveningMin),
     };
@@ -84,11 +84,11 @@ const viewBar = ({ pieces }: Evening, eveningMin: number): EveningBar => ({
 });
 
 /** Pieces of one unit that follow one another share its name. */
-function listPieces(pieces: readonly EveningPiece[], texts: TimeWords): EveningRow['says'] {
+function listPieces(pieces: readonly EveningPiece[], wordPiece: TimeWords['piece']): EveningRow['says'] {
   const says: { unit: string; what: string }[] = [];
   for (const piece of pieces) {
     const unit = piece.what === 'waiting' ? '' : piece.unit;
-    const what = texts.piece(piece);
+    const what = wordPiece(piece);
     const last = says.at(-1);
     if (last !== undefined && last.unit === unit) last.what += `; ${what}`;
     else says.push({ unit, what });

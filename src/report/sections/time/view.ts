@@ -36,7 +36,7 @@ export function viewTime(inputs: ViewInputs): TimeView | undefined {
   const texts = timeWords(words);
   return {
     labels: texts.labels,
-    lead: texts.lead(time.eveningMin),
+    lead: texts.lead(time),
     trust: inputs.trust.of(plan.summary.timeTrust),
     sums: listSums(time, texts.sums, words),
     reckoned: time.eveningsReckoned ? texts.reckoned(time.spelledOut.length) : '',
@@ -51,9 +51,7 @@ function listSums(time: TimePlan, texts: TimeWords['sums'], words: NumberWords):
   const { brushMin, brushRange, setupMin, waitingMin, elapsedMin } = time;
   const parts = splitWhole(Math.round(elapsedMin), [brushMin, setupMin, waitingMin]);
   const [brush = '', setup = '', waiting = ''] = parts.map((minutes) => wordMinutes(minutes, words));
-  const { evenings } = texts;
   return [
-    { ...evenings, within: false, figure: evenings.figure(time) },
     { title: texts.brush.title, within: false, figure: brush, says: texts.brush.says(brushRange) },
     { ...texts.elapsed, within: false, figure: wordMinutes(elapsedMin, words) },
     { ...texts.setup, within: true, figure: setup },

@@ -1,25 +1,24 @@
 // Time: its English. In: results, ways to say numbers. Out: text.
 import type { BatchTime, EveningPiece, MinuteRange, SmallestBatch, TimePlan } from '../../../model/time.js';
 import { wordMinuteRange, wordMinutes } from '../../words/word-minutes.js';
-import { countOf, type NumberWords } from '../../words/word-numbers.js';
+import { nameOf } from '../../words/word-name.js';
+import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { lowHighMeaning } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 const labels = {
   heading: 'How many evenings',
-  byEvening: 'Evening by evening',
   claim:
-    'Units come by priority. While one batch dries, the next that is dry goes on; sprays are gathered; overnight everything dries. ' +
+    'Each piece is a step on so many figures. Units come by priority. While one batch dries, the next that is dry goes on; sprays are gathered; overnight everything dries. ' +
     'This is a rule of thumb: nobody proves that fewer evenings would not do.',
   waiting: 'waiting',
-  firstCaption:
-    'The first evenings: the bar is the evening, each piece what is painted in it; 9 highlight on 12 is step 9 on twelve figures',
+  firstCaption: 'The first evenings: the bar is the evening, each piece what is painted in it',
   folded: 'The evenings after these',
   evening: 'Evening',
   finished: 'Finished:',
   drawn: 'Drawn, and what is painted',
   inAll: 'in all',
-  byUnit: 'Unit by unit',
+  byUnit: 'Hours, unit by unit',
   unitsCaption: 'Brush time of one figure, the whole scheme; and what is still to be done on the unit',
   unit: 'Unit',
   figures: 'figures',
@@ -43,9 +42,10 @@ const labels = {
 
 export const timeWords = (say: NumberWords) => ({
   labels,
-  lead: (eveningMin: number): string =>
-    `What is still to be done, by one painter in evenings of ${wordMinutes(eveningMin, say)}. ` +
-    'Nobody has measured minutes for figures this small: they are from memory, and your own are better.',
+  lead: ({ evenings, eveningMin, eveningsReckoned }: TimePlan): string => {
+    const about = eveningsReckoned ? 'About ' : '';
+    return `${about}${countOf(say, evenings, 'evening')} of ${wordMinutes(eveningMin, say)}, if you paint one batch while another dries.`;
+  },
   reckoned: (spelledOut: number): string =>
     `The first ${countOf(say, spelledOut, 'evening')} are planned; the rest is reckoned to go on at their pace.`,
   sums: sumWords(say),
@@ -66,12 +66,6 @@ const notProved =
   'elsewhere it is a rule of thumb, which another order of work might beat, though never below the time given.';
 
 const sumWords = (say: NumberWords) => ({
-  evenings: {
-    title: 'Evenings',
-    figure: ({ evenings, eveningsReckoned }: TimePlan): string =>
-      `${eveningsReckoned ? 'about ' : ''}${countOf(say, evenings, 'evening')}`,
-    says: 'With batches overlapping, so that little waits. Your own evening stands in the settings sheet as evening min.',
-  },
   brush: {
     title: 'Brush in hand',
     says: (range: MinuteRange): string => `Low to high ${wordMinuteRange(range, say)} (${lowHighMeaning}).`,
@@ -87,20 +81,37 @@ const sumWords = (say: NumberWords) => ({
   },
 });
 
-/** A stretch of an evening. */
+/** A stretch of an evening, beside the name of its unit. */
 const pieceWords = (say: NumberWords) => ({
-  /** Beside the name of its unit. */
+  /** As one would say it: `tunic, Hawser tan, base coat, second coat, on 10 figures`. */
   piece: (piece: EveningPiece): string =>
-    piece.what === 'waiting' ? `wait ${wordMinutes(piece.minutes, say)}` : wordWork(piece, say),
+    piece.what === 'waiting' ? wordWait(piece.minutes, say) : wordWork(piece, say),
+  /** By its step: `9 highlight on 12`, `spray 12 varnish on 24`, `15 base coat, coat 2, on 12`. */
+  shortPiece: (piece: EveningPiece): string =>
+    piece.what === 'waiting' ? wordWait(piece.minutes, say) : wordStep(piece, say),
 });
+
+const wordWait = (minutes: number, say: NumberWords): string => `wait ${wordMinutes(minutes, say)}`;
 
 type Work = Exclude<EveningPiece, { what: 'waiting' }>;
 
-/** `9 highlight on 12`, `spray 12 varnish on 24`, `15 base coat, coat 2, on 12`. */
-function wordWork({ what, pass, figures }: Work, say: NumberWords): string {
+function wordStep({ what, pass, figures }: Work, say: NumberWords): string {
   const coat = pass.coat > 1 ? `, coat ${pass.coat},` : '';
   const spray = what === 'spraying' ? 'spray ' : '';
   return `${spray}${pass.step} ${sharedWords.layers[pass.layer]}${coat} on ${say.tenth(figures)}`;
+}
+
+const ordinals = ['', '', 'second coat', 'third coat', 'fourth coat'];
+
+function wordWork({ what, pass, figures }: Work, say: NumberWords): string {
+  const { zones, paints, layer, coat } = pass;
+  return [
+    `${what === 'spraying' ? 'spray ' : ''}${listOf(zones.map(nameOf), 2)}`,
+    listOf(paints.map(nameOf), 2),
+    sharedWords.layers[layer],
+    ...(coat > 1 ? [ordinals[coat] ?? `coat ${say.count(coat)}`] : []),
+    `on\u00a0${say.tenth(figures)}`,
+  ].join(', ');
 }
 
 const unitWords = (say: NumberWords) => ({

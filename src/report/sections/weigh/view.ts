@@ -43,6 +43,9 @@ interface DoubtRow {
 /** Paints in doubt that get a row of their own, and doubts named for each. */
 const [paintRows, doubtsEach] = [30, 3];
 
+/** Things to do that are named. */
+const mostRemedies = 5;
+
 /** Also where nothing is in doubt: then it says so. */
 export function viewWeigh(inputs: ViewInputs): WeighView {
   const { plan, words } = inputs;
@@ -52,7 +55,7 @@ export function viewWeigh(inputs: ViewInputs): WeighView {
   return {
     labels: texts.labels,
     lead: texts.lead(ranges.doubts.length > 0),
-    remedies: ranges.remedies.map((remedy, place) => ({
+    remedies: ranges.remedies.slice(0, mostRemedies).map((remedy, place) => ({
       says: texts.remedy(remedy, potOf(remedy, plan), place === 0),
       share: remedy.share,
     })),

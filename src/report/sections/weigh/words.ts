@@ -6,14 +6,14 @@ import { countOf, type NumberWords } from '../../words/word-numbers.js';
 import { sharedWords } from '../../words/words.js';
 
 const labels = {
-  heading: 'What to weigh first',
+  heading: 'How far to trust this',
   shares:
-    'Shares are of what each settles or causes by itself. They need not add up to the whole: what several do together is nobody’s alone.',
-  doubts: 'Where the doubt about the cash comes from',
-  paints: 'Paints that may last or not, and what decides it',
-  paintsCaption: 'Chance of running short, and what causes most of the doubt about what is missing',
+    'How widely the cash may turn out differently, and why. Shares are of what each causes by itself: they need not add up to the whole.',
+  doubts: 'Where the doubt comes from',
+  paints: 'Paints that may not last, and why',
+  paintsCaption: 'Chance of running out, and what causes most of the doubt about what is missing',
   paint: 'Paint',
-  runsShort: 'runs short',
+  runsShort: 'runs out',
   hangsOn: 'hangs on',
   weighed: 'What you have weighed',
   weighedCaption: 'Used against expected;',
@@ -29,7 +29,7 @@ export const weighWords = (say: NumberWords) => ({
   labels,
   lead: (isInDoubt: boolean): string =>
     isInDoubt
-      ? 'The doubt about the cash is how widely the worth of what today’s pots lack spreads from one army like this to another.'
+      ? 'Most values are from memory, so ranges are wide; each weighing narrows them. “Usually” holds in eight of ten armies like yours: same figures, other luck.'
       : 'Whatever turns out, today’s pots lack nothing, so no weighing would change what to buy.',
   /** `isFirst`: the one that says what it is a share of. */
   remedy: (remedy: Remedy, pot: Container | undefined, isFirst: boolean): string =>
