@@ -43,7 +43,6 @@ export interface BuyingSums {
   readonly mostMinor: number;
   /** True where none costs anything. */
   readonly isFree: boolean;
-  readonly isAllProved: boolean;
 }
 
 /** Whole pots without a shop, of a paint that no offer covers. */

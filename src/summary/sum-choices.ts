@@ -25,7 +25,6 @@ export function sumChoices({ aim, choices, order }: Inputs): BuyingSums {
     needed: new Map(order.lines.flatMap((line) => neededOf(line, chosen))),
     mostMinor: Math.max(0, ...choices.map(({ cashNowMinor }) => cashNowMinor)),
     isFree: choices.every(({ cashNowMinor }) => cashNowMinor === 0),
-    isAllProved: choices.every(({ aboveBestMinor }) => aboveBestMinor === 0),
   };
 }
 

@@ -1,6 +1,6 @@
 // Acts: ticks of the reorder list are kept in this browser, for as long as the list stays the same.
 
-const list = document.querySelector('#shopping .body');
+const list = document.querySelector('.shopping');
 const boxes = [...document.querySelectorAll('.box input')];
 const listed = boxes.map((box) => box.closest('tr').textContent).join('\n');
 const key = `halfpot bought ${location.pathname}`;

@@ -3,7 +3,16 @@ import type { BatchTime, Evening, JobTime, Pass, TimePlan } from '../../src/mode
 import { ram, smallUnits, wardens } from './a-small-army.js';
 
 const pass = (step: number, layer: Pass['layer'], rest: Partial<Pass> = {}): Pass => ({
-  ...{ step, layer, coat: 1, spray: false, zones: ['tunic'], palette: `brush ${step}`, figures: 10 },
+  ...{
+    step,
+    layer,
+    coat: 1,
+    spray: false,
+    zones: ['tunic'],
+    paints: ['Nettle coat'],
+    palette: `brush ${step}`,
+    figures: 10,
+  },
   ...{ brushMinPerFigure: 3, setupMin: 1, driesMin: 5 },
   ...rest,
 });
@@ -11,6 +20,7 @@ const pass = (step: number, layer: Pass['layer'], rest: Partial<Pass> = {}): Pas
 const primer = pass(1, 'primer', {
   spray: true,
   zones: ['all'],
+  paints: ['Kettle grey'],
   brushMinPerFigure: 0.4,
   setupMin: 5,
   driesMin: 30,

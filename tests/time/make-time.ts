@@ -28,6 +28,7 @@ export const makePass = (pass: Partial<Pass> = {}): Pass => ({
   coat: 1,
   spray: false,
   zones: ['whole'],
+  paints: ['Slate'],
   palette: 'brush\nSlate',
   figures: 10,
   brushMinPerFigure: 2,

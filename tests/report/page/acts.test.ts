@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/model/plan.js';
 import { changedPlan, smallPlan } from '../a-small-plan.js';
-import { openPages, type Pages } from './open-pages.js';
+import { openPages, type Pages, unfold } from './open-pages.js';
 
 let pages: Pages;
 let pageUrl: string;
@@ -39,11 +39,6 @@ async function on(url: string, act: (page: Page) => Promise<void>, options = {})
   expect(complaints).toEqual([]);
   await page.context().close();
 }
-
-const unfold = (page: Page): Promise<void> =>
-  page.locator('details').evaluateAll((all) => {
-    for (const one of all) one.setAttribute('open', '');
-  });
 
 /** Own text of a column's cells, without ranges and marks beneath. */
 const columnOf = (page: Page, table: string, column: number): Promise<string[]> =>
@@ -88,6 +83,7 @@ describe('sorting', () => {
     on(url(), async (page) => {
       const numberOf = (text: string) =>
         Number.parseFloat(text.replace(mark, '_').replaceAll(/[.,]/g, '').replace('_', '.'));
+      await unfold(page);
       await page.locator('.paints').getByRole('button', { name: 'whole scheme' }).click();
       const values = (await columnOf(page, '.paints', 6)).map(numberOf);
       expect(values[0]).toBe(69);
@@ -98,6 +94,7 @@ describe('sorting', () => {
 
   it('puts hours before minutes, and what has no number last', () =>
     on(pageUrl, async (page) => {
+      await unfold(page);
       await page.locator('.unit-times').getByRole('button', { name: 'still to be done' }).click();
       expect(await columnOf(page, '.unit-times', 4)).toEqual(['2 h 34 min', '2 h 34 min', '60 min']);
       const cost = page.locator('.paints').getByRole('button', { name: 'cost' });
@@ -111,7 +108,8 @@ describe('sorting', () => {
     on(
       pageUrl,
       async (page) => {
-        await page.locator('#use').getByLabel('Sort').selectOption('whole scheme');
+        await unfold(page);
+        await page.locator('#paints').getByLabel('Sort').selectOption('whole scheme');
         expect((await columnOf(page, '.paints', 6))[0]).toMatch(/^69/);
         expect(await page.locator('.paints button.sort').first().isDisabled()).toBe(true);
       },
@@ -123,10 +121,13 @@ it('finding shows the rows that hold the words, says how many, and forgets', () 
   on(manyUrl, async (page) => {
     await unfold(page);
     const rows = page.locator('.unit-times tbody tr');
-    const field = page.locator('#time').getByLabel('Find').first();
+    const field = page.locator('#unit-times').getByLabel('Find');
     await field.fill('wátch 13');
     expect(await rows.filter({ visible: true }).count()).toBe(1);
-    expect(await page.locator('#time output').first().textContent()).toBe('1 of 14');
+    expect(await page.locator('#unit-times output').textContent()).toBe('1 of 14');
+    await page.evaluate(() => {
+      location.hash = '#everything';
+    });
     await page.emulateMedia({ media: 'print' });
     expect(await rows.filter({ visible: true }).count()).toBe(14);
     await page.emulateMedia({ media: 'screen' });
@@ -147,6 +148,7 @@ describe('ticks', () => {
   it('last as long as the list stays the same', () =>
     on(pageUrl, async (page) => {
       const boxes = page.locator('.box input');
+      await unfold(page);
       await boxes.nth(1).check();
       const says = `1 of ${await boxes.count()} bought`;
       expect(await page.getByRole('status').filter({ hasText: 'bought' }).textContent()).toBe(says);
@@ -180,13 +182,14 @@ describe('ticks', () => {
 
 it('every link leads to something that is then in sight', () =>
   on(pageUrl, async (page) => {
+    await unfold(page);
     const links = await page
       .locator('a[href^="#"]:visible')
       .evaluateAll((all) => [...new Set(all.map((one) => one.getAttribute('href') ?? ''))]);
     expect(links.length).toBeGreaterThan(20);
     for (const link of links) {
       await page.evaluate((hash) => {
-        for (const one of document.querySelectorAll('#ground details')) one.removeAttribute('open');
+        for (const one of document.querySelectorAll('details')) one.removeAttribute('open');
         location.hash = hash;
       }, link);
       const target = page.locator(link);

@@ -79,7 +79,7 @@ it('to the minor unit, whatever the shops', async () => {
         }
         const shown = viewPlan(planned, []).shopping.groups.flatMap((group) => group.shops);
         for (const { pots, why } of shown.flatMap((shop) => shop.lines))
-          expect(why === '' && pots.some(({ covers }) => covers === 'covers nothing')).toBe(false);
+          expect(why === '' && pots.some(({ covers }) => covers === 'you lack none')).toBe(false);
         expect(planned.budget?.order.totalMinor).toBeLessThanOrEqual(budgetMinor);
       },
     ),

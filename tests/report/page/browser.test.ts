@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Stairs } from '../../../src/model/order.js';
 import { changedPlan, smallPlan } from '../a-small-plan.js';
-import { openPages, type Pages, type Visit } from './open-pages.js';
+import { openPages, type Pages, unfold, type Visit } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -91,6 +91,7 @@ const overlapsOf = (page: Page) =>
 describe.each([320, 390, 700, 820, 1280])('staircase and frontier at %d pixels', (width) => {
   it('are drawn once each, and no label lies over another', async () => {
     const { page } = await visitAt(width, stairsUrl);
+    await unfold(page);
     expect(await page.locator('.stairs:visible').count()).toBe(1);
     expect(await page.locator('.frontier:visible').count()).toBe(1);
     const { labels, pairs } = await overlapsOf(page);
@@ -103,6 +104,7 @@ it('shows hostile names as they are written, and makes nothing of them', async (
   const { page } = await visit(hostileUrl);
   expect(await page.evaluate(() => document.querySelectorAll('img, iframe, object').length)).toBe(0);
   expect(await page.locator('script').count()).toBe(1);
+  await unfold(page);
   expect(await page.textContent('#pots .pot-name bdi')).toBe(`Rust hush${hostileText}`);
   expect(await page.getByRole('rowheader', { name: hostileText.trim() }).count()).toBeGreaterThan(3);
   const handlers = await page.evaluate(
@@ -148,9 +150,7 @@ describe.each([
   it('finds no violation', async () => {
     const viewport = { width, height: 900 };
     const { page } = await visit(pageUrl, { colorScheme, viewport, bypassCSP: true });
-    await page.locator('details').evaluateAll((all) => {
-      for (const one of all) one.setAttribute('open', '');
-    });
+    await unfold(page);
     await page.addScriptTag({ content: axe });
     const violations = await page.evaluate(async () => {
       const { axe: tool } = window as unknown as {

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { renderReport } from '../../../src/report/page/render-report.js';
 import { viewPlan } from '../../../src/report/page/view.js';
 import { smallPlan } from '../a-small-plan.js';
-import { openPages, type Pages } from './open-pages.js';
+import { openPages, type Pages, unfold } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
 let pages: Pages;
@@ -78,6 +78,7 @@ it('a browser makes nothing of them, and still sorts and finds', async () => {
   const count = async (url: string) => {
     const [complained, asked] = [complaints.length, requests.length];
     await page.goto(url);
+    await unfold(page);
     await page.locator('.paints button.sort').first().click();
     const found = await page.evaluate(() => ({
       elements: document.querySelectorAll('*').length,

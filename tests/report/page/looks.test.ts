@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { smallPlan } from '../a-small-plan.js';
-import { openPages, type Pages } from './open-pages.js';
+import { openPages, type Pages, unfold } from './open-pages.js';
 
 const [columns, rows] = [32, 24];
 /** Lightness is 0 to 255: mean of all cells, and the share of cells that are far off. */
@@ -110,6 +110,7 @@ async function look(view: View, change?: string): Promise<string> {
   const place = view[2];
   const page = await open(view);
   const style = change === undefined ? undefined : await page.addStyleTag({ content: change });
+  if (place === '.climb') await unfold(page);
   if (place !== '#answer')
     await page
       .locator(place)
@@ -140,7 +141,10 @@ describe('the comparison', () => {
     ['colours gone wrong', ':root { --paper: #c8ccc8 }'],
     ['strokes of paint gone', '.palette { visibility: hidden }'],
     ['an answer gone', '.answer-part { visibility: hidden }'],
-    ['columns under one another', '.answer.answer { display: block }'],
+    [
+      'columns under one another',
+      '.answer.answer { display: block } .answer-part { margin-block-end: 4rem }',
+    ],
     ['no stylesheet to speak of', '* { all: revert }'],
   ])('tells %s', async (_, change) => {
     const seen = await look(views[0], change);

@@ -50,6 +50,12 @@ export async function openPages(): Promise<Pages> {
   };
 }
 
+/** Opens every fold. */
+export const unfold = (page: Page): Promise<void> =>
+  page.locator('details').evaluateAll((all) => {
+    for (const one of all) one.setAttribute('open', '');
+  });
+
 async function visit(browser: Browser, url: string, options: BrowserContextOptions = {}): Promise<Visit> {
   const context = await browser.newContext({ offline: true, ...options });
   context.setDefaultTimeout(longestMs);

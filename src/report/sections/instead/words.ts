@@ -68,8 +68,8 @@ export type InsteadWords = ReturnType<typeof insteadWords>;
 const leadWords = (say: NumberWords) => ({
   /** `near`: paints that have something near on the shelf. */
   heading: (toBuy: number, near: number) => {
-    if (near === 0)
-      return toBuy === 0 ? 'Swapped already' : 'Nothing you own comes near what is to be bought';
+    if (toBuy === 0) return 'Swapped already';
+    if (near === 0) return 'Nothing you own comes near what is to be bought';
     const those =
       near === toBuy && near === 1
         ? 'the paint to buy'
@@ -101,9 +101,6 @@ const frontierWords = (say: NumberWords) => ({
     const [first, last] = [levels[0], levels.at(-1)];
     if (first === undefined || last === undefined) return '';
     const own = `Each paint as your schemes name it: ${say.money(first.cashMinor)}`;
-    if (last.toDE00 === 0) return `${own}.`;
-    if (levels.length === 1)
-      return `${own}. No other paint within ${say.plain(last.toDE00)} that is owned or on offer would lower that.`;
     return (
       `${own}. With another paint of the same kind wherever one is within ${say.plain(last.dE00)}: ${wordGain(colours, say)}. ` +
       'Each paint’s whole need is served by one paint, from the shelf or bought, and all is decided together.'

@@ -38,7 +38,7 @@ export interface PotMark {
 
 interface PotRow {
   readonly paint: string;
-  readonly says: string;
+  readonly says: readonly string[];
   readonly bar: PotBar;
 }
 

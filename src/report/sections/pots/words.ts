@@ -52,14 +52,16 @@ export const potWords = (say: NumberWords) => ({
   states: stateWords,
   barTitle: (paint: string, state: PotState): string =>
     `${nameOf(paint)}: ${state === 'low' ? 'low' : sharedWords.states[state]}`,
-  /** `have 2.4 of 5.1 ml, runs out in 92 of 100` */
-  row: ({ haveMl, needMl, keepMl, onWayMl, chance }: PotAmounts): string => {
+  /** `2.4 of 5.1 ml`, `1.2 ml on the way`, `runs out in 92 of 100` */
+  row: ({ haveMl, needMl, keepMl, onWayMl, chance }: PotAmounts): string[] => {
     const digits = aboutDigits(Math.max(haveMl, needMl ?? keepMl));
     const of = say.ml(needMl ?? keepMl, digits);
     const have = haveMl === 0 ? `none of ${of}` : sharedWords.some(say.bareMl(haveMl, digits), of);
-    const onWay = onWayMl > 0 ? `, ${say.ml(onWayMl, digits)} of it on the way` : '';
-    const runs = chance === undefined ? '' : `, runs out in ${wordTimes(chance, say)}`;
-    return `${have}${onWay}${runs}`;
+    return [
+      have,
+      ...(onWayMl > 0 ? [`${say.ml(onWayMl, digits)} of it on the way`] : []),
+      ...(chance === undefined ? [] : [`runs out in ${wordTimes(chance, say)}`]),
+    ];
   },
   none: 'none',
 });

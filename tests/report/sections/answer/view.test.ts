@@ -18,7 +18,7 @@ describe('the small plan', () => {
     // On the way: 12 ml x 0.96 = 11.52. On the first evening 10 figures get coats of 6.05 / 3 ml, and 4.1 ml are there.
     expect(lasting).toBe(
       'Will the pots last? No: 1 is missing, 1 runs out. You have no Rust hush. ' +
-        'Nettle coat goes first: evening 1, in First watch. 1 more may run out. The 11.5 ml on the way are counted.',
+        'Nettle coat goes first: evening 1, in First watch. 1 more may run out. With the 12 ml on the way.',
     );
   });
 
@@ -90,7 +90,7 @@ describe('other plans', () => {
   it('counts what runs out where nothing is missing', () => {
     expect(answerOf({ stock: only('Nettle coat', 'Pond wash', 'Chalk light') })[0]).toBe(
       'Will the pots last? No: 1 of 3 runs out. Nettle coat goes first: evening 1, in First watch. 1 more may run out. ' +
-        'The 11.5 ml on the way are counted.',
+        'With the 12 ml on the way.',
     );
   });
 

@@ -53,7 +53,7 @@ describe('why so many coats', () => {
 
   // 23.1 x 0.3^3 = 0.6237
   it('shows how the coats hide what lies beneath, and where', () => {
-    expect(viewOf()?.first).toEqual([
+    expect(viewOf()?.rows).toEqual([
       {
         drawn: { over: '#5d7a3a', under: '#8d9196' },
         says: '3 coats: weak Nettle coat over Kettle grey; over Moss bed it would be 1',
@@ -63,11 +63,11 @@ describe('why so many coats', () => {
         where: 'Marsh: 2 tunic',
       },
     ]);
-    expect(viewOf()?.lead).toContain('less than 2 of it is left');
+    expect(viewOf()?.lead).toContain('a colour difference under 2');
     expect(viewOf()?.trust).toMatchObject({ mark: 'from memory', doubt: 'opacity weak' });
   });
 
-  it('says a reason once for all its places, and folds many away', () => {
+  it('says a reason once for all its places, and lists so many', () => {
     const line = wardens.lines[1];
     if (line === undefined) throw new Error('no line');
     const zones = ['tunic', 'cloak', 'boots', 'hat', 'belt', 'gloves'];
@@ -89,13 +89,13 @@ describe('why so many coats', () => {
       const units = smallPlan.estimate.units.slice(0, 1).map(({ unit }) => ({ unit, job }));
       return { ...smallPlan.estimate, units, jobs: new Map([[job, 1]]) };
     };
-    expect(viewOf({ estimate: estimate(twice.lines) })?.first.map(({ where }) => where)).toEqual([
+    expect(viewOf({ estimate: estimate(twice.lines) })?.rows.map(({ where }) => where)).toEqual([
       'Marsh: 2 tunic, 2 cloak, 2 boots, 2 hat and 2 more',
     ]);
-    const folded = viewOf({ estimate: estimate(many) });
-    expect([folded?.first.length, folded?.folded.length]).toEqual([8, 52]);
-    expect(folded?.first[0]?.differs).toBe('79');
-    expect(folded?.more).toContain('20 more reasons');
+    const listed = viewOf({ estimate: estimate(many) });
+    expect(listed?.rows).toHaveLength(60);
+    expect(listed?.rows[0]?.differs).toBe('79');
+    expect(listed?.more).toContain('20 more reasons');
   });
 
   it('names once the paints without a colour or an opacity', () => {

@@ -59,9 +59,7 @@ describe('rows for the swaps sheet', () => {
 
 describe('what is owned instead', () => {
   it('lists substitutes with their difference, what is left over and the row to write', () => {
-    expect(view?.lead).toBe(
-      'Of 2 paints to buy, 1 has something near on your shelf. Nothing is ever swapped unless you say so.',
-    );
+    expect(view?.heading).toBe('Paints you own that could replace 1 of the 2 paints to buy');
     expect(view?.header).toBe('scheme,step,paint,instead');
     expect(view?.paints).toEqual([
       {
@@ -110,7 +108,7 @@ describe('what is owned instead', () => {
   it('says where nothing comes near, and is no section where nothing is to be bought or swapped', () => {
     expect(viewOf({ instead: [] })?.none).toContain('Nothing that you own');
     const stock = smallPlan.stock.map((paint) => ({ ...paint, toBuyMl: 0 }));
-    expect(viewOf({ stock })?.lead).toContain('Nothing has to be bought');
+    expect(viewOf({ stock })?.heading).toBe('Swapped already');
     expect(viewOf({ stock, swaps: [] })).toBeUndefined();
   });
 });
@@ -173,7 +171,7 @@ describe('cash against colour', () => {
     expect(chained?.noRows).toContain('give scheme or step');
   });
 
-  it('is left out where nothing is bought at any difference, and has no chart of one level', () => {
+  it('is left out where nothing is bought at any difference, or too little is saved', () => {
     const free = smallFrontier.points.map((point) => ({
       ...point,
       cashMinor: 0,
@@ -186,9 +184,14 @@ describe('cash against colour', () => {
       ...(smallFrontier.points[0] ?? point),
       dE00,
     }));
-    const flat = viewOf({ frontier: { ...smallFrontier, points: level } })?.frontier;
-    expect(flat?.chart).toBeUndefined();
-    expect(flat?.lead).toContain('No other paint within 10');
+    expect(viewOf({ frontier: { ...smallFrontier, points: level } })?.frontier).toBeUndefined();
+    // 5 of 100 are enough, 4.99 are not.
+    const saving = (minor: number) =>
+      level.map((point, dE00) => ({ ...point, cashMinor: dE00 < 3 ? 10_000 : 10_000 - minor }));
+    const shown = [499, 500].map((minor) =>
+      viewOf({ frontier: { ...smallFrontier, points: saving(minor) } }),
+    );
+    expect(shown.map((one) => one?.frontier === undefined)).toEqual([true, false]);
   });
 
   it('says why other paints may cost more', () => {
@@ -211,9 +214,7 @@ describe('cash against colour', () => {
 
   it('says what is left out among very many paints, and claims nothing of it', () => {
     const notDrawn = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
-    const points = smallFrontier.points.slice(0, 1);
-    const cut = viewOf({ frontier: { ...smallFrontier, points, notDrawn } })?.frontier;
-    expect(cut?.lead).toBe('Each paint as your schemes name it: €7.40.');
+    const cut = viewOf({ frontier: { ...smallFrontier, notDrawn } })?.frontier;
     expect(cut?.notes.at(-1)).toMatch(/^Differences of 1 and more are left out/);
     expect(frontier?.notes.join()).not.toContain('left out');
   });

@@ -1,4 +1,4 @@
-// Pots that run low: groups, amounts that fit one another, bars as shares of the need.
+// How long the pots last: groups, amounts that fit one another, bars as shares of the need.
 import { describe, expect, it } from 'vitest';
 import { viewPlan } from '../../../../src/report/page/view.js';
 import { changedPlan, smallPlan } from '../../a-small-plan.js';
@@ -7,10 +7,12 @@ const { pots } = viewPlan(smallPlan, []);
 const rowOf = (paint: string) => {
   const row = pots.groups.flatMap(({ paints }) => paints).find((one) => one.paint === paint);
   if (row === undefined) throw new Error(`no row for ${paint}`);
-  const amounts = row.amounts
-    .map(({ label, text }) => `${label} ${text.replaceAll('\u00a0', ' ')}`)
-    .join(', ');
-  return { ...row, amounts };
+  return row;
+};
+const fullOf = (paint: string) => {
+  const row = pots.rows.find((one) => one.paint === paint);
+  if (row === undefined) throw new Error(`no full row for ${paint}`);
+  return row;
 };
 
 describe('groups', () => {
@@ -25,18 +27,10 @@ describe('groups', () => {
     ]);
   });
 
-  it('are introduced by what runs low', () => {
+  it('are introduced by how many are in each', () => {
     expect(pots.lead).toBe(
-      '2 owned paints will be running low after this army: less than its keep level will be left. ' +
-        '1 paint that it does not need is low already.',
+      '1 paint is missing, 1 is likely to run out, 1 may, 3 should last. 1 low paint this army does not need.',
     );
-  });
-
-  it('say by which chance they are told apart', () => {
-    const meaning = (state: string) => pots.groups.find((group) => group.state === state)?.meaning;
-    expect(meaning('short')).toContain('over 50%');
-    expect(meaning('tight')).toContain('over 10%, up to 50%');
-    expect(meaning('enough')).toContain('is 10% or less');
   });
 
   it('leave out a paint that is neither needed nor low', () => {
@@ -50,21 +44,23 @@ describe('groups', () => {
 
 describe('amounts', () => {
   it.each([
-    ['Rust hush', 'have none, need 4.1 ml (2.4 to 7.6 ml), to buy 4.1 ml'],
-    [
-      'Nettle coat',
-      'have 4.1 ml (2.0 to 6.2 ml), need 12.1 ml (7.3 to 22.4 ml), chance of running short 97%, to buy 8.0 ml, keep level 2.6 ml',
-    ],
-    [
-      'Pond wash',
-      'have 17.3 ml (15.8 to 18.8 ml), 11.5 ml of it on the way, need 12.2 ml (7.1 to 21.5 ml), chance of running short 21%, likely left 5.1 ml, keep level 1.8 ml',
-    ],
-    [
-      'Chalk light',
-      'have 16.3 ml, need 0.9 ml (0.5 to 1.8 ml), chance of running short under 1%, likely left 15.4 ml, keep level 2.6 ml',
-    ],
-    ['Lamp white', 'have 0.82 ml, keep level 2.55 ml'],
-  ])('%s: %s', (paint, text) => expect(rowOf(paint).amounts).toBe(text));
+    ['Rust hush', 'none of 4.1 ml'],
+    ['Nettle coat', '4 of 12 ml, runs out in 97 of 100'],
+    ['Pond wash', '17 of 12 ml, 12 ml of it on the way, runs out in 21 of 100'],
+    ['Chalk light', '16 of 1 ml, runs out in under 1 of 100'],
+    ['Lamp white', '0.8 of 2.6 ml'],
+  ])('%s: %s', (paint, text) => expect(rowOf(paint).says.join(', ').replaceAll('\u00a0', ' ')).toBe(text));
+
+  it.each([
+    ['Rust hush', ['none', '', '4.1', '2.4 to 7.6', '', '4.1', '', '']],
+    ['Nettle coat', ['4.1', '2.0 to 6.2', '12.1', '7.3 to 22.4', '97%', '8.0', '', '2.6']],
+    ['Pond wash', ['17.3', '15.8 to 18.8', '12.2', '7.1 to 21.5', '21%', '', '5.1', '1.8']],
+    ['Chalk light', ['16.3', '', '0.9', '0.5 to 1.8', 'under 1%', '', '15.4', '2.6']],
+    ['Lamp white', ['0.82', '', '', '', '', '', '', '2.55']],
+  ])('in full: %s', (paint, amounts) => {
+    const { have, haveRange, need, needRange, chance, toBuy, left, keep } = fullOf(paint);
+    expect([have, haveRange, need, needRange, chance, toBuy, left, keep]).toEqual(amounts);
+  });
 });
 
 describe('bars', () => {
@@ -101,6 +97,6 @@ describe('bars', () => {
 });
 
 it('names what the draws found to decide a paint, else what most of its paint hangs on', () => {
-  expect(rowOf('Nettle coat').trust).toMatchObject({ mark: 'from memory', doubt: 'brush wet film' });
-  expect(rowOf('Kettle grey').trust.doubt).toBe('spray can transfer');
+  expect(fullOf('Nettle coat').trust).toMatchObject({ mark: 'from memory', doubt: 'brush wet film' });
+  expect(fullOf('Kettle grey').trust.doubt).toBe('spray can transfer');
 });

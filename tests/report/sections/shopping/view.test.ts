@@ -10,21 +10,20 @@ import { smallOrder, smallRestock, smallStock } from '../../a-small-shelf.js';
 const shoppingOf = (changes: Partial<Plan>) => viewPlan(changedPlan({ ...changes }), []).shopping;
 
 describe('the small order', () => {
-  const { groups, bothTotal } = shoppingOf({});
+  const { groups, bothTotal, lead } = shoppingOf({});
 
   it('parts army and shelf', () => {
-    expect(groups.map(({ title, total }) => [title, total])).toEqual([
-      ['For this army', '€7.40'],
-      ['For the shelf', '€6.40'],
-    ]);
+    expect(groups.map(({ title }) => title)).toEqual(['', 'For the shelf: €6.40']);
+    expect(lead).toBe(
+      'Buy this pot, and in 80 of 100 armies like yours nothing runs out. Some will likely be left over.',
+    );
     expect(bothTotal).toBe('€13.80');
   });
 
   it('lists a shop with goods, postage and sum', () => {
     expect(groups[0]?.shops[0]).toMatchObject({
       shop: 'The Ferry Steps',
-      goods: '€3.50',
-      postage: '€3.90',
+      sums: 'Goods €3.50, postage €3.90',
       total: '€7.40',
     });
     expect(groups[0]?.shops[0]?.lines[0]).toMatchObject({
@@ -37,12 +36,12 @@ describe('the small order', () => {
           paint: 'Nettle coat',
           hex: '#5d7a3a',
           what: '1 dropper of 17\u00a0ml',
-          covers: 'covers 8.0\u00a0ml, leaves 8.3\u00a0ml',
+          covers: 'you lack 8.0\u00a0ml, 8.3\u00a0ml to spare',
           code: '2000310000217',
         },
       ],
     });
-    expect(groups[1]?.shops[0]?.postage).toBe('free');
+    expect(groups[1]?.shops[0]?.sums).toBe('Goods €6.40, postage free');
   });
 
   it('counts pots in the plural', () => {
@@ -63,7 +62,7 @@ describe('the small order', () => {
     const pots = nettle.pots.map((one) => ({ ...one, priceMinor: 295 }));
     const plan = { order, stock: [kettle, { ...nettle, pots }, ...others] };
     expect(shoppingOf(plan).groups[0]?.unmet[0]?.missing).toBe(
-      '3 droppers of 17\u00a0ml like yours, €8.85; 36.0\u00a0ml missing',
+      '3 droppers of 17\u00a0ml like yours, €8.85; 36\u00a0ml missing',
     );
   });
 });
@@ -73,6 +72,7 @@ const firstPot = firstLine?.pots[0];
 if (firstLine === undefined || firstPot === undefined) throw new Error('the small order has no line');
 const orderOf = (changes: Partial<Order>): Order => ({ ...smallOrder, ...changes });
 const groupOf = (order: Order) => shoppingOf({ order }).groups[0];
+const foundOf = (order: Order) => shoppingOf({ order, restock: undefined }).found;
 
 describe('how sure an order is', () => {
   it.each([
@@ -93,11 +93,13 @@ describe('how sure an order is', () => {
       { status: "can't be met", aboveBestMinor: 140 },
       /^The offers do not cover everything.* at most €1\.40 above the best possible\./,
     ],
-    [{ status: "can't be met", lines: [], bills: [] }, /^$/],
-  ] as const)('%j', (changes, says) => expect(groupOf(orderOf(changes))?.proof).toMatch(says));
+  ] as const)('%j', (changes, says) => expect(foundOf(orderOf(changes))[0]?.says).toMatch(says));
+
+  it('is not said where nothing is bought', () =>
+    expect(foundOf(orderOf({ status: "can't be met", lines: [], bills: [] }))).toEqual([]));
 
   it('is said of the shelf beside the army', () => {
-    expect(shoppingOf({}).groups[1]?.proof).toBe(
+    expect(shoppingOf({}).found[1]?.says).toBe(
       'Proved: beside the order for the army, nothing that fills these pots up costs less.',
     );
   });
@@ -117,7 +119,7 @@ describe('why a line is there', () => {
   it('is free postage or the least order where it covers nothing', () => {
     expect(whyOf({ pots: [idle] })).toMatchObject({
       why: 'This only fills the order up to free postage or the least order.',
-      pots: [{ covers: 'covers nothing' }],
+      pots: [{ covers: 'you lack none' }],
     });
     expect(whyOf({ pots: [idle] }, {}, 390)?.why).toBe('This only fills the order up to the least order.');
   });
@@ -132,10 +134,10 @@ describe('why a line is there', () => {
 
   it('may be the set', () => {
     const line = whyOf({ pots: [firstPot, { ...idle, paint: 'Chalk light' }] });
-    expect(line?.why).toBe('What covers nothing comes with the set.');
+    expect(line?.why).toBe('What you do not lack comes with the set.');
     expect(line?.pots.map(({ covers }) => covers)).toEqual([
-      'covers 8.0\u00a0ml, leaves 8.3\u00a0ml',
-      'covers nothing',
+      'you lack 8.0\u00a0ml, 8.3\u00a0ml to spare',
+      'you lack none',
     ]);
   });
 
@@ -147,7 +149,7 @@ describe('why a line is there', () => {
 
   it('says that nothing is left over of a pot used up', () => {
     const pots = [{ ...firstPot, coversMl: 16.32, overMl: 0 }];
-    expect(whyOf({ pots })?.pots[0]?.covers).toBe('covers 16.3\u00a0ml, leaves nothing');
+    expect(whyOf({ pots })?.pots[0]?.covers).toBe('you lack 16\u00a0ml, none to spare');
   });
 });
 
@@ -163,7 +165,7 @@ describe('other ways', () => {
         { shop: 'The Mill Gate', offer: 'Box of browns', extraMinor: 0 },
       ],
     });
-    expect(groupOf(order)?.ways).toEqual([
+    expect(foundOf(order)[0]?.ways).toEqual([
       { way: 'This order, from The Ferry Steps', total: '€7.40', more: '' },
       { way: 'With Box of browns from The Mill Gate', total: '€7.40', more: 'the same' },
       { way: 'With Box of greens from The Mill Gate', total: '€8.00', more: '€0.60 more' },
@@ -174,11 +176,11 @@ describe('other ways', () => {
   it('may turn out cheaper than an order that is not proved', () => {
     const fromOneShop = [{ shop: 'The Mill Gate', totalMinor: 700 }];
     const order = orderOf({ status: 'not proved', aboveBestMinor: 140, fromOneShop });
-    expect(groupOf(order)?.ways[1]).toMatchObject({ way: 'All from The Mill Gate', more: '€0.40 less' });
+    expect(foundOf(order)[0]?.ways[1]).toMatchObject({ way: 'All from The Mill Gate', more: '€0.40 less' });
   });
 
   it('are none where the order comes from the only shop', () =>
-    expect(groupOf(smallOrder)?.ways).toEqual([]));
+    expect(foundOf(smallOrder)[0]?.ways).toEqual([]));
 });
 
 describe('postage of the shelf', () => {
@@ -192,28 +194,28 @@ describe('postage of the shelf', () => {
     }).groups[1];
 
   it.each([
-    ['The Mill Gate', 0, 'Postage', 'free', false],
-    ['The Ferry Steps', 0, 'Postage', 'none more', true],
-    ['The Ferry Steps', -390, 'Postage back', '-€3.90', true],
-    ['The Mill Gate', 280, 'Postage', '€2.80', false],
-  ])('from %s, %d minor units', (shop, minor, postageLabel, postage, together) => {
+    ['The Mill Gate', 0, 'Goods €6.40, postage free', false],
+    ['The Ferry Steps', 0, 'Goods €6.40, no more postage', true],
+    ['The Ferry Steps', -390, 'Goods €6.40, postage back €3.90', true],
+    ['The Mill Gate', 280, 'Goods €6.40, postage €2.80', false],
+  ])('from %s, %d minor units', (shop, minor, sums, together) => {
     const group = shelfOf(shop, minor);
-    expect(group?.shops[0]).toMatchObject({ postageLabel, postage });
+    expect(group?.shops[0]?.sums).toBe(sums);
     expect(group?.says.includes('Send both orders to a shop as one')).toBe(together);
   });
 });
 
 describe('other orders', () => {
   it('tell how low pots come onto the list', () => {
-    expect(shoppingOf({ restock: undefined }).lead).toContain('restock = shelf');
-    expect(shoppingOf({}).lead).not.toContain('restock = shelf');
+    expect(shoppingOf({ restock: undefined }).lowLeftOut).toContain('restock = shelf');
+    expect(shoppingOf({}).lowLeftOut).toBe('');
   });
 
   it('have no common sum where one group is empty', () => {
     expect(shoppingOf({ restock: undefined }).bothTotal).toBe('');
   });
 
-  it('say nothing of files where there is nothing to buy', () => {
+  it('say nothing of what to do with them where there is nothing to buy', () => {
     const order = {
       status: 'nothing to buy',
       aboveBestMinor: 0,

@@ -75,9 +75,7 @@ describe('the small staircase', () => {
   });
 
   it('says in which order figures are painted', () => {
-    expect(view?.lead).toContain(
-      'by priority, First watch first; after the army’s last figure a second army follows',
-    );
+    expect(view?.lead).toContain('by priority, First watch first; after the last one a second army follows');
   });
 
   it('draws shares of twice the army and of the most cash', () => {

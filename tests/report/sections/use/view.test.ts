@@ -31,9 +31,10 @@ describe('zones and layers', () => {
   });
 
   it('tell the whole scheme from what is left to do', () => {
-    // 89.39 and the 9 ml of primer that the ram has on already.
+    // 89.39 and the 9 ml of primer that the ram has on already; 4.48 + 6 + 7.8 + 0.4 + 0.02 + 2 = 20.7 of it on the figures.
     expect(use.lead.replaceAll('\u00a0', ' ')).toBe(
-      'The whole scheme puts out 98.4 ml of paint; 89.4 ml of that is still to be done, and is shown here.',
+      'The whole scheme takes 98 ml out of the pots; 89 ml of that is still to be done. ' +
+        '23% stays on the figures; the rest stays in brush and palette, or misses as spray.',
     );
   });
 
@@ -83,5 +84,7 @@ describe('paints', () => {
 });
 
 it('says which parts stay bare', () => {
-  expect(use.notPainted).toEqual(['Reed warden in Marsh: feet']);
+  expect(use.notPainted).toEqual([
+    'Nothing is counted for feet of Reed warden in Marsh: no colour reaches them.',
+  ]);
 });
