@@ -19,7 +19,7 @@ import {
 import { readSample } from '../sample/read-sample.js';
 
 const plan = (parts: Parameters<typeof makeSheets>[0]): Promise<Plan> =>
-  planArmy(makeSheets(parts), '2026-11-02');
+  planArmy(makeSheets(parts), '2026-11-02', { draws: 1000 });
 const minor = (amount: Amount | undefined): number => amount?.exactMinor.toNumber() ?? Number.NaN;
 
 const countsOf = ({ order }: Plan): unknown[] =>

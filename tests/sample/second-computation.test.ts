@@ -41,7 +41,7 @@ const plainSample = copySample('plain');
 async function planOf(path: string): Promise<Plan> {
   const { sheets, problems } = await readSheets(path, { assumptions: registry, today });
   if (sheets === undefined) throw new Error(JSON.stringify(problems, undefined, 2));
-  return planArmy(withoutColoursAndLog(sheets), today, { draws: 100 });
+  return planArmy(withoutColoursAndLog(sheets), today, { draws: 100, seconds: 0.1 });
 }
 
 /** Without hex the layers' own coats stand, which the script knows. */

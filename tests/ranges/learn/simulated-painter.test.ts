@@ -43,7 +43,7 @@ function follow({ paints, weighings, believed = registry }: Followed): Tally {
 }
 
 describe('a painter who weighs every base coat', () => {
-  const weighings = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
+  const weighings = [0, 1, 2, 3, 5, 7, 10];
   let tally: Tally = new Map();
   beforeAll(() => {
     tally = follow({ paints: ['Slate'], weighings });
