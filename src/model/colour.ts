@@ -11,6 +11,9 @@ export interface Lab {
   readonly b: number;
 }
 
+/** CIEDE2000 from which a difference is just visible, plain, another colour: from memory. */
+export const differenceBands = { visible: 2, plain: 5, other: 10 } as const;
+
 /** Paints of one treatment with their shares, 0 to 1. */
 export type Mix = Step['paints'];
 

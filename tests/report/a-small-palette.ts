@@ -117,7 +117,7 @@ const pointAt = (dE00: number): FrontierPoint => {
 };
 
 export const smallFrontier: Frontier = {
-  points: Array.from({ length: 11 }, (_, dE00) => pointAt(dE00)),
+  points: [0, 2, 5, 10].map(pointAt),
   notDrawn: [],
   fewestPots: { ...pointAt(10), status: 'proved', aboveBestMinor: 0, cashMinor: 760, pots: 1, abovePots: 0 },
 };

@@ -1,4 +1,4 @@
-// Cash against colour of the small plan: 7.40 and one pot below a difference of 2, nothing from there, 7.00 from 7 on.
+// Cash against colour of the small plan: 7.40 and one pot below a difference of 2, nothing from there, 7.00 at 10.
 import { describe, expect, it } from 'vitest';
 import type { Frontier } from '../../src/model/frontier.js';
 import { sameMl } from '../../src/model/volume.js';
@@ -9,16 +9,16 @@ import { smallStock } from '../report/a-small-shelf.js';
 const sumsOf = (changes: Partial<Frontier> = {}, stock = smallStock) =>
   sumColours({ stock, frontier: { ...smallFrontier, ...changes } });
 
-it('joins eleven points to three levels, each up to its largest difference', () => {
+it('joins four points to three levels, each up to its largest difference', () => {
   expect(sumsOf().levels.map(({ dE00, toDE00, cashMinor }) => [dE00, toDE00, cashMinor])).toEqual([
-    [0, 1, 740],
-    [2, 6, 0],
-    [7, 10, 700],
+    [0, 0, 740],
+    [2, 5, 0],
+    [10, 10, 700],
   ]);
 });
 
 it('keeps points apart that differ in a swap alone', () => {
-  const [, , moss] = smallFrontier.points;
+  const [, moss] = smallFrontier.points;
   if (moss === undefined) throw new Error('no point');
   const swaps = moss.swaps.map((swap) => ({ ...swap, by: 'Fern bed' }));
   expect(sumsOf({ points: [moss, { ...moss, dE00: 3, swaps }] }).levels).toHaveLength(2);

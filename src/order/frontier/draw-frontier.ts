@@ -1,5 +1,6 @@
 // Frontier: cash against colour. In: whole needs, shelf, who may stand in for whom, market, solver. Out: a choice of
 // paints and orders for every difference allowed.
+import { differenceBands } from '../../model/colour.js';
 import type { FewestPots, Frontier, FrontierChoice, FrontierPoint } from '../../model/frontier.js';
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
@@ -23,11 +24,8 @@ export interface Drawing {
   readonly buying: Buying;
 }
 
-/** Colour differences drawn (CIEDE2000): to 10, where two paints are plainly two colours. */
-const differences = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
-
-/** The largest of them. */
-export const farthestDrawn = 10;
+/** Colour differences that are asked for: none, and those that have words. */
+const differences = [0, ...Object.values(differenceBands)];
 
 /** A point with what the next ones build on. */
 interface Reached {
@@ -81,8 +79,8 @@ function within(share: number, { limits, solve }: Buying): Buying {
   return { solve, limits: { nodes: Math.ceil(limits.nodes / 10), seconds: limits.seconds * share } };
 }
 
-/** The first point is an order of its own; of the others more difference means more paints and a longer search. */
-const shareOf = (dE00: number): number => (dE00 === 0 ? 0.1 : 0.015 + 0.003 * dE00);
+/** Of each point. */
+const shareOfPoint = 0.1;
 const shareOfTies = 0.02;
 const shareOfPots = 0.03;
 
@@ -90,10 +88,10 @@ async function reach(dE00: number, before: Reached | undefined, asked: AskedFron
   const { needs, candidates, sources, buying } = asked;
   const servings = listServings(needs, { dE00, candidates }, sources);
   if (before !== undefined && isSame(servings, before.servings)) return { ...before, dE00 };
-  const split = await splitServings(servings, sources, within(shareOf(dE00), buying));
+  const split = await splitServings(servings, sources, within(shareOfPoint, buying));
   const searching: Searching = {
     ...asked,
-    buying: within(shareOf(dE00), buying),
+    buying: within(shareOfPoint, buying),
     servings: split.within,
     known: { paints: split.paints, before: before?.way },
   };

@@ -1,6 +1,4 @@
-// Drawing: amounts as shares of what is drawn. In: amounts in any one unit. Out: shares, ticks.
-import type { Tick } from './draw-axes.js';
-
+// Drawing: amounts as shares of what is drawn. In: amounts in any one unit. Out: shares.
 /** Parts together as a share of the whole, 0 to 1 and beyond; of nothing: none of it, or beyond all where there is some. */
 export function shareOf(part: number, whole: number, more = 0): number {
   const all = part + more;
@@ -20,14 +18,4 @@ export function rangeOf(
 export function shareOut(parts: readonly number[]): number[] {
   const all = parts.reduce((sum, part) => sum + part, 0);
   return parts.map((part) => shareOf(part, all));
-}
-
-/** From 0 in steps of 1, 2 or 5 times a power of ten, at most five of them. */
-export function listTicks(most: number, word: (value: number) => string): Tick[] {
-  const power = 10 ** Math.floor(Math.log10(most / 5));
-  const step = Math.max(1, ([1, 2, 5, 10].find((of) => most / (of * power) <= 5) ?? 10) * power);
-  return Array.from({ length: Math.floor(most / step) + 1 }, (_, index) => ({
-    share: (index * step) / most,
-    text: word(index * step),
-  }));
 }

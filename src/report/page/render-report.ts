@@ -5,7 +5,6 @@ import { drawOver, drawPair } from '../drawing/draw-over.js';
 import { drawShapes } from '../drawing/draw-shapes.js';
 import { drawShareBar } from '../drawing/draw-share-bar.js';
 import { drawCostBar, drawPiece } from '../sections/costs/draw.js';
-import { drawFrontier } from '../sections/instead/draw.js';
 import { drawPotAxis, drawPotBar } from '../sections/pots/draw.js';
 import { drawDoneBar } from '../sections/progress/draw.js';
 import { drawStairs } from '../sections/stairs/draw.js';
@@ -27,7 +26,6 @@ export function renderReport(view: ReportView): Promise<string> {
     drawDoneBar,
     drawShareBar,
     drawStairs,
-    drawFrontier,
     drawOver,
     drawPair,
     drawEvening,

@@ -1,4 +1,5 @@
 // Report view: colour differences in words. In: CIEDE2000, the plan's own idea of what is just visible. Out: text.
+import { differenceBands } from '../../model/colour.js';
 import type { Plan } from '../../model/plan.js';
 import type { NumberWords } from './word-numbers.js';
 import { sharedWords } from './words.js';
@@ -8,20 +9,20 @@ export interface DifferenceWords {
   readonly of: (dE00: number) => string;
   /** `3.6` alone. */
   readonly bare: (dE00: number) => string;
-  /** From here on a difference is seen; of the assumptions, or 2 where they lack it. */
+  /** From here on a difference is seen; of the assumptions, else the usual one. */
   readonly visible: number;
   /** What the numbers mean, said once. */
   readonly meaning: string;
 }
 
-/** Where differences become plain, and another colour: from memory, as is from where on they are seen. */
-const [plain, other] = [5, 10];
+const { plain, other } = differenceBands;
 
 export function differenceWords(
   { assumptions }: Pick<Plan, 'assumptions'>,
   words: NumberWords,
 ): DifferenceWords {
-  const visible = assumptions.find(({ name }) => name === 'just visible difference')?.likely ?? 2;
+  const visible =
+    assumptions.find(({ name }) => name === 'just visible difference')?.likely ?? differenceBands.visible;
   const bare = (dE00: number): string => words.tenth(dE00);
   return {
     bare,

@@ -8,7 +8,6 @@ import { escapeMarkup, percentOf, place } from '../../../src/report/drawing/esca
 import { drawPalette } from '../../../src/report/page/draw-palette.js';
 import { viewPlan } from '../../../src/report/page/view.js';
 import { drawCostBar, drawPiece } from '../../../src/report/sections/costs/draw.js';
-import { drawFrontier } from '../../../src/report/sections/instead/draw.js';
 import { drawPotAxis, drawPotBar } from '../../../src/report/sections/pots/draw.js';
 import type { PotBar } from '../../../src/report/sections/pots/view.js';
 import { drawDoneBar } from '../../../src/report/sections/progress/draw.js';
@@ -44,7 +43,6 @@ const goldens: readonly (readonly [name: string, svg: string])[] = [
   ['share-bar', drawShareBar({ share: 0.4, isOwn: false })],
   ['share-bar-own', drawShareBar({ share: 0.4 })],
   ['stairs', view.stairs?.chart === undefined ? '' : drawStairs(view.stairs.chart)],
-  ['frontier', view.instead?.frontier?.chart === undefined ? '' : drawFrontier(view.instead.frontier.chart)],
   ['evening', view.time?.first[0] === undefined ? '' : drawEvening(view.time.first[0].bar)],
   ['over', drawOver({ over: '#5d7a3a', under: '#8d9196' })],
   ['over-unknown', drawOver({ over: '', under: '' })],
@@ -146,32 +144,6 @@ it('an evening holds its pieces one after the other, and never runs over its end
     [0, 800],
     [800, 1000],
   ]);
-});
-
-describe('the frontier', () => {
-  const chart = view.instead?.frontier?.chart;
-  if (chart === undefined) throw new Error('no frontier');
-  const level = (no: string, across: number, up: number, name: string) => ({
-    ...{ no, across, up, name, title: name, firm: true },
-  });
-
-  it('steps down and up where levels begin, and dashes what is not firm', () => {
-    const svg = drawFrontier(chart);
-    expect(svg.match(/class="tread unproved"/g)).toHaveLength(2 * 3);
-    expect(svg.match(/class="riser"/g)).toHaveLength(2 * 2);
-    expect(drawFrontier({ ...chart, levels: [level('1', 0, 1, '')] })).not.toContain('unproved');
-  });
-
-  it('names swaps where there is room, on wide pages only', () => {
-    const near = [
-      level('1', 0, 1, ''),
-      level('2', 0.1, 0.98, 'Oat for Straw'),
-      level('3', 0.2, 0.97, 'Rope for Reed'),
-    ];
-    const svg = drawFrontier({ ...chart, levels: near });
-    expect(svg.match(/> Oat for Straw</g)).toBeNull();
-    expect(svg.match(/<\/tspan> Rope for Reed</g)).toHaveLength(1);
-  });
 });
 
 describe('texts and numbers in SVG', () => {

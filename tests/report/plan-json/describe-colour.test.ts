@@ -57,17 +57,14 @@ describe('colours in plan.json', () => {
   it('give cash for every difference, its swaps, and what is proved', () => {
     expect(
       document.frontier.map(({ dE00, cash }: { dE00: number; cash: string }) => `${dE00}: ${cash}`),
-    ).toEqual([
-      ...['0: 7.40', '1: 7.40', '2: 0.00', '3: 0.00', '4: 0.00', '5: 0.00', '6: 0.00'],
-      ...['7: 7.00', '8: 7.00', '9: 7.00', '10: 7.00'],
-    ]);
+    ).toEqual([...['0: 7.40', '2: 0.00', '5: 0.00', '10: 7.00']]);
     expect(document.frontierNotDrawn).toEqual([]);
     expect(document.frontier[0]).toMatchObject({
       status: "can't be met",
       swaps: [],
       unmet: [{ paint: 'Rust hush', ml: 4.05 }],
     });
-    expect(document.frontier[10]).toMatchObject({
+    expect(document.frontier[3]).toMatchObject({
       status: 'not proved',
       aboveBest: '0.40',
       swaps: [

@@ -16,7 +16,8 @@ import {
   offerPot,
 } from '../../make-sheets.js';
 
-export const planOf = (sheets: Sheets): Promise<Plan> => planArmy(sheets, '2026-03-14', { draws: 500, seconds: 2 });
+export const planOf = (sheets: Sheets): Promise<Plan> =>
+  planArmy(sheets, '2026-03-14', { draws: 500, seconds: 2 });
 
 export const bytesOf = (plan: Plan, sheets: Sheets, bounds?: Bounds): Promise<Uint8Array> =>
   writeEstimateWorkbook(viewEstimate(plan, sheets, bounds));

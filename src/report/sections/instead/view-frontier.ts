@@ -2,15 +2,11 @@
 import type { FrontierChoice, FrontierPoint } from '../../../model/frontier.js';
 import type { FrontierLevel } from '../../../model/summary.js';
 import type { Pair } from '../../drawing/draw-over.js';
-import { isFirm } from './is-firm.js';
-import { type FrontierChart, viewFrontierChart } from './view-frontier-chart.js';
 import { type Pairing, viewPair } from './view-pair.js';
 import { swapRow } from './word-swap-row.js';
 
 export interface FrontierView {
   readonly lead: string;
-  /** Undefined where every difference costs the same. */
-  readonly chart: FrontierChart | undefined;
   readonly caption: string;
   readonly rows: readonly FrontierRow[];
   /** What is not proved, or can't be met; one of a kind. */
@@ -18,8 +14,6 @@ export interface FrontierView {
 }
 
 interface FrontierRow {
-  /** The number of the level in the chart; '' for the choice of fewest pots. */
-  readonly no: string;
   /** `2 to 3`, or `fewest pots`. */
   readonly allowed: string;
   readonly cash: string;
@@ -39,12 +33,11 @@ export function viewFrontier(pairing: Pairing): FrontierView | undefined {
   const { points } = plan.frontier;
   if (points.every(isFree)) return undefined;
   const { levels, fewest } = plan.summary.colours;
-  const rows = levels.map((level, at) => viewLevel(level, String(at + 1), pairing));
+  const rows = levels.map((level) => viewLevel(level, pairing));
   const choices: readonly FrontierChoice[] = fewest === undefined ? levels : [...levels, fewest];
   return {
     lead: texts.frontier.lead(plan.summary.colours),
-    chart: levels.length > 1 ? viewFrontierChart(levels, pairing) : undefined,
-    caption: texts.frontier.caption(choices.every(isFirm)),
+    caption: texts.frontier.caption(choices.every(({ status }) => status === 'proved')),
     rows: fewest === undefined ? rows : [...rows, viewFewest(pairing)],
     notes: listNotes(choices, pairing),
   };
@@ -53,8 +46,8 @@ export function viewFrontier(pairing: Pairing): FrontierView | undefined {
 const isFree = ({ cashMinor, unmet, swaps }: FrontierPoint): boolean =>
   cashMinor === 0 && unmet.length === 0 && swaps.length === 0;
 
-function viewLevel(level: FrontierLevel, no: string, pairing: Pairing): FrontierRow {
-  return { no, allowed: pairing.texts.frontier.allowed(level), ...viewChoice(level, pairing) };
+function viewLevel(level: FrontierLevel, pairing: Pairing): FrontierRow {
+  return { allowed: pairing.texts.frontier.allowed(level), ...viewChoice(level, pairing) };
 }
 
 function viewFewest(pairing: Pairing): FrontierRow {
@@ -64,13 +57,12 @@ function viewFewest(pairing: Pairing): FrontierRow {
   const { abovePots } = fewestPots;
   return {
     ...row,
-    no: '',
     allowed: frontier.fewest(fewestPots),
     status: abovePots > 0 ? frontier.aboveFewest(abovePots) : row.status,
   };
 }
 
-function viewChoice(choice: FrontierChoice, pairing: Pairing): Omit<FrontierRow, 'no' | 'allowed'> {
+function viewChoice(choice: FrontierChoice, pairing: Pairing): Omit<FrontierRow, 'allowed'> {
   const { words, texts } = pairing;
   const { swaps } = choice;
   // A row of the swaps sheet is followed on, so a paint can't both stand in and be replaced.

@@ -1,7 +1,7 @@
 // Instead: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
 import type { Aim } from '../../../model/choices.js';
 import type { Instead, Substitute, SwapTaken } from '../../../model/colour.js';
-import type { FewestPots, FrontierChoice, FrontierSwap } from '../../../model/frontier.js';
+import type { FewestPots, FrontierChoice } from '../../../model/frontier.js';
 import type { ColourSums, FrontierLevel } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
 import { wordAim } from '../../words/word-aim.js';
@@ -38,7 +38,6 @@ const labels = {
   },
   frontier: {
     heading: 'Other colours that save money',
-    level: 'Level',
     allowed: 'Difference allowed',
     cash: 'Cash',
     pots: 'Pots',
@@ -59,7 +58,6 @@ export const insteadWords = (say: NumberWords) => ({
   frontier: {
     ...frontierWords(say),
     ...choiceWords(say),
-    chart: chartWords(say),
   },
 });
 
@@ -147,19 +145,3 @@ const choiceWords = (say: NumberWords) => ({
   chained:
     'One paint is replaced and stands in for another here: give scheme or step in each row, or they follow one another.',
 });
-
-const chartWords = (say: NumberWords) => ({
-  title: 'Cash against colour difference',
-  across: 'colour difference allowed',
-  says: (levels: readonly FrontierLevel[], farthestDE00: number) =>
-    `${countOf(say, levels.length, 'level')} from ${say.money(levels[0]?.cashMinor ?? 0)} with your own colours to ${say.money(levels.at(-1)?.cashMinor ?? 0)} with differences of up to ${say.plain(farthestDE00)}. The table that follows lists each.`,
-  /** The first of the swaps that a level brings, and how many more. */
-  swaps: ([first, ...others]: readonly FrontierSwap[]) => {
-    if (first === undefined) return '';
-    return others.length === 0 ? wordSwap(first) : `${wordSwap(first)} + ${say.count(others.length)}`;
-  },
-  level: ({ dE00, cashMinor }: FrontierLevel, fresh: readonly FrontierSwap[]) =>
-    `From ${say.plain(dE00)}: ${say.money(cashMinor)}${fresh.length === 0 ? '' : `, ${listOf(fresh.map(wordSwap))}`}`,
-});
-
-const wordSwap = ({ paint, by }: FrontierSwap): string => `${nameOf(by)} for ${nameOf(paint)}`;

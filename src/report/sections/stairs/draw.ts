@@ -1,9 +1,10 @@
 // Charts: cash against figures as a staircase, each rise in the colour of the paint that causes it. In: a StairsChart.
 // Out: SVG, once for wide pages and once for narrow ones; the stylesheet shows the one that fits.
-import { drawAxes, drawLine, drawText } from '../../drawing/draw-axes.js';
+
 import { drawFrame } from '../../drawing/draw-frame.js';
 import { escapeMarkup, percentOf, place } from '../../drawing/escape-markup.js';
-import { narrow, type StairsRoom, type StairsScale, scaleOf, wide } from '../../drawing/stairs-room.js';
+import { drawAxes, drawLine, drawText } from './draw-axes.js';
+import { narrow, type StairsRoom, type StairsScale, scaleOf, wide } from './draw-room.js';
 import { gap, type Label, placeLabels } from './place-labels.js';
 import type { Riser, StairsChart } from './view-chart.js';
 

@@ -1,7 +1,7 @@
 // Charts: labels of the staircase. In: risers, the room there is. Out: a label left of each riser, where all is empty above
 // the tread before it, or at the left edge right of it, where all is empty below its own tread; names give way to
 // numbers, numbers to ranges, so that no two overlap.
-import type { StairsRoom, StairsScale } from '../../drawing/stairs-room.js';
+import type { StairsRoom, StairsScale } from './draw-room.js';
 import type { Riser } from './view-chart.js';
 
 export interface Label {

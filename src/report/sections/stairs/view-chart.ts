@@ -2,10 +2,10 @@
 
 import type { Rise, StairSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import type { Tick } from '../../drawing/draw-axes.js';
-import { listTicks, shareOf } from '../../drawing/scale.js';
+import { shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { NumberWords } from '../../words/word-numbers.js';
+import { listTicks, type Tick } from './draw-axes.js';
 import type { StairsWords } from './words.js';
 
 export interface StairsChart {

@@ -52,24 +52,24 @@ export function viewEvenings({ plan, words }: ViewInputs, texts: TimeWords): Eve
     if (doneOnEvening === undefined) continue;
     finished.set(doneOnEvening, [...(finished.get(doneOnEvening) ?? []), nameOf(unit.unit)]);
   }
-  const rows = listed.map((evening, at): EveningRow => {
-    const no = at + 1;
-    return {
-      no: words.count(no),
-      minutes: wordMinutes(evening.minutes, words),
-      says: listPieces(evening.pieces, no <= shownRows ? texts.piece : texts.shortPiece),
-      finished: listOf(finished.get(no) ?? []),
-      bar: viewBar(evening, time.eveningMin),
-    };
+  const viewEvening = (evening: Evening, no: number, wordPiece: TimeWords['piece']): EveningRow => ({
+    no: words.count(no),
+    minutes: wordMinutes(evening.minutes, words),
+    says: listPieces(evening.pieces, wordPiece),
+    finished: listOf(finished.get(no) ?? []),
+    bar: viewBar(evening, time.eveningMin),
   });
-  const keys = new Set(rows.flatMap(({ bar }) => bar.pieces.map(({ key }) => key)));
+  const first = listed.slice(0, shownRows).map((one, at) => viewEvening(one, at + 1, texts.piece));
+  const folded = listed
+    .slice(shownRows)
+    .map((one, at) => viewEvening(one, shownRows + at + 1, texts.shortPiece));
+  const keys = new Set([...first, ...folded].flatMap(({ bar }) => bar.pieces.map(({ key }) => key)));
   return {
     layers: layers
       .map((layer) => ({ layer: sharedWords.layers[layer], key: keyOf(layer) }))
       .filter(({ key }) => keys.has(key)),
     waits: keys.has('waiting'),
-    first: rows.slice(0, shownRows),
-    folded: rows.slice(shownRows),
+    ...{ first, folded },
     more: time.spelledOut.length > mostRows ? texts.more(mostRows, time.spelledOut.length) : '',
   };
 }

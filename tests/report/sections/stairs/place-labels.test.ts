@@ -1,8 +1,8 @@
 // Labels of the staircase: none over another at the least width, names where there is room, numbers and ranges where not.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { narrow, type StairsRoom, scaleOf, wide } from '../../../../src/report/drawing/stairs-room.js';
 import { drawStairs } from '../../../../src/report/sections/stairs/draw.js';
+import { narrow, type StairsRoom, scaleOf, wide } from '../../../../src/report/sections/stairs/draw-room.js';
 import { type Label, placeLabels } from '../../../../src/report/sections/stairs/place-labels.js';
 import type { Riser, StairsChart } from '../../../../src/report/sections/stairs/view-chart.js';
 

@@ -1,10 +1,20 @@
-// Charts: what charts of cash share. In: ticks, room and scale. Out: SVG texts and lines; cash upwards, something across.
-import { escapeMarkup, percentOf, place } from './escape-markup.js';
-import type { StairsRoom, StairsScale } from './stairs-room.js';
+// Charts: the axes of cash against figures. In: ticks, room and scale. Out: SVG texts and lines; cash upwards, something across.
+import { escapeMarkup, percentOf, place } from '../../drawing/escape-markup.js';
+import type { StairsRoom, StairsScale } from './draw-room.js';
 
 export interface Tick {
   readonly share: number;
   readonly text: string;
+}
+
+/** From 0 in steps of 1, 2 or 5 times a power of ten, at most five of them. */
+export function listTicks(most: number, word: (value: number) => string): Tick[] {
+  const power = 10 ** Math.floor(Math.log10(most / 5));
+  const step = Math.max(1, ([1, 2, 5, 10].find((of) => most / (of * power) <= 5) ?? 10) * power);
+  return Array.from({ length: Math.floor(most / step) + 1 }, (_, index) => ({
+    share: (index * step) / most,
+    text: word(index * step),
+  }));
 }
 
 /** A text at a share of the width and pixels from the top; `looks` is markup of ours. */
