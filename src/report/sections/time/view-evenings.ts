@@ -59,10 +59,11 @@ export function viewEvenings({ plan, words }: ViewInputs, texts: TimeWords): Eve
     finished: listOf(finished.get(no) ?? []),
     bar: viewBar(evening, time.eveningMin),
   });
-  const first = listed.slice(0, shownRows).map((one, at) => viewEvening(one, at + 1, texts.piece));
-  const folded = listed
-    .slice(shownRows)
-    .map((one, at) => viewEvening(one, shownRows + at + 1, texts.shortPiece));
+  const numbered = [...listed.entries()];
+  const viewAll = (some: typeof numbered, wordPiece: TimeWords['piece']): EveningRow[] =>
+    some.map(([at, evening]) => viewEvening(evening, at + 1, wordPiece));
+  const first = viewAll(numbered.slice(0, shownRows), texts.piece);
+  const folded = viewAll(numbered.slice(shownRows), texts.shortPiece);
   const keys = new Set([...first, ...folded].flatMap(({ bar }) => bar.pieces.map(({ key }) => key)));
   return {
     layers: layers
