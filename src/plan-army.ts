@@ -11,7 +11,7 @@ import { type Colours, openColours } from './colour/open-colours.js';
 import { suggestUndercoats } from './colour/suggest-undercoats.js';
 import { costArmy, costWhole } from './cost/cost-army.js';
 import { pricesOfUse } from './cost/prices-of-use.js';
-import { addUpDemands, demandMl } from './estimate/add-up-demands.js';
+import { addUpDemands } from './estimate/add-up-demands.js';
 import { cutArmy } from './estimate/cut-army.js';
 import { estimateArmy, measureFigures, remainingNeeds } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
@@ -22,7 +22,7 @@ import type { CoatChoices } from './model/colour.js';
 import type { Plan, PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
 import type { PaintStock } from './model/stock.js';
-import type { Estimate, Line } from './model/work.js';
+import type { Estimate, Line, UnitDemand } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
 import { placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
@@ -38,6 +38,7 @@ import { spendBudget } from './order/spend-budget.js';
 import { drawArmy, drawingFor, drawLack } from './ranges/draw-army.js';
 import { drawStages, stagesDrawing } from './ranges/draw-stages.js';
 import { chanceMet } from './ranges/fill-shelf.js';
+import { findReach } from './ranges/find-reach.js';
 import { learnFromLog } from './ranges/learn/learn-from-log.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
@@ -77,8 +78,10 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 
   const counted = takeStock(sheets, estimate.needs, assumptions);
   const drawing = drawingFor(estimate.needs.size, options.draws);
-  const drawn = drawArmy({ estimate, stock: counted, beliefs }, drawing);
-  const fresh = drawLack({ estimate, stock: counted, beliefs }, { ...drawing, seed: drawing.seed + 1 });
+  const inputs = { estimate, stock: counted, beliefs };
+  const drawn = drawArmy(inputs, drawing);
+  const fresh = drawLack(inputs, { ...drawing, seed: drawing.seed + 1 });
+  const work = drawStages(inputs, stagesDrawing(estimate.needs.size));
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
@@ -86,24 +89,25 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const freshOffered = onlyPaints(fresh, canBuy);
   const aim = aimOf(settings);
   const { order, toBuyMl, choices } = await weighChoices({
-    ...{ aim, drawn, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
-    work: drawStages({ estimate, stock: counted, beliefs }, stagesDrawing(estimate.needs.size)),
+    ...{ aim, drawn, work, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
     metBy: (found) => chanceMet(freshOffered, found),
   });
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
-  const isRestocking = settings.restock === 'shelf';
-  const restock = isRestocking
-    ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
-    : undefined;
+  const restock =
+    settings.restock === 'shelf'
+      ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
+      : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
 
-  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
+  const demands = listDemands(estimate, assumptions);
+  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, demands, stock };
   const marginOf = promiseRatios(toBuyMl, stock);
   const results: PlanResults = {
-    ...{ settings, paints, estimate, stock, order, aim, choices, restock, costs, ranges, promised, learned },
+    ...{ settings, paints, estimate, demands, stock, order, aim, choices },
+    ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
     swaps: listSwaps(given, colours),
@@ -126,6 +130,7 @@ interface Table {
   readonly buying: Buying;
   readonly estimate: Estimate;
   readonly coats: CoatChoices;
+  readonly demands: readonly UnitDemand[];
   readonly stock: readonly PaintStock[];
 }
 
@@ -142,7 +147,7 @@ function estimateWork(sheets: Sheets, { colours, assumptions }: Pick<Table, 'col
 /** More figures and fewer: the staircase, and what a budget finishes, at the promise's margin. */
 async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: number | undefined) {
   const { sheets, assumptions, market, buying, estimate, stock } = table;
-  const demands = scaleDemands(listDemands(estimate, assumptions), marginOf);
+  const demands = scaleDemands(table.demands, marginOf);
   const demandsAnew = scaleDemands(listDemandsAnew(estimate, assumptions), marginOf);
   const needsAt = addUpDemands([...demands, ...demandsAnew]);
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
@@ -154,7 +159,7 @@ async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: numb
     const needs = remainingNeeds(estimateWork(fewer, table).estimate);
     return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, again);
   };
-  const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
+  const spending = { demands, haveMl: haveMlOf(stock), market, buying, planAgain };
   return { stairs, budget: await spendBudget(budgetMinor, spending) };
 }
 

@@ -37,6 +37,19 @@ const tidy = (order: unknown): unknown =>
   JSON.parse(JSON.stringify(order, (_, one) => (typeof one === 'number' ? Number(one.toFixed(9)) : one)));
 const orderOf = async (of: Sheets) => (await planArmy(of, today)).order;
 
+// 2.35 ml are 21 of the watch (2.1 + 3 x 0.08 = 2.34), and one more would take 2.44. Where it has only 21, all of them.
+it('says to which figure the pots last, of the part of the army that is planned', async () => {
+  const reachOf = async (until: number) => {
+    const part = [makeUnit({ unit: 'watch', count: until })];
+    const { summary } = await planArmy(sheets, today, { army: part });
+    return summary.lasting.reach.get('Slate');
+  };
+  const at = { figures: 21, unit: 'watch', ofUnit: 21 };
+  expect(await reachOf(22)).toEqual({ likely: at, low: at });
+  expect(await reachOf(21)).toEqual({ likely: undefined, low: undefined });
+  expect((await planArmy(sheets, today)).summary.lasting.reach.get('Slate')?.likely).toEqual(at);
+});
+
 describe('a budget', () => {
   // The watch takes 16.2 ml (15 + 15 x 0.08), of which 2.35 are there; a pot of 15.98 ml leaves 2.13 ml: 19 archers take
   // 1.9 + 2 x 0.08 = 2.06, 20 would take 2.16.

@@ -1,5 +1,6 @@
 // Order: what a budget finishes. In: demands by priority, shelf, market, solver, budget. Out: figures for each unit.
 import { at } from '../model/at.js';
+import { demandMl } from '../model/demand-ml.js';
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import type { UnitDemand } from '../model/work.js';
@@ -13,8 +14,6 @@ export interface Fitting {
   readonly budgetMinor: number;
   /** Units in painting order. */
   readonly demands: readonly UnitDemand[];
-  /** Paint for so many figures of a unit. */
-  readonly demandMl: (demand: UnitDemand, paint: string, figures: number) => number;
   readonly haveMl: ReadonlyMap<string, number>;
   readonly market: Market;
   readonly buying: Buying;
@@ -94,7 +93,7 @@ function toBuy(counts: readonly number[], fitting: Fitting): OrderNeed[] {
   });
 }
 
-function needsOf(counts: readonly number[], { demands, demandMl }: Fitting): Map<string, number> {
+function needsOf(counts: readonly number[], { demands }: Pick<Fitting, 'demands'>): Map<string, number> {
   const needs = new Map<string, number>();
   demands.forEach((demand, index) => {
     const figures = at(counts, index);

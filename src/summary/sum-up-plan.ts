@@ -18,7 +18,7 @@ import { trustTime } from './trust-time.js';
 
 /** Reckons nothing that a stage knows: it adds up, compares and ranks. */
 export function sumUpPlan(results: PlanResults): Summary {
-  const { estimate, costs, stock, ranges, order, restock, learned, assumptions, defaults } = results;
+  const { estimate, costs, ranges, order, restock, learned, assumptions, defaults } = results;
   const work = sumWork(estimate);
   const shelf = { ...results, assumptions: new Map(assumptions.map((one) => [one.name, one])) };
   const [first] = [...estimate.units].sort(
@@ -28,7 +28,7 @@ export function sumUpPlan(results: PlanResults): Summary {
     work,
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
-    lasting: judgeLasting({ stock, ranges, work }),
+    lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),
     promise: judgePromise(results),
     buying: sumChoices(results),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import { demandMl } from '../../src/estimate/add-up-demands.js';
+import { demandMl } from '../../src/model/demand-ml.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
 import type { UnitDemand } from '../../src/model/work.js';
 import { cashFor, type Fitting, fitBudget } from '../../src/order/fit-budget.js';
@@ -34,7 +34,6 @@ const fittingOf = (
 ): Fitting => ({
   budgetMinor,
   demands,
-  demandMl,
   haveMl: new Map(),
   market: { offers, shops: new Map<string, Shop>(), assumptions: registry },
   buying,

@@ -65,6 +65,14 @@ const work = z.object({
   ),
 });
 
+const lastsTo = z
+  .object({
+    figures: whole('The last figure of the army that it lasts for; 0: for none.'),
+    unit: text('The unit in which it runs out.'),
+    ofUnit: whole('Of that unit, the figures it lasts for.'),
+  })
+  .nullable();
+
 const paint = z.object({
   paint: text('Name of the paint.'),
   needMl: z
@@ -89,6 +97,12 @@ const paint = z.object({
   runningLow: yesNo('True where a pot is owned and what is left after the plan is under the shelf level.'),
   chanceShort: share('Chance that today’s pots do not last.'),
   chanceShortError: share('Its standard error.'),
+  lasts: z
+    .object({
+      likely: lastsTo.describe('Likely.'),
+      low: lastsTo.describe('One time in ten it lasts no farther.'),
+    })
+    .describe('To which figure today’s pots last, in the order of painting; null where for all.'),
   doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
   pricePerMl: cost(
     'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',

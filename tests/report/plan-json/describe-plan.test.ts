@@ -213,11 +213,17 @@ describe('describePlan', () => {
       haveHighMl: 6.2,
       chanceShort: 0.974,
       chanceShortError: 0.004,
+      lasts: {
+        likely: { figures: 6, unit: 'First watch', ofUnit: 6 },
+        low: { figures: 3, unit: 'First watch', ofUnit: 3 },
+      },
       toBuyMl: 8.02,
       state: 'short',
       pricePerMl: null,
       pots: [{ row: 3, sizeMl: 17, usableMl: 4.08, price: null, ordered: false }],
     });
+    // Pond wash lasts for all in likely draws.
+    expect(small.paints[2]?.lasts.likely).toBeNull();
   });
 
   it('adds up: lines to paints and costs, units to the order', () => {

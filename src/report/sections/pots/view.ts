@@ -3,6 +3,7 @@
 
 import type { PaintRange, Range } from '../../../model/ranges.js';
 import type { PaintStock } from '../../../model/stock.js';
+import type { PaintReach } from '../../../model/summary.js';
 import { rangeOf, shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
@@ -106,11 +107,13 @@ interface PotInputs extends ViewInputs {
 
 function viewPot(stock: PaintStock, state: PotState, { plan, texts, words, trust }: PotInputs): PotRow {
   const range = plan.ranges.paints.get(stock.paint);
-  const doubt = plan.summary.lasting.paintTrust.get(stock.paint);
+  const { paintTrust, reach: reaches } = plan.summary.lasting;
+  const doubt = paintTrust.get(stock.paint);
+  const reach = reaches.get(stock.paint);
   return {
     paint: stock.paint,
     runningLow: stock.runningLow,
-    amounts: listAmounts(stock, range, { texts, words, used: state !== 'low' }),
+    amounts: listAmounts(stock, range, { texts, words, used: state !== 'low', reach }),
     bar: drawnBar(stock, range, {
       hex: hexOf(plan, stock.paint),
       line: lineOf(state),
@@ -125,13 +128,14 @@ interface Wording {
   readonly words: NumberWords;
   /** False for a paint that this army does not need. */
   readonly used: boolean;
+  readonly reach: PaintReach | undefined;
 }
 
 /** All share their digits, except what is to be bought: that reads alike wherever the report says it. */
 function listAmounts(
   stock: PaintStock,
   range: PaintRange | undefined,
-  { texts, words, used }: Wording,
+  { texts, words, used, reach }: Wording,
 ): Amounts[] {
   const { needMl, haveMl, orderedMl, leftAfterMl, toBuyMl, keepMl, pots } = stock;
   const { amounts } = texts;
@@ -147,11 +151,13 @@ function listAmounts(
   const keep = pots.length > 0 ? [{ label: amounts.keep, text: ml(keepMl) }] : [];
   if (!used) return [have, ...keep];
   const need = { label: amounts.need, text: `${ml(needMl)}${lowHigh(range?.needMl)}` };
+  const lasts =
+    pots.length === 0 || reach?.low === undefined ? [] : [{ label: amounts.lasts, text: texts.lasts(reach) }];
   const left = pots.length > 0 && leftAfterMl > 0 ? [{ label: amounts.left, text: ml(leftAfterMl) }] : [];
   const buy = toBuyMl > 0 ? [{ label: amounts.toBuy, text: words.ml(toBuyMl) }] : [];
   const chance = wordShort(stock, range, words);
   const short = chance === '' ? [] : [{ label: amounts.chance, text: chance }];
-  return [have, need, ...short, ...buy, ...left, ...keep];
+  return [have, need, ...short, ...lasts, ...buy, ...left, ...keep];
 }
 
 /** A paint of which there is no pot runs short for sure: its state says so. */

@@ -1,5 +1,6 @@
 // Pots: its English. In: results, ways to say numbers. Out: text.
 import type { StockState } from '../../../model/stock.js';
+import type { PaintReach, Reach } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, type NumberWords } from '../../words/word-numbers.js';
@@ -43,12 +44,28 @@ export const potWords = (say: NumberWords) => ({
     chance: 'chance of running short',
     toBuy: 'to buy',
     left: 'likely left',
+    lasts: 'lasts',
     keep: 'keep level',
     none: 'none',
   },
+  lasts: wordReach(say),
   onWay: (ml: string): string => `${ml} of it on the way`,
 });
 export type PotWords = ReturnType<typeof potWords>;
+
+/** Figures as they are painted, one after the other. */
+const wordReach =
+  (say: NumberWords) =>
+  ({ likely, low }: PaintReach): string => {
+    const to = ({ figures, unit, ofUnit }: Reach): string =>
+      figures === 0
+        ? 'for no figure'
+        : `to figure ${say.count(figures)}, ${ofUnit === 0 ? 'before' : 'in'} ${nameOf(unit)}`;
+    const text = likely === undefined ? 'for all' : to(likely);
+    return low === undefined || low.figures === likely?.figures
+      ? text
+      : `${text} (one time in ten ${to(low)})`;
+  };
 
 function wordRunningLow(paints: number, say: NumberWords): string {
   if (paints === 0) return '';

@@ -1,6 +1,8 @@
 // Pots that run low: groups, amounts that fit one another, bars as shares of the need.
 import { describe, expect, it } from 'vitest';
 import { viewPlan } from '../../../../src/report/page/view.js';
+import { potWords } from '../../../../src/report/sections/pots/words.js';
+import { numberWords } from '../../../../src/report/words/word-numbers.js';
 import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const { pots } = viewPlan(smallPlan, []);
@@ -53,11 +55,11 @@ describe('amounts', () => {
     ['Rust hush', 'have none, need 4.1 ml (2.4 to 7.6 ml), to buy 4.1 ml'],
     [
       'Nettle coat',
-      'have 4.1 ml (2.0 to 6.2 ml), need 12.1 ml (7.3 to 22.4 ml), chance of running short 97%, to buy 8.0 ml, keep level 2.6 ml',
+      'have 4.1 ml (2.0 to 6.2 ml), need 12.1 ml (7.3 to 22.4 ml), chance of running short 97%, lasts to figure 6, in First watch (one time in ten to figure 3, in First watch), to buy 8.0 ml, keep level 2.6 ml',
     ],
     [
       'Pond wash',
-      'have 17.3 ml (15.8 to 18.8 ml), 11.5 ml of it on the way, need 12.2 ml (7.1 to 21.5 ml), chance of running short 21%, likely left 5.1 ml, keep level 1.8 ml',
+      'have 17.3 ml (15.8 to 18.8 ml), 11.5 ml of it on the way, need 12.2 ml (7.1 to 21.5 ml), chance of running short 21%, lasts for all (one time in ten to figure 16, in Second watch), likely left 5.1 ml, keep level 1.8 ml',
     ],
     [
       'Chalk light',
@@ -65,6 +67,18 @@ describe('amounts', () => {
     ],
     ['Lamp white', 'have 0.82 ml, keep level 2.55 ml'],
   ])('%s: %s', (paint, text) => expect(rowOf(paint).amounts).toBe(text));
+});
+
+describe('how far it lasts', () => {
+  const at = (figures: number, ofUnit: number) => ({ figures, unit: 'Second watch', ofUnit });
+  const lasts = (likely: ReturnType<typeof at> | undefined, low = likely) =>
+    potWords(numberWords(smallPlan.settings)).lasts({ likely, low });
+  it.each([
+    [at(0, 0), at(0, 0), 'for no figure'],
+    [at(10, 0), at(0, 0), 'to figure 10, before Second watch (one time in ten for no figure)'],
+    [at(11, 1), at(11, 1), 'to figure 11, in Second watch'],
+    [undefined, at(11, 1), 'for all (one time in ten to figure 11, in Second watch)'],
+  ])('%j, %j: %s', (likely, low, says) => expect(lasts(likely, low)).toBe(says));
 });
 
 describe('bars', () => {
