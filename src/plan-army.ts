@@ -93,10 +93,11 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     metBy: (found) => chanceMet(freshOffered, found),
   });
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
+  const marginOf = promiseRatios(toBuyMl, counted);
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
   const restock =
     settings.restock === 'shelf'
-      ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
+      ? await orderRestock({ stock, army: order, marginOf }, market, sharing('shelf', buying))
       : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
@@ -104,7 +105,6 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 
   const demands = listDemands(estimate, assumptions);
   const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, demands, stock };
-  const marginOf = promiseRatios(toBuyMl, stock);
   const results: PlanResults = {
     ...{ settings, paints, estimate, demands, stock, order, aim, choices },
     ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },

@@ -1,5 +1,6 @@
 // The stages together: what only the whole plan can show.
 import { describe, expect, it } from 'vitest';
+import type { Order } from '../src/model/order.js';
 import type { Sheets } from '../src/model/sheets.js';
 import { solveProgram } from '../src/order/solver/solve-program.js';
 import { planArmy } from '../src/plan-army.js';
@@ -7,6 +8,7 @@ import { certainSettings } from './make-certain.js';
 import {
   makeFigure,
   makeOffer,
+  makePaint,
   makePot,
   makeSheets,
   makeShop,
@@ -100,6 +102,45 @@ describe('the staircase', () => {
     expect(stairs.mostFigures).toBe(540);
     expect(stairs.steps.findLast(({ figures }) => figures <= 270)?.cashMinor).toBe(order.totalMinor);
     expect(stairs.steps[0]).toMatchObject({ figures: 0, cashMinor: 0, because: [] });
+  });
+});
+
+describe('the chosen way to buy', () => {
+  const planOf = async (way: Pick<Sheets['settings'], 'surePercent' | 'buy'>) => {
+    const settings = { currency: 'EUR', locale: 'en', restock: 'shelf' as const, overrides: [], ...way };
+    const paints = [makePaint({ paint: 'Slate', keepMl: 8 })];
+    const unsure = { ...sheets, settings, paints: new Map(paints.map((one) => [one.paint, one])) };
+    const { order } = await planArmy(unsure, today);
+    return { order, plan: await planArmy(unsure, today, { budgetMinor: order.totalMinor }) };
+  };
+  const mlOf = (order: Order | undefined) =>
+    (order?.lines ?? [])
+      .flatMap(({ pots }) => pots)
+      .reduce((sum, { count, usableMl }) => sum + count * usableMl, 0);
+
+  it.each([{ buy: 'likely' }, { buy: 'goes' }, { surePercent: 95 }] as const)(
+    'decides stairs, budget, shelf and colours: %j',
+    async (way) => {
+      const { order, plan } = await planOf(way);
+      const { stairs, budget, frontier, restock, stock } = plan;
+      expect(stairs.steps.findLast(({ figures }) => figures <= 270)?.cashMinor).toBe(order.totalMinor);
+      expect(budget?.units.map(({ finished }) => finished)).toEqual([150, 120]);
+      expect(budget?.order.totalMinor).toBe(order.totalMinor);
+      expect(frontier.points[0]?.cashMinor).toBe(order.totalMinor);
+      const toBuyMl = stock[0]?.toBuyMl ?? 0;
+      expect(mlOf(order)).toBeGreaterThanOrEqual(toBuyMl);
+      expect(mlOf(order) + mlOf(restock)).toBeGreaterThanOrEqual(toBuyMl + 8);
+    },
+  );
+
+  it('is not one and the same', async () => {
+    const sums = [await planOf({ buy: 'likely' }), await planOf({ surePercent: 95 })].map(({ plan }) => [
+      plan.order.totalMinor,
+      plan.frontier.points[0]?.cashMinor,
+      mlOf(plan.order) + mlOf(plan.restock),
+    ]);
+    for (const [place, likely] of (sums[0] ?? []).entries())
+      expect(sums[1]?.[place]).toBeGreaterThan(likely ?? 0);
   });
 });
 

@@ -111,6 +111,6 @@ export const budget = z.object({
     }),
     'The next unfinished units, each by itself.',
   ),
-  proved: yesNo('True where it is proved that no more figures can be had.'),
+  proved: yesNo('True where it is proved that no more figures can be had, whole units first.'),
   notTried: whole('Units of the last priorities that were not tried.'),
 });

@@ -196,18 +196,26 @@ export const planSchema = z
       alike,
       'What stands for `unmet` of the order: another pot like the newest priced one, bought from nobody on these sheets.',
     ),
-    restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
+    restock: order
+      .nullable()
+      .describe(
+        'What brings low pots back to their level after what the chosen way to buy provides for; null where not asked for.',
+      ),
     stairs: stairs.describe(
       'Cash for paint against the number of figures, from none to twice the army, with the margin of the chosen way to buy.',
     ),
-    budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
+    budget: budget
+      .nullable()
+      .describe(
+        'What a sum of cash finishes, with the margin of the chosen way to buy; null where no sum was given.',
+      ),
     undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),
     primers: list(primer, 'The whole army with each primer in turn, best first.'),
     swaps: list(swap, 'What the swaps sheet changed.'),
     instead: list(substitute, 'What is owned instead of paints to buy; for each paint the best first.'),
     frontier: list(
       frontierPoint,
-      'Cash against the largest colour difference allowed, by rising difference.',
+      'Cash against the largest colour difference allowed, by rising difference, with the margin of the chosen way to buy.',
     ),
     frontierNotDrawn: list(
       number('CIEDE2000.'),

@@ -44,7 +44,7 @@ export function viewFrontier(pairing: Pairing): FrontierView | undefined {
   return {
     lead: texts.frontier.lead(plan.summary.colours),
     chart: levels.length > 1 ? viewFrontierChart(levels, pairing) : undefined,
-    caption: texts.frontier.caption(choices.every(isFirm)),
+    caption: texts.frontier.caption(choices.every(isFirm), plan.aim),
     rows: fewest === undefined ? rows : [...rows, viewFewest(pairing)],
     notes: listNotes(choices, pairing),
   };

@@ -92,7 +92,7 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
   return {
     title: texts.title(whom),
     says: joinSentences(
-      whom === 'army' ? texts.army(plan.aim) : texts.shelf,
+      (whom === 'army' ? texts.army : texts.shelf)(plan.aim),
       isTogether ? texts.together : '',
     ),
     proof: wordProof(order, whom, words),

@@ -4,6 +4,7 @@ import type { Order, ShopBill } from '../../../model/order.js';
 import type { Alike, OtherWay } from '../../../model/order-sums.js';
 import type { ReorderGroup, ReorderLine, ReorderPot } from '../../reorder/view-reorder.js';
 import { joinSentences } from '../../words/join-sentences.js';
+import { wordAim } from '../../words/word-aim.js';
 import { wordAlike } from '../../words/word-alike.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
@@ -67,7 +68,8 @@ const groupWords = (say: NumberWords) => ({
     const what = policy === 'likely' ? likelyList : goesList;
     return `${what} When a pot runs dry, order again.`;
   },
-  shelf: 'Brings every low pot back to its keep level. Leave it out and the army is still painted.',
+  shelf: (aim: Aim) =>
+    `Brings every low pot back to its keep level after what ${wordAim(aim, say)} takes. Leave it out and the army is still painted.`,
   /** Postage of the shelf's group is only what it adds. */
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: (isUnmet: boolean) =>

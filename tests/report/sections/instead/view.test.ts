@@ -191,6 +191,10 @@ describe('cash against colour', () => {
     expect(flat?.lead).toContain('No other paint within 10');
   });
 
+  it('says by which way to buy', () => {
+    expect(frontier?.caption).toContain('for each colour difference allowed, 80% sure');
+  });
+
   it('says why other paints may cost more', () => {
     const [own] = smallFrontier.points;
     if (own === undefined) throw new Error('no points');

@@ -12,6 +12,10 @@ const shoppingOf = (changes: Partial<Plan>) => viewPlan(changedPlan({ ...changes
 describe('the small order', () => {
   const { groups, bothTotal } = shoppingOf({});
 
+  it('brings the shelf to its level after what the chosen way to buy takes', () => {
+    expect(groups.at(-1)?.says).toContain('back to its keep level after what 80% sure takes.');
+  });
+
   it('parts army and shelf', () => {
     expect(groups.map(({ title, total }) => [title, total])).toEqual([
       ['For this army', '€7.40'],
