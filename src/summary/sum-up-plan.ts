@@ -20,7 +20,12 @@ import { trustTime } from './trust-time.js';
 export function sumUpPlan(results: PlanResults): Summary {
   const { estimate, costs, ranges, order, restock, learned, assumptions, defaults } = results;
   const work = sumWork(estimate);
-  const shelf = { ...results, assumptions: new Map(assumptions.map((one) => [one.name, one])) };
+  const buying = sumChoices(results);
+  const shelf = {
+    ...results,
+    assumptions: new Map(assumptions.map((one) => [one.name, one])),
+    asLikely: buying.chosen?.asLikely ?? [],
+  };
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
@@ -31,9 +36,9 @@ export function sumUpPlan(results: PlanResults): Summary {
     lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),
     promise: judgePromise(results),
-    buying: sumChoices(results),
+    buying,
     order: sumOrder(order, shelf),
-    restock: restock === undefined ? undefined : sumOrder(restock, shelf),
+    restock: restock === undefined ? undefined : sumOrder(restock, { ...shelf, asLikely: [] }),
     cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),
     stairs: sumStairs(results.stairs, order, results.figureCount),
     budget: sumBudget(results.budget),

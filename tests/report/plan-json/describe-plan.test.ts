@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../src/model/plan.js';
 import { describePlan } from '../../../src/report/plan-json/describe-plan.js';
 import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { examplePlan, warning } from './plan-example.js';
@@ -224,6 +225,11 @@ describe('describePlan', () => {
     });
     // Pond wash lasts for all in likely draws.
     expect(small.paints[2]?.lasts.likely).toBeNull();
+  });
+
+  it('says of a pot without a shop that what is likely of it counts, where it was bought in goes', () => {
+    const taken = (aim: Plan['aim']) => describePlan(changedPlan({ aim }), []).withoutShop[0]?.isAsLikely;
+    expect([taken({ policy: 'goes' }), taken({ policy: 'likely' })]).toEqual([true, false]);
   });
 
   it('adds up: lines to paints and costs, units to the order', () => {

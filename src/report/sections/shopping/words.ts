@@ -74,7 +74,8 @@ const groupWords = (say: NumberWords) => ({
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: (isUnmet: boolean) =>
     isUnmet ? 'The offers hold nothing of what is missing.' : 'Nothing to buy.',
-  missing: (one: Alike) => `${wordAlike(one, say)}; ${say.ml(one.ml)} missing`,
+  missing: (one: Alike) =>
+    `${wordAlike(one, say)}; ${say.ml(one.ml)} missing${one.isAsLikely ? ', taken as likely: nobody sells it' : ''}`,
   moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,
 });
 

@@ -70,6 +70,14 @@ describe('the small order', () => {
       '3 droppers of 17\u00a0ml like yours, €8.85; 36.0\u00a0ml missing',
     );
   });
+
+  it('says in goes what is taken as likely for want of any offer', () => {
+    const missingOf = (aim: Plan['aim']) => shoppingOf({ aim }).groups[0]?.unmet[0]?.missing;
+    expect(missingOf({ policy: 'goes' })).toMatch(
+      /unpriced; 4\.1\u00a0ml missing, taken as likely: nobody sells it$/,
+    );
+    expect(missingOf({ policy: 'likely' })).toMatch(/4\.1\u00a0ml missing$/);
+  });
 });
 
 const firstLine = smallOrder.lines[0];
