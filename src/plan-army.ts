@@ -17,10 +17,11 @@ import { estimateArmy, measureFigures, remainingNeeds } from './estimate/estimat
 import { findCautions } from './estimate/find-cautions.js';
 import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
+import { findDone } from './estimate/track-progress.js';
 import type { Assumptions } from './model/assumption.js';
 import type { CoatChoices } from './model/colour.js';
 import type { Plan, PlanResults } from './model/plan.js';
-import type { IsoDate, Sheets } from './model/sheets.js';
+import type { IsoDate, Sheets, Unit } from './model/sheets.js';
 import type { PaintStock } from './model/stock.js';
 import type { Estimate, Line, UnitDemand } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
@@ -63,6 +64,9 @@ export interface PlanOptions extends Search {
   /** The part of the army to plan for; left out: all of it. What weighings teach comes of all of it in any case. */
   readonly army?: Sheets['army'] | undefined;
 }
+
+/** Units with nothing left to do. */
+export const findDoneUnits = (sheets: Sheets): ReadonlySet<Unit> => findDone(applySwaps(sheets));
 
 /** Plans an army on a day: how much paint, what is missing, what to buy, what it costs, how sure. Repeatable. */
 export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {

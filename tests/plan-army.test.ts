@@ -96,6 +96,33 @@ describe('progress without an amount', () => {
   });
 });
 
+describe('what is sold out', () => {
+  const single = (shop: string, priceMinor: number, available?: number) =>
+    makeOffer({
+      shop,
+      priceMinor,
+      pots: [offerPot('Slate')],
+      ...(available === undefined ? {} : { available }),
+    });
+  const planOf = (...offers: Sheets['offers']) =>
+    planArmy({ ...sheets, offers, settings: { ...certainSettings, restock: 'shelf' } }, today, {
+      budgetMinor: 900,
+    });
+
+  it('is ordered around, whatever is asked', async () => {
+    const { order, choices, restock, budget } = await planOf(single('Quay', 300, 0), single('Mill', 400));
+    const orders = [order, ...choices, restock, budget?.order];
+    const shops = orders.flatMap((one) => (one?.lines ?? []).map(({ shop }) => shop));
+    expect(new Set(shops)).toEqual(new Set(['Mill']));
+  });
+
+  it('leaves a paint that nobody else sells without a shop', async () => {
+    const { order, summary } = await planOf(single('Quay', 300, 0));
+    expect([order.totalMinor, order.unmet.length]).toEqual([0, 1]);
+    expect(summary.order.alike).toMatchObject([{ paint: 'Slate', priceMinor: 300 }]);
+  });
+});
+
 describe('the staircase', () => {
   it("stands at the order's cash where the army ends", async () => {
     const { stairs, order } = await planArmy(sheets, today);
