@@ -11,18 +11,19 @@ import { type Colours, openColours } from './colour/open-colours.js';
 import { suggestUndercoats } from './colour/suggest-undercoats.js';
 import { costArmy, costWhole } from './cost/cost-army.js';
 import { pricesOfUse } from './cost/prices-of-use.js';
-import { addUpDemands, demandMl } from './estimate/add-up-demands.js';
+import { addUpDemands } from './estimate/add-up-demands.js';
 import { cutArmy } from './estimate/cut-army.js';
 import { estimateArmy, measureFigures, remainingNeeds } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
 import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
+import { findDone } from './estimate/track-progress.js';
 import type { Assumptions } from './model/assumption.js';
 import { type CoatChoices, differenceBands } from './model/colour.js';
 import type { Plan, PlanResults } from './model/plan.js';
-import type { IsoDate, Sheets } from './model/sheets.js';
+import type { IsoDate, Sheets, Unit } from './model/sheets.js';
 import type { PaintStock } from './model/stock.js';
-import type { Estimate, Line } from './model/work.js';
+import type { Estimate, Line, UnitDemand } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
 import { placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
@@ -38,6 +39,7 @@ import { spendBudget } from './order/spend-budget.js';
 import { drawArmy, drawingFor, drawLack } from './ranges/draw-army.js';
 import { drawStages, stagesDrawing } from './ranges/draw-stages.js';
 import { chanceMet } from './ranges/fill-shelf.js';
+import { findReach } from './ranges/find-reach.js';
 import { learnFromLog } from './ranges/learn/learn-from-log.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
@@ -63,6 +65,9 @@ export interface PlanOptions extends Search {
   readonly army?: Sheets['army'] | undefined;
 }
 
+/** Units with nothing left to do. */
+export const findDoneUnits = (sheets: Sheets): ReadonlySet<Unit> => findDone(applySwaps(sheets));
+
 /** Plans an army on a day: how much paint, what is missing, what to buy, what it costs, how sure. Repeatable. */
 export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
   const all = applySwaps(given);
@@ -77,8 +82,10 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 
   const counted = takeStock(sheets, estimate.needs, assumptions);
   const drawing = drawingFor(estimate.needs.size, options.draws);
-  const drawn = drawArmy({ estimate, stock: counted, beliefs }, drawing);
-  const fresh = drawLack({ estimate, stock: counted, beliefs }, { ...drawing, seed: drawing.seed + 1 });
+  const inputs = { estimate, stock: counted, beliefs };
+  const drawn = drawArmy(inputs, drawing);
+  const fresh = drawLack(inputs, { ...drawing, seed: drawing.seed + 1 });
+  const work = drawStages(inputs, stagesDrawing(estimate.needs.size));
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
@@ -86,24 +93,25 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const freshOffered = onlyPaints(fresh, canBuy);
   const aim = aimOf(settings);
   const { order, toBuyMl, choices } = await weighChoices({
-    ...{ aim, drawn, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
-    work: drawStages({ estimate, stock: counted, beliefs }, stagesDrawing(estimate.needs.size)),
+    ...{ aim, drawn, work, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
     metBy: (found) => chanceMet(freshOffered, found),
   });
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
+  const marginOf = promiseRatios(toBuyMl, counted);
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
-  const isRestocking = settings.restock === 'shelf';
-  const restock = isRestocking
-    ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
-    : undefined;
+  const restock =
+    settings.restock === 'shelf'
+      ? await orderRestock({ stock, army: order, marginOf }, market, sharing('shelf', buying))
+      : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
 
-  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
-  const marginOf = promiseRatios(toBuyMl, stock);
+  const demands = listDemands(estimate, assumptions);
+  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, demands, stock };
   const results: PlanResults = {
-    ...{ settings, paints, estimate, stock, order, aim, choices, restock, costs, ranges, promised, learned },
+    ...{ settings, paints, estimate, demands, stock, order, aim, choices },
+    ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
     swaps: listSwaps(given, colours),
@@ -126,6 +134,7 @@ interface Table {
   readonly buying: Buying;
   readonly estimate: Estimate;
   readonly coats: CoatChoices;
+  readonly demands: readonly UnitDemand[];
   readonly stock: readonly PaintStock[];
 }
 
@@ -142,7 +151,7 @@ function estimateWork(sheets: Sheets, { colours, assumptions }: Pick<Table, 'col
 /** More figures and fewer: the staircase, and what a budget finishes, at the promise's margin. */
 async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: number | undefined) {
   const { sheets, assumptions, market, buying, estimate, stock } = table;
-  const demands = scaleDemands(listDemands(estimate, assumptions), marginOf);
+  const demands = scaleDemands(table.demands, marginOf);
   const demandsAnew = scaleDemands(listDemandsAnew(estimate, assumptions), marginOf);
   const needsAt = addUpDemands([...demands, ...demandsAnew]);
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
@@ -154,7 +163,7 @@ async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: numb
     const needs = remainingNeeds(estimateWork(fewer, table).estimate);
     return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, again);
   };
-  const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
+  const spending = { demands, haveMl: haveMlOf(stock), market, buying, planAgain };
   return { stairs, budget: await spendBudget(budgetMinor, spending) };
 }
 

@@ -1,6 +1,7 @@
 // Command line: --until and --without. In: their texts, checked sheets. Out: the sheets with a part of the army, and without offers
 // that are sold out.
-import { findNearest } from '../sheets/check/find-nearest.js';
+import { findDoneUnits } from '../plan-army.js';
+import { joinOr, listNearest } from '../sheets/check/find-nearest.js';
 import { foldName } from '../sheets/check/fold-name.js';
 import { UsageError } from './end-run.js';
 import type { Sheets } from './read-or-show.js';
@@ -27,19 +28,20 @@ function sellOut(offers: Sheets['offers'], text: string): Sheets['offers'] {
   return offers.map((offer, at) => (at === found ? { ...offer, available: 0 } : offer));
 }
 
-const wordNear = (text: string, names: readonly string[], shape: string): string => {
-  const near = findNearest(text, names);
-  return near === '' ? `Write it as ${shape}, as your sheets have it.` : `Near it is "${near}".`;
-};
+function wordNear(text: string, names: readonly string[], shape: string): string {
+  const near = listNearest(text, names).map((name) => `"${name}"`);
+  return near.length === 0 ? `Write it as ${shape}, as your sheets have it.` : `Near it is ${joinOr(near)}.`;
+}
 
 /** In the order of painting: by priority, then as listed. */
-function cutArmy({ army, schemes }: Sheets, until: string): readonly Unit[] {
+function cutArmy(sheets: Sheets, until: string): readonly Unit[] {
+  const { army } = sheets;
   const painted = [...army].sort((a, b) => a.priority - b.priority || a.row - b.row);
   const last = painted.findIndex(({ unit }) => foldName(unit) === foldName(until));
   if (last >= 0) {
     const unit = painted[last] as Unit;
-    const hasWork = schemes.get(unit.scheme)?.steps.some(({ step }) => step > unit.done);
-    if (!hasWork) throw new UsageError(`"${unit.unit}" is done: name a unit with work left in --until.`);
+    if (findDoneUnits(sheets).has(unit))
+      throw new UsageError(`"${unit.unit}" is done: name a unit with work left in --until.`);
     const kept = new Set(painted.slice(0, last + 1));
     return army.filter((one) => kept.has(one));
   }

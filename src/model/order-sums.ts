@@ -54,6 +54,8 @@ export interface Alike extends OrderNeed {
   readonly priceMinor: number | undefined;
   /** False where no pot of it was ever owned: then size and container are those of its kind. */
   readonly isOwned: boolean;
+  /** True where it is what is likely, since without an offer nothing tells how sure to be of it. */
+  readonly isAsLikely: boolean;
 }
 
 /** An order, counted. */

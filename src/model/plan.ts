@@ -11,7 +11,7 @@ import type { DefaultUsed, IsoDate, Paint, Settings, Unit } from './sheets.js';
 import type { PaintStock } from './stock.js';
 import type { Summary } from './summary.js';
 import type { TimePlan } from './time.js';
-import type { Estimate, Job } from './work.js';
+import type { Estimate, Job, UnitDemand } from './work.js';
 
 export interface PaintCost {
   readonly paint: string;
@@ -85,7 +85,11 @@ export interface PlanResults {
   /** Every paint that any sheet names: colour, kind. */
   readonly paints: ReadonlyMap<string, Paint>;
   readonly estimate: Estimate;
+  /** What the units still ask for, in the order in which they are painted. */
+  readonly demands: readonly UnitDemand[];
   readonly stock: readonly PaintStock[];
+  /** Of each needed paint's likely need, ml that today's pots reach in all but one draw in ten. */
+  readonly reachMl: ReadonlyMap<string, number>;
   readonly order: Order;
   /** For which way to buy the order is made. */
   readonly aim: Aim;

@@ -135,6 +135,23 @@ export interface Ahead {
 /** How the chance that today's pots last for the whole army is to be taken. */
 export type Verdict = 'yes' | 'likely' | 'hardly' | 'no';
 
+/** How far a paint's pots last, figures counted in the order in which they are painted, those that are done among them. */
+export interface Reach {
+  /** The last that it lasts for; 0: not for one. */
+  readonly figures: number;
+  /** In which it runs out. */
+  readonly unit: string;
+  /** Of that unit, the figures it lasts for. */
+  readonly ofUnit: number;
+}
+
+/** Undefined: for all. */
+export interface PaintReach {
+  readonly likely: Reach | undefined;
+  /** One time in ten it lasts no farther. */
+  readonly low: Reach | undefined;
+}
+
 export interface Lasting {
   readonly verdict: Verdict;
   /** Needed paints by state, the worst first; states without any are left out. */
@@ -150,6 +167,8 @@ export interface Lasting {
   readonly trust: Trust;
   /** Of each paint's need and shelf. */
   readonly paintTrust: ReadonlyMap<string, Trust>;
+  /** Of each needed paint. */
+  readonly reach: ReadonlyMap<string, PaintReach>;
 }
 
 /** Coats alike in colours and number. */

@@ -18,9 +18,14 @@ import { trustTime } from './trust-time.js';
 
 /** Reckons nothing that a stage knows: it adds up, compares and ranks. */
 export function sumUpPlan(results: PlanResults): Summary {
-  const { estimate, costs, stock, ranges, order, restock, learned, assumptions, defaults } = results;
+  const { estimate, costs, ranges, order, restock, learned, assumptions, defaults } = results;
   const work = sumWork(estimate);
-  const shelf = { ...results, assumptions: new Map(assumptions.map((one) => [one.name, one])) };
+  const buying = sumChoices(results);
+  const shelf = {
+    ...results,
+    assumptions: new Map(assumptions.map((one) => [one.name, one])),
+    asLikely: buying.chosen?.asLikely ?? [],
+  };
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
@@ -28,12 +33,12 @@ export function sumUpPlan(results: PlanResults): Summary {
     work,
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
-    lasting: judgeLasting({ stock, ranges, work }),
+    lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),
     promise: judgePromise(results),
-    buying: sumChoices(results),
+    buying,
     order: sumOrder(order, shelf),
-    restock: restock === undefined ? undefined : sumOrder(restock, shelf),
+    restock: restock === undefined ? undefined : sumOrder(restock, { ...shelf, asLikely: [] }),
     cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),
     stairs: sumStairs(results.stairs, order, results.figureCount),
     budget: sumBudget(results.budget),

@@ -128,6 +128,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
   const { currency } = plan.settings;
   const price = plan.costs.paints.get(stock.paint);
   const range = plan.ranges.paints.get(stock.paint);
+  const reach = plan.summary.lasting.reach.get(stock.paint);
   const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
   const useCost = price?.useCost.exactMinor ?? exactMinor(0);
   const { low = 0, high = 0 } = range?.needMl ?? {};
@@ -147,6 +148,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
     runningLow: stock.runningLow,
     chanceShort: roundNumber(range?.chanceShort.chance ?? 0),
     chanceShortError: roundNumber(range?.chanceShort.error ?? 0),
+    lasts: { likely: reach?.likely ?? null, low: reach?.low ?? null },
     doubts: (range?.doubts ?? []).map(({ name, share }) => ({ name, share: roundNumber(share) })),
     pricePerMl: price?.perMl === undefined ? null : cost(price.perMl),
     useCost: cost(useCost),

@@ -65,6 +65,14 @@ const work = z.object({
   ),
 });
 
+const lastsTo = z
+  .object({
+    figures: whole('The last figure of the army that it lasts for; 0: for none.'),
+    unit: text('The unit in which it runs out.'),
+    ofUnit: whole('Of that unit, the figures it lasts for.'),
+  })
+  .nullable();
+
 const paint = z.object({
   paint: text('Name of the paint.'),
   needMl: z
@@ -89,6 +97,12 @@ const paint = z.object({
   runningLow: yesNo('True where a pot is owned and what is left after the plan is under the shelf level.'),
   chanceShort: share('Chance that today’s pots do not last.'),
   chanceShortError: share('Its standard error.'),
+  lasts: z
+    .object({
+      likely: lastsTo.describe('Likely.'),
+      low: lastsTo.describe('One time in ten it lasts no farther.'),
+    })
+    .describe('To which figure today’s pots last, in the order of painting; null where for all.'),
   doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
   pricePerMl: cost(
     'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',
@@ -182,18 +196,26 @@ export const planSchema = z
       alike,
       'What stands for `unmet` of the order: another pot like the newest priced one, bought from nobody on these sheets.',
     ),
-    restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
+    restock: order
+      .nullable()
+      .describe(
+        'What brings low pots back to their level after what the chosen way to buy provides for; null where not asked for.',
+      ),
     stairs: stairs.describe(
       'Cash for paint against the number of figures, from none to twice the army, with the margin of the chosen way to buy.',
     ),
-    budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
+    budget: budget
+      .nullable()
+      .describe(
+        'What a sum of cash finishes, with the margin of the chosen way to buy; null where no sum was given.',
+      ),
     undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),
     primers: list(primer, 'The whole army with each primer in turn, best first.'),
     swaps: list(swap, 'What the swaps sheet changed.'),
     instead: list(substitute, 'What is owned instead of paints to buy; for each paint the best first.'),
     frontier: list(
       frontierPoint,
-      'Cash against the largest colour difference allowed, by rising difference.',
+      'Cash against the largest colour difference allowed, by rising difference, with the margin of the chosen way to buy.',
     ),
     frontierNotDrawn: list(
       number('CIEDE2000.'),

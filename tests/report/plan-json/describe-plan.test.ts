@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../src/model/plan.js';
 import { describePlan } from '../../../src/report/plan-json/describe-plan.js';
 import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { examplePlan, warning } from './plan-example.js';
@@ -213,11 +214,22 @@ describe('describePlan', () => {
       haveHighMl: 6.2,
       chanceShort: 0.974,
       chanceShortError: 0.004,
+      lasts: {
+        likely: { figures: 6, unit: 'First watch', ofUnit: 6 },
+        low: { figures: 3, unit: 'First watch', ofUnit: 3 },
+      },
       toBuyMl: 8.02,
       state: 'short',
       pricePerMl: null,
       pots: [{ row: 3, sizeMl: 17, usableMl: 4.08, price: null, ordered: false }],
     });
+    // Pond wash lasts for all in likely draws.
+    expect(small.paints[2]?.lasts.likely).toBeNull();
+  });
+
+  it('says of a pot without a shop that what is likely of it counts, where it was bought in goes', () => {
+    const taken = (aim: Plan['aim']) => describePlan(changedPlan({ aim }), []).withoutShop[0]?.isAsLikely;
+    expect([taken({ policy: 'goes' }), taken({ policy: 'likely' })]).toEqual([true, false]);
   });
 
   it('adds up: lines to paints and costs, units to the order', () => {

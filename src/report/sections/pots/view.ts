@@ -102,6 +102,7 @@ function viewPot(stock: PaintStock, state: PotState, plan: Plan, texts: PotWords
       ...{ haveMl, keepMl, onWayMl: orderedMl },
       needMl: state === 'low' ? undefined : needMl,
       chance: chanceOf(stock, range),
+      reach: stock.pots.length === 0 ? undefined : plan.summary.lasting.reach.get(paint),
     }),
     bar: drawnBar(stock, range, {
       hex: hexOf(plan, paint),

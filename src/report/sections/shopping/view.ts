@@ -106,7 +106,7 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
   const isTogether = whom === 'shelf' && shops.some(({ shop }) => armyPays(plan, shop));
   return {
     title: whom === 'army' ? '' : texts.title(whom, words.money(group.totalMinor)),
-    says: joinSentences(texts.shelf, isTogether ? texts.together : ''),
+    says: joinSentences(texts.shelf(plan.aim), isTogether ? texts.together : ''),
     shops: shops.map((shop) => viewShop(shop, whom, inputs)),
     nothing: texts.nothing(unmet.length > 0),
     totalLabel: texts.total(whom),
