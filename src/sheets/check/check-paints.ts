@@ -24,8 +24,8 @@ export function tellRepeatedPaints(sheet: PaintSheet, book: NameBook): void {
   }
 }
 
-type Field = 'kind' | 'hex' | 'opacity' | 'density' | 'thin' | 'keepMl';
-const fields: readonly Field[] = ['kind', 'hex', 'opacity', 'density', 'thin', 'keepMl'];
+type Field = 'kind' | 'hex' | 'opacity' | 'density' | 'thin' | 'keepMl' | 'range';
+const fields: readonly Field[] = ['kind', 'hex', 'opacity', 'density', 'thin', 'keepMl', 'range'];
 
 interface Draft {
   readonly name: string;
@@ -64,7 +64,7 @@ function mergeRow(draft: Draft, row: PaintRow, { title, sheet }: Describing): vo
     const before = draft.given.get(field);
     if (before === undefined) {
       draft.given.set(field, { value, said: `"${sheet.text(row, field)}" in row ${row.row} of ${title}` });
-    } else if (before.value !== value) {
+    } else if (comparable(before.value) !== comparable(value)) {
       sheet.blame('paint-contradiction', row, field, { expected: before.said });
     }
   }
@@ -72,6 +72,8 @@ function mergeRow(draft: Draft, row: PaintRow, { title, sheet }: Describing): vo
     if (foldName(name) !== foldName(draft.name)) draft.alsoCalled.set(foldName(name), name);
   }
 }
+
+const comparable = (value: unknown): unknown => (typeof value === 'string' ? foldName(value) : value);
 
 function paintOf({ name, given, alsoCalled }: Draft): Paint {
   const value = <T>(field: Field): T | undefined => given.get(field)?.value as T | undefined;

@@ -22,6 +22,7 @@ import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, type LeftAlone, makeFindings, type ReadAs } from './collect-findings.js';
+import { expandRanges } from './expand-ranges.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
@@ -112,7 +113,9 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
 
   const swapRows = openSwaps(from('swaps'));
   const logRows = run.logs.map((table) => readRows('log', { table, terms, findings }));
-  const { potRows, paintRows, offerRows, named, paints, pots, shops, offers } = checkStock(from, day);
+  const areRangesKnown = !unread.has('pots') && !unread.has('paints');
+  const stock = checkStock(from, { day, areRangesKnown });
+  const { potRows, paintRows, offerRows, named, paints, pots, shops, offers } = stock;
 
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
@@ -147,13 +150,17 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
 }
 
 /** Paints, and what holds them: pots and offers. */
-function checkStock(from: (sheet: SheetName) => From, day: IsoDate) {
+function checkStock(
+  from: (sheet: SheetName) => From,
+  { day, areRangesKnown }: { readonly day: IsoDate; readonly areRangesKnown: boolean },
+) {
   const ofPots = from('pots');
   if (ofPots.table !== undefined) questionOwned(ofPots.table, ofPots.findings);
   const potRows = readRows('pots', ofPots);
   const paintRows = readRows('paints', from('paints'));
-  const offerRows = readRows('offers', from('offers'));
-  const named = nameAll(potRows, paintRows, offerRows);
+  const writtenOffers = readRows('offers', from('offers'));
+  const named = nameAll(potRows, paintRows, writtenOffers);
+  const offerRows = expandRanges(writtenOffers, { ...named, areRangesKnown });
   tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, paintRows);
   const pots = checkPots(potRows, { book: named.book, paints, day });

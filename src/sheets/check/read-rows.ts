@@ -29,6 +29,8 @@ interface Reader {
   readonly kind: CellKind<unknown>;
   readonly blank: unknown;
   readonly needed: boolean;
+  /** Where the column stands that may be filled in its place. */
+  readonly unless: number;
   /** For a blank cell that must not be. */
   readonly expected: string;
   blanks: number;
@@ -65,22 +67,25 @@ function readersOf<C extends Columns>({ columns, kindOf, indexOf }: OpenSheet<C>
     const [index, kind] = [indexOf(key), kindOf(key)];
     const needed = column.needed && column.isShared !== true && index !== -1;
     const expected = `${kind.noun}, such as ${column.example}`;
-    return { key, index, kind, blank: column.blank?.value, needed, expected, blanks: 0 };
+    const unless = column.unless === undefined ? -1 : indexOf(column.unless);
+    return { key, index, kind, blank: column.blank?.value, needed, unless, expected, blanks: 0 };
   });
 }
 
 function readOne<C extends Columns>(reader: Reader, draft: Draft, { blame }: OpenSheet<C>): unknown {
-  const cell = reader.index === -1 ? '' : (draft.cells[reader.index] ?? '');
-  if (cell !== '' && (typeof cell !== 'string' || cell.trim() !== '')) {
+  const cell = draft.cells[reader.index] ?? '';
+  if (!isBlank(cell)) {
     const value = readCell(reader.kind, cell);
     if (value instanceof Mistake) tellMistake(reader, draft, { blame, mistake: value });
     return value instanceof Mistake ? undefined : value;
   }
   reader.blanks += 1;
-  if (!reader.needed) return reader.blank;
+  if (!reader.needed || !isBlank(draft.cells[reader.unless] ?? '')) return reader.blank;
   tellMistake(reader, draft, { blame, mistake: new Mistake('blank-cell', reader.expected) });
   return undefined;
 }
+
+const isBlank = (cell: Cell): boolean => cell === '' || (typeof cell === 'string' && cell.trim() === '');
 
 function tellMistake(
   { key }: Reader,

@@ -50,6 +50,13 @@ const ofPaint = {
       'Mindestbestand, stock minimum, existencia mínima, scorta minima, minimumvoorraad, minimalny zapas',
     example: '3',
   }),
+  range: free('range', nameKind, {
+    says: 'What its maker calls the series; an offer may price all of it.',
+    blank: { means: 'none' },
+    called:
+      'series, line, paint range, Reihe, Serie, Farbreihe, gamme, série, gama, serie, línea, gamma, linea, lijn, seria',
+    example: 'Depot line',
+  }),
   alsoCalled: free('also called', listKind, {
     says: 'Other names of this paint, parted by commas.',
     blank: { means: 'none' },
