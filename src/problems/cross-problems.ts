@@ -93,10 +93,10 @@ export const crossProblems = {
     says: '"{found}" is of one paint, and this row prices the whole range "{expected}"',
     hint: 'Leave one of the two cells blank.',
   },
-  'too-many-in-ranges': {
+  'too-many-in-all': {
     severity: 'error',
-    says: 'with the range "{found}", ranges come to more than {expected} offers',
-    hint: 'Leave out ranges that you do not paint with.',
+    says: 'with "{found}" here, the rows of this sheet come to more than {expected}',
+    hint: 'Leave out what you do not paint with.',
   },
   'offer-without-price': {
     severity: 'error',

@@ -188,12 +188,24 @@ const offerCases: readonly ProblemCase[] = [
     'offers.csv row 3, "code" (G3): "2000310000217" is of one paint, and this row prices the whole range "Depot". Leave one of the two cells blank.',
   ),
   spoil(
-    'too-many-in-ranges',
+    'too-many-in-all',
+    {
+      pots: [
+        'paint,size ml,pots',
+        'brick red,17,',
+        'earth wash,24,',
+        ...crowd.slice(0, 100).map(() => 'slate,17,1000'),
+      ],
+    },
+    'pots.csv row 103, "pots" (C103): with "1000" here, the rows of this sheet come to more than 100000 pots. Leave out what you do not paint with.',
+  ),
+  spoil(
+    'too-many-in-all',
     {
       pots: ['paint,size ml,range', 'brick red,17,', 'earth wash,24,', ...crowd],
       offers: byRange(...manyRanges),
     },
-    'offers.csv row 102, "range" (F102): with the range "Depot", ranges come to more than 100000 offers. Leave out ranges that you do not paint with.',
+    'offers.csv row 102, "range" (F102): with "Depot" here, the rows of this sheet come to more than 100000 offers. Leave out what you do not paint with.',
   ),
   spoil(
     'offer-without-price',

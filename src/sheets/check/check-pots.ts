@@ -17,13 +17,27 @@ interface Beside {
   readonly day: IsoDate;
 }
 
-/** Pots whose row can be taken; what a row says against itself is told. */
-export function checkPots(sheet: PotSheet, beside: Beside): readonly Pot[] {
-  const pots = sheet.rows.flatMap((row) => {
+/** A pot, and what its row says beside. */
+export interface OwnedPot {
+  readonly pot: Pot;
+  readonly emptyG: number | undefined;
+}
+
+/** Pots of all rows together, which the memory has to hold. */
+const mostPots = 100_000;
+
+/** Pots whose row can be taken, one for each of those alike; what a row says against itself is told. */
+export function checkPots(sheet: PotSheet, beside: Beside): readonly OwnedPot[] {
+  let sum = 0;
+  return sheet.rows.flatMap((row) => {
     checkRow(sheet, row, beside.day);
-    return potOf(row, beside) ?? [];
+    const { count = 0, emptyG } = row;
+    const isFirstOver = sum <= mostPots && sum + count > mostPots;
+    sum += count;
+    if (isFirstOver) sheet.blame('too-many-in-all', row, 'count', { expected: `${mostPots} pots` });
+    const pot = sum > mostPots ? undefined : potOf(row, beside);
+    return pot === undefined ? [] : Array.from({ length: count }, () => ({ pot: { ...pot }, emptyG }));
   });
-  return pots;
 }
 
 function checkRow(sheet: PotSheet, row: Row, day: IsoDate): void {

@@ -115,7 +115,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const logRows = run.logs.map((table) => readRows('log', { table, terms, findings }));
   const areRangesKnown = !unread.has('pots') && !unread.has('paints');
   const stock = checkStock(from, { day, areRangesKnown });
-  const { potRows, paintRows, offerRows, named, paints, pots, shops, offers } = stock;
+  const { potRows, paintRows, offerRows, named, paints, owned, pots, shops, offers } = stock;
 
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
@@ -125,7 +125,13 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
   const extras = checkExtras(from('extras'));
-  const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
+  const shelf = gatherShelf({
+    pots: owned,
+    sheet: potRows,
+    paints,
+    assumptions: known.assumptions,
+    settings,
+  });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
   recordUncounted(potRows, pots, log);
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
@@ -163,10 +169,11 @@ function checkStock(
   const offerRows = expandRanges(writtenOffers, { ...named, areRangesKnown });
   tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, paintRows);
-  const pots = checkPots(potRows, { book: named.book, paints, day });
+  const owned = checkPots(potRows, { book: named.book, paints, day });
+  const pots = owned.map(({ pot }) => pot);
   const shops = checkShops({ ...from('shops'), offers: offerRows });
   const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints });
-  return { potRows, paintRows, offerRows, named, paints, pots, shops, offers };
+  return { potRows, paintRows, offerRows, named, paints, owned, pots, shops, offers };
 }
 
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
@@ -199,10 +206,10 @@ function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */
 function recordUncounted(sheet: PotSheet, pots: Sheets['pots'], log: Sheets['log']): void {
   const logged = new Set(log.map(({ paint }) => paint));
-  const rows = pots.filter(
+  const uncounted = pots.filter(
     (pot) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
-  ).length;
-  sheet.useBlank('counted', rows);
+  );
+  sheet.useBlank('counted', new Set(uncounted.map(({ row }) => row)).size);
 }
 
 function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {

@@ -36,7 +36,7 @@ export function expandRanges(sheet: OfferSheet, { describing, book, areRangesKno
     if (paints === undefined) return [row];
     const isFirstOver = count <= mostExpanded && count + paints.size > mostExpanded;
     count += paints.size;
-    if (isFirstOver) sheet.blame('too-many-in-ranges', row, 'range', { expected: String(mostExpanded) });
+    if (isFirstOver) sheet.blame('too-many-in-all', row, 'range', { expected: `${mostExpanded} offers` });
     return count > mostExpanded ? [row] : [...paints].map((paint) => ofPaint(row, paint));
   });
   return { ...sheet, rows };

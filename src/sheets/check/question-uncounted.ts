@@ -33,7 +33,7 @@ const mostRows = 3;
 
 /** `row 2 of the pots sheet`, `rows 2, 4, 5 and 2 more of the pots sheet`. */
 function rowsOf(pots: readonly HeldPot[]): string {
-  const rows = pots.map(({ pot }) => pot.row);
+  const rows = [...new Set(pots.map(({ pot }) => pot.row))];
   const more = rows.length - mostRows;
   const named = `${rows.slice(0, mostRows).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
   return `${rows.length === 1 ? 'row' : 'rows'} ${named} of the pots sheet`;

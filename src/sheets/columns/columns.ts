@@ -35,7 +35,7 @@ export const columns = Object.fromEntries(listed) as unknown as Readonly<
 
 /** What a sheet is for, in one line. */
 export const purposes: Readonly<Record<SheetName, string>> = {
-  pots: 'what stands on your shelf, one row a pot',
+  pots: 'what stands on your shelf, a row for pots alike',
   paints: 'what the paints are like: colour, kind, other names',
   offers: 'what shops sell, one row for each kind of pot in an offer',
   shops: 'what each shop asks for postage',

@@ -3,6 +3,7 @@ import { containers, opacities, paintKinds } from '../../model/words.js';
 import { canFromMl } from '../check/pick-container.js';
 import { choiceKind, yesKind } from '../check/read-cell/read-choice.js';
 import { codeKind } from '../check/read-cell/read-code.js';
+import { ownedCount } from '../check/read-cell/read-count.js';
 import { dateKind } from '../check/read-cell/read-date.js';
 import { hexKind } from '../check/read-cell/read-hex.js';
 import { leftKind } from '../check/read-cell/read-left.js';
@@ -111,6 +112,13 @@ export const pots = {
     called:
       'empty weight, tare, leer, Leergewicht, vide, poids à vide, vacío, peso vacío, tara, vuoto, peso a vuoto, leeg, leeggewicht, waga pustego',
     example: '14.5',
+  }),
+  count: free('pots', ownedCount, {
+    says: 'How many alike: left, empty g and price are those of each.',
+    blank: { means: '1', value: 1 },
+    called:
+      'count, qty, quantity, how many, number of pots, number of bottles, Anzahl, Stück, Stückzahl, nombre, quantité, cantidad, número, quantità, numero, aantal, stuks, sztuk, liczba, ilość',
+    example: '2',
   }),
   price: free('price', money, {
     isIn: 'money',
