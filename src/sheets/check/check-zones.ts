@@ -1,6 +1,7 @@
 // Checks: the zones sheet. In: its rows, the figures. Out: the painter's zones, and a book of every zone there is.
 import type { OwnZone } from '../../model/sheets.js';
 import { type Part, type PartShare, parts, readyMadeZones, shareOf } from '../../model/zones.js';
+import { zoneWords } from '../columns/choice-words.js';
 import { foldName } from './fold-name.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import { partsNear } from './list-words.js';
@@ -42,6 +43,8 @@ export function checkZones({ figures, modelParts, percentOf, ...from }: Given): 
   }
   for (const name of modelParts?.all() ?? []) book.add(name);
   for (const { zone } of sheet.rows) if (zone !== undefined) book.add(zone);
+  for (const [name, others] of Object.entries(zoneWords))
+    for (const other of others.split(', ')) if (book.find(other) === undefined) book.alias(other, name);
   const first = new Map<string, number>();
   const zones = sheet.rows.flatMap(
     (row) => checkRow(sheet, row, { book, ready, figures, modelParts, percentOf, first }) ?? [],
