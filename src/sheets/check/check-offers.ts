@@ -92,18 +92,20 @@ function checkSet(sheet: OfferSheet, rows: readonly Row[]): void {
   }
   const [firstPriced, ...again] = priced;
   for (const row of again) {
-    const same = row.price === firstPriced?.price;
-    const expected = firstPriced === undefined ? '' : sheet.text(firstPriced, 'price');
-    if (same) sheet.blame('offer-price-repeated', row, 'price', { expected: `row ${firstPriced?.row}` });
-    else
-      sheet.blame('offer-two-prices', row, 'price', { expected: `"${expected}" in row ${firstPriced?.row}` });
+    if (firstPriced === undefined) break;
+    const before = sheet.rowName(firstPriced);
+    if (row.price === firstPriced.price)
+      sheet.blame('offer-price-repeated', row, 'price', { expected: before });
+    else {
+      const expected = `"${sheet.text(firstPriced, 'price')}" in ${before}`;
+      sheet.blame('offer-two-prices', row, 'price', { expected });
+    }
   }
   const [limit, ...limits] = rows.filter(({ available }) => available !== undefined);
   for (const row of limits) {
-    if (row.available === limit?.available) continue;
-    sheet.blame('offer-two-limits', row, 'available', {
-      expected: `"${limit?.available}" in row ${limit?.row}`,
-    });
+    if (limit === undefined || row.available === limit.available) continue;
+    const expected = `"${limit.available}" in ${sheet.rowName(limit)}`;
+    sheet.blame('offer-two-limits', row, 'available', { expected });
   }
 }
 

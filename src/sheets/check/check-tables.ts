@@ -28,7 +28,7 @@ import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { nameModelParts } from './name-model-parts.js';
 import { namePaints } from './name-paints.js';
-import type { From } from './open-sheet.js';
+import { type From, tablesOf } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
@@ -63,8 +63,9 @@ export interface CheckedSheets {
 /** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
 export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const findings = makeFindings();
-  const tables = new Map(read.tables.toReversed().map((table) => [table.sheet, table]));
-  const logs = read.tables.filter(({ sheet }) => sheet === 'log');
+  const tables = new Map<SheetName, Table[]>();
+  for (const table of read.tables) tables.set(table.sheet, [...(tables.get(table.sheet) ?? []), table]);
+  const logs = tables.get('log') ?? [];
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
   const problems = orderProblems([...read.problems, ...findings.problems]);
   const isWhole = neededSheets.every((sheet) => tables.has(sheet));
@@ -79,11 +80,12 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
 /** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */
 function unreadSheets(
   { problems }: ReadTables,
-  tables: ReadonlyMap<SheetName, Table>,
+  tables: ReadonlyMap<SheetName, readonly Table[]>,
 ): ReadonlySet<SheetName> {
-  const broken = problems.flatMap(({ severity, sheet }) =>
-    severity === 'error' && sheet !== undefined && !tables.has(sheet) ? [sheet] : [],
-  );
+  const broken = problems.flatMap(({ severity, sheet, file }) => {
+    const isRead = sheet !== undefined && tables.get(sheet)?.some((table) => table.file === file) === true;
+    return severity === 'error' && sheet !== undefined && !isRead ? [sheet] : [];
+  });
   return new Set([...broken, ...neededSheets.filter((sheet) => !tables.has(sheet))]);
 }
 
@@ -96,18 +98,18 @@ interface Run {
 }
 
 /** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
-function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
+function checkAll(tables: ReadonlyMap<SheetName, readonly Table[]>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(
-    { table: tables.get('settings'), terms: { price: anyPrice }, findings },
+    { table: tables.get('settings')?.[0], terms: { price: anyPrice }, findings },
     known.assumptions,
-    findCurrency(tables.values()),
+    findCurrency([...tables.values()].flat()),
   );
   const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.
   const currency = unread.has('settings') ? undefined : ofSettings.currency;
   const terms = { price: priceKind({ currency, locale: settings.locale }) };
-  const from = (sheet: SheetName): From => ({ table: tables.get(sheet), terms, findings });
+  const from = opener(tables, { terms, findings });
   const day = settings.date ?? known.today;
   const percentOf = percentsOf(settings, known);
 
@@ -155,13 +157,20 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   };
 }
 
+const opener =
+  (tables: ReadonlyMap<SheetName, readonly Table[]>, beside: Pick<From, 'terms' | 'findings'>) =>
+  (sheet: SheetName): From => {
+    const [table, ...more] = tables.get(sheet) ?? [];
+    return { table, more, ...beside };
+  };
+
 /** Paints, and what holds them: pots and offers. */
 function checkStock(
   from: (sheet: SheetName) => From,
   { day, areRangesKnown }: { readonly day: IsoDate; readonly areRangesKnown: boolean },
 ) {
   const ofPots = from('pots');
-  if (ofPots.table !== undefined) questionOwned(ofPots.table, ofPots.findings);
+  for (const table of tablesOf(ofPots)) questionOwned(table, ofPots.findings);
   const potRows = readRows('pots', ofPots);
   const paintRows = readRows('paints', from('paints'));
   const writtenOffers = readRows('offers', from('offers'));

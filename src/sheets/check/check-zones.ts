@@ -45,7 +45,7 @@ export function checkZones({ figures, modelParts, percentOf, ...from }: Given): 
   for (const { zone } of sheet.rows) if (zone !== undefined) book.add(zone);
   for (const [name, others] of Object.entries(zoneWords))
     for (const other of others.split(', ')) if (book.find(other) === undefined) book.alias(other, name);
-  const first = new Map<string, number>();
+  const first = new Map<string, string>();
   const zones = sheet.rows.flatMap(
     (row) => checkRow(sheet, row, { book, ready, figures, modelParts, percentOf, first }) ?? [],
   );
@@ -55,7 +55,7 @@ export function checkZones({ figures, modelParts, percentOf, ...from }: Given): 
 interface Beside extends Omit<Given, keyof From> {
   readonly book: NameBook;
   readonly ready: NameBook;
-  readonly first: Map<string, number>;
+  readonly first: Map<string, string>;
 }
 
 function checkRow(sheet: ZoneSheet, row: Row, beside: Beside): OwnZone | undefined {

@@ -23,6 +23,8 @@ export function readRows<N extends SheetName>(sheet: N, from: From): SheetOf<N> 
   return { ...open, rows };
 }
 
+type Part<C extends Columns> = OpenSheet<C>['parts'][number];
+
 interface Reader {
   readonly key: string;
   readonly index: number;
@@ -36,7 +38,10 @@ interface Reader {
   blanks: number;
 }
 
-type Draft = { row: number; cells: readonly Cell[]; bad: readonly string[] } & Record<string, unknown>;
+type Draft = { row: number; part: number; cells: readonly Cell[]; bad: readonly string[] } & Record<
+  string,
+  unknown
+>;
 
 const nothingBad: readonly string[] = [];
 
@@ -48,21 +53,24 @@ export function visitRows<C extends Columns>(
   open: OpenSheet<C>,
   visit: (row: RowOf<C>, place: number) => void,
 ): void {
-  if (open.table === undefined) return;
-  const readers = readersOf(open);
-  const draft: Draft = { row: 0, cells: [], bad: nothingBad };
-  for (const { key } of readers) draft[key] = undefined;
-  for (const [place, { row, cells }] of open.table.rows.entries()) {
-    draft.row = row;
-    draft.cells = cells;
-    draft.bad = nothingBad;
-    for (const reader of readers) draft[reader.key] = readOne(reader, draft, open);
-    visit(draft as unknown as RowOf<C>, place);
+  let before = 0;
+  for (const [at, part] of open.parts.entries()) {
+    const readers = readersOf(part);
+    const draft: Draft = { row: 0, part: at, cells: [], bad: nothingBad };
+    for (const { key } of readers) draft[key] = undefined;
+    for (const [place, { row, cells }] of (part.table?.rows ?? []).entries()) {
+      draft.row = row;
+      draft.cells = cells;
+      draft.bad = nothingBad;
+      for (const reader of readers) draft[reader.key] = readOne(reader, draft, part);
+      visit(draft as unknown as RowOf<C>, before + place);
+    }
+    before += part.table?.rows.length ?? 0;
+    if (part.table !== undefined) countBlanks(part, readers);
   }
-  countBlanks(open, readers);
 }
 
-function readersOf<C extends Columns>({ columns, kindOf, indexOf }: OpenSheet<C>): Reader[] {
+function readersOf<C extends Columns>({ columns, kindOf, indexOf }: Part<C>): Reader[] {
   return Object.entries(columns).map(([key, column]) => {
     const [index, kind] = [indexOf(key), kindOf(key)];
     const needed = column.needed && column.isShared !== true && index !== -1;
@@ -72,7 +80,7 @@ function readersOf<C extends Columns>({ columns, kindOf, indexOf }: OpenSheet<C>
   });
 }
 
-function readOne<C extends Columns>(reader: Reader, draft: Draft, { blame }: OpenSheet<C>): unknown {
+function readOne<C extends Columns>(reader: Reader, draft: Draft, { blame }: Part<C>): unknown {
   const cell = draft.cells[reader.index] ?? '';
   if (!isBlank(cell)) {
     const value = readCell(reader.kind, cell);
@@ -90,16 +98,13 @@ const isBlank = (cell: Cell): boolean => cell === '' || (typeof cell === 'string
 function tellMistake(
   { key }: Reader,
   draft: Draft,
-  { blame, mistake }: { readonly blame: OpenSheet<Columns>['blame']; readonly mistake: Mistake },
+  { blame, mistake }: { readonly blame: Part<Columns>['blame']; readonly mistake: Mistake },
 ): void {
   const { code, expected, found } = mistake;
   blame(code, draft satisfies RowBase, key, found === undefined ? { expected } : { expected, found });
   draft.bad = [...draft.bad, key];
 }
 
-function countBlanks<C extends Columns>(
-  { columns, useBlank }: OpenSheet<C>,
-  readers: readonly Reader[],
-): void {
+function countBlanks<C extends Columns>({ columns, useBlank }: Part<C>, readers: readonly Reader[]): void {
   for (const { key, blanks } of readers) if (columns[key]?.blank?.isCounted === true) useBlank(key, blanks);
 }
