@@ -28,6 +28,8 @@ interface Beside {
 export interface OwnedPot {
   readonly pot: Pot;
   readonly emptyG: number | undefined;
+  /** Of the row: `row 5`. */
+  readonly place: string;
 }
 
 /** Pots of all rows together, which the memory has to hold. */
@@ -42,7 +44,7 @@ export function checkPots(sheet: PotSheet, beside: Beside): readonly OwnedPot[] 
     const isFirstOver = sum <= mostPots && sum + said.lefts.length > mostPots;
     sum += said.lefts.length;
     if (isFirstOver) sheet.blame('too-many-in-all', row, 'count', { expected: `${mostPots} pots` });
-    return sum > mostPots ? [] : potsOf({ row, ...said }, beside);
+    return sum > mostPots ? [] : potsOf({ row, ...said }, sheet.rowName(row), beside);
   });
   sheet.useBlank('price', sheet.rows.filter(({ price }) => price === 'gift').length);
   return owned;
@@ -86,8 +88,8 @@ function readingOf(left: OneReading | undefined, { emptyG }: Row): Reading | und
   return emptyG === undefined ? undefined : { how: 'weighed', grams: left.grams, emptyGrams: emptyG };
 }
 
-function potsOf({ row, sizeMl, lefts }: Said, { book, paints }: Beside): readonly OwnedPot[] {
-  const { price, opened, counted, ordered, code, place, emptyG } = row;
+function potsOf({ row, sizeMl, lefts }: Said, place: string, { book, paints }: Beside): readonly OwnedPot[] {
+  const { price, opened, counted, ordered, code, place: shelf, emptyG } = row;
   const paint = row.paint === undefined ? undefined : book.find(row.paint);
   if (paint === undefined || sizeMl === undefined || ordered === undefined) return [];
   const alike = {
@@ -100,10 +102,12 @@ function potsOf({ row, sizeMl, lefts }: Said, { book, paints }: Beside): readonl
     ...(counted === undefined ? {} : { countedOn: counted }),
     ordered,
     ...(code === undefined ? {} : { code }),
-    ...(place === undefined ? {} : { place }),
+    ...(shelf === undefined ? {} : { place: shelf }),
   };
   return lefts.flatMap((written) => {
     const left = readingOf(written, row);
-    return left === undefined ? [] : [{ pot: { ...alike, left, leftGiven: written !== undefined }, emptyG }];
+    return left === undefined
+      ? []
+      : [{ pot: { ...alike, left, leftGiven: written !== undefined }, emptyG, place }];
   });
 }

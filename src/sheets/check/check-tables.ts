@@ -14,7 +14,7 @@ import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
 import { checkOffers, type OfferSheet } from './check-offers.js';
 import { mergePaints, type PaintSheet, tellRepeatedPaints } from './check-paints.js';
-import { checkPots, type PotSheet } from './check-pots.js';
+import { checkPots, type OwnedPot, type PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
 import { type CheckedShops, checkShops } from './check-shops.js';
@@ -135,7 +135,7 @@ function checkAll(tables: ReadonlyMap<SheetName, readonly Table[]>, run: Run): O
     settings,
   });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
-  recordUncounted(potRows, pots, log);
+  recordUncounted(potRows, owned, log);
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
@@ -213,12 +213,12 @@ function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): 
 }
 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */
-function recordUncounted(sheet: PotSheet, pots: Sheets['pots'], log: Sheets['log']): void {
+function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheets['log']): void {
   const logged = new Set(log.map(({ paint }) => paint));
-  const uncounted = pots.filter(
-    (pot) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
+  const uncounted = owned.filter(
+    ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
   );
-  sheet.useBlank('counted', new Set(uncounted.map(({ row }) => row)).size);
+  sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
 }
 
 function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {

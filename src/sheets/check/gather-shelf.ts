@@ -25,11 +25,11 @@ export function gatherShelf({ pots, sheet, paints, assumptions, settings }: Give
   const usual = (name: string): number | undefined =>
     settings.overrides.find((own) => own.name === name)?.likely ?? assumptions.get(name)?.likely;
   const shelf = new Map<string, HeldPot[]>();
-  for (const { pot, emptyG } of pots) {
+  for (const { pot, ...said } of pots) {
     const paint = paints.get(pot.paint);
     const gramsPerMl = paint?.densityGPerMl ?? usual(densityName(pot, paint));
     if (gramsPerMl === undefined) continue;
-    const held = { pot, emptyG, gramsPerMl };
+    const held = { pot, ...said, gramsPerMl };
     const others = shelf.get(pot.paint);
     if (others === undefined) shelf.set(pot.paint, [held]);
     else others.push(held);

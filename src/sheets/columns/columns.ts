@@ -51,7 +51,7 @@ export const purposes: Readonly<Record<SheetName, string>> = {
 
 /** What else painters call a sheet, parted by commas; colours are called so where their pots are listed. */
 export const sheetWords: Readonly<Record<SheetName, string>> = {
-  pots: 'colours, colors, paint list, paint shelf, Farben, Farbliste, Töpfe, peintures, couleurs, pinturas, botes, colori, vernici, verf, verven, potjes, farby, słoiki',
+  pots: 'colours, colors, paint list, paint shelf, box, paint box, Kiste, Farbkiste, boîte, caja, scatola, doos, pudełko, Farben, Farbliste, Töpfe, peintures, couleurs, pinturas, botes, colori, vernici, verf, verven, potjes, farby, słoiki',
   paints: 'paint data, Farbdaten',
   offers: 'price list, prices, Angebote, Preise, Preisliste, offres, ofertas, offerte, aanbiedingen, oferty',
   shops: 'stores, Händler, Läden, boutiques, magasins, tiendas, negozi, winkels, sklepy',

@@ -50,6 +50,12 @@ export async function readAnswer(path: string, today: string): Promise<Answer> {
   return { sheets, problems, leftAlone };
 }
 
+/** A sheet in parts says of which worksheet it is. */
+function placeOf({ file: written }: Table): Pick<AnswerSheet, 'file' | 'worksheet'> {
+  const [file = written, worksheet] = written.split(', sheet ');
+  return worksheet === undefined ? { file } : { file, worksheet };
+}
+
 /** Zones are known once all sheets are read: there a word of another language means one that is ready-made. */
 function zoneMeant(written: unknown): unknown {
   const meant = Object.entries(zoneWords).find(([, others]) =>
@@ -74,7 +80,7 @@ function answerOf(table: Table, terms: Terms, currency: string): AnswerSheet {
   });
   return {
     is: table.sheet,
-    file: table.file,
+    ...placeOf(table),
     columns: Object.fromEntries(keys.map((key) => [columnLetters(sheet.indexOf(key) + 1), called(key)])),
     headers: Object.fromEntries(table.headers.map((header, at) => [columnLetters(at + 1), header])),
     rows: Object.fromEntries(rows),
