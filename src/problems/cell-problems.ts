@@ -25,6 +25,11 @@ export const cellProblems = {
   },
   'blank-cell': { severity: 'error', says: 'this cell is blank', hint: 'Write {expected}.' },
   ...readingProblems,
+  'pots-of-two-counts': {
+    severity: 'error',
+    says: '"{found}" is not as many pots as "{expected}" in this row',
+    hint: 'Say in one way only how many there are.',
+  },
   'left-over-size': {
     severity: 'error',
     says: '"{found}" is more than the whole pot, {expected}',

@@ -83,6 +83,21 @@ export const crossProblems = {
     says: '"{found}" does not agree with {expected}',
     hint: 'A paint can have one value only: write the same in both places, or leave one blank.',
   },
+  'unknown-range': {
+    severity: 'error',
+    says: 'no paint of yours is of the range "{found}"',
+    hint: 'Write it into the range column of pots or paints[, or spell it as there: {expected}].',
+  },
+  'range-and-paint': {
+    severity: 'error',
+    says: '"{found}" is of one paint, and this row prices the whole range "{expected}"',
+    hint: 'Leave one of the two cells blank.',
+  },
+  'too-many-in-all': {
+    severity: 'error',
+    says: 'with "{found}" here, the rows of this sheet come to more than {expected}',
+    hint: 'Leave out what you do not paint with.',
+  },
   'offer-without-price': {
     severity: 'error',
     says: 'the offer "{found}" has no price on any of its rows',

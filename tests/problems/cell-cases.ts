@@ -530,6 +530,14 @@ const settingCases: readonly ProblemCase[] = [
 
 const rowCases: readonly ProblemCase[] = [
   spoil(
+    'pots-of-two-counts',
+    {
+      pots: ['paint,size ml,left,pots', 'brick red,17,"2 full, 1 half",2', 'earth wash,2x 24 ml,,3'],
+    },
+    'pots.csv row 2, "left" (C2): "2 full, 1 half" is not as many pots as "2" in this row. Say in one way only how many there are.',
+    'pots.csv row 3, "size ml" (B3): "2x 24 ml" is not as many pots as "3" in this row. Say in one way only how many there are.',
+  ),
+  spoil(
     'left-over-size',
     { pots: ['paint,size ml,left', 'brick red,17,18 ml', 'earth wash,24,24 ml'] },
     'pots.csv row 2, "left" (C2): "18 ml" is more than the whole pot, 17 ml. Check both numbers.',

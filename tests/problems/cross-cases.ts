@@ -163,7 +163,50 @@ const offers = (...rows: readonly string[]): readonly string[] => [
   ...rows,
 ];
 
+const inRange = ['paint,size ml,range', 'brick red,17,Depot', 'earth wash,24,'];
+const byRange = (...rows: readonly string[]): readonly string[] => [
+  'shop,offer,price,paint,size ml,range,code',
+  ...rows,
+];
+const crowd = Array.from({ length: 1000 }, (_, at) => `hue ${at},17,Depot`);
+const manyRanges = Array.from({ length: 101 }, (_, at) => `Quay,o${at},3,,17,Depot,`);
+
 const offerCases: readonly ProblemCase[] = [
+  spoil(
+    'unknown-range',
+    { pots: inRange, offers: byRange('Quay,pot,3,,17,Depott,', 'Quay,tin,3,,17,Moon,') },
+    'offers.csv row 2, "range" (F2): no paint of yours is of the range "Depott". Write it into the range column of pots or paints, or spell it as there: Depot.',
+    'offers.csv row 3, "range" (F3): no paint of yours is of the range "Moon". Write it into the range column of pots or paints.',
+  ),
+  spoil(
+    'range-and-paint',
+    {
+      pots: inRange,
+      offers: byRange('Quay,pot,3,earth wash,17,Depot,', 'Quay,tin,3,,17,Depot,2000310000217'),
+    },
+    'offers.csv row 2, "paint" (D2): "earth wash" is of one paint, and this row prices the whole range "Depot". Leave one of the two cells blank.',
+    'offers.csv row 3, "code" (G3): "2000310000217" is of one paint, and this row prices the whole range "Depot". Leave one of the two cells blank.',
+  ),
+  spoil(
+    'too-many-in-all',
+    {
+      pots: [
+        'paint,size ml,pots',
+        'brick red,17,',
+        'earth wash,24,',
+        ...crowd.slice(0, 100).map(() => 'slate,17,1000'),
+      ],
+    },
+    'pots.csv row 103, "pots" (C103): with "1000" here, the rows of this sheet come to more than 100000 pots. Leave out what you do not paint with.',
+  ),
+  spoil(
+    'too-many-in-all',
+    {
+      pots: ['paint,size ml,range', 'brick red,17,', 'earth wash,24,', ...crowd],
+      offers: byRange(...manyRanges),
+    },
+    'offers.csv row 102, "range" (F102): with "Depot" here, the rows of this sheet come to more than 100000 offers. Leave out what you do not paint with.',
+  ),
   spoil(
     'offer-without-price',
     { offers: offers('Quay,pair,,brick red,17,', 'Quay,pair,,earth wash,24,', 'Quay,one,3,brick red,17,') },

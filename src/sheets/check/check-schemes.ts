@@ -104,13 +104,13 @@ function withoutRepeats(
   group: readonly SchemeRow[],
   { paints }: Books,
 ): readonly SchemeRow[] {
-  const first = new Map<string, number>();
+  const first = new Map<string, SchemeRow>();
   return group.filter((row) => {
     if (row.paint === undefined) return true;
     const paint = paints?.find(row.paint) ?? row.paint;
     const before = first.get(paint);
-    if (before === undefined) first.set(paint, row.row);
-    else sheet.blame('repeated-treatment', row, 'paint', { expected: `row ${before}` });
+    if (before === undefined) first.set(paint, row);
+    else sheet.blame('repeated-treatment', row, 'paint', { expected: sheet.rowName(before) });
     return before === undefined;
   });
 }

@@ -47,7 +47,7 @@ function listUses({ schemes }: CheckedSchemes): readonly Use[] {
 
 function tellRepeat(sheet: SwapSheet, { row, ...swap }: SwapEntry, ofPaint: readonly SwapEntry[]): boolean {
   const same = ofPaint.find(({ scheme, step }) => scheme === swap.scheme && step === swap.step);
-  if (same !== undefined) sheet.blame('swap-repeated', row, 'instead', { expected: `row ${same.row.row}` });
+  if (same !== undefined) sheet.blame('swap-repeated', row, 'instead', { expected: sheet.rowName(same.row) });
   return same !== undefined;
 }
 

@@ -14,7 +14,7 @@ import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
 import { checkOffers, type OfferSheet } from './check-offers.js';
 import { mergePaints, type PaintSheet, tellRepeatedPaints } from './check-paints.js';
-import { checkPots, type PotSheet } from './check-pots.js';
+import { checkPots, type OwnedPot, type PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
 import { type CheckedShops, checkShops } from './check-shops.js';
@@ -22,12 +22,13 @@ import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, type LeftAlone, makeFindings, type ReadAs } from './collect-findings.js';
+import { expandRanges } from './expand-ranges.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { nameModelParts } from './name-model-parts.js';
 import { namePaints } from './name-paints.js';
-import type { From } from './open-sheet.js';
+import { type From, tablesOf } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
@@ -62,8 +63,9 @@ export interface CheckedSheets {
 /** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
 export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const findings = makeFindings();
-  const tables = new Map(read.tables.toReversed().map((table) => [table.sheet, table]));
-  const logs = read.tables.filter(({ sheet }) => sheet === 'log');
+  const tables = new Map<SheetName, Table[]>();
+  for (const table of read.tables) tables.set(table.sheet, [...(tables.get(table.sheet) ?? []), table]);
+  const logs = tables.get('log') ?? [];
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
   const problems = orderProblems([...read.problems, ...findings.problems]);
   const isWhole = neededSheets.every((sheet) => tables.has(sheet));
@@ -78,11 +80,12 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
 /** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */
 function unreadSheets(
   { problems }: ReadTables,
-  tables: ReadonlyMap<SheetName, Table>,
+  tables: ReadonlyMap<SheetName, readonly Table[]>,
 ): ReadonlySet<SheetName> {
-  const broken = problems.flatMap(({ severity, sheet }) =>
-    severity === 'error' && sheet !== undefined && !tables.has(sheet) ? [sheet] : [],
-  );
+  const broken = problems.flatMap(({ severity, sheet, file }) => {
+    const isRead = sheet !== undefined && tables.get(sheet)?.some((table) => table.file === file) === true;
+    return severity === 'error' && sheet !== undefined && !isRead ? [sheet] : [];
+  });
   return new Set([...broken, ...neededSheets.filter((sheet) => !tables.has(sheet))]);
 }
 
@@ -95,24 +98,26 @@ interface Run {
 }
 
 /** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
-function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
+function checkAll(tables: ReadonlyMap<SheetName, readonly Table[]>, run: Run): Omit<Sheets, 'defaults'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(
-    { table: tables.get('settings'), terms: { price: anyPrice }, findings },
+    { table: tables.get('settings')?.[0], terms: { price: anyPrice }, findings },
     known.assumptions,
-    findCurrency(tables.values()),
+    findCurrency([...tables.values()].flat()),
   );
   const settings = onChosenDay(ofSettings.settings, known);
   // Settings that could not be read may name any currency.
   const currency = unread.has('settings') ? undefined : ofSettings.currency;
   const terms = { price: priceKind({ currency, locale: settings.locale }) };
-  const from = (sheet: SheetName): From => ({ table: tables.get(sheet), terms, findings });
+  const from = opener(tables, { terms, findings });
   const day = settings.date ?? known.today;
   const percentOf = percentsOf(settings, known);
 
   const swapRows = openSwaps(from('swaps'));
   const logRows = run.logs.map((table) => readRows('log', { table, terms, findings }));
-  const { potRows, paintRows, offerRows, named, paints, pots, shops, offers } = checkStock(from, day);
+  const areRangesKnown = !unread.has('pots') && !unread.has('paints');
+  const stock = checkStock(from, { day, areRangesKnown });
+  const { potRows, paintRows, offerRows, named, paints, owned, pots, shops, offers } = stock;
 
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
@@ -122,9 +127,15 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
   const extras = checkExtras(from('extras'));
-  const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
+  const shelf = gatherShelf({
+    pots: owned,
+    sheet: potRows,
+    paints,
+    assumptions: known.assumptions,
+    settings,
+  });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
-  recordUncounted(potRows, pots, log);
+  recordUncounted(potRows, owned, log);
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
@@ -146,20 +157,32 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   };
 }
 
+const opener =
+  (tables: ReadonlyMap<SheetName, readonly Table[]>, beside: Pick<From, 'terms' | 'findings'>) =>
+  (sheet: SheetName): From => {
+    const [table, ...more] = tables.get(sheet) ?? [];
+    return { table, more, ...beside };
+  };
+
 /** Paints, and what holds them: pots and offers. */
-function checkStock(from: (sheet: SheetName) => From, day: IsoDate) {
+function checkStock(
+  from: (sheet: SheetName) => From,
+  { day, areRangesKnown }: { readonly day: IsoDate; readonly areRangesKnown: boolean },
+) {
   const ofPots = from('pots');
-  if (ofPots.table !== undefined) questionOwned(ofPots.table, ofPots.findings);
+  for (const table of tablesOf(ofPots)) questionOwned(table, ofPots.findings);
   const potRows = readRows('pots', ofPots);
   const paintRows = readRows('paints', from('paints'));
-  const offerRows = readRows('offers', from('offers'));
-  const named = nameAll(potRows, paintRows, offerRows);
+  const writtenOffers = readRows('offers', from('offers'));
+  const named = nameAll(potRows, paintRows, writtenOffers);
+  const offerRows = expandRanges(writtenOffers, { ...named, areRangesKnown });
   tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, paintRows);
-  const pots = checkPots(potRows, { book: named.book, paints, day });
+  const owned = checkPots(potRows, { book: named.book, paints, day });
+  const pots = owned.map(({ pot }) => pot);
   const shops = checkShops({ ...from('shops'), offers: offerRows });
   const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints });
-  return { potRows, paintRows, offerRows, named, paints, pots, shops, offers };
+  return { potRows, paintRows, offerRows, named, paints, owned, pots, shops, offers };
 }
 
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
@@ -190,12 +213,12 @@ function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): 
 }
 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */
-function recordUncounted(sheet: PotSheet, pots: Sheets['pots'], log: Sheets['log']): void {
+function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheets['log']): void {
   const logged = new Set(log.map(({ paint }) => paint));
-  const rows = pots.filter(
-    (pot) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
-  ).length;
-  sheet.useBlank('counted', rows);
+  const uncounted = owned.filter(
+    ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
+  );
+  sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
 }
 
 function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {

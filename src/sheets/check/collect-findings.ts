@@ -44,7 +44,7 @@ export function tell({ problems }: Findings, one: Problem<ProblemCode>): void {
   if (problems.length < most) problems.push(one);
 }
 
-/** Records that blanks took their default; of no rows there is nothing to say. */
+/** Records that blanks took their default, beside those of the same column before; of no rows there is nothing to say. */
 export function useDefault(
   findings: Findings,
   used: {
@@ -54,7 +54,11 @@ export function useDefault(
     readonly meaning: string;
   },
 ): void {
-  if (used.rows > 0) findings.defaults.push(used);
+  if (used.rows === 0) return;
+  const { defaults } = findings;
+  const at = defaults.findIndex(({ sheet, column }) => sheet === used.sheet && column === used.column);
+  if (at === -1) defaults.push(used);
+  else defaults[at] = { ...used, rows: used.rows + (defaults[at]?.rows ?? 0) };
 }
 
 /** Records columns that nothing is read from; of none there is nothing to say. */

@@ -51,7 +51,7 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
     readAs: readAs(table, indexes),
     problems: [
       ...problems,
-      ...missingColumns(table, absent, { nearby, likely }),
+      ...missingColumns(table, absent.filter(isMissed(indexes)), { nearby, likely }),
       ...questioned(table, absent, nearby),
       ...maybeMeant(table, likely, absent),
     ],
@@ -172,21 +172,24 @@ function otherCurrency(table: Table, { index, sign }: Priced, expected: string):
 /** Headers that one missing column may have. */
 const mostNamed = 3;
 
+const isMissed =
+  (indexes: ReadonlyMap<string, number>) =>
+  ({ needed, unless }: Column): boolean =>
+    needed && (unless === undefined || !indexes.has(headerKey(unless)));
+
 /** One problem for a needed column that is missing, however many rows there are. */
 function missingColumns(
   table: Table,
   absent: readonly Column[],
   { nearby, likely }: { readonly nearby: ReadonlyMap<Column, number>; readonly likely: Likely },
 ): Problem<ProblemCode>[] {
-  return absent
-    .filter((column) => column.needed)
-    .map((column) => {
-      const near = nearby.get(column);
-      const meant = likely.filter((one) => one.column === column).map(({ index }) => index);
-      const headers = (near === undefined ? meant : [near]).map((index) => `"${table.headers[index] ?? ''}"`);
-      const place = { file: table.file, sheet: table.sheet, column: column.header };
-      return problem('missing-column', place, { expected: joinOr(headers.slice(0, mostNamed)) });
-    });
+  return absent.map((column) => {
+    const near = nearby.get(column);
+    const meant = likely.filter((one) => one.column === column).map(({ index }) => index);
+    const headers = (near === undefined ? meant : [near]).map((index) => `"${table.headers[index] ?? ''}"`);
+    const place = { file: table.file, sheet: table.sheet, column: column.header };
+    return problem('missing-column', place, { expected: joinOr(headers.slice(0, mostNamed)) });
+  });
 }
 
 function questioned(

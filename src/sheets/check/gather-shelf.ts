@@ -1,11 +1,9 @@
 // Checks: what the pots of each paint could hold and weigh. In: pots, their rows, paints, densities. Out: pots by paint.
 import type { Assumptions } from '../../model/assumption.js';
 import type { IsoDate, Paint, Pot, Settings } from '../../model/sheets.js';
-import type { PotSheet } from './check-pots.js';
+import type { OwnedPot, PotSheet } from './check-pots.js';
 
-export interface HeldPot {
-  readonly pot: Pot;
-  readonly emptyG: number | undefined;
+export interface HeldPot extends OwnedPot {
   readonly gramsPerMl: number;
 }
 
@@ -13,7 +11,7 @@ export interface HeldPot {
 export type Shelf = ReadonlyMap<string, readonly HeldPot[]>;
 
 interface Given {
-  readonly pots: readonly Pot[];
+  readonly pots: readonly OwnedPot[];
   readonly sheet: PotSheet;
   readonly paints: ReadonlyMap<string, Paint>;
   readonly assumptions: Assumptions;
@@ -24,15 +22,14 @@ interface Given {
 export function gatherShelf({ pots, sheet, paints, assumptions, settings }: Given): Shelf {
   const isSpoilt = sheet.findings.problems.some((one) => one.sheet === 'pots' && one.severity === 'error');
   if (isSpoilt) return new Map();
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
   const usual = (name: string): number | undefined =>
     settings.overrides.find((own) => own.name === name)?.likely ?? assumptions.get(name)?.likely;
   const shelf = new Map<string, HeldPot[]>();
-  for (const pot of pots) {
+  for (const { pot, ...said } of pots) {
     const paint = paints.get(pot.paint);
     const gramsPerMl = paint?.densityGPerMl ?? usual(densityName(pot, paint));
     if (gramsPerMl === undefined) continue;
-    const held = { pot, emptyG: rows.get(pot.row)?.emptyG, gramsPerMl };
+    const held = { pot, ...said, gramsPerMl };
     const others = shelf.get(pot.paint);
     if (others === undefined) shelf.set(pot.paint, [held]);
     else others.push(held);

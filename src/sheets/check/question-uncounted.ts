@@ -31,10 +31,13 @@ const dayOf = ({ row }: LogEntry): IsoDate => row.date ?? '';
 
 const mostRows = 3;
 
-/** `row 2 of the pots sheet`, `rows 2, 4, 5 and 2 more of the pots sheet`. */
+/** `row 2 of the pots sheet`, `rows 2, 4, 5 and 2 more of the pots sheet`; of a sheet in parts `row 2 of pots desk.csv`. */
 function rowsOf(pots: readonly HeldPot[]): string {
-  const rows = pots.map(({ pot }) => pot.row);
+  const places = [...new Set(pots.map(({ place }) => place))];
+  const isInParts = places.some((place) => place.includes(' of '));
+  const rows = isInParts ? places : places.map((place) => place.replace('row ', ''));
   const more = rows.length - mostRows;
   const named = `${rows.slice(0, mostRows).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+  if (isInParts) return named;
   return `${rows.length === 1 ? 'row' : 'rows'} ${named} of the pots sheet`;
 }

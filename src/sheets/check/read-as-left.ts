@@ -1,7 +1,7 @@
 // Checks: whether cells could say what is left in pots. In: cells that hold something. Out: yes or no.
 import type { Cell } from '../table.js';
 import { Mistake, readCell } from './read-cell/cell-kind.js';
-import { leftKind } from './read-cell/read-left.js';
+import { leftKind } from './read-cell/read-several.js';
 
 /** Bare numbers up to this may be a shelf, a price or a rating; from here on they look like percent or ml. */
 const leastTelling = 10;

@@ -35,7 +35,7 @@ export const columns = Object.fromEntries(listed) as unknown as Readonly<
 
 /** What a sheet is for, in one line. */
 export const purposes: Readonly<Record<SheetName, string>> = {
-  pots: 'what stands on your shelf, one row a pot',
+  pots: 'what stands on your shelf, a row for pots alike',
   paints: 'what the paints are like: colour, kind, other names',
   offers: 'what shops sell, one row for each kind of pot in an offer',
   shops: 'what each shop asks for postage',
@@ -51,7 +51,7 @@ export const purposes: Readonly<Record<SheetName, string>> = {
 
 /** What else painters call a sheet, parted by commas; colours are called so where their pots are listed. */
 export const sheetWords: Readonly<Record<SheetName, string>> = {
-  pots: 'colours, colors, paint list, paint shelf, Farben, Farbliste, Töpfe, peintures, couleurs, pinturas, botes, colori, vernici, verf, verven, potjes, farby, słoiki',
+  pots: 'colours, colors, paint list, paint shelf, box, paint box, Kiste, Farbkiste, boîte, caja, scatola, doos, pudełko, Farben, Farbliste, Töpfe, peintures, couleurs, pinturas, botes, colori, vernici, verf, verven, potjes, farby, słoiki',
   paints: 'paint data, Farbdaten',
   offers: 'price list, prices, Angebote, Preise, Preisliste, offres, ofertas, offerte, aanbiedingen, oferty',
   shops: 'stores, Händler, Läden, boutiques, magasins, tiendas, negozi, winkels, sklepy',

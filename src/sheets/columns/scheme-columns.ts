@@ -5,6 +5,7 @@ import { coatCount, stepNumber } from '../check/read-cell/read-count.js';
 import { nameKind } from '../check/read-cell/read-name.js';
 import { thinning } from '../check/read-cell/read-number.js';
 import { areaShare, mixShare } from '../check/read-cell/read-share.js';
+import { layerWords } from './choice-words.js';
 import { free, needed } from './column.js';
 
 export const schemes = {
@@ -25,7 +26,7 @@ export const schemes = {
     called: 'where, part, Bereich, Teil, partie, zona, parte, gebied, deel, strefa, część',
     example: 'tunic',
   }),
-  layer: needed('layer', choiceKind('a layer', layers), {
+  layer: needed('layer', choiceKind('a layer', layers, layerWords), {
     says: 'What goes on.',
     called: 'Schicht, couche, capa, strato, laag, warstwa',
     example: 'base coat',

@@ -2,7 +2,7 @@
 // about.
 import { extname } from 'node:path';
 import { type SheetName, sheetNames } from '../../model/words.js';
-import { matchSheetName, nearSheetName } from './match-sheet-name.js';
+import { matchSheetName, matchSheetPart, nearSheetName } from './match-sheet-name.js';
 
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 export const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods'];
@@ -19,8 +19,12 @@ interface SheetFile {
 }
 
 export interface PickedFiles {
-  /** In the order of the sheets; one file each, unless the painter has two of one sheet. */
+  /** In the order of the sheets; one file each, unless the painter has two of one sheet, or it stands in parts. */
   readonly sheets: ReadonlyMap<SheetName, readonly string[]>;
+  /** Those whose files are all named as a part of it. */
+  readonly inParts: ReadonlySet<SheetName>;
+  /** Named as a part of a sheet that is there under its own name. */
+  readonly besides: readonly SheetFile[];
   /** Names close to that of a sheet. */
   readonly near: readonly SheetFile[];
   /** Named as a sheet that is not there as text, but of a type that is not read from a folder. */
@@ -40,6 +44,20 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
     );
     if (files.length > 0) sheets.set(sheet, files);
   }
+  const parts = visible.flatMap((file) => {
+    const sheet = endsIn(file, SHEET_ENDINGS) ? matchSheetPart(baseOf(file)) : undefined;
+    return sheet === undefined ? [] : [{ file, sheet, ending: extname(file) }];
+  });
+  const isWhole = (sheet: SheetName): boolean =>
+    sheets.has(sheet) ||
+    visible.some((file) => endsIn(file, WORKBOOK_ENDINGS) && matchSheetName(baseOf(file)) === sheet);
+  const inParts = new Set(parts.flatMap(({ sheet }) => (isWhole(sheet) ? [] : [sheet])));
+  for (const part of inParts)
+    sheets.set(
+      part,
+      parts.flatMap(({ file, sheet }) => (sheet === part ? [file] : [])),
+    );
+  const besides = parts.filter(({ sheet }) => !inParts.has(sheet));
   const near = visible.flatMap((file) => {
     const sheet = endsIn(file, QUESTIONED_ENDINGS) ? nearSheetName(baseOf(file)) : undefined;
     return sheet === undefined ? [] : [{ file, sheet, ending: extname(file) }];
@@ -53,7 +71,15 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
     workbooks.length === 1 &&
     [...sheets.keys()].every((sheet) => sheet === 'log') &&
     visible.every((name) => !endsIn(name, SHEET_ENDINGS) || matchSheetName(baseOf(name)) === 'log');
-  return { sheets, near, ofOtherType, workbooks, loneWorkbook: isLone ? workbooks[0] : undefined };
+  return {
+    sheets,
+    inParts,
+    besides,
+    near,
+    ofOtherType,
+    workbooks,
+    loneWorkbook: isLone ? workbooks[0] : undefined,
+  };
 }
 
 const endsIn = (name: string, endings: readonly string[]): boolean =>

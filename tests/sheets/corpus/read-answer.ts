@@ -7,8 +7,10 @@ import { checkSettings } from '../../../src/sheets/check/check-settings.js';
 import { checkTables } from '../../../src/sheets/check/check-tables.js';
 import { type LeftAlone, makeFindings } from '../../../src/sheets/check/collect-findings.js';
 import { findCurrency } from '../../../src/sheets/check/find-currency.js';
+import { foldName } from '../../../src/sheets/check/fold-name.js';
 import { priceKind } from '../../../src/sheets/check/read-cell/read-price.js';
 import { readRows } from '../../../src/sheets/check/read-rows.js';
+import { zoneWords } from '../../../src/sheets/columns/choice-words.js';
 import { type Column, kindOf, type Terms } from '../../../src/sheets/columns/column.js';
 import { columnLetters } from '../../../src/sheets/read/name-cell.js';
 import { readTables } from '../../../src/sheets/read/read-tables.js';
@@ -48,6 +50,20 @@ export async function readAnswer(path: string, today: string): Promise<Answer> {
   return { sheets, problems, leftAlone };
 }
 
+/** A sheet in parts says of which worksheet it is. */
+function placeOf({ file: written }: Table): Pick<AnswerSheet, 'file' | 'worksheet'> {
+  const [file = written, worksheet] = written.split(', sheet ');
+  return worksheet === undefined ? { file } : { file, worksheet };
+}
+
+/** Zones are known once all sheets are read: there a word of another language means one that is ready-made. */
+function zoneMeant(written: unknown): unknown {
+  const meant = Object.entries(zoneWords).find(([, others]) =>
+    others.split(', ').some((other) => foldName(other) === foldName(String(written))),
+  );
+  return meant === undefined ? written : meant[0];
+}
+
 function answerOf(table: Table, terms: Terms, currency: string): AnswerSheet {
   const sheet = readRows(table.sheet, { table, terms, findings: makeFindings() });
   const columns: Readonly<Record<string, Column>> = sheet.columns;
@@ -57,16 +73,14 @@ function answerOf(table: Table, terms: Terms, currency: string): AnswerSheet {
     const values = keys.map((key) => {
       const column = columns[key];
       const isPrice = column !== undefined && kindOf(column, terms).money !== undefined;
-      return [
-        called(key),
-        showValue((row as object as Readonly<Record<string, unknown>>)[key], isPrice ? currency : ''),
-      ];
+      const value = (row as object as Readonly<Record<string, unknown>>)[key];
+      return [called(key), showValue(key === 'zone' ? zoneMeant(value) : value, isPrice ? currency : '')];
     });
     return [row.row, Object.fromEntries(values.filter(([, value]) => value !== undefined))];
   });
   return {
     is: table.sheet,
-    file: table.file,
+    ...placeOf(table),
     columns: Object.fromEntries(keys.map((key) => [columnLetters(sheet.indexOf(key) + 1), called(key)])),
     headers: Object.fromEntries(table.headers.map((header, at) => [columnLetters(at + 1), header])),
     rows: Object.fromEntries(rows),

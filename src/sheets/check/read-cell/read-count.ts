@@ -13,6 +13,8 @@ export const stepNumber = count('a step', '1', [1000, 'the longest scheme, 1000 
 export const coatCount = count('a number of coats', '2', [20, 'the thickest layer, 20 coats']);
 export const potCount = count('a number of pots', '1', [1000, 'the largest set, 1000 pots']);
 
+export const ownedCount = count('a number of pots', '1', [1000, 'the fullest row, 1000 pots']);
+
 /** 0: nothing is done yet. */
 export const doneStep = numberKind({
   noun: 'a step',

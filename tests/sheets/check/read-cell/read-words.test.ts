@@ -5,7 +5,6 @@ import { choiceKind, yesKind } from '../../../../src/sheets/check/read-cell/read
 import { codeKind, rightCheckDigit } from '../../../../src/sheets/check/read-cell/read-code.js';
 import { dateKind } from '../../../../src/sheets/check/read-cell/read-date.js';
 import { hexKind } from '../../../../src/sheets/check/read-cell/read-hex.js';
-import { leftKind } from '../../../../src/sheets/check/read-cell/read-left.js';
 import { listKind, nameKind, readPart } from '../../../../src/sheets/check/read-cell/read-name.js';
 import { priceKind } from '../../../../src/sheets/check/read-cell/read-price.js';
 import {
@@ -13,6 +12,7 @@ import {
   localeKind,
   surePercentKind,
 } from '../../../../src/sheets/check/read-cell/read-setting.js';
+import { leftKind } from '../../../../src/sheets/check/read-cell/read-several.js';
 import { baseKind, boxKind } from '../../../../src/sheets/check/read-cell/read-sides.js';
 
 describe('prices', () => {
