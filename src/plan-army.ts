@@ -19,7 +19,7 @@ import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
 import type { Assumptions } from './model/assumption.js';
 import type { CoatChoices } from './model/colour.js';
-import type { Plan, PlanResults } from './model/plan.js';
+import type { Lacking, Plan, PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
 import type { PaintStock } from './model/stock.js';
 import type { Estimate, Line } from './model/work.js';
@@ -92,7 +92,8 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   });
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
-  const isRestocking = settings.restock === 'shelf';
+  const lacking = listLacking(all);
+  const isRestocking = settings.restock === 'shelf' || lacking.includes('army');
   const restock = isRestocking
     ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
     : undefined;
@@ -113,6 +114,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
+    lacking,
   };
   return { ...results, summary: sumUpPlan(results) };
 }
@@ -194,5 +196,9 @@ async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
   const minutes = sumBrushMinutes(estimate, assumptions);
   return { coats: sumCoats(estimate), ml: sumMl(estimate), useCost, minutes };
 }
+
+/** Without an army there is only the shelf to speak of; without pots all is from scratch. */
+const listLacking = (sheets: Sheets): Lacking[] =>
+  (['army', 'pots', 'offers'] as const).filter((sheet) => sheets[sheet].length === 0);
 
 const countFigures = ({ army }: Sheets): number => army.reduce((total, { count }) => total + count, 0);

@@ -77,6 +77,9 @@ export interface Costs {
 export const cautions = ['spray can', 'airbrush', 'solvent', 'glue', 'brush'] as const;
 export type Caution = (typeof cautions)[number];
 
+/** Sheets that would bring more, in the order in which they would. */
+export type Lacking = 'army' | 'pots' | 'offers';
+
 /** What the stages found. */
 export interface PlanResults {
   readonly date: IsoDate;
@@ -111,6 +114,8 @@ export interface PlanResults {
   readonly frontier: Frontier;
   readonly time: TimePlan;
   readonly cautions: readonly Caution[];
+  /** What no sheet says, so that parts of the answer are left out. */
+  readonly lacking: readonly Lacking[];
   readonly assumptions: readonly Assumption[];
   readonly defaults: readonly DefaultUsed[];
 }

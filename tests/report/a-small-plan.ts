@@ -75,6 +75,7 @@ const results: PlanResults = {
   frontier: smallFrontier,
   time: smallTime,
   cautions: ['spray can', 'brush'],
+  lacking: [],
   assumptions: [...registry.values()],
   defaults: [{ sheet: 'pots', column: 'opened', rows: 3, meaning: 'never opened' }],
 };

@@ -35,6 +35,10 @@ export interface ReportView {
   readonly facts: readonly string[];
   /** The paints of the army in the order in which they first go on. */
   readonly palette: PaletteView;
+  /** Whether there are pots, and an army: sections are left out that speak of what is not there. */
+  readonly has: { readonly pots: boolean; readonly army: boolean };
+  /** What would bring more, a line each. */
+  readonly more: readonly string[];
   readonly answer: AnswerView;
   /** Undefined where no budget was given. */
   readonly budget: BudgetView | undefined;
@@ -72,8 +76,10 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     lang,
     numerals: wordNumerals(words),
     frame: texts.frame,
-    title: texts.title(plan.figureCount),
+    title: texts.title(plan),
     facts: texts.facts(plan, lang),
+    has: { pots: !plan.lacking.includes('pots'), army: !plan.lacking.includes('army') },
+    more: plan.lacking.map((sheet) => texts.more[sheet]),
     palette: viewPalette(plan, texts.palette),
     answer: viewAnswer(inputs),
     budget: viewBudget(inputs),

@@ -3,7 +3,7 @@ import type { Assumptions } from '../../model/assumption.js';
 import { pairUnits } from '../../model/pair-units.js';
 import type { Problem } from '../../model/problem.js';
 import type { IsoDate, Sheets } from '../../model/sheets.js';
-import { neededSheets, type SheetName, sheetNames } from '../../model/words.js';
+import { missingSheets, type SheetName, sheetNames } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { orderProblems } from '../../problems/order-problems.js';
 import type { ModelFiles } from '../model-file.js';
@@ -66,7 +66,7 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const logs = read.tables.filter(({ sheet }) => sheet === 'log');
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
   const problems = orderProblems([...read.problems, ...findings.problems]);
-  const isWhole = neededSheets.every((sheet) => tables.has(sheet));
+  const isWhole = missingSheets((sheet) => tables.has(sheet)).length === 0;
   const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
   const rank = ({ sheet }: { readonly sheet: string }): number => sheetNames.indexOf(sheet as SheetName);
   const defaults = findings.defaults.toSorted((a, b) => rank(a) - rank(b));
@@ -83,7 +83,7 @@ function unreadSheets(
   const broken = problems.flatMap(({ severity, sheet }) =>
     severity === 'error' && sheet !== undefined && !tables.has(sheet) ? [sheet] : [],
   );
-  return new Set([...broken, ...neededSheets.filter((sheet) => !tables.has(sheet))]);
+  return new Set([...broken, ...missingSheets((sheet) => tables.has(sheet))]);
 }
 
 interface Run {
@@ -110,12 +110,17 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const day = settings.date ?? known.today;
   const percentOf = percentsOf(settings, known);
 
+  const isFromScratch = !tables.has('pots') && !unread.has('pots');
   const swapRows = openSwaps(from('swaps'));
   const logRows = run.logs.map((table) => readRows('log', { table, terms, findings }));
-  const { potRows, paintRows, offerRows, named, paints, pots, shops, offers } = checkStock(from, day);
+  const { potRows, paintRows, offerRows, named, paints, pots, shops, offers } = checkStock(from, {
+    day,
+    isFromScratch,
+  });
 
   const isNamed =
-    potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
+    (isFromScratch || potRows.has('paint')) &&
+    !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
   const { figures, zones, schemes } = checkPainted(from, { known, unread, paints: book, percentOf });
   const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
@@ -125,7 +130,8 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
   recordUncounted(potRows, pots, log);
-  const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
+  const isAnyHad = tables.has('pots') || tables.has('offers');
+  const had = { had: isAnyHad ? hadBy(named.book, potRows, offerRows) : undefined, pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
   if (book !== undefined && swapsRead !== undefined)
@@ -147,13 +153,17 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
 }
 
 /** Paints, and what holds them: pots and offers. */
-function checkStock(from: (sheet: SheetName) => From, day: IsoDate) {
+function checkStock(
+  from: (sheet: SheetName) => From,
+  { day, isFromScratch }: { readonly day: IsoDate; readonly isFromScratch: boolean },
+) {
   const ofPots = from('pots');
   if (ofPots.table !== undefined) questionOwned(ofPots.table, ofPots.findings);
   const potRows = readRows('pots', ofPots);
   const paintRows = readRows('paints', from('paints'));
   const offerRows = readRows('offers', from('offers'));
-  const named = nameAll(potRows, paintRows, offerRows);
+  const wanted = isFromScratch ? paintsOfSchemes(from('schemes')) : [];
+  const named = nameAll({ pots: potRows, paints: paintRows, offers: offerRows, wanted });
   tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, paintRows);
   const pots = checkPots(potRows, { book: named.book, paints, day });
@@ -198,11 +208,23 @@ function recordUncounted(sheet: PotSheet, pots: Sheets['pots'], log: Sheets['log
   sheet.useBlank('counted', rows);
 }
 
-function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {
+/** Where there are no pots, the schemes name paints. What is wrong in them is told when they are checked. */
+const paintsOfSchemes = (from: From): readonly string[] =>
+  readRows('schemes', { ...from, findings: makeFindings() }).rows.flatMap(({ paint }) => paint ?? []);
+
+interface Naming {
+  readonly pots: PotSheet;
+  readonly paints: PaintSheet;
+  readonly offers: OfferSheet;
+  /** Paints that are named without being described. */
+  readonly wanted: readonly string[];
+}
+
+function nameAll({ pots, paints, offers, wanted }: Naming) {
   const ofPots = { title: 'the pots sheet', sheet: pots };
   const ofPaints = { title: 'the paints sheet', sheet: paints };
   const describing = [ofPots, ofPaints];
-  const offered = offers.rows.flatMap(({ paint }) => paint ?? []);
+  const offered = [...offers.rows.flatMap(({ paint }) => paint ?? []), ...wanted];
   return { describing, book: namePaints({ describing, offered, paints: ofPaints }) };
 }
 
@@ -221,7 +243,8 @@ interface Used {
   readonly figures: CheckedFigures;
   readonly zones: Sheets['zones'];
   readonly paints: NameBook | undefined;
-  readonly had: ReadonlySet<string>;
+  /** Undefined without pots and offers, where nothing is had. */
+  readonly had: ReadonlySet<string> | undefined;
   readonly pots: Sheets['pots'];
   readonly shops: CheckedShops;
   readonly offers: Sheets['offers'];
@@ -240,5 +263,6 @@ function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had,
   if (!isSpoilt('shops', 'offers')) questionLeast(held.shops, held.offers);
   if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
   if (paints !== undefined) checkPaintCount(use, paints);
-  if (paints !== undefined && swaps !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);
+  if (paints !== undefined && swaps !== undefined && had !== undefined)
+    checkPaintsHad({ ...use, swaps }, paints, had);
 }

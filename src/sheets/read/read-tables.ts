@@ -2,7 +2,7 @@
 // problem of files and tables. The one entrance of this stage.
 import { lstat, stat } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
-import { neededSheets } from '../../model/words.js';
+import { missingSheets } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { ReadTables, Table } from '../table.js';
 import { type FoundProblem, neededHeaders, type ReadGrids } from './grid.js';
@@ -29,7 +29,7 @@ export async function readTables(path: string): Promise<ReadTables> {
     for (const one of made.problems) problems.push(one);
   }
   // Where no sheet was seen at all, one problem has said so already.
-  const missing = neededSheets.filter((sheet) => source.seen.size > 0 && !source.seen.has(sheet));
+  const missing = source.seen.size === 0 ? [] : missingSheets((sheet) => source.seen.has(sheet));
   for (const sheet of missing) {
     const place = { file: source.isFolder === true ? `${sheet}.csv` : file, sheet };
     problems.push(problem('missing-sheet', place, { expected: neededHeaders(sheet) }));

@@ -6,6 +6,7 @@ import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { wordNoNeed } from '../../words/word-no-need.js';
+import { viewShelf } from './view-shelf.js';
 import { type AnswerWords, answerWords } from './words.js';
 
 /** One of the three figures that the page opens with; the console prints the same. */
@@ -32,7 +33,9 @@ export function viewAnswer(inputs: ViewInputs): AnswerView {
   const { next } = summary.ahead;
   return {
     heading: texts.heading,
-    figures: [viewLasting(inputs, texts.lasting), viewCost(inputs, texts.cost), viewBuying(inputs, texts)],
+    figures: inputs.plan.lacking.includes('army')
+      ? viewShelf(inputs)
+      : [viewLasting(inputs, texts.lasting), viewCost(inputs, texts.cost), viewBuying(inputs, texts)],
     evenings: time.evenings === 0 ? '' : texts.ahead.evenings(time, summary.ahead),
     next: next === undefined ? undefined : { label: texts.ahead.label, says: texts.ahead.next(next) },
   };

@@ -72,17 +72,27 @@ export function viewPots(inputs: ViewInputs): PotsView {
   const { plan, words } = inputs;
   const { lasting, work } = plan.summary;
   const texts = potWords(words);
-  const groups = [...lasting.states, { state: 'low' as const, paints: lasting.unusedLow }];
+  const isShelf = plan.lacking.includes('army');
+  const kept = isShelf ? plan.stock.filter(({ runningLow }) => !runningLow) : [];
+  const groups = [
+    ...lasting.states,
+    { state: 'low' as const, paints: lasting.unusedLow },
+    { state: 'kept' as const, paints: kept },
+  ];
   const runningLow = lasting.states.flatMap(({ paints }) => paints).filter((one) => one.runningLow);
   const lead = texts.lead(runningLow.length, lasting.unusedLow.length);
   return {
     labels: texts.labels,
-    lead: lasting.states.length === 0 ? `${wordNoNeed(work)} ${lead}` : lead,
+    lead: isShelf
+      ? texts.onShelf.lead(lasting.unusedLow.length)
+      : lasting.states.length === 0
+        ? `${wordNoNeed(work)} ${lead}`
+        : lead,
     groups: groups
       .filter(({ paints }) => paints.length > 0)
       .map(({ state, paints }) => ({
         state,
-        title: texts.states[state].title,
+        title: isShelf && state === 'low' ? texts.onShelf.title : texts.states[state].title,
         meaning: texts.states[state].meaning,
         axis: listMarks(lineOf(state), texts),
         paints: paints.map((one) => viewPot(one, state, { ...inputs, texts })),
@@ -90,7 +100,7 @@ export function viewPots(inputs: ViewInputs): PotsView {
   };
 }
 
-const lineOf = (state: PotState): PotBar['line'] => (state === 'low' ? 'keep' : 'needed');
+const lineOf = (state: PotState): PotBar['line'] => (state === 'low' || state === 'kept' ? 'keep' : 'needed');
 
 const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =>
   line === 'keep'
@@ -110,7 +120,9 @@ function viewPot(stock: PaintStock, state: PotState, { plan, texts, words, trust
   return {
     paint: stock.paint,
     runningLow: stock.runningLow,
-    amounts: listAmounts(stock, range, { texts, words, used: state !== 'low' }),
+    amounts: listAmounts(stock, range, { texts, words, used: lineOf(state) === 'needed' }).concat(
+      plan.lacking.includes('army') ? listWorth(stock.paint, { plan, texts, words }) : [],
+    ),
     bar: drawnBar(stock, range, {
       hex: hexOf(plan, stock.paint),
       line: lineOf(state),
@@ -152,6 +164,16 @@ function listAmounts(
   const chance = wordShort(stock, range, words);
   const short = chance === '' ? [] : [{ label: amounts.chance, text: chance }];
   return [have, need, ...short, ...buy, ...left, ...keep];
+}
+
+/** Nothing for a paint without a price. */
+function listWorth(
+  paint: string,
+  { plan, texts, words }: Pick<PotInputs, 'plan' | 'texts' | 'words'>,
+): Amounts[] {
+  const worth = plan.summary.shelf.worthOf.get(paint);
+  if (worth === undefined || worth.exactMinor.isZero()) return [];
+  return [{ label: texts.amounts.worth, text: words.amount(worth) }];
 }
 
 /** A paint of which there is no pot runs short for sure: its state says so. */

@@ -7,7 +7,7 @@ import { lowHighMeaning } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 /** A needed paint's state; `low` for one that this army does not need. */
-export type PotState = StockState | 'low';
+export type PotState = StockState | 'low' | 'kept';
 
 const labels = {
   heading: 'Pots that run low',
@@ -35,8 +35,14 @@ export const potWords = (say: NumberWords) => ({
       ? 'No owned pot falls below its keep level.'
       : [wordRunningLow(runningLow, say), wordUnused(unusedLow, say)].filter(Boolean).join(' '),
   states: stateWords(say),
+  /** Of a shelf without an army. */
+  onShelf: {
+    title: 'Below their keep level',
+    lead: (low: number): string =>
+      `${countOf(say, low, 'paint')} below ${formOf(low, 'its', 'their')} keep level.`,
+  },
   barTitle: (paint: string, state: PotState): string =>
-    `${nameOf(paint)}: ${state === 'low' ? 'low' : sharedWords.states[state]}`,
+    `${nameOf(paint)}: ${state === 'low' || state === 'kept' ? barStates[state] : sharedWords.states[state]}`,
   amounts: {
     have: 'have',
     need: 'need',
@@ -45,6 +51,7 @@ export const potWords = (say: NumberWords) => ({
     left: 'likely left',
     keep: 'keep level',
     none: 'none',
+    worth: 'worth',
   },
   onWay: (ml: string): string => `${ml} of it on the way`,
 });
@@ -59,6 +66,8 @@ function wordUnused(paints: number, say: NumberWords): string {
   if (paints === 0) return '';
   return `${countOf(say, paints, 'paint')} that it does not need ${formOf(paints, 'is', 'are')} low already.`;
 }
+
+const barStates = { low: 'low', kept: 'above its keep level' };
 
 interface StateWords {
   readonly title: string;
@@ -84,6 +93,7 @@ function stateWords({ percent }: NumberWords): Readonly<Record<PotState, StateWo
       title: 'Enough',
       meaning: `The chance that it runs short is ${percent(0.1)} or less. Many small chances add up: to be sure of the whole army, some more of it may still be bought.`,
     },
+    kept: { title: 'Above their keep level', meaning: 'A line marks that level.' },
     low: {
       title: 'Low, though this army does not need it',
       meaning: 'Less is left than the keep level; a line marks that level.',

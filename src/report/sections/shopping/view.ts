@@ -65,12 +65,13 @@ export function viewShopping({ plan, words, trust }: ViewInputs, reorder: Reorde
   const texts = shoppingWords(words);
   const { order, restock, stock, summary } = plan;
   const bought = reorder.groups.filter(({ shops }) => shops.length > 0);
+  const isAsked = (group: ReorderGroup): boolean => group.for === 'shelf' || !plan.lacking.includes('army');
   const isLowLeftOut = restock === undefined && stock.some(({ runningLow }) => runningLow);
   return {
     labels: texts.labels,
     lead: texts.lead(bought.length > 0, isLowLeftOut),
     trust: trust.of(summary.lasting.trust),
-    groups: reorder.groups.map((group) =>
+    groups: reorder.groups.filter(isAsked).map((group) =>
       group.for === 'shelf'
         ? viewGroup(group, {
             ...{ plan, words, texts },
