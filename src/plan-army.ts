@@ -19,7 +19,7 @@ import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
 import type { Assumptions } from './model/assumption.js';
 import type { CoatChoices } from './model/colour.js';
-import type { Lacking, Plan, PlanResults } from './model/plan.js';
+import { type Lacking, lackable, type Plan, type PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
 import type { PaintStock } from './model/stock.js';
 import type { Estimate, Line } from './model/work.js';
@@ -198,7 +198,6 @@ async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
 }
 
 /** Without an army there is only the shelf to speak of; without pots all is from scratch. */
-const listLacking = (sheets: Sheets): Lacking[] =>
-  (['army', 'pots', 'offers'] as const).filter((sheet) => sheets[sheet].length === 0);
+const listLacking = (sheets: Sheets): Lacking[] => lackable.filter((sheet) => sheets[sheet].length === 0);
 
 const countFigures = ({ army }: Sheets): number => army.reduce((total, { count }) => total + count, 0);

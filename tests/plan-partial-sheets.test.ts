@@ -6,6 +6,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { planArmy, registry } from '../src/plan-army.js';
 import { renderReport } from '../src/report/page/render-report.js';
 import { viewPlan } from '../src/report/page/view.js';
+import { describePlan } from '../src/report/plan-json/describe-plan.js';
+import { viewReorder } from '../src/report/reorder/view-reorder.js';
+import { writeReorderCsv } from '../src/report/reorder/write-reorder-csv.js';
 import { readSheets } from '../src/sheets/read-sheets.js';
 import { fourShortSheets, writeSheets } from './problems/problem-case.js';
 
@@ -26,10 +29,13 @@ async function planOf(files: Readonly<Record<string, string>>) {
 }
 
 const figuresOf = ({ answer }: Awaited<ReturnType<typeof planOf>>['view']) =>
-  answer.figures.map(({ figure, detail }) => [
-    figure,
-    detail.replace(/[\u00a0\u2068\u2069]/g, (c) => (c === '\u00a0' ? ' ' : '')),
-  ]);
+  answer.figures.map(({ figure, detail }) =>
+    [figure, detail].map((text) => text.replaceAll('\u00a0', ' ').replace(/[\u2068\u2069]/g, '')),
+  );
+
+const answerMarks = ({ answer }: Awaited<ReturnType<typeof planOf>>['view']) => [
+  ...new Set(answer.figures.map(({ trust }) => trust.mark)),
+];
 
 /**
  * Usable is 0.94 of a pot. brick red 17 ml at 10 %: 17 x 0.1 x 0.94 = 1.598 ml, worth 0.1 x 2.00 = 0.20, below its level of
@@ -48,9 +54,9 @@ describe('pots alone', () => {
     expect(plan.summary.shelf.haveMl).toBeCloseTo(25.098, 9);
     expect(plan.summary.shelf.worth.exactMinor.toNumber()).toBeCloseTo(320, 9);
     expect(figuresOf(view)).toEqual([
-      ['2 pots', expect.stringContaining('Below its keep level: brick red.')],
-      ['€3.20', 'What the pots cost, by what can still be got out of them.'],
-      ['Nothing on offer', 'Low pots stand below; no offer holds their paint.'],
+      ['25.1 ml', 'So much can be got out of 2 pots of 2 paints.'],
+      ['€3.20', 'At the prices paid, by what is left.'],
+      ['1 paint', 'brick red. Without a shop: 1 paint, €2.00.'],
     ]);
     expect(view.title).toBe('Paint on the shelf');
     expect(view.pots.groups.map(({ title, paints }) => [title, ...paints.map(({ paint }) => paint)])).toEqual(
@@ -68,17 +74,37 @@ describe('pots alone', () => {
     expect(page).toContain('<section id="pots"');
     expect(view.more).toHaveLength(2);
     for (const line of view.more) expect(page).toContain(line);
-    expect(page).not.toMatch(/this army/);
+    expect(page.replace(/<style>.*?<\/style>|<script>.*?<\/script>/gs, '')).not.toMatch(
+      /this army|the army is/,
+    );
+    expect(answerMarks(view)).toEqual(['from memory']);
   });
 
   it('with offers are restocked', async () => {
     const { plan, view } = await planOf({ 'pots.csv': pots, 'offers.csv': offers, 'shops.csv': shops });
     expect(plan.restock?.lines.map(({ count }) => count)).toEqual([1]);
-    expect(figuresOf(view)[2]).toEqual([
-      '€3.50',
-      'So much brings low pots back to their keep level, postage included.',
-    ]);
+    expect(figuresOf(view)[2]).toEqual(['1 paint', 'brick red. Restocking costs €3.50, with postage.']);
     expect(view.more).toHaveLength(1);
+  });
+
+  it('are listed to reorder for the shelf alone', async () => {
+    const { plan, problems } = await planOf({ 'pots.csv': pots, 'offers.csv': offers, 'shops.csv': shops });
+    const rows = writeReorderCsv(viewReorder(plan)).split('\r\n').slice(1);
+    expect(rows.map((row) => row.split(',').slice(0, 2).join(' ')).filter(Boolean)).toEqual([
+      ...['shelf pot', 'shelf goods', 'shelf postage', 'shelf shop total', 'shelf total'],
+    ]);
+    const { lacking, shelf, army, restock } = describePlan(plan, problems);
+    expect({ lacking, shelf, figures: army.figures, total: restock?.total }).toEqual({
+      lacking: ['army'],
+      shelf: { pots: 2, paints: 2, haveMl: 25.098, worth: '3.200000', atLeast: false, unpriced: 0 },
+      figures: 0,
+      total: '3.50',
+    });
+  });
+
+  it('that are all above their levels ask for nothing', async () => {
+    const { view } = await planOf({ 'pots.csv': 'paint,size ml,price\nbrick red,17,2.00\n' });
+    expect(figuresOf(view)[2]).toEqual(['Nothing', 'Each paint reaches its keep level.']);
   });
 
   it('without prices say how to price them', async () => {

@@ -19,7 +19,7 @@ export async function runCheck(path: string): Promise<number> {
     stderr.write(left);
     return exitCodes.problems;
   }
-  const verdict = problems.length === 0 ? 'No problems.' : 'No errors: the army can be planned.';
+  const verdict = problems.length === 0 ? 'No problems.' : 'No errors: it can be planned.';
   stdout.write(`Found:\n${listFound(sheets).join('\n')}\n${left}${verdict}\n`);
   return exitCodes.done;
 }

@@ -31,8 +31,6 @@ export interface PlanFlags extends Narrowing {
   readonly out?: string;
   readonly date?: string;
   readonly json?: true;
-  /** What cash there is, as written. */
-  readonly budget?: string;
   /** How sure the order shall be, as written. */
   readonly sure?: string;
   /** How much to buy at once, as written. */

@@ -78,7 +78,8 @@ export const cautions = ['spray can', 'airbrush', 'solvent', 'glue', 'brush'] as
 export type Caution = (typeof cautions)[number];
 
 /** Sheets that would bring more, in the order in which they would. */
-export type Lacking = 'army' | 'pots' | 'offers';
+export const lackable = ['army', 'pots', 'offers'] as const;
+export type Lacking = (typeof lackable)[number];
 
 /** What the stages found. */
 export interface PlanResults {

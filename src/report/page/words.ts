@@ -57,8 +57,8 @@ export const pageWords = (say: NumberWords) => ({
   ],
   palette: {
     title: 'Palette',
-    says: (paints: readonly string[]) =>
-      `The paints of this army in the order in which they go on: ${paints.map(nameOf).join(', ')}`,
+    says: (paints: readonly string[], isShelf: boolean) =>
+      `The paints ${isShelf ? 'on your shelf' : 'of this army in the order in which they go on'}: ${paints.map(nameOf).join(', ')}`,
   },
 });
 

@@ -1,4 +1,5 @@
 // Answer: its English where there is no army. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
+import type { OrderSums } from '../../../model/order-sums.js';
 import type { ShelfSums } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
 import { nameOf } from '../../words/word-name.js';
@@ -6,28 +7,26 @@ import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 
 export const shelfWords = (say: NumberWords) => ({
   stands: {
-    question: 'What stands on the shelf?',
-    figure: ({ pots }: ShelfSums) => countOf(say, pots, 'pot'),
-    holds: ({ paints, haveMl }: ShelfSums) =>
-      `Of ${countOf(say, paints, 'paint')}, with ${say.ml(haveMl)} that can be got out.`,
-    low: (paints: readonly string[]) =>
-      paints.length === 0
-        ? 'None is below its keep level.'
-        : `Below ${formOf(paints.length, 'its', 'their')} keep level: ${listOf(paints.map(nameOf))}.`,
+    question: 'What is on the shelf?',
+    holds: ({ pots, paints }: ShelfSums) =>
+      `So much can be got out of ${countOf(say, pots, 'pot')} of ${countOf(say, paints, 'paint')}.`,
   },
   worth: {
     question: 'What is it worth?',
     noPrices: 'No prices yet',
     howToPrice: 'Write what your pots cost into the price column of the pots sheet.',
-    says: 'What the pots cost, by what can still be got out of them.',
+    says: 'At the prices paid, by what is left.',
     unpriced: ({ unpriced }: ShelfSums) =>
-      unpriced === 0 ? '' : `Without a price: ${countOf(say, unpriced, 'pot')}.`,
+      unpriced === 0 ? '' : `${countOf(say, unpriced, 'pot')} ${formOf(unpriced, 'has', 'have')} none.`,
   },
-  restock: {
-    question: 'What must I restock?',
-    nothing: (low: number) => (low === 0 ? 'Nothing' : 'Nothing on offer'),
-    says: 'So much brings low pots back to their keep level, postage included.',
-    why: (low: number) =>
-      low === 0 ? 'No pot is below its keep level.' : 'Low pots stand below; no offer holds their paint.',
+  low: {
+    question: 'What is low?',
+    nothing: 'Nothing',
+    figure: (low: number) => countOf(say, low, 'paint'),
+    isEnough: 'Each paint reaches its keep level.',
+    names: (paints: readonly string[]) => `${listOf(paints.map(nameOf))}.`,
+    restock: (cashMinor: number) => `Restocking costs ${say.money(cashMinor)}, with postage.`,
+    noShop: (alike: number, { minor, atLeast }: OrderSums['alikeCost']) =>
+      alike === 0 ? '' : `Without a shop: ${countOf(say, alike, 'paint')}, ${say.priced(minor, atLeast)}.`,
   },
 });

@@ -4,35 +4,38 @@ import type { ViewInputs } from '../../words/view-inputs.js';
 import { shelfWords } from './shelf-words.js';
 import type { AnswerView } from './view.js';
 
-/** What stands there, what it is worth, what brings low pots back to their level. */
-export function viewShelf({ plan, words, trust }: ViewInputs): AnswerView['figures'] {
-  const texts = shelfWords(words);
-  const { summary, stock, restock, costs } = plan;
-  const { shelf } = summary;
-  const low = stock.filter(({ runningLow }) => runningLow).map(({ paint }) => paint);
-  const isBought = (restock?.lines.length ?? 0) > 0;
+/** What stands there, what it is worth, what is low and what brings it back to its level. */
+export function viewShelf(inputs: ViewInputs): AnswerView['figures'] {
+  const { plan, words } = inputs;
+  const { shelf, lasting } = plan.summary;
+  const { stands, worth } = shelfWords(words);
+  const trust = inputs.trust.of(lasting.trust);
   const isUnpriced = shelf.unpriced === shelf.pots;
-  const given = trust.of(summary.lasting.trust);
   return [
+    { question: stands.question, figure: words.ml(shelf.haveMl), detail: stands.holds(shelf), trust },
     {
-      question: texts.stands.question,
-      figure: texts.stands.figure(shelf),
-      detail: joinSentences(texts.stands.holds(shelf), texts.stands.low(low)),
-      trust: given,
+      question: worth.question,
+      figure: isUnpriced ? worth.noPrices : words.amount(shelf.worth),
+      detail: isUnpriced ? worth.howToPrice : joinSentences(worth.says, worth.unpriced(shelf)),
+      trust,
     },
-    {
-      question: texts.worth.question,
-      figure: isUnpriced ? texts.worth.noPrices : words.amount(shelf.worth),
-      detail: isUnpriced
-        ? texts.worth.howToPrice
-        : joinSentences(texts.worth.says, texts.worth.unpriced(shelf)),
-      trust: given,
-    },
-    {
-      question: texts.restock.question,
-      figure: isBought ? words.money(costs.restockCashMinor) : texts.restock.nothing(low.length),
-      detail: isBought ? texts.restock.says : texts.restock.why(low.length),
-      trust: given,
-    },
+    { ...viewLow(inputs), trust },
   ];
+}
+
+function viewLow({ plan, words }: ViewInputs): Omit<AnswerView['figures'][number], 'trust'> {
+  const { low } = shelfWords(words);
+  const { restock, costs, summary } = plan;
+  const paints = summary.lasting.unusedLow.map(({ paint }) => paint);
+  if (paints.length === 0) return { question: low.question, figure: low.nothing, detail: low.isEnough };
+  const { alike = [], alikeCost = { minor: 0, atLeast: false } } = summary.restock ?? {};
+  return {
+    question: low.question,
+    figure: low.figure(paints.length),
+    detail: joinSentences(
+      low.names(paints),
+      (restock?.lines.length ?? 0) > 0 ? low.restock(costs.restockCashMinor) : '',
+      low.noShop(alike.length, alikeCost),
+    ),
+  };
 }

@@ -65,13 +65,12 @@ export function viewShopping({ plan, words, trust }: ViewInputs, reorder: Reorde
   const texts = shoppingWords(words);
   const { order, restock, stock, summary } = plan;
   const bought = reorder.groups.filter(({ shops }) => shops.length > 0);
-  const isAsked = (group: ReorderGroup): boolean => group.for === 'shelf' || !plan.lacking.includes('army');
   const isLowLeftOut = restock === undefined && stock.some(({ runningLow }) => runningLow);
   return {
     labels: texts.labels,
     lead: texts.lead(bought.length > 0, isLowLeftOut),
     trust: trust.of(summary.lasting.trust),
-    groups: reorder.groups.filter(isAsked).map((group) =>
+    groups: reorder.groups.map((group) =>
       group.for === 'shelf'
         ? viewGroup(group, {
             ...{ plan, words, texts },
@@ -93,7 +92,7 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
   return {
     title: texts.title(whom),
     says: joinSentences(
-      whom === 'army' ? texts.army(plan.aim) : texts.shelf,
+      whom === 'army' ? texts.army(plan.aim) : texts.shelf(plan.lacking.includes('army')),
       isTogether ? texts.together : '',
     ),
     proof: wordProof(order, whom, words),

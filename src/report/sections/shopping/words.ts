@@ -67,7 +67,11 @@ const groupWords = (say: NumberWords) => ({
     const what = policy === 'likely' ? likelyList : goesList;
     return `${what} When a pot runs dry, order again.`;
   },
-  shelf: 'Brings every low pot back to its keep level. Leave it out and the army is still painted.',
+  shelf: (isAlone: boolean) =>
+    joinSentences(
+      'Brings every low pot back to its keep level.',
+      isAlone ? '' : 'Leave it out and the army is still painted.',
+    ),
   /** Postage of the shelf's group is only what it adds. */
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: (isUnmet: boolean) =>
