@@ -56,7 +56,7 @@ describe('pots alone', () => {
     expect(figuresOf(view)).toEqual([
       ['25.1 ml', 'So much can be got out of 2 pots of 2 paints.'],
       ['€3.20', 'At the prices paid, by what is left.'],
-      ['1 paint', 'brick red. Without a shop: 1 paint, €2.00.'],
+      ['1 paint', 'brick red. Without a shop: 1 pot, €2.00.'],
     ]);
     expect(view.title).toBe('Paint on the shelf');
     expect(view.pots.groups.map(({ title, paints }) => [title, ...paints.map(({ paint }) => paint)])).toEqual(

@@ -26,7 +26,7 @@ export const shelfWords = (say: NumberWords) => ({
     isEnough: 'Each paint reaches its keep level.',
     names: (paints: readonly string[]) => `${listOf(paints.map(nameOf))}.`,
     restock: (cashMinor: number) => `Restocking costs ${say.money(cashMinor)}, with postage.`,
-    noShop: (alike: number, { minor, atLeast }: OrderSums['alikeCost']) =>
-      alike === 0 ? '' : `Without a shop: ${countOf(say, alike, 'paint')}, ${say.priced(minor, atLeast)}.`,
+    noShop: ({ pots, minor, atLeast }: OrderSums['alikeCost']) =>
+      pots === 0 ? '' : `Without a shop: ${countOf(say, pots, 'pot')}, ${say.priced(minor, atLeast)}.`,
   },
 });

@@ -28,14 +28,14 @@ function viewLow({ plan, words }: ViewInputs): Omit<AnswerView['figures'][number
   const { restock, costs, summary } = plan;
   const paints = summary.lasting.unusedLow.map(({ paint }) => paint);
   if (paints.length === 0) return { question: low.question, figure: low.nothing, detail: low.isEnough };
-  const { alike = [], alikeCost = { minor: 0, atLeast: false } } = summary.restock ?? {};
+  const { alikeCost } = summary.restock ?? summary.order;
   return {
     question: low.question,
     figure: low.figure(paints.length),
     detail: joinSentences(
       low.names(paints),
       (restock?.lines.length ?? 0) > 0 ? low.restock(costs.restockCashMinor) : '',
-      low.noShop(alike.length, alikeCost),
+      low.noShop(alikeCost),
     ),
   };
 }

@@ -134,5 +134,5 @@ function wordAfter(plan: Plan, texts: AnswerWords['promise']): string {
 function wordNothing({ summary }: Plan, texts: AnswerWords['buying']): string {
   const { alike, alikeCost } = summary.order;
   if (alike.length === 0) return texts.nothing;
-  return texts.noShop(alike.some(({ isOwned }) => isOwned) ? alikeCost : undefined);
+  return texts.noShop(alikeCost);
 }
