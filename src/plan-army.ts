@@ -114,6 +114,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
+    read: sheets.read,
     lacking,
   };
   return { ...results, summary: sumUpPlan(results) };

@@ -2,24 +2,26 @@
 import { stderr, stdout } from 'node:process';
 import { today } from './choose-date.js';
 import { exitCodes } from './end-run.js';
-import { listFound } from './list-found.js';
+import { countFound } from './list-found.js';
 import { readOrShow } from './read-or-show.js';
-import { wordLeftAlone } from './word-left-alone.js';
-import { wordReadAs } from './word-read-as.js';
+import { saveColumns } from './save-columns.js';
+import { wordRead } from './word-read.js';
 
-/** Columns of the painter's own that are named; only a table gone wrong has more. */
-const mostNamed = 100;
+export interface CheckFlags {
+  /** Whether to write down what the headers mean. */
+  readonly writeColumns?: true;
+}
 
 /** Gives 0 where the sheets can be planned, with or without warnings, else 1. */
-export async function runCheck(path: string): Promise<number> {
-  const { sheets, problems, leftAlone, readAs } = await readOrShow(path, { today: today() });
-  const left = wordReadAs(readAs) + wordLeftAlone(leftAlone, mostNamed);
-  if (sheets === undefined) {
-    // Standard output stays empty where the answer is no.
-    stderr.write(left);
-    return exitCodes.problems;
-  }
+export async function runCheck(path: string, { writeColumns }: CheckFlags): Promise<number> {
+  const checked = await readOrShow(path, { today: today() });
+  const { sheets, problems, read } = checked;
+  const isRight = sheets !== undefined;
+  const lines = wordRead(checked, isRight ? countFound(sheets) : new Map());
   const verdict = problems.length === 0 ? 'No problems.' : 'No errors: it can be planned.';
-  stdout.write(`Found:\n${listFound(sheets).join('\n')}\n${left}${verdict}\n`);
-  return exitCodes.done;
+  // Standard output stays empty where the answer is no.
+  if (isRight) stdout.write(`Found:\n${lines.join('\n')}\n${verdict}\n`);
+  else if (lines.length > 0) stderr.write(`Read:\n${lines.join('\n')}\n`);
+  if (writeColumns) (isRight ? stdout : stderr).write(await saveColumns(path, read));
+  return isRight ? exitCodes.done : exitCodes.problems;
 }

@@ -7,7 +7,7 @@ import type { Frontier } from './frontier.js';
 import type { Amount, ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
 import type { Learned, Promised, Ranges } from './ranges.js';
-import type { DefaultUsed, IsoDate, Paint, Settings, Unit } from './sheets.js';
+import type { DefaultUsed, IsoDate, Paint, Settings, SheetRead, Unit } from './sheets.js';
 import type { PaintStock } from './stock.js';
 import type { Summary } from './summary.js';
 import type { TimePlan } from './time.js';
@@ -119,6 +119,8 @@ export interface PlanResults {
   readonly lacking: readonly Lacking[];
   readonly assumptions: readonly Assumption[];
   readonly defaults: readonly DefaultUsed[];
+  /** How the sheets were read; none where nobody read any. */
+  readonly read: readonly SheetRead[];
 }
 
 export interface Plan extends PlanResults {

@@ -101,6 +101,7 @@ export const sheetNames = [
   'extras',
   'log',
   'settings',
+  'columns',
 ] as const;
 export type SheetName = (typeof sheetNames)[number];
 

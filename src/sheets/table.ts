@@ -3,6 +3,7 @@
 import type { Problem } from '../model/problem.js';
 import type { SheetName } from '../model/words.js';
 import type { ProblemCode } from '../problems/catalogue.js';
+import type { Called } from './spell-headers.js';
 
 /**
  * One cell. CSV gives strings, trimmed of outer blanks; a workbook gives typed values:
@@ -51,6 +52,8 @@ export interface Table {
   readonly sheet: SheetName;
   /** `pots.csv`, or the workbook's file name. */
   readonly file: string;
+  /** What the columns sheet says of its headers. */
+  readonly called?: Called | undefined;
   readonly headerRow: number;
   /** As the painter wrote them; '' for a column without a header. */
   readonly headers: readonly string[];

@@ -13,6 +13,7 @@ import { type GroundView, viewGround } from '../sections/ground/view.js';
 import { type InsteadView, viewInstead } from '../sections/instead/view.js';
 import { type PotsView, viewPots } from '../sections/pots/view.js';
 import { type ProgressView, viewProgress } from '../sections/progress/view.js';
+import { type SheetsView, viewSheets } from '../sections/sheets/view.js';
 import { type ShoppingView, viewShopping } from '../sections/shopping/view.js';
 import { type StairsView, viewStairs } from '../sections/stairs/view.js';
 import { type TimeView, viewTime } from '../sections/time/view.js';
@@ -60,6 +61,8 @@ export interface ReportView {
   /** Undefined where nothing is left to be painted. */
   readonly time: TimeView | undefined;
   readonly ground: GroundView;
+  /** Undefined where no sheets were read. */
+  readonly sheets: SheetsView | undefined;
   /** Undefined where the plan calls for none. */
   readonly cautions: CautionsView | undefined;
 }
@@ -95,6 +98,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     use: viewUse(inputs),
     time: viewTime(inputs),
     ground: viewGround({ ...inputs, problems }),
+    sheets: viewSheets(inputs),
     cautions: viewCautions(plan.cautions),
   };
 }

@@ -23,6 +23,7 @@ const frame = {
     weigh: 'How sure',
     cautions: 'Cautions',
     ground: 'Ground',
+    sheets: 'Sheets',
   },
   made: 'Made by Halfpot from your own sheets. Nothing here was sent anywhere.',
   /** What the page's script says of its own, and by what it knows how a number is meant. */

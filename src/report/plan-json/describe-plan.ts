@@ -58,6 +58,7 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     cautions,
     problems,
     defaults,
+    read: plan.read,
     assumptions,
   };
 }

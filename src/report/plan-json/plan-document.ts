@@ -227,6 +227,23 @@ export const planSchema = z
       }),
       'Blanks that took their default.',
     ),
+    read: list(
+      z.object({
+        sheet: z.enum(sheetNames).describe('The sheet.'),
+        file: text('The file in which it stands.'),
+        headerRow: whole('Its header row, as a spreadsheet counts.'),
+        columns: list(
+          z.object({
+            header: text('As written.'),
+            column: text('The column that it was taken for; without one it was left alone.').optional(),
+            maybe: text('A column that it may be meant for, which was asked about.').optional(),
+            isOwn: yesNo('True where it is the own name of its column.'),
+          }),
+          'Its headers, in their order.',
+        ),
+      }),
+      'How the sheets were read.',
+    ),
     assumptions: list(assumption, 'Every assumption that the plan rests on.'),
   })
   .describe('A plan made by Halfpot.');

@@ -2,7 +2,7 @@
 import type { Assumptions } from '../../model/assumption.js';
 import { pairUnits } from '../../model/pair-units.js';
 import type { Problem } from '../../model/problem.js';
-import type { IsoDate, Sheets } from '../../model/sheets.js';
+import type { IsoDate, SheetRead, Sheets } from '../../model/sheets.js';
 import { missingSheets, type SheetName, sheetNames } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { orderProblems } from '../../problems/order-problems.js';
@@ -21,7 +21,7 @@ import { type CheckedShops, checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
-import { type Findings, type LeftAlone, makeFindings, type ReadAs } from './collect-findings.js';
+import { type Findings, makeFindings } from './collect-findings.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
@@ -53,10 +53,8 @@ export interface CheckedSheets {
   readonly sheets: Sheets | undefined;
   /** In sheet and row order, those of the readers among them. */
   readonly problems: readonly Problem<ProblemCode>[];
-  /** The painter's own columns, which nothing is read from, in sheet order. */
-  readonly leftAlone: readonly LeftAlone[];
-  /** Columns that are called otherwise than by their own name, in sheet order. */
-  readonly readAs: readonly ReadAs[];
+  /** In sheet order. */
+  readonly read: readonly SheetRead[];
 }
 
 /** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
@@ -70,9 +68,9 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
   const rank = ({ sheet }: { readonly sheet: string }): number => sheetNames.indexOf(sheet as SheetName);
   const defaults = findings.defaults.toSorted((a, b) => rank(a) - rank(b));
-  const leftAlone = findings.leftAlone.toSorted((a, b) => rank(a) - rank(b));
-  const readAs = findings.readAs.toSorted((a, b) => rank(a) - rank(b));
-  return { sheets: isRight ? { ...rows, defaults } : undefined, problems, leftAlone, readAs };
+  const sheetsRead = findings.read.toSorted((a, b) => rank(a) - rank(b));
+  const sheets = isRight ? { ...rows, defaults, read: sheetsRead } : undefined;
+  return { sheets, problems, read: sheetsRead };
 }
 
 /** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */
@@ -95,7 +93,7 @@ interface Run {
 }
 
 /** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
-function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults'> {
+function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets, 'defaults' | 'read'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(
     { table: tables.get('settings'), terms: { price: anyPrice }, findings },

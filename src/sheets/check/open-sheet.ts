@@ -8,7 +8,7 @@ import { type Tables, tables } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Cell, Table } from '../table.js';
-import { type Findings, tell, tellLeftAlone, tellReadAs, useDefault } from './collect-findings.js';
+import { type Findings, tell, useDefault } from './collect-findings.js';
 import { fillDown } from './fill-down.js';
 import { findColumns } from './find-columns.js';
 import { type CellKind, cellText } from './read-cell/cell-kind.js';
@@ -67,9 +67,8 @@ export function openSheet<N extends SheetName>(
   const { table, problems } = fillDown(written, found?.indexes ?? new Map());
   findings.problems.push(...(found?.problems ?? []), ...problems);
   if (table !== undefined) {
-    tellLeftAlone(findings, table, found?.leftAlone ?? []);
     const { file, headerRow } = table;
-    tellReadAs(findings, { file, sheet, headerRow, columns: found?.readAs ?? [] });
+    findings.read.push({ sheet, file, headerRow, columns: found?.read ?? [] });
   }
   const indexes = new Map(
     [...kinds.keys()].map((key) => [key, found?.indexes.get(headerKey(headerOf(key))) ?? -1]),

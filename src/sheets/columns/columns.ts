@@ -3,6 +3,7 @@
 import { neededSheets, type SheetName } from '../../model/words.js';
 import { army, figures, zones } from './army-columns.js';
 import { type Column, type Columns, choicesOf } from './column.js';
+import { headers } from './header-columns.js';
 import { log, settings } from './log-columns.js';
 import { extras, offers, shops } from './market-columns.js';
 import { schemes, swaps } from './scheme-columns.js';
@@ -22,6 +23,7 @@ export const tables = {
   extras,
   log,
   settings,
+  columns: headers,
 } satisfies Record<SheetName, Columns>;
 
 export type Tables = typeof tables;
@@ -47,6 +49,7 @@ export const purposes: Readonly<Record<SheetName, string>> = {
   extras: 'what else is used up: brushes, flock, sand, thinner',
   log: 'what you used, as you paint: lowers the pots, counts as progress, corrects the estimate',
   settings: 'currency, date and your own values',
+  columns: 'which of your headers means which column, where that is not plain',
 };
 
 /** What else painters call a sheet, parted by commas; colours are called so where their pots are listed. */
@@ -66,6 +69,7 @@ export const sheetWords: Readonly<Record<SheetName, string>> = {
     'consumables, Verbrauchsmaterial, consommables, consumibles, materiale di consumo, verbruiksmateriaal, materiały',
   log: 'diary, Logbuch, Tagebuch, journal, registro, diario, logboek, dziennik',
   settings: 'Einstellungen, réglages, ajustes, impostazioni, instellingen, ustawienia',
+  columns: 'Spalten, colonnes, columnas, colonne, kolommen, kolumny',
 };
 
 /** What goes into a column, and what a blank means. */

@@ -63,9 +63,10 @@ function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
  * Only headers that the sheet knows: the painter's own columns may be called alike, and so may one beside the column's own name. A price in another currency may
  * stand beside the one that counts.
  */
-function duplicateHeaders({ sheet, file, header, headers }: HeadedGrid): FoundProblem[] {
+function duplicateHeaders(grid: HeadedGrid): FoundProblem[] {
+  const { sheet, file, header, headers } = grid;
   const first = new Map<string, number>();
-  const all = headers.map((one) => columnMeant(sheet, one));
+  const all = headers.map((one) => columnMeant(grid, one));
   const owned = new Set(all.flatMap((meant) => (meant?.isOwn === true ? meant.key : [])));
   return headers.flatMap((column, index) => {
     const meant = all[index];
@@ -87,10 +88,11 @@ function hiddenRows({ sheet, file, body, hiddenRows: hidden }: HeadedGrid): Foun
 }
 
 /** Only those that are read; the painter's own may be hidden. */
-function hiddenColumns({ sheet, file, headers, hiddenColumns: hidden = [] }: HeadedGrid): FoundProblem[] {
+function hiddenColumns(grid: HeadedGrid): FoundProblem[] {
+  const { sheet, file, headers, hiddenColumns: hidden = [] } = grid;
   const found = headers.flatMap((header, index) => {
     const isHidden = hidden.some(({ from, to }) => from <= index + 1 && index + 1 <= to);
-    return isHidden && columnMeant(sheet, header)
+    return isHidden && columnMeant(grid, header)
       ? [`${columnLetters(index + 1)} ("${startOf(header)}")`]
       : [];
   });

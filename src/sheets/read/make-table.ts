@@ -19,16 +19,17 @@ export interface MadeTable {
 /** Finds the header row and makes the table; without one there is no table to make. Short rows stay short. */
 export function makeTable(grid: Grid): MadeTable {
   const { sheet, file } = grid;
-  const at = findHeaderRow(grid.rows, sheet);
+  const at = findHeaderRow(grid.rows, grid);
   const header = grid.rows[at];
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
-  if (readsAsData(header.cells, sheet, grid.rows.slice(at + 1)))
+  if (readsAsData(header.cells, grid, grid.rows.slice(at + 1)))
     return { table: undefined, problems: [noHeader(grid, header)] };
   const whole = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
 
   const { grid: headed, problems: ofTotals } = dropTotals(whole);
   const mergeProblems = splitMerges(headed);
-  const table = { sheet, file, headerRow: header.row, headers: headed.headers, rows: headed.body };
+  const { called } = grid;
+  const table = { sheet, file, called, headerRow: header.row, headers: headed.headers, rows: headed.body };
   return { table, problems: [...shapeProblems(headed), ...mergeProblems, ...ofTotals] };
 }
 

@@ -15,10 +15,10 @@ const byteOrderMark = '\ufeff';
 export function writeStarterCsv(): StarterFile[] {
   const sheets = listStarterSheets();
   return [
-    ...sheets.map((sheet) => ({ name: `${sheet.sheet}.csv`, content: byteOrderMark + csvOf(sheet) })),
+    ...sheets.map((sheet) => ({ name: `${sheet.sheet}.csv`, content: csvOf(sheet) })),
     { name: 'how-to.txt', content: byteOrderMark + writeHowTo(sheets) },
   ];
 }
 
-const csvOf = ({ columns, rows }: StarterSheet): string =>
-  `${Papa.unparse([columns.map(({ header }) => header), ...rows.map((row) => [...row])], { newline: '\r\n' })}\r\n`;
+export const csvOf = ({ columns, rows }: Omit<StarterSheet, 'sheet'>): string =>
+  `${byteOrderMark}${Papa.unparse([columns.map(({ header }) => header), ...rows.map((row) => [...row])], { newline: '\r\n' })}\r\n`;
