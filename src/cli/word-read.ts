@@ -14,10 +14,10 @@ const saidLetters = 80 - nameLetters;
 export function wordRead(
   { read, sheets }: Pick<CheckedSheets, 'read' | 'sheets'>,
   counts: ReadonlyMap<string, string>,
-): string[] {
+): string {
   const defaults = sheets?.defaults ?? [];
   const names = new Set(read.map(({ sheet }) => sheet));
-  return [...names].flatMap((name) => {
+  const lines = [...names].flatMap((name) => {
     const tables = read.filter(({ sheet }) => sheet === name);
     const count = counts.get(name);
     const said = [
@@ -25,8 +25,9 @@ export function wordRead(
       ...tables.flatMap(wordTable),
       ...wordBlanks(defaults.filter(({ sheet }) => sheet === name)),
     ].flatMap(wrap);
-    return said.map((line, at) => `${(at === 0 ? `  ${name}` : '').padEnd(nameLetters)}${showPlain(line)}`);
+    return said.map((line, at) => `${(at === 0 ? `  ${name}` : '').padEnd(nameLetters)}${showPlain(line)}\n`);
   });
+  return lines.join('');
 }
 
 function wordTable(one: SheetRead): string[] {

@@ -88,9 +88,13 @@ export function columnMeant({ sheet, called }: Headed, header: string): MeantCol
   return meant !== undefined && isTaken(called, meant.key) ? undefined : meant;
 }
 
-/** Whether nobody has said yet what a header means that names no column. */
+/** Whether the columns sheet says what a header means. */
+export const isSettled = ({ called }: Headed, header: string): boolean =>
+  called?.has(headerKey(header)) === true;
+
+/** Whether nothing says what a header means. */
 export const isOpen = (of: Headed, header: string): boolean =>
-  columnMeant(of, header) === undefined && of.called?.has(headerKey(header)) !== true;
+  columnMeant(of, header) === undefined && !isSettled(of, header);
 
 const isTaken = (called: Called | undefined, key: string): boolean =>
   called !== undefined && [...called.values()].includes(key);

@@ -62,7 +62,7 @@ describe('halfpot check', () => {
     expect(runHalfpot(['check', own])).toMatchObject({
       code: 1,
       out: '',
-      err: expect.stringMatching(/\n1 error\nRead:\n(?:.|\n)*\n {12}left alone: head \(count\?\), lamp\n/),
+      err: expect.stringMatching(/\n1 error\nRead:\n(?:.|\n)*\n {12}left alone: head \(count\?\), lamp\n$/),
     });
   });
 
@@ -115,7 +115,7 @@ describe('halfpot check', () => {
     const { code, err } = runHalfpot(['check', folder]);
     expect(code).toBe(1);
     expect(err).toMatch(
-      /^error: settings\.csv row \d+, "value" \(B\d+\): "euro" is not a currency\..*\n1 error\n$/,
+      /^error: settings\.csv row \d+, "value" \(B\d+\): "euro" is not a currency\..*\n1 error\nRead:\n {2}settings {2}settings\.csv, row 1: name, value\n$/,
     );
   });
 });

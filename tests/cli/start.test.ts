@@ -50,12 +50,13 @@ describe('halfpot start', () => {
     const [csv, book] = [join(root, 'csv'), join(root, 'xlsx')];
     runHalfpot(['start', csv]);
     runHalfpot(['start', book, '--workbook']);
-    const [one, two] = [csv, join(book, 'sheets.xlsx')].map((sheets) =>
-      runHalfpot(['plan', sheets, '--json']),
-    );
-    expect(one).toMatchObject({ code: 0, err: '' });
-    expect(two).toEqual(one);
-    const plan = JSON.parse(one?.out ?? '');
+    const [one, two] = [csv, join(book, 'sheets.xlsx')].map((sheets) => {
+      const { code, err, out } = runHalfpot(['plan', sheets, '--json']);
+      expect({ code, err }).toEqual({ code: 0, err: '' });
+      return JSON.parse(out);
+    });
+    expect({ ...two, read: [] }).toEqual({ ...one, read: [] });
+    const plan = one;
     expect(plan.problems).toEqual([]);
     expect(plan.army).toMatchObject({ figures: 26, units: 4 });
     const states = new Set(plan.paints.map((paint: { state: string }) => paint.state));

@@ -6,7 +6,7 @@ import type { Column } from '../columns/column.js';
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
-import { columnMeant, type HeaderCurrency, isOpen } from '../spell-headers.js';
+import { columnMeant, type HeaderCurrency, isSettled } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { joinOr } from './find-nearest.js';
 import { isWanted, likelyColumns } from './likely-columns.js';
@@ -39,7 +39,7 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
   placeModels(table, placed.indexes);
   const { indexes, strange, problems } = placed;
   const absent = columns[table.sheet].filter(({ header }) => !indexes.has(headerKey(header)));
-  const open = strange.filter((index) => isOpen(table, table.headers[index] ?? ''));
+  const open = strange.filter((index) => !isSettled(table, table.headers[index] ?? ''));
   const nearby = nearHeaders(table.headers, open, absent);
   const own = open.filter((index) => isOwn(table.headers[index] ?? ''));
   const unasked = { own: own.filter((index) => ![...nearby.values()].includes(index)), nearby, absent };

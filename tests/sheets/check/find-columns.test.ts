@@ -150,7 +150,7 @@ describe('how a sheet was read', () => {
         ['earth wash', 24, '', '40%', ''],
       ],
       army: [
-        ['unit', 'figure', 'count', 'prio'],
+        ['unit', 'figure', 'count', 'prior'],
         ['first spears', 'spearman', '20', '1'],
       ],
     });
@@ -166,6 +166,6 @@ describe('how a sheet was read', () => {
         { header: 'How full', column: 'left', isOwn: false },
       ],
     });
-    expect(read[3]?.columns[3]).toEqual({ header: 'prio', maybe: 'priority', isOwn: false });
+    expect(read[3]?.columns[3]).toEqual({ header: 'prior', maybe: 'priority', isOwn: false });
   });
 });

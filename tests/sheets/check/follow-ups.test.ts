@@ -10,7 +10,7 @@ import { readSheets } from '../../../src/sheets/read-sheets.js';
 import { fourShortSheets, writeSheets } from '../../problems/problem-case.js';
 
 const sample = join(import.meta.dirname, '../../../sample-data/low-sluice');
-const withSheets = sheetNames.filter((sheet) => sheet !== 'swaps');
+const withSheets = sheetNames.filter((sheet) => sheet !== 'swaps' && sheet !== 'columns');
 const known = { assumptions: registry, today: '2026-11-02' };
 let dir = '';
 
