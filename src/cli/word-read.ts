@@ -41,9 +41,9 @@ function wordTable(one: SheetRead): string[] {
 
 function wordBlanks(defaults: readonly DefaultUsed[]): string[] {
   const said = defaults.map(
-    ({ column, rows, meaning }) => `${column}${rows > 1 ? ` (${rows})` : ''} as ${meaning}`,
+    ({ column, rows, meaning }) => `${column}${rows > 1 ? ` (${rows})` : ''}: ${meaning}`,
   );
-  return said.length === 0 ? [] : [`blank: ${said.join('; ')}`];
+  return said.length === 0 ? [] : [`blank ${said.join('; ')}`];
 }
 
 /** Broken between the items of a list, which tabs part, or else between words. */

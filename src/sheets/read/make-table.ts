@@ -2,6 +2,8 @@
 // sheet's shape.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { headerKey } from '../match-header.js';
+import type { Called } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { isNeededSheet, shapeProblems } from './check-shape.js';
 import { dropTotals } from './drop-totals.js';
@@ -24,13 +26,20 @@ export function makeTable(grid: Grid): MadeTable {
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
   if (readsAsData(header.cells, grid, grid.rows.slice(at + 1)))
     return { table: undefined, problems: [noHeader(grid, header)] };
-  const whole = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
+  const headers = headersOf(header);
+  const called = calledIn(headers, grid.called);
+  const whole = { ...grid, called, header, headers, body: grid.rows.slice(at + 1) };
 
   const { grid: headed, problems: ofTotals } = dropTotals(whole);
   const mergeProblems = splitMerges(headed);
-  const { called } = grid;
   const table = { sheet, file, called, headerRow: header.row, headers: headed.headers, rows: headed.body };
   return { table, problems: [...shapeProblems(headed), ...mergeProblems, ...ofTotals] };
+}
+
+/** Of headers that are not there the columns sheet says nothing. */
+function calledIn(headers: readonly string[], called: Called | undefined): Called | undefined {
+  const keys = new Set(headers.map(headerKey));
+  return called && new Map([...called].filter(([key]) => keys.has(key)));
 }
 
 function headersOf({ cells }: GridRow): string[] {

@@ -70,10 +70,10 @@ it('does not hide in which currency a header says that prices are', async () => 
 });
 
 it('has one row for a column and one for a header', async () => {
-  const text = 'paint,size ml,a,b\nbrick red,17,1,2\n';
+  const text = 'paint,size ml,a,b\nbrick red,17,10%,20%\n';
   const twice = await readPots(text, 'pots,left,a\npots,left,b');
   expect(twice.codes).toEqual(['repeated-name column']);
-  expect((await readPots(text, 'pots,left,a\npots,price,A')).codes).toEqual(['repeated-name called']);
+  expect((await readPots(text, 'pots,left,a\npots,place,A')).codes).toEqual(['repeated-name called']);
   expect((await readPots(text, 'pots,,a\npots,,b')).codes).toEqual([]);
 });
 
