@@ -150,14 +150,22 @@ describe('halfpot plan', () => {
     expect(warned('--date', '2025-12-24')).toEqual(['lies after 2025-12-24']);
   });
 
-  it('says in one line what it leaves alone, and prints plan.json alone all the same', () => {
-    const army = 'unit,figure,count,a,b,c,d,e,f,g\nfirst spears,spearman,20\n';
+  it('tells in plan.json how each sheet was read, and says nothing on the console of what it leaves alone', () => {
+    const army = 'Einheit,figure,count,a\nfirst spears,spearman,20,x\n';
     const { code, out, err } = runHalfpot(['plan', sheetsIn('own columns', { 'army.csv': army }), '--json']);
-    expect([code, err]).toEqual([
-      0,
-      'Left alone, as columns of your own: army.csv "a", "b", "c", "d", "e", "f"; and 1 more.\n',
-    ]);
-    expect(JSON.parse(out).problems).toEqual([]);
+    expect([code, err]).toEqual([0, '']);
+    const { problems, read } = JSON.parse(out);
+    expect(problems).toEqual([]);
+    expect(read.map(({ sheet }: { sheet: string }) => sheet)).toEqual(['pots', 'figures', 'schemes', 'army']);
+    expect(read[3]).toEqual({
+      ...{ sheet: 'army', file: 'army.csv', headerRow: 1 },
+      columns: [
+        { header: 'Einheit', isOwn: false, column: 'unit' },
+        { header: 'figure', isOwn: true, column: 'figure' },
+        { header: 'count', isOwn: true, column: 'count' },
+        { header: 'a', isOwn: false },
+      ],
+    });
   });
 
   it('shows warnings on the error stream and in the report, and still plans', () => {
