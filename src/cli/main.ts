@@ -32,7 +32,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     );
   program
     .command('start')
-    .description('write starter sheets to fill in')
+    .description('write starter sheets to fill in; beside sheets of yours, those that are missing')
     .argument('<folder>', 'where they go; made if it is not there')
     .option('--workbook', 'one workbook with dropdowns instead of CSV files')
     .addHelpText('after', example('start my-army', 'writes twelve small sheets into the new folder my-army'))

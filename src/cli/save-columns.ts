@@ -1,12 +1,10 @@
 // Command line: `halfpot check --write-columns`. In: a path to sheets, how they were read. Out: columns.csv beside them, and
 // a text that says so; a file that is there is left as it is.
-import { existsSync, statSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { SheetRead } from '../sheets/read-sheets.js';
 import { writeColumnsCsv } from '../sheets/starter/write-columns-csv.js';
-import { UsageError } from './end-run.js';
-import { TakenError } from './put-in-place.js';
-import { writeFiles } from './write-files.js';
+import { addFiles } from './add-files.js';
 
 /** Throws a UsageError where there is such a file. */
 export async function saveColumns(path: string, read: readonly SheetRead[]): Promise<string> {
@@ -14,13 +12,6 @@ export async function saveColumns(path: string, read: readonly SheetRead[]): Pro
   const file = writeColumnsCsv(read);
   if (file === undefined) return 'Every header is the own name of its column: there is nothing to write.\n';
   const folder = statSync(path).isDirectory() ? path : dirname(path);
-  const target = join(folder, file.name);
-  if (existsSync(target)) throw refusal(target);
-  await writeFiles(folder, [file], 'add').catch((error: unknown) => {
-    throw error instanceof TakenError ? refusal(error.path) : error;
-  });
-  return `Wrote ${target}: mend its rows, and check again.\n`;
+  await addFiles(folder, [file], 'Rename it first, or mend its rows.');
+  return `Wrote ${join(folder, file.name)}: mend its rows, and check again.\n`;
 }
-
-const refusal = (path: string): UsageError =>
-  new UsageError(`${path} is already there and stays as it is. Rename it first, or mend its rows.`);

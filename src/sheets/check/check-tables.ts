@@ -6,6 +6,7 @@ import type { IsoDate, SheetRead, Sheets } from '../../model/sheets.js';
 import { missingSheets, type SheetName, sheetNames } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { orderProblems } from '../../problems/order-problems.js';
+import { isNeeded } from '../columns/columns.js';
 import type { ModelFiles } from '../model-file.js';
 import type { ReadTables, Table } from '../table.js';
 import { type CheckedArmy, checkArmy } from './check-army.js';
@@ -60,7 +61,9 @@ export interface CheckedSheets {
 /** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
 export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const findings = makeFindings();
-  const tables = new Map(read.tables.toReversed().map((table) => [table.sheet, table]));
+  // One with nothing below its headers is as good as none.
+  const filled = read.tables.filter(({ sheet, rows }) => rows.length > 0 || !isNeeded(sheet));
+  const tables = new Map(filled.toReversed().map((table) => [table.sheet, table]));
   const logs = read.tables.filter(({ sheet }) => sheet === 'log');
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
   const problems = orderProblems([...read.problems, ...findings.problems]);

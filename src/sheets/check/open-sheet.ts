@@ -1,7 +1,7 @@
 // Checks: a table under the columns of its sheet. In: a table. Out: where each column stands, how it is read, and a way to
 // tell a problem at a cell.
 import type { Place } from '../../model/problem.js';
-import { neededSheets, type SheetName } from '../../model/words.js';
+import type { SheetName } from '../../model/words.js';
 import { type Details, type ProblemCode, problem } from '../../problems/catalogue.js';
 import { type Column, type Columns, kindOf, type Terms } from '../columns/column.js';
 import { type Tables, tables } from '../columns/columns.js';
@@ -34,10 +34,7 @@ export interface OpenSheet<C extends Columns> {
   readonly kindOf: (key: keyof C & string) => CellKind<unknown>;
   /** Where the column of a key stands, from 0; -1 where it is missing. */
   readonly indexOf: (key: string) => number;
-  /**
-   * False where the sheet or the column is missing, or a needed sheet has no rows, which is told: then nothing can be said
-   * of what it does not hold.
-   */
+  /** False where the sheet or the column is missing, which is told: then nothing can be said of what it does not hold. */
   readonly has: (key: keyof C & string) => boolean;
   /** The cell as written. */
   readonly text: (row: RowBase, key: keyof C & string) => string;
@@ -81,7 +78,6 @@ export function openSheet<N extends SheetName>(
     if (index === -1) return { ...base, column: headerOf(key) };
     return { ...base, column: table?.headers[index] ?? key, cell: cellAddress(index + 1, row) };
   };
-  const isBlank = table?.rows.length === 0 && (neededSheets as readonly SheetName[]).includes(sheet);
   return {
     sheet,
     columns: tables[sheet],
@@ -89,7 +85,7 @@ export function openSheet<N extends SheetName>(
     findings,
     kindOf: (key) => kinds.get(key) as CellKind<unknown>,
     indexOf,
-    has: (key) => !isBlank && indexOf(key) !== -1,
+    has: (key) => indexOf(key) !== -1,
     text,
     blame: (code, row, key, details) =>
       tell(findings, problem(code, place(row, key), { found: text(row, key), ...details })),

@@ -9,14 +9,13 @@ import { type FoundProblem, type GridRow, type HeadedGrid, spreadsheetLimits, st
 import { cellAddress, columnLetters } from './name-cell.js';
 
 /**
- * Size, rows above the header, headers given twice, nothing below it, hidden rows and columns, cells without a header.
+ * Size, rows above the header, headers given twice, hidden rows and columns, cells without a header.
  */
 export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
   return [
     ...sizeProblems(grid),
     ...rowsAbove(grid),
     ...duplicateHeaders(grid),
-    ...headerOnly(grid),
     ...hiddenRows(grid),
     ...hiddenColumns(grid),
     ...extraCells(grid),
@@ -27,11 +26,6 @@ export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
 /** Whether nothing can be planned without the sheet. */
 export function isNeededSheet(sheet: SheetName): boolean {
   return (neededSheets as readonly SheetName[]).includes(sheet);
-}
-
-function headerOnly({ sheet, file, header, body }: HeadedGrid): FoundProblem[] {
-  const place = { file, sheet, row: header.row };
-  return body.length === 0 && isNeededSheet(sheet) ? [problem('header-only', place)] : [];
 }
 
 function sizeProblems({ sheet, file, rows, headers }: HeadedGrid): FoundProblem[] {

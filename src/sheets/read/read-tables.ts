@@ -2,7 +2,7 @@
 // problem of files and tables. The one entrance of this stage.
 import { lstat, stat } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
-import { missingSheets } from '../../model/words.js';
+import { missingSheets, type SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { settleColumns } from '../check/settle-columns.js';
 import type { ReadTables, Table } from '../table.js';
@@ -38,10 +38,16 @@ export async function readTables(path: string): Promise<ReadTables> {
   }
   for (const one of settled.problemsBeside(tables)) problems.push(one);
   // Where no sheet was seen at all, one problem has said so already.
-  const missing = source.seen.size === 0 ? [] : missingSheets((sheet) => source.seen.has(sheet));
-  for (const sheet of missing) {
+  const blank = new Map(tables.flatMap((table) => (table.rows.length === 0 ? [[table.sheet, table]] : [])));
+  const isThere = (sheet: SheetName): boolean => source.seen.has(sheet) && !blank.has(sheet);
+  for (const sheet of source.seen.size === 0 ? [] : missingSheets(isThere)) {
+    const found = blank.get(sheet);
     const place = { file: source.isFolder === true ? `${sheet}.csv` : file, sheet };
-    problems.push(problem('missing-sheet', place, { expected: neededHeaders(sheet) }));
+    problems.push(
+      found === undefined
+        ? problem('missing-sheet', place, { expected: neededHeaders(sheet) })
+        : problem('header-only', { file: found.file, sheet, row: found.headerRow }),
+    );
   }
   return { tables, problems };
 }

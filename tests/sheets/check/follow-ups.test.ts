@@ -32,9 +32,13 @@ describe('one problem and no more', () => {
     expect(await codesWith(sheet, ([, ...rows]) => rows)).toEqual([`no-header-row ${sheet}.csv`]);
   });
 
-  it.each(neededSheets)('where the %s sheet has nothing below its header row', async (sheet) => {
-    expect(await codesWith(sheet, ([header = '']) => [header, ''])).toEqual([`header-only ${sheet}.csv`]);
-  });
+  // Pots that are none make an army that is reckoned from scratch.
+  it.each(neededSheets.filter((sheet) => sheet !== 'pots'))(
+    'where the %s sheet has nothing below its header row',
+    async (sheet) => {
+      expect(await codesWith(sheet, ([header = '']) => [header, ''])).toEqual([`header-only ${sheet}.csv`]);
+    },
+  );
 
   it('where the settings, which name another currency, have no header row', async () => {
     const file = join(dir, 'offers.csv');

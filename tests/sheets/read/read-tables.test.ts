@@ -74,6 +74,18 @@ describe('a folder of CSV files', () => {
     ).toMatchObject([{ code: 'missing-sheet', file: 'pots.csv', expected: 'paint, size ml' }]);
   });
 
+  it('is missed too where nothing stands below its headers, unless the others do without', async () => {
+    const headers = {
+      'figures.csv': 'figure,eye mm\n',
+      'schemes.csv': 'scheme,step\n',
+      'army.csv': 'unit\n',
+    };
+    expect(await codesIn(folderOf(headers))).toEqual([]);
+    expect(await codesIn(folderOf({ ...headers, 'pots.csv': 'paint,size ml\n' }))).toEqual(['header-only']);
+    expect(await codesIn(folderOf({ 'figures.csv': headers['figures.csv'] }))).toEqual(['header-only']);
+    expect(await codesIn(folderOf({ 'pots.csv': 'paint,size ml\n' }))).toEqual([]);
+  });
+
   it('does not miss a sheet that is there but cannot be read', async () => {
     const dir = folderOf({ 'pots.csv': makeCompoundFile('Workbook'), 'army.csv': '' });
     expect(await codesIn(dir)).toEqual(['csv-is-workbook', 'empty-sheet']);
@@ -201,7 +213,7 @@ describe('a workbook', () => {
       path,
       await makeWorkbook({ ...fourSheets, pots: [], army: [['unit', 'figure', 'count']], log: [] }),
     );
-    expect(await codesIn(path)).toEqual(['empty-sheet', 'header-only', 'empty-optional-sheet']);
+    expect(await codesIn(path)).toEqual(['empty-sheet', 'empty-optional-sheet', 'header-only']);
   });
 });
 
