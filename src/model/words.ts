@@ -106,7 +106,7 @@ export const sheetNames = [
 export type SheetName = (typeof sheetNames)[number];
 
 /** The three sheets of an army: all of them, or none. */
-const armySheets = ['figures', 'schemes', 'army'] as const satisfies readonly SheetName[];
+export const armySheets = ['figures', 'schemes', 'army'] as const satisfies readonly SheetName[];
 
 /** The sheets that answer most together; each of them says something only if it has rows. */
 export const neededSheets = ['pots', ...armySheets] as const satisfies readonly SheetName[];

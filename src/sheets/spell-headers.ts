@@ -5,6 +5,7 @@ import { isCurrencySign } from './check/read-cell/read-price.js';
 import type { Column } from './columns/column.js';
 import { columns } from './columns/columns.js';
 import { headerKey } from './match-header.js';
+import type { Called, Headed } from './table.js';
 import { spellings, units } from './units.js';
 
 /** A known column, as a header means it. */
@@ -14,15 +15,6 @@ export interface MeantColumn {
   /** Called by its own name, with a unit or without; of two columns it comes before one that is called otherwise. */
   readonly isOwn: boolean;
   readonly currency?: HeaderCurrency;
-}
-
-/** What the columns sheet says, by the key of a header: the key of its column, '' for one of the painter's own. */
-export type Called = ReadonlyMap<string, string>;
-
-/** A sheet under its headers. */
-export interface Headed {
-  readonly sheet: SheetName;
-  readonly called?: Called | undefined;
 }
 
 export interface HeaderCurrency {

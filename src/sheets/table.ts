@@ -3,7 +3,6 @@
 import type { Problem } from '../model/problem.js';
 import type { SheetName } from '../model/words.js';
 import type { ProblemCode } from '../problems/catalogue.js';
-import type { Called } from './spell-headers.js';
 
 /**
  * One cell. CSV gives strings, trimmed of outer blanks; a workbook gives typed values:
@@ -45,6 +44,15 @@ interface TableRow {
   /** As a spreadsheet counts, the header being row `headerRow`. */
   readonly row: number;
   readonly cells: readonly Cell[];
+}
+
+/** What the columns sheet says, by the key of a header: the key of its column, '' for one of the painter's own. */
+export type Called = ReadonlyMap<string, string>;
+
+/** A sheet under its headers. */
+export interface Headed {
+  readonly sheet: SheetName;
+  readonly called?: Called | undefined;
 }
 
 /** One sheet as written. Blank rows are left out; nothing else is. */

@@ -5,8 +5,8 @@ import type { LogRow } from '../../model/sheets.js';
 import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import { checkTables, type Known } from '../check/check-tables.js';
 import { columns } from '../columns/columns.js';
-import { columnKey, type Headed } from '../spell-headers.js';
-import type { Cell, ReadTables, Table } from '../table.js';
+import { columnKey } from '../spell-headers.js';
+import type { Cell, Headed, ReadTables, Table } from '../table.js';
 import { guardFormula } from './guard-formula.js';
 
 type Found = Problem<ProblemCode>;

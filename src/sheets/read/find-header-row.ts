@@ -2,8 +2,8 @@
 // Out: the index of the header row, and headers as text.
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
-import { type Headed, knownHeaderKeys } from '../spell-headers.js';
-import { type Cell, textOfObject } from '../table.js';
+import { knownHeaderKeys } from '../spell-headers.js';
+import { type Cell, type Headed, textOfObject } from '../table.js';
 import { countKnown, HEADER_WITHIN_ROWS } from './find-delimiter.js';
 import type { GridRow } from './grid.js';
 

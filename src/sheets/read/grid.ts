@@ -4,8 +4,7 @@ import type { Problem } from '../../model/problem.js';
 import type { SheetName } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { columns } from '../columns/columns.js';
-import type { Called } from '../spell-headers.js';
-import type { Cell } from '../table.js';
+import type { Cell, Headed } from '../table.js';
 
 export type FoundProblem = Problem<ProblemCode>;
 
@@ -22,11 +21,8 @@ export interface GridRow {
   readonly cells: Cell[];
 }
 
-export interface Grid {
-  readonly sheet: SheetName;
+export interface Grid extends Headed {
   readonly file: string;
-  /** What the columns sheet says of it. */
-  readonly called?: Called | undefined;
   /** Ascending, blank rows left out. */
   readonly rows: readonly GridRow[];
   /** Set for CSV: `comma`, `tab` ... */

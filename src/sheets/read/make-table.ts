@@ -3,8 +3,7 @@
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
-import type { Called } from '../spell-headers.js';
-import type { Table } from '../table.js';
+import type { Called, Table } from '../table.js';
 import { isNeededSheet, shapeProblems } from './check-shape.js';
 import { dropTotals } from './drop-totals.js';
 import { findHeaderRow, headerText } from './find-header-row.js';

@@ -5,8 +5,8 @@ import { choicesOf } from '../columns/column.js';
 import { columns } from '../columns/columns.js';
 import { settingNames } from '../columns/setting-rows.js';
 import { nameKey } from '../match-header.js';
-import { columnMeant, type Headed } from '../spell-headers.js';
-import type { Cell } from '../table.js';
+import { columnMeant } from '../spell-headers.js';
+import type { Cell, Headed } from '../table.js';
 import { headerText } from './find-header-row.js';
 
 /** A number with at most a sign of money, a share or a unit; a day; sides such as 25x50; a colour. */

@@ -1,11 +1,11 @@
 // Report view: the three figures of a shelf without an army. In: the plan and its sums. Out: plain text.
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
+import type { AnswerFigure } from './answer-figure.js';
 import { shelfWords } from './shelf-words.js';
-import type { AnswerView } from './view.js';
 
 /** What stands there, what it is worth, what is low and what brings it back to its level. */
-export function viewShelf(inputs: ViewInputs): AnswerView['figures'] {
+export function viewShelf(inputs: ViewInputs): readonly [AnswerFigure, AnswerFigure, AnswerFigure] {
   const { plan, words } = inputs;
   const { shelf, lasting } = plan.summary;
   const { stands, worth } = shelfWords(words);
@@ -23,7 +23,7 @@ export function viewShelf(inputs: ViewInputs): AnswerView['figures'] {
   ];
 }
 
-function viewLow({ plan, words }: ViewInputs): Omit<AnswerView['figures'][number], 'trust'> {
+function viewLow({ plan, words }: ViewInputs): Omit<AnswerFigure, 'trust'> {
   const { low } = shelfWords(words);
   const { restock, costs, summary } = plan;
   const paints = summary.lasting.unusedLow.map(({ paint }) => paint);

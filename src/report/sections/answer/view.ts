@@ -4,18 +4,10 @@ import type { Plan } from '../../../model/plan.js';
 import type { Lasting } from '../../../model/summary.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import type { TrustView } from '../../words/view-trust.js';
 import { wordNoNeed } from '../../words/word-no-need.js';
+import type { AnswerFigure } from './answer-figure.js';
 import { viewShelf } from './view-shelf.js';
 import { type AnswerWords, answerWords } from './words.js';
-
-/** One of the three figures that the page opens with; the console prints the same. */
-interface AnswerFigure {
-  readonly question: string;
-  readonly figure: string;
-  readonly detail: string;
-  readonly trust: TrustView;
-}
 
 export interface AnswerView {
   readonly heading: string;
