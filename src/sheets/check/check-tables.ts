@@ -6,8 +6,8 @@ import type { IsoDate, SheetRead, Sheets } from '../../model/sheets.js';
 import { missingSheets, type SheetName, sheetNames } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { orderProblems } from '../../problems/order-problems.js';
-import { isNeeded } from '../columns/columns.js';
 import type { ModelFiles } from '../model-file.js';
+import { isNeededSheet } from '../read/check-shape.js';
 import type { ReadTables, Table } from '../table.js';
 import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
@@ -62,7 +62,7 @@ export interface CheckedSheets {
 export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const findings = makeFindings();
   // One with nothing below its headers is as good as none.
-  const filled = read.tables.filter(({ sheet, rows }) => rows.length > 0 || !isNeeded(sheet));
+  const filled = read.tables.filter(({ sheet, rows }) => rows.length > 0 || !isNeededSheet(sheet));
   const tables = new Map(filled.toReversed().map((table) => [table.sheet, table]));
   const logs = read.tables.filter(({ sheet }) => sheet === 'log');
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });

@@ -1,6 +1,6 @@
 // Columns: every column of every sheet: its header, how its cells are read, what it says to a newcomer, what a blank means.
 // In: nothing. Out: the one table that reading, checks, starter sheets, how-to and README all take them from.
-import { neededSheets, type SheetName } from '../../model/words.js';
+import { armySheets, type SheetName } from '../../model/words.js';
 import { army, figures, zones } from './army-columns.js';
 import { type Column, type Columns, choicesOf } from './column.js';
 import { headers } from './header-columns.js';
@@ -82,11 +82,11 @@ export function wordColumn(column: Column): string {
   return choices.length === 0 ? wordBlank(column) : `${wordBlank(column)} One of: ${choices.join(', ')}.`;
 }
 
-/** Whether nothing can be planned without a sheet. */
-export const isNeeded = (sheet: SheetName): boolean => neededSheets.some((one) => one === sheet);
+/** Whether no army can be planned without a sheet. */
+export const isNeeded = (sheet: SheetName): boolean => armySheets.some((one) => one === sheet);
 
-/** What a sheet is for, as a sentence, and whether it is needed. */
+/** What a sheet is for, as a sentence, and whether an army needs it. */
 export function wordSheet(sheet: SheetName): string {
   const [first = '', ...rest] = purposes[sheet];
-  return `${first.toUpperCase()}${rest.join('')}.${isNeeded(sheet) ? ' Needed.' : ''}`;
+  return `${first.toUpperCase()}${rest.join('')}.${isNeeded(sheet) ? ' Needed for an army.' : ''}`;
 }

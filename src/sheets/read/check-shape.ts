@@ -23,7 +23,7 @@ export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
   ];
 }
 
-/** Whether nothing can be planned without the sheet. */
+/** Whether there is an answer that the sheet is needed for. */
 export function isNeededSheet(sheet: SheetName): boolean {
   return (neededSheets as readonly SheetName[]).includes(sheet);
 }
