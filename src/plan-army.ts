@@ -20,7 +20,7 @@ import { sumCoats, sumMl } from './estimate/sum-coats.js';
 import { findDone } from './estimate/track-progress.js';
 import type { Assumptions } from './model/assumption.js';
 import { type CoatChoices, differenceBands } from './model/colour.js';
-import type { Plan, PlanResults } from './model/plan.js';
+import { type Lacking, lackable, type Plan, type PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets, Unit } from './model/sheets.js';
 import type { PaintStock } from './model/stock.js';
 import type { Estimate, Line, UnitDemand } from './model/work.js';
@@ -99,10 +99,11 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
   const marginOf = promiseRatios(toBuyMl, counted);
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
-  const restock =
-    settings.restock === 'shelf'
-      ? await orderRestock({ stock, army: order, marginOf }, market, sharing('shelf', buying))
-      : undefined;
+  const lacking = listLacking(all);
+  const isRestocking = settings.restock === 'shelf' || lacking.includes('army');
+  const restock = isRestocking
+    ? await orderRestock({ stock, army: order, marginOf }, market, sharing('shelf', buying))
+    : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
@@ -121,6 +122,8 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
+    read: sheets.read,
+    lacking,
   };
   return { ...results, summary: sumUpPlan(results) };
 }
@@ -203,5 +206,8 @@ async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
   const minutes = sumBrushMinutes(estimate, assumptions);
   return { coats: sumCoats(estimate), ml: sumMl(estimate), useCost, minutes };
 }
+
+/** Without an army there is only the shelf to speak of; without pots all is from scratch. */
+const listLacking = (sheets: Sheets): Lacking[] => lackable.filter((sheet) => sheets[sheet].length === 0);
 
 const countFigures = ({ army }: Sheets): number => army.reduce((total, { count }) => total + count, 0);

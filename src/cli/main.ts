@@ -5,6 +5,7 @@ import { argv, stderr, stdout } from 'node:process';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
 import { nameFault } from './name-fault.js';
+import type { CheckFlags } from './run-check.js';
 import type { LogFlags } from './run-log.js';
 import type { MeasureFlags } from './run-measure.js';
 import type { PlanFlags } from './run-plan.js';
@@ -31,7 +32,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     );
   program
     .command('start')
-    .description('write starter sheets to fill in')
+    .description('write starter sheets to fill in; beside sheets of yours, those that are missing')
     .argument('<folder>', 'where they go; made if it is not there')
     .option('--workbook', 'one workbook with dropdowns instead of CSV files')
     .addHelpText('after', example('start my-army', 'writes twelve small sheets into the new folder my-army'))
@@ -43,10 +44,11 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     .command('check')
     .description('say what is wrong in the sheets, and what was found')
     .argument('[sheets]', sheetsSays, '.')
-    .addHelpText('after', example('check my-army', 'names every cell that can not be read; writes nothing'))
-    .action(async (sheets: string) => {
+    .option('--write-columns', 'write what your headers were taken for into columns.csv, to be mended')
+    .addHelpText('after', example('check my-army', 'names every cell that can not be read'))
+    .action(async (sheets: string, flags: CheckFlags) => {
       const { runCheck } = await import('./run-check.js');
-      process.exitCode = await runCheck(sheets);
+      process.exitCode = await runCheck(sheets, flags);
     });
   for (const define of [definePlan, defineLog, defineMeasure]) define(program);
   return program;

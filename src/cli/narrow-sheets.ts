@@ -11,12 +11,17 @@ type Unit = Sheets['army'][number];
 export interface Narrowing {
   /** A unit, or a number of figures: what comes after it waits. */
   readonly until?: string | undefined;
+  /** What cash there is, as written: it finishes a part of an army too. */
+  readonly budget?: string | undefined;
   /** `shop: offer`, each sold out. */
   readonly without?: readonly string[] | undefined;
 }
 
 /** The sheets without what is sold out, and the part of the army to plan for. */
-export function narrowSheets(sheets: Sheets, { until, without = [] }: Narrowing) {
+export function narrowSheets(sheets: Sheets, { until, budget, without = [] }: Narrowing) {
+  const ofArmy = until === undefined ? budget && '--budget' : '--until';
+  if (ofArmy && sheets.army.length === 0)
+    throw new UsageError(`${ofArmy} is about an army, and your sheets have none.`);
   const offers = without.reduce(sellOut, sheets.offers);
   return { sheets: { ...sheets, offers }, army: until === undefined ? undefined : cutArmy(sheets, until) };
 }

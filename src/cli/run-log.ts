@@ -107,9 +107,9 @@ function refuse(errors: readonly Problem[]): number {
 
 /** Of the row: by its flags, since no sheet shows it yet. */
 function showFlagProblems(problems: readonly Problem[]): void {
-  const flagOfKey = new Map([...flagOf].map(([header, flag]) => [columnKey('log', header), flag]));
+  const flagOfKey = new Map([...flagOf].map(([header, flag]) => [columnKey({ sheet: 'log' }, header), flag]));
   for (const one of problems) {
-    const flag = flagOfKey.get(columnKey('log', one.column ?? ''));
+    const flag = flagOfKey.get(columnKey({ sheet: 'log' }, one.column ?? ''));
     const place = flag === undefined ? one.file : `--${flag}`;
     stderr.write(`${one.severity}: ${showPlain(`${place}: ${saysOf(one)}. ${one.hint}`)}\n`);
   }

@@ -7,7 +7,7 @@ import type { Frontier } from './frontier.js';
 import type { Amount, ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
 import type { Learned, Promised, Ranges } from './ranges.js';
-import type { DefaultUsed, IsoDate, Paint, Settings, Unit } from './sheets.js';
+import type { DefaultUsed, IsoDate, Paint, Settings, SheetRead, Unit } from './sheets.js';
 import type { PaintStock } from './stock.js';
 import type { Summary } from './summary.js';
 import type { TimePlan } from './time.js';
@@ -77,6 +77,10 @@ export interface Costs {
 export const cautions = ['spray can', 'airbrush', 'solvent', 'glue', 'brush'] as const;
 export type Caution = (typeof cautions)[number];
 
+/** Sheets that would bring more, in the order in which they would. */
+export const lackable = ['army', 'pots', 'offers'] as const;
+export type Lacking = (typeof lackable)[number];
+
 /** What the stages found. */
 export interface PlanResults {
   readonly date: IsoDate;
@@ -115,8 +119,12 @@ export interface PlanResults {
   readonly frontier: Frontier;
   readonly time: TimePlan;
   readonly cautions: readonly Caution[];
+  /** What no sheet says, so that parts of the answer are left out. */
+  readonly lacking: readonly Lacking[];
   readonly assumptions: readonly Assumption[];
   readonly defaults: readonly DefaultUsed[];
+  /** How the sheets were read; none where nobody read any. */
+  readonly read: readonly SheetRead[];
 }
 
 export interface Plan extends PlanResults {

@@ -1,7 +1,7 @@
 // Model: the painter's sheets after checking. Names that refer to each other are spelled alike
 // (the first spelling met), so every stage may compare them with ===.
 import type { Figure } from './figure.js';
-import type { Container, Layer, Method, Opacity, PaintKind } from './words.js';
+import type { Container, Layer, Method, Opacity, PaintKind, SheetName } from './words.js';
 import type { PartShare } from './zones.js';
 
 /** A date as `YYYY-MM-DD`. */
@@ -184,6 +184,28 @@ export interface DefaultUsed {
   readonly meaning: string;
 }
 
+/** A column of the painter's, and what it was taken for. */
+export interface ColumnRead {
+  /** As written. */
+  readonly header: string;
+  /** The column that it is taken for; undefined: one of the painter's own, left alone. */
+  readonly column?: string;
+  /** A column that it may be meant for, which was asked about. */
+  readonly maybe?: string;
+  /** True where it bears the column's own name. */
+  readonly isOwn: boolean;
+}
+
+/** How one sheet was read. */
+export interface SheetRead {
+  readonly sheet: SheetName;
+  readonly file: string;
+  /** As a spreadsheet counts. */
+  readonly headerRow: number;
+  /** In their order; those without a header are left out. */
+  readonly columns: readonly ColumnRead[];
+}
+
 export interface Sheets {
   readonly pots: readonly Pot[];
   readonly paints: ReadonlyMap<string, Paint>;
@@ -198,4 +220,5 @@ export interface Sheets {
   readonly swaps: readonly Swap[];
   readonly settings: Settings;
   readonly defaults: readonly DefaultUsed[];
+  readonly read: readonly SheetRead[];
 }

@@ -220,6 +220,7 @@ export interface Summary {
   readonly work: WorkSums;
   readonly jobs: ReadonlyMap<Job, JobSummary>;
   readonly costs: CostSums;
+  readonly shelf: ShelfSums;
   readonly lasting: Lasting;
   readonly ahead: Ahead;
   readonly promise: PromiseSums;
@@ -241,6 +242,20 @@ export interface Summary {
   readonly firstUnit: Unit | undefined;
   /** False where no shops sheet says what shops ask for sending. */
   readonly isPostageKnown: boolean;
+}
+
+/** What is owned, pots on their way among it. */
+export interface ShelfSums {
+  readonly pots: number;
+  readonly paints: number;
+  /** Usable. */
+  readonly haveMl: number;
+  /** At what the pots cost; at least that where some have no price. */
+  readonly worth: Amount;
+  /** Pots without a price. */
+  readonly unpriced: number;
+  /** By paint, of those that are owned. */
+  readonly worthOf: ReadonlyMap<string, Amount>;
 }
 
 /** Whether work is still to be done with a paint. */

@@ -28,6 +28,16 @@ export const crossProblems = {
     says: '"{found}" is neither a part nor a zone',
     hint: 'Add it to the zones sheet[, or write {expected}].',
   },
+  'unknown-column': {
+    severity: 'error',
+    says: '"{found}" is no column of that sheet',
+    hint: 'Write the name of one[, such as {expected}]; leave it blank for a column of your own.',
+  },
+  'unknown-header': {
+    severity: 'error',
+    says: 'no header of that sheet is "{found}"',
+    hint: 'Write it as it stands there[, such as {expected}], or take this row out.',
+  },
   'unknown-step': {
     severity: 'error',
     says: '"{found}" is not a step of its scheme',

@@ -30,7 +30,7 @@ export const fileProblems = {
   'no-sheets': {
     severity: 'error',
     says: 'none of the sheets is here',
-    hint: 'At least pots, figures, schemes and army are needed, each under that name.',
+    hint: 'At least pots, or figures, schemes and army are needed, each under that name.',
   },
   'lone-sheet': {
     severity: 'error',

@@ -30,7 +30,7 @@ export function judgeLasting({ stock, ranges, work, demands, reachMl }: Inputs):
     onWayMl: onWay.reduce((sum, { orderedMl }) => sum + orderedMl, 0),
     onWayPaints: onWay.length,
     unusedLow: stock.filter(({ paint, runningLow }) => runningLow && !isNeeded(work, paint)),
-    trust: trustSupply({ stock, ranges, work }, needed),
+    trust: trustSupply({ stock, ranges, work }, needed.length > 0 ? needed : stock),
     paintTrust: new Map(stock.map((one) => [one.paint, trustPaint(one, { ranges, work })])),
     reach: new Map(
       needed.map((one) => [one.paint, tellReach(one, demands, reachMl.get(one.paint) ?? one.haveMl)]),

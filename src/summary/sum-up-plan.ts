@@ -12,6 +12,7 @@ import { sumCosts } from './sum-costs.js';
 import { sumDoubts } from './sum-doubts.js';
 import { sumJobs } from './sum-jobs.js';
 import { sumOrder } from './sum-order.js';
+import { sumShelf } from './sum-shelf.js';
 import { sumStairs } from './sum-stairs.js';
 import { sumWork } from './sum-work.js';
 import { trustTime } from './trust-time.js';
@@ -33,6 +34,7 @@ export function sumUpPlan(results: PlanResults): Summary {
     work,
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
+    shelf: sumShelf(results.stock),
     lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),
     promise: judgePromise(results),

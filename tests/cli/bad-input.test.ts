@@ -36,7 +36,10 @@ const cases: readonly {
   },
   {
     what: 'a missing sheet',
-    files: { 'pots.csv': 'paint,size ml\nbrick red,17\nearth wash,24\n' },
+    files: {
+      'pots.csv': 'paint,size ml\nbrick red,17\n',
+      'army.csv': 'unit,figure,count\nfirst spears,spearman,20\n',
+    },
     alone: true,
     says: /this sheet is needed and is not there/,
   },

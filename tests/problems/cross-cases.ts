@@ -31,6 +31,18 @@ const unknownCases: readonly ProblemCase[] = [
     'pots.csv row 1, "vorhanden?" (C1): this column is not read, so that each row counts as a pot on the shelf, also where it says "" (row 3). Take the rows out that you do not own; if all are yours, let its header end in "notes".',
   ),
   spoil(
+    'unknown-column',
+    { columns: ['sheet,column,called', 'pots,lefft,size ml', 'army,moon phase,count'] },
+    'columns.csv row 2, "column" (B2): "lefft" is no column of that sheet. Write the name of one, such as left; leave it blank for a column of your own.',
+    'columns.csv row 3, "column" (B3): "moon phase" is no column of that sheet. Write the name of one; leave it blank for a column of your own.',
+  ),
+  spoil(
+    'unknown-header',
+    { columns: ['sheet,column,called', 'pots,size ml,sise ml', 'pots,left,moon phase'] },
+    'columns.csv row 2, "called" (C2): no header of that sheet is "sise ml". Write it as it stands there, such as size ml, or take this row out.',
+    'columns.csv row 3, "called" (C3): no header of that sheet is "moon phase". Write it as it stands there, or take this row out.',
+  ),
+  spoil(
     'unknown-figure',
     {
       army: ['unit,figure,count', 'first spears,speerman,20'],

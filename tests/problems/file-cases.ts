@@ -97,7 +97,7 @@ const paths: readonly ProblemCase[] = [
   named(
     'no-sheets',
     { 'notes.md': 'buy more red' },
-    'my sheets: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
+    'my sheets: none of the sheets is here. At least pots, or figures, schemes and army are needed, each under that name.',
   ),
   named(
     'no-sheets',
@@ -160,7 +160,7 @@ const paths: readonly ProblemCase[] = [
     'no-sheets',
     'army.xlsx',
     makeWorkbook({ Sheet1: [['paint', 'size ml']] }),
-    'army.xlsx: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
+    'army.xlsx: none of the sheets is here. At least pots, or figures, schemes and army are needed, each under that name.',
   ),
   lone(
     'lone-sheet',

@@ -80,8 +80,20 @@ const results: PlanResults = {
   frontier: smallFrontier,
   time: smallTime,
   cautions: ['spray can', 'brush'],
+  lacking: [],
   assumptions: [...registry.values()],
   defaults: [{ sheet: 'pots', column: 'opened', rows: 3, meaning: 'never opened' }],
+  read: [
+    {
+      ...{ sheet: 'pots', file: 'pots.csv', headerRow: 3 },
+      columns: [
+        { header: 'Colour', column: 'paint', isOwn: false },
+        { header: 'size ml', column: 'size ml', isOwn: true },
+        { header: 'In the pot', maybe: 'left', isOwn: false },
+        { header: 'shade', isOwn: false },
+      ],
+    },
+  ],
 };
 
 /** The plan with some results changed, summed up anew. */

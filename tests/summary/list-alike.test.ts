@@ -66,9 +66,10 @@ describe('a paint never owned', () => {
 it('costs as often what was last paid, at least so much where some have no price', () => {
   const costOf = (...unmet: readonly { paint: string; ml: number }[]) =>
     sumOrder({ ...smallOrder, unmet }, shelfOf(newer)).alikeCost;
-  expect(costOf()).toEqual({ minor: 0, atLeast: false });
-  expect(costOf({ paint: 'Nettle coat', ml: 30 })).toEqual({ minor: 590, atLeast: false });
+  expect(costOf()).toEqual({ pots: 0, minor: 0, atLeast: false });
+  expect(costOf({ paint: 'Nettle coat', ml: 30 })).toEqual({ pots: 2, minor: 590, atLeast: false });
   expect(costOf({ paint: 'Nettle coat', ml: 30 }, { paint: 'Mill primer', ml: 1 })).toEqual({
+    pots: 3,
     minor: 590,
     atLeast: true,
   });

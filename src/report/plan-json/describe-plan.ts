@@ -22,7 +22,8 @@ export type PlanDescription = Omit<PlanDocument, 'units'> & {
 
 /** Describes the whole plan. Keys stand in the order in which the file has them. */
 export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDescription {
-  const { settings, estimate, order, restock, ranges, summary, cautions, assumptions, defaults } = plan;
+  const { settings, estimate, order, restock, ranges, summary, cautions, assumptions, defaults, lacking } =
+    plan;
   const { draws, ...sure } = describeSure(plan);
   const { currency, locale, surePercent } = settings;
   return {
@@ -36,6 +37,8 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
       chanceAllLast: roundNumber(ranges.chanceAllLast.chance),
       chanceAllLastError: roundNumber(ranges.chanceAllLast.error),
     },
+    lacking,
+    shelf: describeShelf(plan),
     draws,
     costs: describeCosts(plan),
     units: describeUnits(plan),
@@ -55,8 +58,15 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     cautions,
     problems,
     defaults,
+    read: plan.read,
     assumptions,
   };
+}
+
+function describeShelf({ summary: { shelf }, settings: { currency } }: Plan): PlanDocument['shelf'] {
+  const { pots, paints, haveMl, worth, unpriced } = shelf;
+  const value = toMajor(worth.exactMinor, currency, useDigits);
+  return { pots, paints, haveMl: roundNumber(haveMl), worth: value, atLeast: worth.atLeast, unpriced };
 }
 
 function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDocument['costs'] {

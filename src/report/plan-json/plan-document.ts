@@ -1,7 +1,7 @@
 // Report view: what plan.json holds, field by field. In: nothing. Out: the schema from which reports/plan.schema.json is
 // made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
 import { z } from 'zod';
-import { cautions } from '../../model/plan.js';
+import { cautions, lackable } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
 import { choice, policy, sureOfPolicy } from './choice-document.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
@@ -170,6 +170,17 @@ export const planSchema = z
         chanceAllLastError: share('Its standard error.'),
       })
       .describe('How big the army is, and whether its pots last.'),
+    lacking: list(z.enum(lackable), 'Sheets without rows, for which parts of the plan stay empty.'),
+    shelf: z
+      .object({
+        pots: whole('Pots, those on their way among them.'),
+        paints: whole('Paints of which there is a pot.'),
+        haveMl: ml('What can be got out of them.'),
+        worth: cost('What they cost, by what can still be got out of them.'),
+        atLeast,
+        unpriced: whole('Pots without a price.'),
+      })
+      .describe('What is owned.'),
     draws,
     costs,
     units: list(unit, 'The units, in the order of the army sheet.'),
@@ -237,6 +248,23 @@ export const planSchema = z
         meaning: text('What the blank means.'),
       }),
       'Blanks that took their default.',
+    ),
+    read: list(
+      z.object({
+        sheet: z.enum(sheetNames).describe('The sheet.'),
+        file: text('The file in which it stands.'),
+        headerRow: whole('Its header row, as a spreadsheet counts.'),
+        columns: list(
+          z.object({
+            header: text('As written.'),
+            column: text('The column that it was taken for; without one it was left alone.').optional(),
+            maybe: text('A column that it may be meant for, which was asked about.').optional(),
+            isOwn: yesNo('True where it is the own name of its column.'),
+          }),
+          'Its headers, in their order.',
+        ),
+      }),
+      'How the sheets were read.',
     ),
     assumptions: list(assumption, 'Every assumption that the plan rests on.'),
   })

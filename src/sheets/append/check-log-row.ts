@@ -6,10 +6,12 @@ import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import { checkTables, type Known } from '../check/check-tables.js';
 import { columns } from '../columns/columns.js';
 import { columnKey } from '../spell-headers.js';
-import type { Cell, ReadTables, Table } from '../table.js';
+import type { Cell, Headed, ReadTables, Table } from '../table.js';
 import { guardFormula } from './guard-formula.js';
 
 type Found = Problem<ProblemCode>;
+
+const ofLog: Headed = { sheet: 'log' };
 
 interface Draft {
   /** The log that the row goes to, whether it is there or not. */
@@ -52,10 +54,10 @@ export function placeCells(
   { headers }: Pick<Table, 'headers'>,
   cells: ReadonlyMap<string, string>,
 ): string[] {
-  const byKey = new Map([...cells].map(([header, cell]) => [columnKey('log', header), cell]));
+  const byKey = new Map([...cells].map(([header, cell]) => [columnKey(ofLog, header), cell]));
   const placed = new Set<string>();
   return headers.map((header) => {
-    const key = columnKey('log', header);
+    const key = columnKey(ofLog, header);
     if (placed.has(key)) return '';
     placed.add(key);
     return byKey.get(key) ?? '';
@@ -63,9 +65,9 @@ export function placeCells(
 }
 
 function missingColumns({ file, headers }: Table, typed: ReadonlyMap<string, string>): Found[] {
-  const known = new Set(headers.map((header) => columnKey('log', header)));
+  const known = new Set(headers.map((header) => columnKey(ofLog, header)));
   return [...typed.keys()]
-    .filter((header) => !known.has(columnKey('log', header)))
+    .filter((header) => !known.has(columnKey(ofLog, header)))
     .map((header) => problem('missing-column', { file, sheet: 'log', column: header }));
 }
 

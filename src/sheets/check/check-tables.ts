@@ -2,11 +2,12 @@
 import type { Assumptions } from '../../model/assumption.js';
 import { pairUnits } from '../../model/pair-units.js';
 import type { Problem } from '../../model/problem.js';
-import type { IsoDate, Sheets } from '../../model/sheets.js';
-import { neededSheets, type SheetName, sheetNames } from '../../model/words.js';
+import type { IsoDate, SheetRead, Sheets } from '../../model/sheets.js';
+import { missingSheets, type SheetName, sheetNames } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { orderProblems } from '../../problems/order-problems.js';
 import type { ModelFiles } from '../model-file.js';
+import { isNeededSheet } from '../read/check-shape.js';
 import type { ReadTables, Table } from '../table.js';
 import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
@@ -21,7 +22,7 @@ import { type CheckedShops, checkShops } from './check-shops.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
-import { type Findings, type LeftAlone, makeFindings, type ReadAs } from './collect-findings.js';
+import { type Findings, makeFindings } from './collect-findings.js';
 import { expandRanges } from './expand-ranges.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
@@ -54,27 +55,27 @@ export interface CheckedSheets {
   readonly sheets: Sheets | undefined;
   /** In sheet and row order, those of the readers among them. */
   readonly problems: readonly Problem<ProblemCode>[];
-  /** The painter's own columns, which nothing is read from, in sheet order. */
-  readonly leftAlone: readonly LeftAlone[];
-  /** Columns that are called otherwise than by their own name, in sheet order. */
-  readonly readAs: readonly ReadAs[];
+  /** In sheet order. */
+  readonly read: readonly SheetRead[];
 }
 
 /** Checks every sheet and how they fit each other. Touches nothing outside its arguments. */
 export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const findings = makeFindings();
+  // One with nothing below its headers is as good as none.
+  const filled = read.tables.filter(({ sheet, rows }) => rows.length > 0 || !isNeededSheet(sheet));
   const tables = new Map<SheetName, Table[]>();
-  for (const table of read.tables) tables.set(table.sheet, [...(tables.get(table.sheet) ?? []), table]);
+  for (const table of filled) tables.set(table.sheet, [...(tables.get(table.sheet) ?? []), table]);
   const logs = tables.get('log') ?? [];
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
   const problems = orderProblems([...read.problems, ...findings.problems]);
-  const isWhole = neededSheets.every((sheet) => tables.has(sheet));
+  const isWhole = missingSheets((sheet) => tables.has(sheet)).length === 0;
   const isRight = isWhole && problems.every(({ severity }) => severity !== 'error');
   const rank = ({ sheet }: { readonly sheet: string }): number => sheetNames.indexOf(sheet as SheetName);
   const defaults = findings.defaults.toSorted((a, b) => rank(a) - rank(b));
-  const leftAlone = findings.leftAlone.toSorted((a, b) => rank(a) - rank(b));
-  const readAs = findings.readAs.toSorted((a, b) => rank(a) - rank(b));
-  return { sheets: isRight ? { ...rows, defaults } : undefined, problems, leftAlone, readAs };
+  const sheetsRead = findings.read.toSorted((a, b) => rank(a) - rank(b));
+  const sheets = isRight ? { ...rows, defaults, read: sheetsRead } : undefined;
+  return { sheets, problems, read: sheetsRead };
 }
 
 /** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */
@@ -86,7 +87,7 @@ function unreadSheets(
     const isRead = sheet !== undefined && tables.get(sheet)?.some((table) => table.file === file) === true;
     return severity === 'error' && sheet !== undefined && !isRead ? [sheet] : [];
   });
-  return new Set([...broken, ...neededSheets.filter((sheet) => !tables.has(sheet))]);
+  return new Set([...broken, ...missingSheets((sheet) => tables.has(sheet))]);
 }
 
 interface Run {
@@ -98,7 +99,10 @@ interface Run {
 }
 
 /** The order matters: settings tell the currency, paints the containers, names come before what refers to them. */
-function checkAll(tables: ReadonlyMap<SheetName, readonly Table[]>, run: Run): Omit<Sheets, 'defaults'> {
+function checkAll(
+  tables: ReadonlyMap<SheetName, readonly Table[]>,
+  run: Run,
+): Omit<Sheets, 'defaults' | 'read'> {
   const { known, findings, unread } = run;
   const ofSettings = checkSettings(
     { table: tables.get('settings')?.[0], terms: { price: anyPrice }, findings },
@@ -113,14 +117,16 @@ function checkAll(tables: ReadonlyMap<SheetName, readonly Table[]>, run: Run): O
   const day = settings.date ?? known.today;
   const percentOf = percentsOf(settings, known);
 
+  const isFromScratch = !tables.has('pots') && !unread.has('pots');
   const swapRows = openSwaps(from('swaps'));
   const logRows = run.logs.map((table) => readRows('log', { table, terms, findings }));
   const areRangesKnown = !unread.has('pots') && !unread.has('paints');
-  const stock = checkStock(from, { day, areRangesKnown });
+  const stock = checkStock(from, { day, areRangesKnown, isFromScratch });
   const { potRows, paintRows, offerRows, named, paints, owned, pots, shops, offers } = stock;
 
   const isNamed =
-    potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
+    (isFromScratch || potRows.has('paint')) &&
+    !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
   const { figures, zones, schemes } = checkPainted(from, { known, unread, paints: book, percentOf });
   const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
@@ -136,7 +142,8 @@ function checkAll(tables: ReadonlyMap<SheetName, readonly Table[]>, run: Run): O
   });
   const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
   recordUncounted(potRows, owned, log);
-  const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
+  const isAnyHad = tables.has('pots') || tables.has('offers');
+  const had = { had: isAnyHad ? hadBy(named.book, potRows, offerRows) : undefined, pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
   if (book !== undefined && swapsRead !== undefined)
@@ -164,17 +171,21 @@ const opener =
     return { table, more, ...beside };
   };
 
+interface StockInputs {
+  readonly day: IsoDate;
+  readonly areRangesKnown: boolean;
+  readonly isFromScratch: boolean;
+}
+
 /** Paints, and what holds them: pots and offers. */
-function checkStock(
-  from: (sheet: SheetName) => From,
-  { day, areRangesKnown }: { readonly day: IsoDate; readonly areRangesKnown: boolean },
-) {
+function checkStock(from: (sheet: SheetName) => From, { day, areRangesKnown, isFromScratch }: StockInputs) {
   const ofPots = from('pots');
   for (const table of tablesOf(ofPots)) questionOwned(table, ofPots.findings);
   const potRows = readRows('pots', ofPots);
   const paintRows = readRows('paints', from('paints'));
   const writtenOffers = readRows('offers', from('offers'));
-  const named = nameAll(potRows, paintRows, writtenOffers);
+  const wanted = isFromScratch ? paintsOfSchemes(from('schemes')) : [];
+  const named = nameAll({ pots: potRows, paints: paintRows, offers: writtenOffers, wanted });
   const offerRows = expandRanges(writtenOffers, { ...named, areRangesKnown });
   tellRepeatedPaints(paintRows, named.book);
   const paints = mergePaints(named.book, named.describing, paintRows);
@@ -221,11 +232,23 @@ function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheet
   sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
 }
 
-function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {
+/** Where there are no pots, the schemes name paints. What is wrong in them is told when they are checked. */
+const paintsOfSchemes = (from: From): readonly string[] =>
+  readRows('schemes', { ...from, findings: makeFindings() }).rows.flatMap(({ paint }) => paint ?? []);
+
+interface Naming {
+  readonly pots: PotSheet;
+  readonly paints: PaintSheet;
+  readonly offers: OfferSheet;
+  /** Paints that are named without being described. */
+  readonly wanted: readonly string[];
+}
+
+function nameAll({ pots, paints, offers, wanted }: Naming) {
   const ofPots = { title: 'the pots sheet', sheet: pots };
   const ofPaints = { title: 'the paints sheet', sheet: paints };
   const describing = [ofPots, ofPaints];
-  const offered = offers.rows.flatMap(({ paint }) => paint ?? []);
+  const offered = [...offers.rows.flatMap(({ paint }) => paint ?? []), ...wanted];
   return { describing, book: namePaints({ describing, offered, paints: ofPaints }) };
 }
 
@@ -244,7 +267,8 @@ interface Used {
   readonly figures: CheckedFigures;
   readonly zones: Sheets['zones'];
   readonly paints: NameBook | undefined;
-  readonly had: ReadonlySet<string>;
+  /** Undefined without pots and offers, where nothing is had. */
+  readonly had: ReadonlySet<string> | undefined;
   readonly pots: Sheets['pots'];
   readonly shops: CheckedShops;
   readonly offers: Sheets['offers'];
@@ -263,5 +287,6 @@ function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had,
   if (!isSpoilt('shops', 'offers')) questionLeast(held.shops, held.offers);
   if (!spoilt && paints !== undefined) checkZonesOnFigures({ ...use, figures: figures.figures, zones });
   if (paints !== undefined) checkPaintCount(use, paints);
-  if (paints !== undefined && swaps !== undefined) checkPaintsHad({ ...use, swaps }, paints, had);
+  if (paints !== undefined && swaps !== undefined && had !== undefined)
+    checkPaintsHad({ ...use, swaps }, paints, had);
 }

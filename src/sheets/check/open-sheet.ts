@@ -1,14 +1,14 @@
 // Checks: a table under the columns of its sheet. In: a table. Out: where each column stands, how it is read, and a way to
 // tell a problem at a cell.
 import type { Place } from '../../model/problem.js';
-import { neededSheets, type SheetName } from '../../model/words.js';
+import type { SheetName } from '../../model/words.js';
 import { type Details, type ProblemCode, problem } from '../../problems/catalogue.js';
 import { type Column, type Columns, kindOf, type Terms } from '../columns/column.js';
 import { type Tables, tables } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
 import type { Cell, Table } from '../table.js';
-import { type Findings, tell, tellLeftAlone, tellReadAs, useDefault } from './collect-findings.js';
+import { type Findings, tell, useDefault } from './collect-findings.js';
 import { fillDown } from './fill-down.js';
 import { findColumns } from './find-columns.js';
 import { type CellKind, cellText } from './read-cell/cell-kind.js';
@@ -41,10 +41,7 @@ interface OpenTable<C extends Columns> {
   readonly kindOf: (key: keyof C & string) => CellKind<unknown>;
   /** Where the column of a key stands, from 0; -1 where it is missing. */
   readonly indexOf: (key: string) => number;
-  /**
-   * False where the sheet or the column is missing, or a needed sheet has no rows, which is told: then nothing can be said
-   * of what it does not hold.
-   */
+  /** False where the sheet or the column is missing, which is told: then nothing can be said of what it does not hold. */
   readonly has: (key: keyof C & string) => boolean;
   /** The cell as written. */
   readonly text: (row: RowBase, key: keyof C & string) => string;
@@ -96,9 +93,8 @@ function openTable<N extends SheetName>(
   const { table, problems } = fillDown(written, found?.indexes ?? new Map());
   findings.problems.push(...(found?.problems ?? []), ...problems);
   if (table !== undefined) {
-    tellLeftAlone(findings, table, found?.leftAlone ?? []);
     const { file, headerRow } = table;
-    tellReadAs(findings, { file, sheet, headerRow, columns: found?.readAs ?? [] });
+    findings.read.push({ sheet, file, headerRow, columns: found?.read ?? [] });
   }
   const indexes = new Map(
     [...kinds.keys()].map((key) => [key, found?.indexes.get(headerKey(headerOf(key))) ?? -1]),
@@ -111,7 +107,6 @@ function openTable<N extends SheetName>(
     if (index === -1) return { ...base, column: headerOf(key) };
     return { ...base, column: table?.headers[index] ?? key, cell: cellAddress(index + 1, row) };
   };
-  const isBlank = table?.rows.length === 0 && (neededSheets as readonly SheetName[]).includes(sheet);
   return {
     sheet,
     columns: tables[sheet],
@@ -119,7 +114,7 @@ function openTable<N extends SheetName>(
     findings,
     kindOf: (key) => kinds.get(key) as CellKind<unknown>,
     indexOf,
-    has: (key) => !isBlank && indexOf(key) !== -1,
+    has: (key) => indexOf(key) !== -1,
     text,
     rowName: ({ row }) => `row ${row}`,
     blame: (code, row, key, details) =>

@@ -30,7 +30,7 @@ export interface PickedFiles {
   /** Named as a sheet that is not there as text, but of a type that is not read from a folder. */
   readonly ofOtherType: readonly SheetFile[];
   readonly workbooks: readonly string[];
-  /** The only one, in a folder without any sheet as text but the log that may stand beside a workbook. */
+  /** The only one, in a folder without any sheet as text but those that may stand beside a workbook. */
   readonly loneWorkbook: string | undefined;
 }
 
@@ -69,8 +69,8 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
   const workbooks = visible.filter((name) => endsIn(name, WORKBOOK_ENDINGS));
   const isLone =
     workbooks.length === 1 &&
-    [...sheets.keys()].every((sheet) => sheet === 'log') &&
-    visible.every((name) => !endsIn(name, SHEET_ENDINGS) || matchSheetName(baseOf(name)) === 'log');
+    [...sheets.keys()].every(isBesideBook) &&
+    visible.every((name) => !endsIn(name, SHEET_ENDINGS) || isBesideBook(matchSheetName(baseOf(name))));
   return {
     sheets,
     inParts,
@@ -81,6 +81,9 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
     loneWorkbook: isLone ? workbooks[0] : undefined,
   };
 }
+
+/** Sheets that are kept as text beside a workbook. */
+export const isBesideBook = (sheet: SheetName | undefined): boolean => sheet === 'log' || sheet === 'columns';
 
 const endsIn = (name: string, endings: readonly string[]): boolean =>
   endings.includes(extname(name).toLowerCase());

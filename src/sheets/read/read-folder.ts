@@ -8,7 +8,7 @@ import { joinOr } from '../check/find-nearest.js';
 import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
 import { joinParts, type Part } from './join-parts.js';
-import { type PickedFiles, pickSheetFiles, WORKBOOK_ENDINGS } from './pick-sheet-files.js';
+import { isBesideBook, type PickedFiles, pickSheetFiles, WORKBOOK_ENDINGS } from './pick-sheet-files.js';
 import { readBook } from './read-book.js';
 import { MOST_BOOK_MB, MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
@@ -27,8 +27,8 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
   if (picked.loneWorkbook !== undefined) return picked.loneWorkbook;
   const folders = [...pickSheetFiles(namesOf(true)).sheets].filter(([sheet]) => !picked.sheets.has(sheet));
   const problems = [...folders.map(folderForSheet), ...questions(picked)];
-  // Beside workbooks a log belongs to one of them.
-  const isBare = picked.workbooks.length > 0 && [...picked.sheets.keys()].every((sheet) => sheet === 'log');
+  // Beside workbooks a log and a columns sheet belong to one of them.
+  const isBare = picked.workbooks.length > 0 && [...picked.sheets.keys()].every(isBesideBook);
   if (picked.sheets.size + folders.length === 0 || isBare)
     return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
 

@@ -5,7 +5,7 @@ import type { Problem } from '../../../src/model/problem.js';
 import type { SheetName } from '../../../src/model/words.js';
 import { checkSettings } from '../../../src/sheets/check/check-settings.js';
 import { checkTables } from '../../../src/sheets/check/check-tables.js';
-import { type LeftAlone, makeFindings } from '../../../src/sheets/check/collect-findings.js';
+import { makeFindings } from '../../../src/sheets/check/collect-findings.js';
 import { findCurrency } from '../../../src/sheets/check/find-currency.js';
 import { foldName } from '../../../src/sheets/check/fold-name.js';
 import { priceKind } from '../../../src/sheets/check/read-cell/read-price.js';
@@ -34,19 +34,28 @@ export interface AnswerSheet {
 export interface Answer {
   readonly sheets: readonly AnswerSheet[];
   readonly problems: readonly Problem[];
-  readonly leftAlone: readonly LeftAlone[];
+  /** By file and sheet, headers that nothing is read from. */
+  readonly leftAlone: readonly {
+    readonly file: string;
+    readonly sheet: SheetName;
+    readonly headers: readonly string[];
+  }[];
 }
 
 /** Everything that the sheets can say is taken, also where the program goes no further for an error elsewhere. */
 export async function readAnswer(path: string, today: string): Promise<Answer> {
   const read = await readTables(path);
-  const { problems, leftAlone } = checkTables(read, { assumptions: registry, today });
+  const { problems, read: sheetsRead } = checkTables(read, { assumptions: registry, today });
   const table = read.tables.find(({ sheet }) => sheet === 'settings');
   const unpriced = { price: priceKind({ currency: undefined, locale: 'en' }) };
   const given = { table, terms: unpriced, findings: makeFindings() };
   const { currency, settings } = checkSettings(given, registry, findCurrency(read.tables));
   const terms = { price: priceKind({ currency, locale: settings.locale }) };
   const sheets = read.tables.map((one) => answerOf(one, terms, settings.currency));
+  const leftAlone = sheetsRead.map(({ file, sheet, columns }) => {
+    const headers = columns.flatMap(({ column, header }) => (column === undefined ? [header] : []));
+    return { file, sheet, headers };
+  });
   return { sheets, problems, leftAlone };
 }
 

@@ -75,9 +75,9 @@ const buyingWords = (say: NumberWords) => ({
   question: 'What must I buy?',
   now: (sum: string) => `${sum} now`,
   nothing: 'Nothing',
-  /** What pots without a shop cost; undefined where none was ever owned. */
-  noShop: (cost: OrderSums['alikeCost'] | undefined) =>
-    cost === undefined ? 'Nothing on offer' : `${say.priced(cost.minor, cost.atLeast)}, without a shop`,
+  /** What pots without a shop cost; how many they are where none has a price. */
+  noShop: ({ pots, minor, atLeast }: OrderSums['alikeCost']) =>
+    `${minor === 0 ? countOf(say, pots, 'pot') : say.priced(minor, atLeast)}, without a shop`,
   isEnough: 'Your shelf should do.',
   isEnoughOnWay: 'Your shelf and the pots on the way should do.',
   order: ({ bills }: Order, pots: number) =>

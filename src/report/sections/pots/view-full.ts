@@ -43,7 +43,7 @@ export function viewFull(
   const ml = (volumeMl: number): string => words.bareMl(volumeMl, digits);
   const lowHigh = (of: Range | undefined): string =>
     of === undefined || ml(of.low) === ml(of.high) ? '' : wordRange(of, ml);
-  const [isNeeded, isOwned] = [state !== 'low', pots.length > 0];
+  const [isNeeded, isOwned] = [state !== 'low' && state !== 'kept', pots.length > 0];
   const reach = plan.summary.lasting.reach.get(paint);
   const isAtRisk = isNeeded && isOwned && needMl > 0 && range !== undefined;
   return {

@@ -1,7 +1,6 @@
 // Report view: how long the pots last. In: the plan, its sums. Out: one row and one bar per paint, grouped by state (which
 // follows the chance of running short), the worst first, and low paints that this army does not use.
 
-import type { Plan } from '../../../model/plan.js';
 import type { Chance, PaintRange } from '../../../model/ranges.js';
 import type { PaintStock } from '../../../model/stock.js';
 import { rangeOf, shareOf } from '../../drawing/scale.js';
@@ -65,17 +64,22 @@ export function viewPots(inputs: ViewInputs): PotsView {
   const { plan, words } = inputs;
   const { lasting, work } = plan.summary;
   const texts = potWords(words);
-  const groups = [...lasting.states, { state: 'low' as const, paints: lasting.unusedLow }].filter(
-    ({ paints }) => paints.length > 0,
-  );
+  const isShelf = plan.lacking.includes('army');
+  const kept = isShelf ? plan.stock.filter(({ runningLow }) => !runningLow) : [];
+  const groups = [
+    ...lasting.states,
+    { state: 'low' as const, paints: lasting.unusedLow },
+    { state: 'kept' as const, paints: kept },
+  ].filter(({ paints }) => paints.length > 0);
+  const noNeed = lasting.states.length === 0 ? wordNoNeed(work) : '';
   return {
     labels: texts.labels,
-    lead: joinSentences(lasting.states.length === 0 ? wordNoNeed(work) : '', texts.lead(lasting)),
+    lead: isShelf ? texts.onShelf.lead(lasting.unusedLow.length) : joinSentences(noNeed, texts.lead(lasting)),
     groups: groups.map(({ state, paints }) => ({
       state,
-      title: texts.states[state],
+      title: isShelf && state === 'low' ? texts.onShelf.title : texts.states[state],
       axis: listMarks(lineOf(state), texts),
-      paints: paints.map((one) => viewPot(one, state, plan, texts)),
+      paints: paints.map((one) => viewPot(one, state, { ...inputs, texts })),
     })),
     rows: groups.flatMap(({ state, paints }) =>
       paints.map((one) => viewFull(one, state, { ...inputs, texts })),
@@ -83,7 +87,7 @@ export function viewPots(inputs: ViewInputs): PotsView {
   };
 }
 
-const lineOf = (state: PotState): PotBar['line'] => (state === 'low' ? 'keep' : 'needed');
+const lineOf = (state: PotState): PotBar['line'] => (state === 'low' || state === 'kept' ? 'keep' : 'needed');
 
 const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =>
   line === 'keep'
@@ -93,14 +97,20 @@ const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =
         { share: 2, text: axis.twice },
       ];
 
-function viewPot(stock: PaintStock, state: PotState, plan: Plan, texts: PotWords): PotRow {
+interface PotInputs extends ViewInputs {
+  readonly texts: PotWords;
+}
+
+function viewPot(stock: PaintStock, state: PotState, { plan, texts, words }: PotInputs): PotRow {
   const { paint, haveMl, orderedMl, needMl, keepMl } = stock;
   const range = plan.ranges.paints.get(paint);
+  const worth = plan.lacking.includes('army') ? plan.summary.shelf.worthOf.get(paint) : undefined;
   return {
     paint,
     says: texts.row({
       ...{ haveMl, keepMl, onWayMl: orderedMl },
-      needMl: state === 'low' ? undefined : needMl,
+      needMl: lineOf(state) === 'keep' ? undefined : needMl,
+      worth: worth === undefined || worth.exactMinor.isZero() ? '' : words.amount(worth),
       chance: chanceOf(stock, range),
       reach: stock.pots.length === 0 ? undefined : plan.summary.lasting.reach.get(paint),
     }),

@@ -10,7 +10,7 @@ import { lowHighMeaning, wordTimes } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 /** A needed paint's state; `low` for one that this army does not need. */
-export type PotState = StockState | 'low';
+export type PotState = StockState | 'low' | 'kept';
 
 const labels = {
   heading: 'How long your pots last',
@@ -51,10 +51,16 @@ export const potWords = (say: NumberWords) => ({
     return joinSentences(needed, wordUnused(unusedLow.length, say));
   },
   states: stateWords,
+  /** Of a shelf without an army. */
+  onShelf: {
+    title: 'Below their keep level',
+    lead: (low: number): string =>
+      `${countOf(say, low, 'paint')} below ${formOf(low, 'its', 'their')} keep level.`,
+  },
   barTitle: (paint: string, state: PotState): string =>
-    `${nameOf(paint)}: ${state === 'low' ? 'low' : sharedWords.states[state]}`,
+    `${nameOf(paint)}: ${state === 'low' || state === 'kept' ? barStates[state] : sharedWords.states[state]}`,
   /** `to figure 57, in Lower Gate Watch`, `2.4 of 5.1 ml`, `1.2 ml on the way`, `runs out in 92 of 100` */
-  row: ({ haveMl, needMl, keepMl, onWayMl, chance, reach }: PotAmounts): string[] => {
+  row: ({ haveMl, needMl, keepMl, onWayMl, worth, chance, reach }: PotAmounts): string[] => {
     const digits = aboutDigits(Math.max(haveMl, needMl ?? keepMl));
     const of = say.ml(needMl ?? keepMl, digits);
     const have = haveMl === 0 ? `none of ${of}` : sharedWords.some(say.bareMl(haveMl, digits), of);
@@ -62,6 +68,7 @@ export const potWords = (say: NumberWords) => ({
       ...(reach?.low === undefined ? [] : [wordFirst(reach, say)]),
       have,
       ...(onWayMl > 0 ? [`${say.ml(onWayMl, digits)} of it on the way`] : []),
+      ...(worth === '' ? [] : [`worth ${worth}`]),
       ...(chance === undefined ? [] : [`runs out in ${wordTimes(chance, say)}`]),
     ];
   },
@@ -77,6 +84,8 @@ interface PotAmounts {
   readonly needMl: number | undefined;
   readonly keepMl: number;
   readonly onWayMl: number;
+  /** Of a shelf without an army, what it is worth; else ''. */
+  readonly worth: string;
   /** Undefined where the state says it. */
   readonly chance: Chance | undefined;
   /** Undefined where there is no pot. */
@@ -117,4 +126,7 @@ const stateWords: Readonly<Record<PotState, string>> = {
   tight: 'May run out',
   enough: 'Should last',
   low: 'Low, though this army does not need it',
+  kept: 'Above their keep level',
 };
+
+const barStates = { low: 'low', kept: 'above its keep level' };

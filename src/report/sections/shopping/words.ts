@@ -56,6 +56,7 @@ const groupWords = (say: NumberWords) => ({
   lowLeftOut: 'Low pots are not on this list; the setting restock = shelf adds them.',
   title: (whom: ReorderGroup['for'], total: string) => `${titles[whom]}: ${total}`,
   total: (whom: ReorderGroup['for']) => `${titles[whom]}, in all`,
+  shelfAlone: 'Brings every low pot back to its keep level.',
   shelf: (aim: Aim) =>
     `Brings every low pot back to its keep level after what ${wordAim(aim, say)} takes. Leave it out and the army is still painted.`,
   /** Postage of the shelf's group is only what it adds. */
