@@ -54,7 +54,7 @@ describe('pots alone', () => {
     expect(plan.summary.shelf.haveMl).toBeCloseTo(25.098, 9);
     expect(plan.summary.shelf.worth.exactMinor.toNumber()).toBeCloseTo(320, 9);
     expect(figuresOf(view)).toEqual([
-      ['25.1 ml', 'So much can be got out of 2 pots of 2 paints.'],
+      ['25 ml', 'So much can be got out of 2 pots of 2 paints.'],
       ['€3.20', 'At the prices paid, by what is left.'],
       ['1 paint', 'brick red. Without a shop: 1 pot, €2.00.'],
     ]);

@@ -20,15 +20,10 @@ export async function fillTemplates(view: ReportView, drawings: Drawings): Promi
   }
   bars.registerHelper('slug', (text: string) => text.replaceAll(' ', '-'));
   bars.registerHelper('isLong', (rows: readonly unknown[]) => rows.length > manyRows);
-  bars.registerHelper('openIfUrgent', ({ state, paints }: ReportView['pots']['groups'][number]) =>
-    openIf(state !== 'enough' && state !== 'low' && paints.length <= manyRows),
-  );
   bars.registerHelper('countRows', (rows: readonly unknown[]) => rows.length);
   const own = Object.entries(sheet).map(([name, text]: [string, string]) => [name, asMarkup(text)]);
   return page({ ...view, ...Object.fromEntries(own) });
 }
 
-/** What is read as a whole, or urgent, is folded only past this. */
+/** What is read as a whole is folded only past this. */
 const manyRows = 60;
-
-const openIf = (isOpen: boolean): string => (isOpen ? ' open' : '');

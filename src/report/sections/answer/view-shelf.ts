@@ -12,7 +12,7 @@ export function viewShelf(inputs: ViewInputs): readonly [AnswerFigure, AnswerFig
   const trust = inputs.trust.of(lasting.trust);
   const isUnpriced = shelf.unpriced === shelf.pots;
   return [
-    { question: stands.question, figure: words.ml(shelf.haveMl), detail: stands.holds(shelf), trust },
+    { question: stands.question, figure: words.aboutMl(shelf.haveMl), detail: stands.holds(shelf), trust },
     {
       question: worth.question,
       figure: isUnpriced ? worth.noPrices : words.amount(shelf.worth),

@@ -14,6 +14,7 @@ import { type PotState, type PotWords, potWords } from './words.js';
 
 export interface PotsView {
   readonly labels: PotWords['labels'];
+  readonly heading: string;
   readonly lead: string;
   /** By state, the worst first; states without a paint are left out. */
   readonly groups: readonly PotGroup[];
@@ -25,6 +26,8 @@ interface PotGroup {
   /** For looks: `none owned`, `short`, `tight`, `enough`, `low`. */
   readonly state: string;
   readonly title: string;
+  /** What is not urgent. */
+  readonly isFolded: boolean;
   /** What the lines across its bars stand for, at shares of the first. */
   readonly axis: readonly PotMark[];
   readonly paints: readonly PotRow[];
@@ -74,10 +77,12 @@ export function viewPots(inputs: ViewInputs): PotsView {
   const noNeed = lasting.states.length === 0 ? wordNoNeed(work) : '';
   return {
     labels: texts.labels,
+    heading: isShelf ? texts.onShelf.heading : texts.labels.heading,
     lead: isShelf ? texts.onShelf.lead(lasting.unusedLow.length) : joinSentences(noNeed, texts.lead(lasting)),
     groups: groups.map(({ state, paints }) => ({
       state,
       title: isShelf && state === 'low' ? texts.onShelf.title : texts.states[state],
+      isFolded: state === 'enough' || state === 'kept' || (state === 'low' && !isShelf),
       axis: listMarks(lineOf(state), texts),
       paints: paints.map((one) => viewPot(one, state, { ...inputs, texts })),
     })),

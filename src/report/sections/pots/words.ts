@@ -53,6 +53,7 @@ export const potWords = (say: NumberWords) => ({
   states: stateWords,
   /** Of a shelf without an army. */
   onShelf: {
+    heading: 'Your pots',
     title: 'Below their keep level',
     lead: (low: number): string =>
       `${countOf(say, low, 'paint')} below ${formOf(low, 'its', 'their')} keep level.`,
@@ -63,7 +64,9 @@ export const potWords = (say: NumberWords) => ({
   row: ({ haveMl, needMl, keepMl, onWayMl, worth, chance, reach }: PotAmounts): string[] => {
     const digits = aboutDigits(Math.max(haveMl, needMl ?? keepMl));
     const of = say.ml(needMl ?? keepMl, digits);
-    const have = haveMl === 0 ? `none of ${of}` : sharedWords.some(say.bareMl(haveMl, digits), of);
+    const some = haveMl === 0 ? 'none' : say.bareMl(haveMl, digits);
+    const have =
+      needMl === undefined ? `${say.ml(haveMl, digits)}, to keep ${of}` : sharedWords.some(some, of);
     return [
       ...(reach?.low === undefined ? [] : [wordFirst(reach, say)]),
       have,

@@ -62,7 +62,7 @@ const groupWords = (say: NumberWords) => ({
   /** Postage of the shelf's group is only what it adds. */
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: (isUnmet: boolean) =>
-    isUnmet ? 'The offers hold nothing of what is missing.' : 'Nothing to buy.',
+    isUnmet ? 'No shop in your sheets has what is missing.' : 'Nothing to buy.',
   missing: (one: Alike) =>
     `${wordAlike(one, say)}; ${say.aboutMl(one.ml)} missing${one.isAsLikely ? ', taken as likely: nobody sells it' : ''}`,
   moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,

@@ -53,7 +53,7 @@ describe('amounts', () => {
       'one time in ten to figure 16, in Second watch, 17 of 12 ml, 12 ml of it on the way, runs out in 21 of 100',
     ],
     ['Chalk light', '16 of 1 ml, runs out in under 1 of 100'],
-    ['Lamp white', '0.8 of 2.6 ml'],
+    ['Lamp white', '0.8 ml, to keep 2.6 ml'],
   ])('%s: %s', (paint, text) => expect(rowOf(paint).says.join(', ').replaceAll('\u00a0', ' ')).toBe(text));
 
   it.each([
