@@ -127,7 +127,13 @@ describe('an army without pots', () => {
     const whole = await planOf(fourShortSheets);
     expect(plan.stock.map(({ needMl }) => needMl)).toEqual(whole.plan.stock.map(({ needMl }) => needMl));
     expect(page).not.toContain('<section id="pots"');
+    expect(page).not.toContain('<section id="instead"');
     expect(page).toContain('<section id="use"');
+    expect(figuresOf(view)).toEqual([
+      ['No pots yet', '2 paints are needed, from scratch.'],
+      ['No prices yet', expect.stringContaining('what shops ask into the offers sheet')],
+      ['2 pots, without a shop', expect.stringContaining('brick red (1 pot of 17 ml, unpriced)')],
+    ]);
     for (const line of view.more) expect(page).toContain(line);
   });
 

@@ -48,7 +48,7 @@ export interface ReportView {
   /** Undefined for an army that needs no paint any more. */
   readonly buying: BuyingView | undefined;
   readonly weigh: WeighView;
-  /** Undefined where nothing is to be bought and nothing is swapped. */
+  /** Undefined where nothing is to be bought and nothing is swapped, and without pots and offers. */
   readonly instead: InsteadView | undefined;
   /** Undefined for an army of nobody. */
   readonly stairs: StairsView | undefined;
@@ -66,6 +66,9 @@ export interface ReportView {
   /** Undefined where the plan calls for none. */
   readonly cautions: CautionsView | undefined;
 }
+
+/** Nothing is owned and nothing on offer: no colour can stand for another. */
+const isBare = ({ lacking }: Plan): boolean => lacking.includes('pots') && lacking.includes('offers');
 
 /**
  * The whole report. Only warnings of `problems` are shown, since errors stop a plan. An empty army gives a page
@@ -90,7 +93,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     shopping: viewShopping(inputs, viewReorder(plan)),
     buying: viewBuying(inputs),
     weigh: viewWeigh(inputs),
-    instead: viewInstead(inputs),
+    instead: isBare(plan) ? undefined : viewInstead(inputs),
     stairs: viewStairs(inputs),
     costs: viewCosts(inputs),
     progress: viewProgress(inputs),

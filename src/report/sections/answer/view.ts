@@ -37,7 +37,9 @@ function viewLasting({ plan, trust }: ViewInputs, texts: AnswerWords['lasting'])
   const { work, lasting } = plan.summary;
   const isNeeded = lasting.states.length > 0;
   const { figure, detail } = isNeeded
-    ? wordLasting(plan, texts)
+    ? plan.lacking.includes('pots')
+      ? texts.noPots(plan.stock.length)
+      : wordLasting(plan, texts)
     : { figure: texts.noneNeeded, detail: wordNoNeed(work) };
   const onWay = lasting.onWayPaints === 0 ? '' : texts.onWay(lasting.onWayMl);
   return {

@@ -31,6 +31,10 @@ export type AnswerWords = ReturnType<typeof answerWords>;
 const lastingWords = (say: NumberWords) => ({
   question: 'Will the pots last?',
   noneNeeded: 'Yes',
+  noPots: (paints: number) => ({
+    figure: 'No pots yet',
+    detail: `${countOf(say, paints, 'paint')} ${formOf(paints, 'is', 'are')} needed, from scratch.`,
+  }),
   all: (paints: number) => `Yes: ${paints === 1 ? 'it lasts' : `all ${say.count(paints)} last`}`,
   may: (paints: number, of: number) =>
     `Perhaps: ${sharedWords.some(say.count(paints), say.count(of))} may run out`,
