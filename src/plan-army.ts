@@ -16,12 +16,14 @@ import { cutArmy } from './estimate/cut-army.js';
 import { estimateArmy, measureFigures, remainingNeeds } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
 import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
+import { listPastWork } from './estimate/list-past-work.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
 import type { Assumptions } from './model/assumption.js';
 import type { CoatChoices } from './model/colour.js';
+import { potsThere } from './model/follow-pots.js';
 import type { Plan, PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets } from './model/sheets.js';
-import type { PaintStock } from './model/stock.js';
+import type { CountedStock, PaintStock } from './model/stock.js';
 import type { Estimate, Line } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
 import { placeOrder, priceNeeds } from './order/choose-order.js';
@@ -65,7 +67,7 @@ export interface PlanOptions extends Search {
 
 /** Plans an army on a day: how much paint, what is missing, what to buy, what it costs, how sure. Repeatable. */
 export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
-  const all = applySwaps(given);
+  const all = { ...applySwaps(given), pots: potsThere(given) };
   const { settings, paints } = all;
   const colours = await openColours(paints.values());
   const assumed = overrideAssumptions(registry, settings.overrides);
@@ -75,7 +77,9 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const { assumptions } = beliefs;
   const { estimate, coats } = estimateWork(sheets, { colours, assumptions });
 
-  const counted = takeStock(sheets, estimate.needs, assumptions);
+  const shown = { colours, assumptions, estimate };
+  const takeShelf = openShelf(given, all, { ...shown, army: options.army });
+  const counted = takeShelf(sheets, estimate.needs);
   const drawing = drawingFor(estimate.needs.size, options.draws);
   const drawn = drawArmy({ estimate, stock: counted, beliefs }, drawing);
   const fresh = drawLack({ estimate, stock: counted, beliefs }, { ...drawing, seed: drawing.seed + 1 });
@@ -100,7 +104,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
 
-  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
+  const table: Table = { ...shown, sheets, market, buying, coats, stock, takeShelf };
   const marginOf = promiseRatios(toBuyMl, stock);
   const results: PlanResults = {
     ...{ settings, paints, estimate, stock, order, aim, choices, restock, costs, ranges, promised, learned },
@@ -127,6 +131,26 @@ interface Table {
   readonly estimate: Estimate;
   readonly coats: CoatChoices;
   readonly stock: readonly PaintStock[];
+  readonly takeShelf: TakeShelf;
+}
+
+/** The shelf against some needs, whatever paints are changed. */
+type TakeShelf = (sheets: Sheets, needs: Estimate['needs']) => CountedStock[];
+
+/** Pots as they were given, since the log moves them; units that are not planned for have lowered them all the same. */
+function openShelf(
+  { pots }: Sheets,
+  all: Sheets,
+  given: Pick<Table, 'colours' | 'assumptions' | 'estimate'> & Pick<PlanOptions, 'army'>,
+): TakeShelf {
+  const { assumptions, army } = given;
+  const isPart = army !== undefined && all.log.length > 0;
+  const past = listPastWork(
+    all.log,
+    isPart ? estimateWork(all, given).estimate : given.estimate,
+    assumptions,
+  );
+  return (sheets, needs) => takeStock({ ...sheets, pots, past }, needs, assumptions);
 }
 
 /** Promised need over likely need of a paint. */
@@ -186,9 +210,9 @@ async function askColours(table: Table, marginOf: MarginOf) {
 
 /** The whole army with another primer, as far as primers are compared. */
 async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
-  const { assumptions } = table;
+  const { assumptions, takeShelf } = table;
   const estimate = changed === table.sheets ? table.estimate : estimateWork(changed, table).estimate;
-  const stock = takeStock(changed, estimate.needs, assumptions);
+  const stock = takeShelf(changed, estimate.needs);
   const order = await priceNeeds(findShort(stock), market, buying);
   const useCost = costWhole(changed, { estimate, stock, order });
   const minutes = sumBrushMinutes(estimate, assumptions);

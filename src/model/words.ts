@@ -106,3 +106,7 @@ export type SheetName = (typeof sheetNames)[number];
 
 /** The four sheets without which nothing can be planned. */
 export const neededSheets = ['pots', 'figures', 'schemes', 'army'] as const satisfies readonly SheetName[];
+
+/** What a row of the log may record. */
+export const logEvents = ['used', 'bought', 'arrived', 'counted', 'thrown away'] as const;
+export type LogEvent = (typeof logEvents)[number];

@@ -10,9 +10,10 @@ import type { ShelfPot } from '../model/stock.js';
  */
 export function measurePot(pot: Pot, paint: Paint, assumptions: Assumptions): ShelfPot {
   const share = usableShare(assumptions, pot.container);
-  const { row, sizeMl, container, ordered, priceMinor, place } = pot;
+  const { row, fromLog, sizeMl, container, ordered, priceMinor, place } = pot;
   return {
     row,
+    ...(fromLog === undefined ? {} : { fromLog }),
     sizeMl,
     container,
     usableMl: leftMl(pot, paint, assumptions) * share,

@@ -1,5 +1,6 @@
 // Checks, all of them: tables in; typed rows that refer to each other by name out, with every problem found on the way.
 import type { Assumptions } from '../../model/assumption.js';
+import type { PotLife } from '../../model/follow-pots.js';
 import { pairUnits } from '../../model/pair-units.js';
 import type { Problem } from '../../model/problem.js';
 import type { IsoDate, Sheets } from '../../model/sheets.js';
@@ -122,8 +123,10 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
   const extras = checkExtras(from('extras'));
-  const shelf = gatherShelf({ pots, sheet: potRows, paints, assumptions: known.assumptions, settings });
-  const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
+  const gather = (lives: Iterable<PotLife>) =>
+    gatherShelf({ lives, sheet: potRows, paints, assumptions: known.assumptions, settings });
+  const used = { paints: book, paintOf: paints, army, schemes, swaps: swapsRead?.entries };
+  const log = checkLog(logRows, { ...used, shops, pots, potRows, gather, day });
   recordUncounted(potRows, pots, log);
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
@@ -191,7 +194,7 @@ function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): 
 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */
 function recordUncounted(sheet: PotSheet, pots: Sheets['pots'], log: Sheets['log']): void {
-  const logged = new Set(log.map(({ paint }) => paint));
+  const logged = new Set(log.filter(({ what }) => what === undefined).map(({ paint }) => paint));
   const rows = pots.filter(
     (pot) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
   ).length;
