@@ -1,11 +1,12 @@
 // The log lowers the shelf: which pot, by how much, and how sure one is of it then.
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
+import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import type { LogRow, Pot } from '../../src/model/sheets.js';
 import type { ShelfPot } from '../../src/model/stock.js';
 import { takeStock } from '../../src/stock/take-stock.js';
 import { type LivingPot, useUp } from '../../src/stock/use-up.js';
-import { makePaint, makePot, makeSheets } from '../make-sheets.js';
+import { makePaint, makePot, makeSheets, makeStep } from '../make-sheets.js';
 
 const paint = makePaint({ paint: 'Slate', densityGPerMl: 1.2 });
 const pot = (usableMl: number, more: Partial<ShelfPot> = {}, since = 0): LivingPot => ({
@@ -76,6 +77,31 @@ describe('what the log took', () => {
     const pots = [pot(10)];
     leftOf(pots, [used(3)]);
     expect(pots[0]?.pot.usableMl).toBe(10);
+  });
+});
+
+describe('use that is only estimated', () => {
+  const row: LogRow = { row: 2, date: '2026-03-01', paint: 'Slate', unit: 'watch', step: 1, figures: 10 };
+  const [line] =
+    estimateArmy(makeSheets({ steps: [makeStep({ step: 1 })] }), registry).units[0]?.job.lines ?? [];
+  const past = new Map([[row, { lines: line ? [line] : [], figure: 'guard', likelyMl: 4 }]]);
+
+  it('lowers the pot, marks it as weakly as the work is known, and says nothing of the error of its reading', () => {
+    const { pots, unmeasured } = useUp([pot(10), pot(8)], [row], { paint, assumptions: registry, past });
+    expect(pots).toMatchObject([
+      { usableMl: 6, mark: 'from memory', readingErrorMl: 0 },
+      { usableMl: 8, mark: 'yours' },
+    ]);
+    expect(unmeasured).toMatchObject({
+      pots: [{ usableMl: 10 }, { usableMl: 8 }],
+      takes: [{ from: [0, 1], ml: 0 }],
+    });
+  });
+
+  it('widens a reading before it by the errors of what was measured after it', () => {
+    const rows = [row, used(3, '2026-03-02')];
+    const { unmeasured } = useUp([pot(10)], rows, { paint, assumptions: registry, past });
+    expect(unmeasured?.pots[0]?.readingErrorMl).toBeCloseTo(0.85, 12);
   });
 });
 
