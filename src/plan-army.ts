@@ -52,7 +52,9 @@ import { planTime } from './time/plan-time.js';
 import { sumBrushMinutes } from './time/sum-brush-minutes.js';
 
 export { registry } from './assumptions/registry.js';
+export { applySwaps } from './colour/apply-swaps.js';
 export { likenFigure } from './estimate/liken-figure.js';
+export { potsThere } from './model/follow-pots.js';
 export { openSolver } from './order/solver/open-solver.js';
 
 /** How the order is searched for, what may be spent, and how many draws say how sure; each has its default. */
@@ -119,6 +121,15 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     defaults: sheets.defaults,
   };
   return { ...results, summary: sumUpPlan(results) };
+}
+
+/** How each paint of the shelf stands on a day, at the likely values before any weighing. */
+export async function takeShelfNow(given: Sheets): Promise<CountedStock[]> {
+  const all = { ...applySwaps(given), pots: potsThere(given) };
+  const assumptions = overrideAssumptions(registry, all.settings.overrides);
+  const colours = await openColours(all.paints.values());
+  const { estimate } = estimateWork(all, { colours, assumptions });
+  return openShelf(given, all, { colours, assumptions, estimate, army: undefined })(all, estimate.needs);
 }
 
 /** What the further questions are asked of, once the army is planned. */

@@ -1,6 +1,7 @@
 // Model: what became of the pots of one paint. In: its pots as the pots sheet has them, its rows of the log. Out: each pot's
 // life, and the rows that can't be.
 import { groupByPaint } from './group-by-paint.js';
+import { splitWhole } from './money.js';
 import type { IsoDate, LogRow, Pot, Sheets } from './sheets.js';
 import { sortPots } from './sort-pots.js';
 
@@ -94,16 +95,14 @@ function buy(lives: Life[], row: LogRow, at: number): Wrong | undefined {
     ...{ container: like?.container ?? row.container ?? 'pot', ordered: true },
     ...(shop === undefined ? {} : { shop }),
   };
+  const prices = priceMinor === undefined ? [] : splitWhole(priceMinor, new Array<number>(pots).fill(1));
   for (let one = 0; one < pots; one++) {
-    const paid = priceMinor === undefined ? {} : { priceMinor: shareOf(priceMinor, one, pots) };
-    lives.push({ pot: { ...pot, ...paid }, since: at, until: Number.POSITIVE_INFINITY });
+    const paid = prices[one];
+    const bought = paid === undefined ? pot : { ...pot, priceMinor: paid };
+    lives.push({ pot: bought, since: at, until: Number.POSITIVE_INFINITY });
   }
   return undefined;
 }
-
-/** Whole minor units that add up to the sum. */
-const shareOf = (sum: number, one: number, of: number): number =>
-  Math.floor((sum * (one + 1)) / of) - Math.floor((sum * one) / of);
 
 const isThere = ({ pot, until }: Life): boolean => !pot.ordered && until === Number.POSITIVE_INFINITY;
 const isOfSize = ({ pot }: Life, { sizeMl }: LogRow): boolean =>
@@ -124,7 +123,9 @@ function arrive(lives: Life[], row: LogRow, at: number): Wrong | undefined {
 }
 
 function count(lives: Life[], row: LogRow, at: number): Wrong | undefined {
-  const there = lives.filter((life) => isThere(life) && isOfSize(life, row) && life.since <= at);
+  const there = lives.filter(
+    (life) => isThere(life) && isOfSize(life, row) && (life.pot.countedOn ?? '') <= row.date,
+  );
   if (there.length === 0) return lives.some(isThere) ? undefined : { fault: 'not there', most: 0 };
   const kept = row.pots === undefined ? there : there.slice(-row.pots);
   for (const life of there) if (!kept.includes(life)) life.until = at;
