@@ -85,6 +85,8 @@ export async function writeRows({ read, found, file }: Ledger, writing: Writing)
   const typed = writing.rows.map((cells) => new Map([...cells, ['written', written]]));
   const checked = checkLogRows(read, { file, typed }, known());
   const isAhead = ({ code }: Problem): boolean => writing.isToday && code === 'date-ahead';
+  const lacking = checked.elsewhere.filter(({ code }) => code === 'missing-column');
+  if (lacking.length > 1) tellColumns(lacking);
   showFlagProblems(
     checked.ofRows.filter((one) => !isAhead(one)),
     writing.flagOf,
@@ -108,6 +110,14 @@ const toldOf = (cells: TypedCells): string =>
 function tellAhead(day: string, ofSettings: string): void {
   stderr.write(
     `The settings sheet has the date ${ofSettings}, and this row the day of today, ${day}. It counts all the same; to plan as of today, take the date out of the settings sheet.\n`,
+  );
+}
+
+/** A log that is older than these columns is the painter's file, so its header stays as it is. */
+function tellColumns(lacking: readonly Problem[]): never {
+  const headers = lacking.map(({ column }) => column).join(', ');
+  throw new UsageError(
+    `${lacking[0]?.file} has no columns for that. Write these behind the last of its header row, and try again: ${headers}`,
   );
 }
 

@@ -5,7 +5,7 @@ import type { LogRow, Sheets } from '../../model/sheets.js';
 import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import { checkTables, type Known } from '../check/check-tables.js';
 import { columns } from '../columns/columns.js';
-import { log } from '../columns/log-columns.js';
+import { log, takesBack } from '../columns/log-columns.js';
 import { columnKey } from '../spell-headers.js';
 import type { Cell, ReadTables, Table } from '../table.js';
 import { guardFormula } from './guard-formula.js';
@@ -26,7 +26,7 @@ export interface CheckedLogRows {
   readonly ofRows: readonly Found[];
   /** Errors elsewhere: with them nobody can tell whether the rows are right. */
   readonly elsewhere: readonly Found[];
-  /** One for each row; undefined where any problem is an error. */
+  /** One for each row; undefined where any problem is an error, or a row is left out. */
   readonly cells: readonly TypedCells[] | undefined;
   /** With the new rows among those of the log; undefined where any problem is an error. */
   readonly sheets: Sheets | undefined;
@@ -44,16 +44,14 @@ export function checkLogRows(read: ReadTables, { file, typed }: Draft, known: Kn
   const ofRows = problems.filter((one) => one.sheet === 'log' && isNew(one));
   const errors = problems.filter((one) => one.severity === 'error' && !ofRows.includes(one));
   const elsewhere = [...errors, ...missingColumns(old, typed)];
-  if (elsewhere.length > 0 || sheets === undefined)
+  const rowAt = new Map(sheets?.log.filter(isNew).map((one) => [one.row, one]));
+  const isTaken = (cells: TypedCells, at: number): boolean =>
+    rowAt.has(first + at) || cells.get(log.what.header)?.startsWith(takesBack) === true;
+  if (elsewhere.length > 0 || !typed.every(isTaken))
     return { ofRows, elsewhere, cells: undefined, sheets: undefined };
-  const rowAt = new Map(sheets.log.filter(isNew).map((one) => [one.row, one]));
   const mark = decimalMark(read.tables);
-  return {
-    ofRows,
-    elsewhere,
-    sheets,
-    cells: typed.map((cells, at) => cellsOf(rowAt.get(first + at), cells, mark)),
-  };
+  const cells = typed.map((one, at) => cellsOf(rowAt.get(first + at), one, mark));
+  return { ofRows, elsewhere, sheets, cells };
 }
 
 function newLog(file: string): Table {

@@ -47,8 +47,8 @@ export function checkLog(sheets: readonly LogSheet[], given: Given): readonly Lo
   if (sheets.every(({ rows }) => rows.length === 0)) return [];
   const beside = lookUp(given);
   const all = sheets.flatMap((sheet) => sheet.rows.map((row) => entryOf(sheet, row, beside)));
-  for (const entry of all) checkNames(entry, beside);
   const entries = takeRowsBack(all);
+  for (const entry of entries) checkNames(entry, beside);
   const rows = new Map(
     entries.flatMap((entry) => {
       const row = logRowOf(entry, beside);
