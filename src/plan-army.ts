@@ -55,6 +55,7 @@ export { registry } from './assumptions/registry.js';
 export { applySwaps } from './colour/apply-swaps.js';
 export { likenFigure } from './estimate/liken-figure.js';
 export { potsThere } from './model/follow-pots.js';
+export { holdsPaint } from './model/holds-paint.js';
 export { openSolver } from './order/solver/open-solver.js';
 
 /** How the order is searched for, what may be spent, and how many draws say how sure; each has its default. */

@@ -1,6 +1,6 @@
 // Command line: rows about pots. In: checked sheets, flags. Out: cells of the log by header. Throws a UsageError for what the
 // shelf contradicts.
-import { potsThere } from '../plan-army.js';
+import { holdsPaint, potsThere } from '../plan-army.js';
 import type { TypedCells } from '../sheets/append/check-log-rows.js';
 import { foldName } from '../sheets/check/fold-name.js';
 import { completeName } from './complete-name.js';
@@ -69,12 +69,9 @@ export function listCount(sheets: Sheets, { paint, left, size, pots }: Count): T
   if (paint === undefined || (left === undefined && pots === undefined))
     throw new UsageError('What was counted? Give --paint and --left, such as 40%, 7.5 ml or 31.2 g.');
   const name = completeName(paint, sheets.paints.keys());
-  const there = potsThere(sheets).filter(
-    (pot) =>
-      foldName(pot.paint) === foldName(name) &&
-      !pot.ordered &&
-      (size === undefined || pot.sizeMl === Number(size)),
-  );
+  const isMeant = (pot: ReturnType<typeof potsThere>[number]): boolean =>
+    foldName(pot.paint) === foldName(name) && (size === undefined || pot.sizeMl === Number(size));
+  const there = potsThere(sheets).filter((pot) => !pot.ordered && holdsPaint(pot) && isMeant(pot));
   if (there.length > 1 && pots === undefined)
     throw new UsageError(
       `There should be ${countOf(there.length, 'pot')} of ${name}. Say how many there are with --pots: --left is of the one in use, the others count as they were.`,

@@ -1,6 +1,7 @@
 // Model: what became of the pots of one paint. In: its pots as the pots sheet has them, its rows of the log. Out: each pot's
 // life, and the rows that can't be.
 import { groupByPaint } from './group-by-paint.js';
+import { holdsPaint } from './holds-paint.js';
 import { splitWhole } from './money.js';
 import type { IsoDate, LogRow, Pot, Sheets } from './sheets.js';
 import { sortPots } from './sort-pots.js';
@@ -123,10 +124,13 @@ function arrive(lives: Life[], row: LogRow, at: number): Wrong | undefined {
 }
 
 function count(lives: Life[], row: LogRow, at: number): Wrong | undefined {
-  const there = lives.filter(
-    (life) => isThere(life) && isOfSize(life, row) && (life.pot.countedOn ?? '') <= row.date,
-  );
-  if (there.length === 0) return lives.some(isThere) ? undefined : { fault: 'not there', most: 0 };
+  const ofSize = lives.filter((life) => isThere(life) && isOfSize(life, row));
+  if (ofSize.length === 0) return { fault: 'not there', most: 0 };
+  const meant = ofSize.filter(({ pot }) => (pot.countedOn ?? '') <= row.date);
+  if (meant.length === 0) return undefined;
+  const begun = meant.filter(({ pot }) => holdsPaint(pot));
+  // Of pots that were all empty one is looked into again.
+  const there = begun.length > 0 ? begun : meant;
   const kept = row.pots === undefined ? there : there.slice(-row.pots);
   for (const life of there) if (!kept.includes(life)) life.until = at;
   const wrong = look(kept[0] as Life, row);

@@ -79,6 +79,18 @@ describe('a shelf', () => {
       ['17:1', '60:0.3'],
     ],
     [
+      'counts the pot that is not empty yet',
+      [slate({ openedOn: '2026-01-01', left: { how: 'in ml', ml: 0 } }), slate({ sizeMl: 12 })],
+      [row('counted', 1, eye(0.4))],
+      ['17:in ml', '12:0.4'],
+    ],
+    [
+      'looks again into a pot that was empty',
+      [slate({ left: { how: 'in ml', ml: 0 } })],
+      [row('counted', 1, eye(0.1))],
+      ['17:0.1'],
+    ],
+    [
       'knows better from the pots sheet on a later day',
       [slate({ countedOn: '2026-03-05' })],
       [row('counted', 1, eye(0.4))],
