@@ -73,9 +73,9 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const all = { ...applySwaps(given), pots: potsThere(given) };
   const { settings, paints } = all;
   const colours = await openColours(paints.values());
-  const assumed = overrideAssumptions(registry, settings.overrides);
-  const estimateFirst = () => estimateWork(all, { colours, assumptions: assumed }).estimate;
-  const { beliefs, learned } = learnFromLog({ ...all, assumptions: assumed, estimateFirst });
+  const assumed = { colours, assumptions: overrideAssumptions(registry, settings.overrides) };
+  const estimateFirst = () => estimateWork(all, assumed).estimate;
+  const { beliefs, learned } = learnFromLog({ ...all, ...assumed, pots: given.pots, estimateFirst });
   const sheets = { ...all, army: options.army ?? all.army };
   const { assumptions } = beliefs;
   const { estimate, coats } = estimateWork(sheets, { colours, assumptions });

@@ -21,12 +21,24 @@ export interface PotLife {
  */
 export type LedgerFault = 'not coming' | 'not there' | 'no size' | 'too many' | 'over its size' | 'gains';
 
+/** What a count ended: the pots that were in use since the readings before, as they were then and as they were found. */
+export interface CountSpan {
+  readonly row: LogRow;
+  /** Places of the first row after the readings before, and of the count. */
+  readonly from: number;
+  readonly to: number;
+  readonly before: readonly Pot[];
+  readonly after: readonly Pot[];
+}
+
 export interface FollowedPots {
   /** In the order of use; those that are gone stay, since uses before came out of them. */
   readonly lives: readonly PotLife[];
   /** In the order of their days; of one day, as they stand in the log. */
   readonly rows: readonly LogRow[];
   readonly faults: readonly { readonly row: LogRow; readonly fault: LedgerFault; readonly most: number }[];
+  /** Only of counts that tell what went since: every pot of the paint is known at both ends. */
+  readonly spans: readonly CountSpan[];
 }
 
 interface Life {
@@ -46,13 +58,47 @@ export function followPots(pots: readonly Pot[], log: readonly LogRow[]): Follow
     ...{ pot, since: placeAfter(rows, pot.countedOn), until: Number.POSITIVE_INFINITY },
   }));
   const faults: { row: LogRow; fault: LedgerFault; most: number }[] = [];
+  const spans: CountSpan[] = [];
+  let lastUse = -1;
   rows.forEach((row, at) => {
-    if (row.what === undefined) return;
-    const wrong = steps[row.what](lives, row, at);
+    if (row.what === undefined) {
+      lastUse = at;
+      return;
+    }
+    const begun = row.what === 'counted' ? beginSpan(lives, row) : undefined;
+    const wrong = steps[row.what](lives, row, { at, lastUse });
     if (wrong !== undefined) faults.push({ row, ...wrong });
+    else if (begun !== undefined) spans.push(endSpan(begun, row, at));
   });
-  return { lives, rows, faults };
+  return { lives, rows, faults, spans };
 }
+
+interface BegunSpan {
+  readonly lives: readonly Life[];
+  readonly from: number;
+  readonly before: readonly Pot[];
+}
+
+/**
+ * Undefined where the count leaves something open: the pot in use was not read, a pot that it is not about may have been used,
+ * one was thrown away with paint in it, or one was read between and may have been used before.
+ */
+function beginSpan(lives: readonly Life[], row: LogRow): BegunSpan | undefined {
+  const there = lives.filter((life) => isThere(life) && holdsPaint(life.pot));
+  const from = Math.min(...there.map(({ since }) => since));
+  const isOpen = there.some((life) => !isOfSize(life, row) || (life.since > from && !isSealed(life.pot)));
+  const isLost = lives.some(({ until }) => until !== Number.POSITIVE_INFINITY && until > from);
+  if (there.length === 0 || row.left === undefined || isOpen || isLost) return undefined;
+  return { lives: there, from, before: there.map(({ pot }) => pot) };
+}
+
+const isSealed = ({ left, openedOn }: Pot): boolean =>
+  openedOn === undefined && left.how === 'by eye' && left.share === 1;
+
+const endSpan = ({ lives, from, before }: BegunSpan, row: LogRow, to: number): CountSpan => ({
+  ...{ row, from, to, before },
+  after: lives.filter(({ until }) => until === Number.POSITIVE_INFINITY).map(({ pot }) => pot),
+});
 
 /** The same list where it is in order already. */
 function inOrderOfDays(log: readonly LogRow[]): readonly LogRow[] {
@@ -78,7 +124,13 @@ interface Wrong {
   readonly most: number;
 }
 
-type Step = (lives: Life[], row: LogRow, at: number) => Wrong | undefined;
+interface Where {
+  readonly at: number;
+  /** Place of the use before; -1 where there is none. */
+  readonly lastUse: number;
+}
+
+type Step = (lives: Life[], row: LogRow, where: Where) => Wrong | undefined;
 
 const steps: Readonly<Record<NonNullable<LogRow['what']>, Step>> = {
   bought: buy,
@@ -87,7 +139,7 @@ const steps: Readonly<Record<NonNullable<LogRow['what']>, Step>> = {
   'thrown away': throwAway,
 };
 
-function buy(lives: Life[], row: LogRow, at: number): Wrong | undefined {
+function buy(lives: Life[], row: LogRow, { at }: Where): Wrong | undefined {
   const { paint, sizeMl = lives.at(-1)?.pot.sizeMl, pots = 1, priceMinor, shop } = row;
   if (sizeMl === undefined) return { fault: 'no size', most: 0 };
   const like = lives.find(({ pot }) => pot.sizeMl === sizeMl)?.pot;
@@ -109,7 +161,7 @@ const isThere = ({ pot, until }: Life): boolean => !pot.ordered && until === Num
 const isOfSize = ({ pot }: Life, { sizeMl }: LogRow): boolean =>
   sizeMl === undefined || pot.sizeMl === sizeMl;
 
-function arrive(lives: Life[], row: LogRow, at: number): Wrong | undefined {
+function arrive(lives: Life[], row: LogRow, { at }: Where): Wrong | undefined {
   const isMeant = ({ pot }: Life): boolean =>
     pot.ordered && (row.shop === undefined || pot.shop === undefined || pot.shop === row.shop);
   const coming = lives.filter((life) => isMeant(life) && isOfSize(life, row));
@@ -123,7 +175,7 @@ function arrive(lives: Life[], row: LogRow, at: number): Wrong | undefined {
   return isShort ? { fault: 'not coming', most: coming.length } : undefined;
 }
 
-function count(lives: Life[], row: LogRow, at: number): Wrong | undefined {
+function count(lives: Life[], row: LogRow, { at, lastUse }: Where): Wrong | undefined {
   const ofSize = lives.filter((life) => isThere(life) && isOfSize(life, row));
   if (ofSize.length === 0) return { fault: 'not there', most: 0 };
   const meant = ofSize.filter(({ pot }) => (pot.countedOn ?? '') <= row.date);
@@ -133,7 +185,9 @@ function count(lives: Life[], row: LogRow, at: number): Wrong | undefined {
   const there = begun.length > 0 ? begun : meant;
   const kept = row.pots === undefined ? there : there.slice(-row.pots);
   for (const life of there) if (!kept.includes(life)) life.until = at;
-  const wrong = look(kept[0] as Life, row);
+  const inUse = kept[0] as Life;
+  if (lastUse >= inUse.since) inUse.pot = { ...inUse.pot, openedOn: inUse.pot.openedOn ?? row.date };
+  const wrong = look(inUse, row);
   for (const life of kept) {
     life.since = at + 1;
     life.pot = { ...life.pot, countedOn: row.date };
@@ -159,7 +213,7 @@ const misread = 0.25;
 const shareLeft = (left: Pot['left'], sizeMl: number): number | undefined =>
   left.how === 'weighed' ? undefined : left.how === 'by eye' ? left.share : left.ml / sizeMl;
 
-function throwAway(lives: Life[], row: LogRow, at: number): Wrong | undefined {
+function throwAway(lives: Life[], row: LogRow, { at }: Where): Wrong | undefined {
   const { pots = 1 } = row;
   const there = lives.filter((life) => isThere(life) && isOfSize(life, row));
   for (const life of there.slice(0, pots)) life.until = at;

@@ -74,6 +74,8 @@ export interface Promised {
 /** A log row held against the estimate. */
 export interface Weighing {
   readonly row: number;
+  /** A count: the unit and the figures are those of all the work since the one before. */
+  readonly isCount?: true;
   readonly date: IsoDate;
   readonly paint: string;
   readonly unit: string;

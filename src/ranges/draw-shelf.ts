@@ -36,7 +36,10 @@ export function drawShelf({ paint, pots, unmeasured }: CountedStock, inputs: She
     for (let draw = 0; draw < haveMl.length; draw++)
       haveMl[draw] = (haveMl[draw] as number) + (usableMl[draw] as number);
   const readings = here.flatMap(({ pot, leftMl }) => (leftMl === undefined ? [] : [{ pot, leftMl }]));
-  return { haveMl, readings };
+  const [first] = here;
+  // A count would tell all of it at once: the reading, and what the work has taken since.
+  const isOpen = unmeasured !== undefined && first !== undefined;
+  return { haveMl, readings: isOpen ? [{ pot: first.pot, leftMl: haveMl }] : readings };
 }
 
 interface DrawnPot {

@@ -3,6 +3,7 @@
 import { densityName, likely, usableShareName } from '../../assumptions/look-up.js';
 import { gramsPerUsableMl, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
 import type { Assumptions } from '../../model/assumption.js';
+import { potsThere } from '../../model/follow-pots.js';
 import { isWorkRow, linesOfRow, type WorkRow } from '../../model/lines-of-row.js';
 import type { LogRow, Paint, Pot } from '../../model/sheets.js';
 import { usualPotMl } from '../../model/usual-pot.js';
@@ -12,6 +13,8 @@ import { sumTerms, type Terms } from '../list-terms.js';
 /** A row held against the lines that it is about. */
 export interface Matched {
   readonly row: WorkRow;
+  /** Of how many batches it is, all alike: their differences even out. */
+  readonly batches: number;
   readonly usedMl: number;
   /** Standard deviation of the reading alone, ml. */
   readonly readingErrorMl: number;
@@ -34,17 +37,19 @@ export interface MatchInputs {
  * Others teach nothing: without an amount they are progress at the most, without the rest they lower the shelf alone.
  */
 export function matchLog(log: readonly LogRow[], inputs: MatchInputs): Matched[] {
+  const uses = log.filter(({ what }) => what === undefined);
+  const pots = potsThere({ pots: inputs.pots, log });
   const painter = likely(inputs.assumptions, 'painter');
   const jobs = new Map(inputs.estimate.units.map(({ unit, job }) => [unit.unit, job]));
   const known = new Map<string, Held>();
-  return log.flatMap((row) => {
+  return uses.flatMap((row) => {
     const job = isWorkRow(row) ? jobs.get(row.unit) : undefined;
     if (job === undefined || !isWorkRow(row)) return [];
     const { unit, figures, step, nowPaint = row.paint } = row;
     const key = `${unit}\n${nowPaint}\n${step}\n${figures}`;
     const held = known.get(key) ?? holdAgainst(linesOfRow(row, job, painter), job.figure);
     known.set(key, held);
-    return held.lines.length === 0 ? [] : (matchRow(row, held, inputs) ?? []);
+    return held.lines.length === 0 ? [] : (matchRow(row, held, { ...inputs, pots }) ?? []);
   });
 }
 
@@ -72,6 +77,7 @@ function matchRow(row: WorkRow, { lines, terms }: Held, inputs: MatchInputs): Ma
   const isGuessed = isWeighed(row) && paint.densityGPerMl === undefined;
   return {
     row,
+    batches: 1,
     usedMl,
     readingErrorMl: usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions),
     terms,
