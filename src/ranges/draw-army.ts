@@ -33,7 +33,7 @@ export interface DrawInputs {
 export interface DrawnPaint extends DrawnShelf, LackingPaint {
   readonly needMl: Float64Array;
   /** Without drawing. */
-  readonly likely: Pick<CountedStock, 'needMl' | 'haveMl'>;
+  readonly likely: Pick<CountedStock, 'needMl' | 'haveMl' | 'unmeasured'>;
 }
 
 export interface DrawnArmy extends DrawnLack {

@@ -10,7 +10,7 @@ import type { LogRow, Sheets } from '../../src/model/sheets.js';
 import { planArmy } from '../../src/plan-army.js';
 import { twoPieceOf, valueAt } from '../../src/ranges/two-piece.js';
 import { takeStock } from '../../src/stock/take-stock.js';
-import { makePot, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
+import { makeOffer, makePot, makeSheets, makeStep, makeUnit, offerPot } from '../make-sheets.js';
 
 const units = Array.from({ length: 14 }, (_, at) =>
   makeUnit({ unit: `watch ${at}`, row: at + 2, priority: at }),
@@ -104,6 +104,21 @@ describe('the chance of running short after 12 of 14 units', () => {
     expect(await plan(sheetsWith(sizeMl))).toBeCloseTo(truly, 1);
     // As rows with the likely amounts they would be weighings, and teach that the likely is true.
     expect(await plan(sheetsWith(sizeMl, lowered))).toBeLessThan(truly / 10);
+  });
+});
+
+describe('what to do first', () => {
+  const ofChalk = async (rows: readonly LogRow[]) => {
+    const sheets = {
+      ...sheetsWith(60, rows),
+      offers: [makeOffer({ pots: [offerPot('Chalk')], priceMinor: 300 })],
+    };
+    return (await planArmy(sheets, '2026-03-03')).ranges.remedies.filter(({ what }) => what === 'Chalk');
+  };
+
+  it('may be to count a pot that work without amounts has lowered', async () => {
+    expect(await ofChalk(log)).toMatchObject([{ how: 'count', paint: '' }]);
+    expect(await ofChalk([])).toEqual([]);
   });
 });
 

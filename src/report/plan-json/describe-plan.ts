@@ -140,6 +140,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
     haveLowMl: roundNumber(range?.haveMl.low ?? stock.haveMl),
     haveHighMl: roundNumber(range?.haveMl.high ?? stock.haveMl),
     orderedMl: roundNumber(stock.orderedMl),
+    isEstimated: stock.unmeasured !== undefined,
     leftAfterMl: roundNumber(stock.leftAfterMl),
     toBuyMl: roundNumber(stock.toBuyMl),
     keepMl: roundNumber(stock.keepMl),
@@ -160,6 +161,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
 
 function describePot(pot: ShelfPot, currency: string): PlanDocument['paints'][number]['pots'][number] {
   return {
+    sheet: pot.fromLog ? 'log' : 'pots',
     row: pot.row,
     sizeMl: pot.sizeMl,
     container: pot.container,

@@ -30,7 +30,8 @@ import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './su
 import { time } from './time-document.js';
 
 const shelfPot = z.object({
-  row: whole('Row of the pots sheet, the header being row 1.'),
+  sheet: z.enum(['pots', 'log']).describe('Log: a pot that was bought since.'),
+  row: whole('Its row there, the header being row 1.'),
   sizeMl: number('Volume on the label, millilitres.'),
   container,
   usableMl: ml('What is left in it.'),
@@ -78,6 +79,7 @@ const paint = z.object({
   haveLowMl: ml('One time in ten it is less.'),
   haveHighMl: ml('One time in ten it is more.'),
   orderedMl: ml('Of that, what is on its way.'),
+  isEstimated: yesNo('True where work without amounts has lowered it since the last count.'),
   leftAfterMl: ml('What the plan leaves of today’s pots, before buying.'),
   toBuyMl: ml('What the chosen way to buy takes beyond what is there, in likely usable paint.'),
   keepMl: ml('The shelf level.'),
