@@ -140,10 +140,7 @@ function definePots(program: Command): void {
   define(
     'bought',
     'write down that an order was placed: its pots are on their way',
-    example(
-      'bought my-army --shop "The Eel Trap"',
-      'takes what halfpot-report/reorder.csv lists for that shop',
-    ),
+    example('bought my-army my-report/reorder.csv', 'takes what that plan lists as bought'),
   )
     .argument('[order]', 'the reorder.csv of a plan', `${usualFolder}/reorder.csv`)
     .option('--shop <name>', 'only what is bought there', once)
@@ -165,7 +162,7 @@ function definePots(program: Command): void {
   define(
     'count',
     'write down what is left in a pot',
-    example('count my-army --paint Oat --left 40%', 'writes that the pot of Oat in use is at 40 %'),
+    example('count my-army --paint Oat --pots 1 --left 40%', 'writes that one pot of Oat is there, at 40 %'),
   )
     .option('--paint <name>', 'the paint that was counted', once)
     .option('--left <amount>', 'what is left in the pot in use: 40%, 7.5 ml, 31.2 g', once)

@@ -122,7 +122,7 @@ function tellColumns(lacking: readonly Problem[]): never {
 }
 
 /** Says why nothing was written. */
-export function refuse(errors: readonly Problem[]): number {
+function refuse(errors: readonly Problem[]): number {
   showProblems(errors);
   stderr.write('Nothing was written.\n');
   return exitCodes.problems;

@@ -6,7 +6,7 @@ import type { ProblemCode } from '../../problems/catalogue.js';
 import type { LogEntry } from './open-log.js';
 
 /** A shelf of more pots is no painter's; beyond it they would fill the memory. */
-export const mostPots = 5000;
+const mostPots = 5000;
 
 const faults: Readonly<Record<LedgerFault, readonly [ProblemCode, 'what' | 'left' | 'sizeMl' | 'pots']>> = {
   'not coming': ['log-not-coming', 'what'],
