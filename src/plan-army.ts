@@ -46,6 +46,7 @@ import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { onlyPaints, sumUpPromise } from './ranges/sum-up-promise.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findLacking, findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
+import { valueShelf } from './stock/value-shelf.js';
 import { sumUpPlan } from './summary/sum-up-plan.js';
 import { minutesOfLine } from './time/minutes-of-coat.js';
 import { planTime } from './time/plan-time.js';
@@ -115,8 +116,8 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     ...(await askColours(table, marginOf)),
     swaps: listSwaps(given, colours),
     time: planTime(estimate, assumptions),
-    date: settings.date ?? today,
-    figureCount: countFigures(sheets),
+    ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
+    money: valueShelf(given, stock, assumptions),
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,

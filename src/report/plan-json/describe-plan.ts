@@ -38,6 +38,7 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     },
     draws,
     costs: describeCosts(plan),
+    money: describeMoney(plan),
     units: describeUnits(plan),
     jobs: describeJobs(plan),
     work: describeWork(plan.summary.work),
@@ -88,6 +89,22 @@ function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDoc
       useCost: use(exactMinor),
       atLeast,
     })),
+  };
+}
+
+function describeMoney({ money, summary, settings: { currency } }: Plan): PlanDocument['money'] {
+  const worth = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  const { done } = summary.costs.army;
+  return {
+    spent: money.spent.map(({ month, shop, minor }) => ({ month, shop, cash: toMajor(minor, currency) })),
+    begunWith: worth(money.begunWith),
+    bought: toMajor(money.boughtMinor, currency),
+    standing: worth(money.standing),
+    onTheWay: worth(money.onWay),
+    used: worth(money.used),
+    usedByEstimate: worth(done.exactMinor),
+    usedByEstimateAtLeast: done.atLeast,
+    unpricedPots: money.unpricedPots,
   };
 }
 

@@ -5,7 +5,7 @@ import { cautions } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
 import { choice, policy, sureOfPolicy } from './choice-document.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
-import { costs } from './cost-document.js';
+import { costs, money } from './cost-document.js';
 import {
   atLeast,
   biggestDoubt,
@@ -160,6 +160,7 @@ export const planSchema = z
       .describe('How big the army is, and whether its pots last.'),
     draws,
     costs,
+    money,
     units: list(unit, 'The units, in the order of the army sheet.'),
     jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
     work: work.describe('Paint put out by the whole army.'),
