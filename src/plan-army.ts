@@ -16,13 +16,15 @@ import { cutArmy } from './estimate/cut-army.js';
 import { estimateArmy, measureFigures, remainingNeeds } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
 import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
+import { listPastWork } from './estimate/list-past-work.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
 import { findDone } from './estimate/track-progress.js';
 import type { Assumptions } from './model/assumption.js';
 import { type CoatChoices, differenceBands } from './model/colour.js';
+import { potsThere } from './model/follow-pots.js';
 import { type Lacking, lackable, type Plan, type PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets, Unit } from './model/sheets.js';
-import type { PaintStock } from './model/stock.js';
+import type { CountedStock, PaintStock } from './model/stock.js';
 import type { Estimate, Line, UnitDemand } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
 import { placeOrder, priceNeeds } from './order/choose-order.js';
@@ -46,13 +48,17 @@ import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { onlyPaints, sumUpPromise } from './ranges/sum-up-promise.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findLacking, findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
+import { valueShelf } from './stock/value-shelf.js';
 import { sumUpPlan } from './summary/sum-up-plan.js';
 import { minutesOfLine } from './time/minutes-of-coat.js';
 import { planTime } from './time/plan-time.js';
 import { sumBrushMinutes } from './time/sum-brush-minutes.js';
 
 export { registry } from './assumptions/registry.js';
+export { applySwaps } from './colour/apply-swaps.js';
 export { likenFigure } from './estimate/liken-figure.js';
+export { potsThere } from './model/follow-pots.js';
+export { holdsPaint } from './model/holds-paint.js';
 export { openSolver } from './order/solver/open-solver.js';
 
 /** How the order is searched for, what may be spent, and how many draws say how sure; each has its default. */
@@ -70,17 +76,19 @@ export const findDoneUnits = (sheets: Sheets): ReadonlySet<Unit> => findDone(app
 
 /** Plans an army on a day: how much paint, what is missing, what to buy, what it costs, how sure. Repeatable. */
 export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
-  const all = applySwaps(given);
+  const all = { ...applySwaps(given), pots: potsThere(given) };
   const { settings, paints } = all;
   const colours = await openColours(paints.values());
-  const assumed = overrideAssumptions(registry, settings.overrides);
-  const estimateFirst = () => estimateWork(all, { colours, assumptions: assumed }).estimate;
-  const { beliefs, learned } = learnFromLog({ ...all, assumptions: assumed, estimateFirst });
+  const assumed = { colours, assumptions: overrideAssumptions(registry, settings.overrides) };
+  const estimateFirst = () => estimateWork(all, assumed).estimate;
+  const { beliefs, learned } = learnFromLog({ ...all, ...assumed, pots: given.pots, estimateFirst });
   const sheets = { ...all, army: options.army ?? all.army };
   const { assumptions } = beliefs;
   const { estimate, coats } = estimateWork(sheets, { colours, assumptions });
 
-  const counted = takeStock(sheets, estimate.needs, assumptions);
+  const shown = { colours, assumptions, estimate };
+  const takeShelf = openShelf(given, all, { ...shown, army: options.army });
+  const counted = takeShelf(sheets, estimate.needs);
   const drawing = drawingFor(estimate.needs.size, options.draws);
   const inputs = { estimate, stock: counted, beliefs };
   const drawn = drawArmy(inputs, drawing);
@@ -109,7 +117,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
 
   const demands = listDemands(estimate, assumptions);
-  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, demands, stock };
+  const table: Table = { ...shown, sheets, market, buying, coats, demands, stock, takeShelf };
   const results: PlanResults = {
     ...{ settings, paints, estimate, demands, stock, order, aim, choices },
     ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
@@ -117,8 +125,8 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     ...(await askColours(table, marginOf)),
     swaps: listSwaps(given, colours),
     time: planTime(estimate, assumptions),
-    date: settings.date ?? today,
-    figureCount: countFigures(sheets),
+    ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
+    money: valueShelf(given, stock, assumptions),
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
@@ -126,6 +134,15 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     lacking,
   };
   return { ...results, summary: sumUpPlan(results) };
+}
+
+/** How each paint of the shelf stands on a day, at the likely values before any weighing. */
+export async function takeShelfNow(given: Sheets): Promise<CountedStock[]> {
+  const all = { ...applySwaps(given), pots: potsThere(given) };
+  const assumptions = overrideAssumptions(registry, all.settings.overrides);
+  const colours = await openColours(all.paints.values());
+  const { estimate } = estimateWork(all, { colours, assumptions });
+  return openShelf(given, all, { colours, assumptions, estimate, army: undefined })(all, estimate.needs);
 }
 
 /** What the further questions are asked of, once the army is planned. */
@@ -139,6 +156,26 @@ interface Table {
   readonly coats: CoatChoices;
   readonly demands: readonly UnitDemand[];
   readonly stock: readonly PaintStock[];
+  readonly takeShelf: TakeShelf;
+}
+
+/** The shelf against some needs, whatever paints are changed. */
+type TakeShelf = (sheets: Sheets, needs: Estimate['needs']) => CountedStock[];
+
+/** Pots as they were given, since the log moves them; units that are not planned for have lowered them all the same. */
+function openShelf(
+  { pots }: Sheets,
+  all: Sheets,
+  given: Pick<Table, 'colours' | 'assumptions' | 'estimate'> & Pick<PlanOptions, 'army'>,
+): TakeShelf {
+  const { assumptions, army } = given;
+  const isPart = army !== undefined && all.log.length > 0;
+  const past = listPastWork(
+    all.log,
+    isPart ? estimateWork(all, given).estimate : given.estimate,
+    assumptions,
+  );
+  return (sheets, needs) => takeStock({ ...sheets, pots, past }, needs, assumptions);
 }
 
 /** Promised need over likely need of a paint. */
@@ -198,9 +235,9 @@ async function askColours(table: Table, marginOf: MarginOf) {
 
 /** The whole army with another primer, as far as primers are compared. */
 async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
-  const { assumptions } = table;
+  const { assumptions, takeShelf } = table;
   const estimate = changed === table.sheets ? table.estimate : estimateWork(changed, table).estimate;
-  const stock = takeStock(changed, estimate.needs, assumptions);
+  const stock = takeShelf(changed, estimate.needs);
   const order = await priceNeeds(findShort(stock), market, buying);
   const useCost = costWhole(changed, { estimate, stock, order });
   const minutes = sumBrushMinutes(estimate, assumptions);

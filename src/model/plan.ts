@@ -8,6 +8,7 @@ import type { Amount, ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
 import type { Learned, Promised, Ranges } from './ranges.js';
 import type { DefaultUsed, IsoDate, Paint, Settings, SheetRead, Unit } from './sheets.js';
+import type { ShelfMoney } from './spent.js';
 import type { PaintStock } from './stock.js';
 import type { Summary } from './summary.js';
 import type { TimePlan } from './time.js';
@@ -105,6 +106,8 @@ export interface PlanResults {
   /** Set only where a budget was given. */
   readonly budget: Budget | undefined;
   readonly costs: Costs;
+  /** What was spent so far, and where it is. */
+  readonly money: ShelfMoney;
   readonly ranges: Ranges;
   /** How often the order is enough. */
   readonly promised: Promised;

@@ -116,3 +116,7 @@ export function missingSheets(has: (sheet: SheetName) => boolean): readonly Shee
   const asked: readonly SheetName[] = armySheets.some(has) ? armySheets : ['pots'];
   return asked.filter((sheet) => !has(sheet));
 }
+
+/** What a row of the log may record. */
+export const logEvents = ['used', 'bought', 'arrived', 'counted', 'thrown away'] as const;
+export type LogEvent = (typeof logEvents)[number];

@@ -120,11 +120,6 @@ export const cellProblems = {
     says: 'this row does not say how much was used',
     hint: 'Write both weights, or used ml; until then it lowers no pot.',
   },
-  'log-uncounted': {
-    severity: 'warning',
-    says: '{found} as progress, and no amount has lowered the pot',
-    hint: 'Count the pot: write what is left into {expected}, into counted. Or write into used ml what was used.',
-  },
   'log-too-little': {
     severity: 'warning',
     says: '{found} less than brush and palette alone take for {expected}',

@@ -1,8 +1,10 @@
 // A plan small enough to work out by hand. The numbers stand in a-small-army.ts, a-small-shelf.ts,
 // a-small-climb.ts and a-small-doubt.ts; the tests repeat the arithmetic.
+
 import { registry } from '../../src/assumptions/registry.js';
 import { listDemands } from '../../src/estimate/list-demands.js';
 import type { Figure } from '../../src/model/figure.js';
+import { exactMinor } from '../../src/model/money.js';
 import type { Plan, PlanResults } from '../../src/model/plan.js';
 import type { Estimate, FigureArea } from '../../src/model/work.js';
 import { sumUpPlan } from '../../src/summary/sum-up-plan.js';
@@ -73,6 +75,16 @@ const results: PlanResults = {
   ranges: smallRanges,
   promised: smallPromised,
   learned: smallLearned,
+  money: {
+    spent: [{ month: '2026-03', shop: 'Lock Stores', minor: 590 }],
+    ...{ boughtMinor: 590, unpricedPots: 1 },
+    ...{
+      begunWith: exactMinor(1200),
+      standing: exactMinor(900),
+      onWay: exactMinor(295),
+      used: exactMinor(595),
+    },
+  },
   undercoats: smallUndercoats,
   primers: smallPrimers,
   swaps: smallSwaps,

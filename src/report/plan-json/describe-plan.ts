@@ -41,6 +41,7 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     shelf: describeShelf(plan),
     draws,
     costs: describeCosts(plan),
+    money: describeMoney(plan),
     units: describeUnits(plan),
     jobs: describeJobs(plan),
     work: describeWork(plan.summary.work),
@@ -101,6 +102,22 @@ function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDoc
   };
 }
 
+function describeMoney({ money, summary, settings: { currency } }: Plan): PlanDocument['money'] {
+  const worth = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  const { done } = summary.costs.army;
+  return {
+    spent: money.spent.map(({ month, shop, minor }) => ({ month, shop, cash: toMajor(minor, currency) })),
+    begunWith: worth(money.begunWith),
+    bought: toMajor(money.boughtMinor, currency),
+    standing: worth(money.standing),
+    onTheWay: worth(money.onWay),
+    used: worth(money.used),
+    usedByEstimate: worth(done.exactMinor),
+    usedByEstimateAtLeast: done.atLeast,
+    unpricedPots: money.unpricedPots,
+  };
+}
+
 function describeWork({ wholeMl, remainingMl, zones, paints }: WorkSums): PlanDocument['work'] {
   return {
     putOutMl: roundNumber(wholeMl),
@@ -151,6 +168,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
     haveLowMl: roundNumber(range?.haveMl.low ?? stock.haveMl),
     haveHighMl: roundNumber(range?.haveMl.high ?? stock.haveMl),
     orderedMl: roundNumber(stock.orderedMl),
+    isEstimated: stock.unmeasured !== undefined,
     leftAfterMl: roundNumber(stock.leftAfterMl),
     toBuyMl: roundNumber(stock.toBuyMl),
     keepMl: roundNumber(stock.keepMl),
@@ -172,6 +190,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
 
 function describePot(pot: ShelfPot, currency: string): PlanDocument['paints'][number]['pots'][number] {
   return {
+    sheet: pot.fromLog ? 'log' : 'pots',
     row: pot.row,
     sizeMl: pot.sizeMl,
     container: pot.container,

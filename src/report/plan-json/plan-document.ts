@@ -5,7 +5,7 @@ import { cautions, lackable } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
 import { choice, policy, sureOfPolicy } from './choice-document.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
-import { costs } from './cost-document.js';
+import { costs, money } from './cost-document.js';
 import {
   atLeast,
   biggestDoubt,
@@ -30,7 +30,8 @@ import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './su
 import { time } from './time-document.js';
 
 const shelfPot = z.object({
-  row: whole('Row of the pots sheet, the header being row 1.'),
+  sheet: z.enum(['pots', 'log']).describe('Log: a pot that was bought since.'),
+  row: whole('Its row there, the header being row 1.'),
   sizeMl: number('Volume on the label, millilitres.'),
   container,
   usableMl: ml('What is left in it.'),
@@ -86,6 +87,7 @@ const paint = z.object({
   haveLowMl: ml('One time in ten it is less.'),
   haveHighMl: ml('One time in ten it is more.'),
   orderedMl: ml('Of that, what is on its way.'),
+  isEstimated: yesNo('True where work without amounts has lowered it since the last count.'),
   leftAfterMl: ml('What the plan leaves of today’s pots, before buying.'),
   toBuyMl: ml('What the chosen way to buy takes beyond what is there, in likely usable paint.'),
   keepMl: ml('The shelf level.'),
@@ -183,6 +185,7 @@ export const planSchema = z
       .describe('What is owned.'),
     draws,
     costs,
+    money,
     units: list(unit, 'The units, in the order of the army sheet.'),
     jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
     work: work.describe('Paint put out by the whole army.'),

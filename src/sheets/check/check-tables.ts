@@ -1,5 +1,6 @@
 // Checks, all of them: tables in; typed rows that refer to each other by name out, with every problem found on the way.
 import type { Assumptions } from '../../model/assumption.js';
+import type { PotLife } from '../../model/follow-pots.js';
 import { pairUnits } from '../../model/pair-units.js';
 import type { Problem } from '../../model/problem.js';
 import type { IsoDate, SheetRead, Sheets } from '../../model/sheets.js';
@@ -133,14 +134,10 @@ function checkAll(
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
   const extras = checkExtras(from('extras'));
-  const shelf = gatherShelf({
-    pots: owned,
-    sheet: potRows,
-    paints,
-    assumptions: known.assumptions,
-    settings,
-  });
-  const log = checkLog(logRows, { paints: book, army, schemes, swaps: swapsRead?.entries, shelf, day });
+  const gather = (lives: Iterable<PotLife>) =>
+    gatherShelf({ lives, owned, sheet: potRows, paints, assumptions: known.assumptions, settings });
+  const used = { paints: book, paintOf: paints, army, schemes, swaps: swapsRead?.entries };
+  const log = checkLog(logRows, { ...used, shops, pots, potRows, gather, day });
   recordUncounted(potRows, owned, log);
   const isAnyHad = tables.has('pots') || tables.has('offers');
   const had = { had: isAnyHad ? hadBy(named.book, potRows, offerRows) : undefined, pots, shops, offers };
@@ -225,7 +222,7 @@ function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): 
 
 /** Pots that every log row lowers, since nobody said on which day they were looked into. */
 function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheets['log']): void {
-  const logged = new Set(log.map(({ paint }) => paint));
+  const logged = new Set(log.filter(({ what }) => what === undefined).map(({ paint }) => paint));
   const uncounted = owned.filter(
     ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
   );

@@ -47,7 +47,7 @@ export const purposes: Readonly<Record<SheetName, string>> = {
   swaps: 'what you use instead of a paint of the schemes',
   army: 'your units, one row each',
   extras: 'what else is used up: brushes, flock, sand, thinner',
-  log: 'what you used, as you paint: lowers the pots, counts as progress, corrects the estimate',
+  log: 'what you used, bought and counted: moves the pots, counts as progress, corrects the estimate',
   settings: 'currency, date and your own values',
   columns: 'which of your headers means which column, where that is not plain',
 };

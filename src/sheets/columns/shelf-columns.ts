@@ -9,7 +9,7 @@ import { hexKind } from '../check/read-cell/read-hex.js';
 import { listKind, nameKind } from '../check/read-cell/read-name.js';
 import { density, emptyWeight, keptVolume, thinning } from '../check/read-cell/read-number.js';
 import { paidKind } from '../check/read-cell/read-price.js';
-import { leftKind, shelfVolume } from '../check/read-cell/read-several.js';
+import { leftsKind, shelfVolume } from '../check/read-cell/read-several.js';
 import { containerWords, kindWords } from './choice-words.js';
 import { free, needed } from './column.js';
 
@@ -102,7 +102,7 @@ export const pots = {
       'volume, content, contents, capacity, pot size, bottle size, ml, Inhalt, Größe, Füllmenge, Volumen, contenance, contenu, taille, contenido, tamaño, contenuto, formato, inhoud, maat, pojemność, objętość, rozmiar',
     example: '17',
   }),
-  left: free('left', leftKind, {
+  left: free('left', leftsKind, {
     says: 'What is still in it: 60%, 7.5 ml, full, empty, or a weight such as 31.2 g.',
     blank: { means: 'full', isCounted: true },
     called:

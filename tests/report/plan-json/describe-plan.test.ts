@@ -37,6 +37,25 @@ describe('describePlan', () => {
     expect(small.restock?.total).toBe('6.40');
   });
 
+  it('has the money so far beside what its work should have used', () => {
+    expect(small.money).toMatchObject({
+      spent: [{ month: '2026-03', shop: 'Lock Stores', cash: '5.90' }],
+      ...{
+        begunWith: '12.000000',
+        bought: '5.90',
+        standing: '9.000000',
+        onTheWay: '2.950000',
+        used: '5.950000',
+      },
+      unpricedPots: 1,
+    });
+    // The whole less what remains.
+    expect(Number(small.money.usedByEstimate)).toBeCloseTo(
+      Number(small.costs.use) - Number(small.costs.useRemaining),
+      5,
+    );
+  });
+
   it('says why the order is as it is', () => {
     const [line] = small.order.lines;
     expect(line?.pots[0]).toMatchObject({ coversMl: 8.02, overMl: 8.3 });

@@ -69,22 +69,6 @@ describe('a row of several pots', () => {
     expect(problems).toMatchObject([{ code: 'heavier-than-full', found: '66 g', expected: '65.5 g' }]);
   });
 
-  it('is named once where its pots have to be counted', () => {
-    const { problems } = check({
-      pots: [
-        heads,
-        ['brick red', '17', '3', '40%', '', '', '', '', ''],
-        ['earth wash', '24', '', '', '', '', '', '', ''],
-      ],
-      log: [
-        ['date', 'paint', 'unit', 'step', 'figures'],
-        ['2026-10-20', 'brick red', 'first spears', '1', '5'],
-      ],
-    });
-    const asked = problems.find(({ code }) => code === 'log-uncounted');
-    expect(asked?.expected).toBe('row 2 of the pots sheet, and the day, such as 2026-11-02');
-  });
-
   it.each([
     ['0', 'zero'],
     ['1.5', 'not-whole'],

@@ -1,6 +1,6 @@
 // Checks: what is left in one pot. In: `60%`, `7.5 ml`, `full`, `empty`, `31.2 g`. Out: how it was read, or a mistake.
 import { partNumber, timesUnit } from '../../units.js';
-import { Mistake, type Written } from './cell-kind.js';
+import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { readWords } from './left-words.js';
 import { parseMeasure, parseNumber, withUnits } from './parse-number.js';
 
@@ -19,6 +19,9 @@ export function readOne(cell: Written): OneReading | Mistake {
   if (!isRough || reading instanceof Mistake) return reading;
   return reading.how === 'in g' ? new Mistake('not-a-reading') : { ...reading, isRough };
 }
+
+/** Of one pot. */
+export const leftKind: CellKind<OneReading> = { noun: 'what is left', read: readOne, takesUnit: true };
 
 function readAmount(cell: Written): OneReading | Mistake {
   const text = typeof cell === 'string' ? cell.trim().toLowerCase() : String(cell);

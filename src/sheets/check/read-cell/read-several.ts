@@ -1,6 +1,6 @@
 // Checks: several pots in one cell. In: `2 full, 1 half`, `2x`, `2x 17 ml`. Out: what is left in each, or how many of which size.
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
-import { type OneReading, readOne } from './read-left.js';
+import { leftKind, type OneReading, readOne } from './read-left.js';
 import { potVolume } from './read-number.js';
 
 /** What is left in pots of one row, one by one. */
@@ -50,11 +50,8 @@ function readPart(part: string): (OneReading | undefined)[] {
   return Array.from({ length: count }, () => reading);
 }
 
-export const leftKind: CellKind<WrittenReading> = {
-  noun: 'what is left',
-  read: readLeft,
-  takesUnit: true,
-};
+/** Of one pot, or of several in one cell. */
+export const leftsKind: CellKind<WrittenReading> = { ...leftKind, read: readLeft };
 
 const times = /^(.+?) ?[x×*] ?(.+)$/i;
 const whole = /^\d{1,4}$/;

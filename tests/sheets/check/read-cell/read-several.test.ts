@@ -1,7 +1,7 @@
 // Cells that say several pots, and rough words: each exact reading by hand, as a painter means it.
 import { describe, expect, it } from 'vitest';
 import { Mistake } from '../../../../src/sheets/check/read-cell/cell-kind.js';
-import { leftKind, shelfVolume } from '../../../../src/sheets/check/read-cell/read-several.js';
+import { leftsKind, shelfVolume } from '../../../../src/sheets/check/read-cell/read-several.js';
 import { checkRight } from '../make-tables.js';
 
 const eye = (share: number, isRough?: true) => ({
@@ -31,7 +31,7 @@ describe('what is left', () => {
     ['2 x a third', several(eye(1 / 3), eye(1 / 3))],
     ['1 half', several(half)],
   ])('%s', (written, reading) => {
-    expect(leftKind.read(written)).toEqual(reading);
+    expect(leftsKind.read(written)).toEqual(reading);
   });
 
   it.each<[string, unknown]>([
@@ -47,7 +47,7 @@ describe('what is left', () => {
     ['unopened', full],
     ['ungeöffnet', full],
   ])('of one pot: %s', (written, reading) => {
-    expect(leftKind.read(written)).toEqual(reading);
+    expect(leftsKind.read(written)).toEqual(reading);
   });
 
   // Two thirds, or two pots a third full; weights belong to one pot; 0 and too many are none.
@@ -65,14 +65,14 @@ describe('what is left', () => {
     'full, half',
     ', ',
   ])('asks about %s', (written) => {
-    expect(codeOf(leftKind.read(written))).toBe('not-a-reading');
+    expect(codeOf(leftsKind.read(written))).toBe('not-a-reading');
   });
 
   it.each([
     ['2', 'left-without-unit'],
     ['120%', 'over-whole'],
   ])('%s stays %s', (written, code) => {
-    expect(codeOf(leftKind.read(written))).toBe(code);
+    expect(codeOf(leftsKind.read(written))).toBe(code);
   });
 });
 
