@@ -61,7 +61,7 @@ describe('halfpot plan', () => {
       code: 0,
       err: '',
       out: [
-        'What is on the shelf?\n  16.0\u00a0ml\n  So much can be got out of 1 pot of 1 paint.\n',
+        'What is on the shelf?\n  16\u00a0ml\n  So much can be got out of 1 pot of 1 paint.\n',
         'What is it worth?\n  No prices yet\n  Write what your pots cost into the price column of the pots sheet.\n',
         'What is low?\n  Nothing\n  Each paint reaches its keep level.\n',
         'With sheets of figures, schemes and army: whether the pots last, what the army costs, what to buy for it.',
