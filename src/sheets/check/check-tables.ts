@@ -13,12 +13,11 @@ import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
 import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
-import { checkOffers, type OfferSheet } from './check-offers.js';
-import { mergePaints, type PaintSheet, tellRepeatedPaints } from './check-paints.js';
-import { checkPots, type PotSheet } from './check-pots.js';
+import type { PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
-import { type CheckedShops, checkShops } from './check-shops.js';
+import type { CheckedShops } from './check-shops.js';
+import { checkStock, hadBy } from './check-stock.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
@@ -27,12 +26,10 @@ import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { nameModelParts } from './name-model-parts.js';
-import { namePaints } from './name-paints.js';
 import type { From } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
-import { questionOwned } from './question-owned.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
 import { anyPrice, priceKind } from './read-cell/read-price.js';
@@ -153,26 +150,6 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   };
 }
 
-/** Paints, and what holds them: pots and offers. */
-function checkStock(
-  from: (sheet: SheetName) => From,
-  { day, isFromScratch }: { readonly day: IsoDate; readonly isFromScratch: boolean },
-) {
-  const ofPots = from('pots');
-  if (ofPots.table !== undefined) questionOwned(ofPots.table, ofPots.findings);
-  const potRows = readRows('pots', ofPots);
-  const paintRows = readRows('paints', from('paints'));
-  const offerRows = readRows('offers', from('offers'));
-  const wanted = isFromScratch ? paintsOfSchemes(from('schemes')) : [];
-  const named = nameAll({ pots: potRows, paints: paintRows, offers: offerRows, wanted });
-  tellRepeatedPaints(paintRows, named.book);
-  const paints = mergePaints(named.book, named.describing, paintRows);
-  const pots = checkPots(potRows, { book: named.book, paints, day });
-  const shops = checkShops({ ...from('shops'), offers: offerRows });
-  const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints });
-  return { potRows, paintRows, offerRows, named, paints, pots, shops, offers };
-}
-
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
   chosenDay === undefined ? settings : { ...settings, date: chosenDay };
 
@@ -207,32 +184,6 @@ function recordUncounted(sheet: PotSheet, pots: Sheets['pots'], log: Sheets['log
     (pot) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
   ).length;
   sheet.useBlank('counted', rows);
-}
-
-/** Where there are no pots, the schemes name paints. What is wrong in them is told when they are checked. */
-const paintsOfSchemes = (from: From): readonly string[] =>
-  readRows('schemes', { ...from, findings: makeFindings() }).rows.flatMap(({ paint }) => paint ?? []);
-
-interface Naming {
-  readonly pots: PotSheet;
-  readonly paints: PaintSheet;
-  readonly offers: OfferSheet;
-  /** Paints that are named without being described. */
-  readonly wanted: readonly string[];
-}
-
-function nameAll({ pots, paints, offers, wanted }: Naming) {
-  const ofPots = { title: 'the pots sheet', sheet: pots };
-  const ofPaints = { title: 'the paints sheet', sheet: paints };
-  const describing = [ofPots, ofPaints];
-  const offered = [...offers.rows.flatMap(({ paint }) => paint ?? []), ...wanted];
-  return { describing, book: namePaints({ describing, offered, paints: ofPaints }) };
-}
-
-/** Paints that a pot or an offer holds, by their names everywhere. */
-function hadBy(book: NameBook, ...sheets: readonly (PotSheet | OfferSheet)[]): ReadonlySet<string> {
-  const named = sheets.flatMap(({ rows }) => rows.flatMap(({ paint }) => paint ?? []));
-  return new Set(named.map((name) => book.find(name) ?? name));
 }
 
 interface Used {
