@@ -26,6 +26,7 @@ import {
 import { job, unit } from './job-document.js';
 import { alike, budget, order, stairs } from './order-document.js';
 import { planVersion } from './plan-version.js';
+import { sheetRead, shelf } from './sheet-document.js';
 import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './sure-document.js';
 import { time } from './time-document.js';
 
@@ -173,16 +174,7 @@ export const planSchema = z
       })
       .describe('How big the army is, and whether its pots last.'),
     lacking: list(z.enum(lackable), 'Sheets without rows, for which parts of the plan stay empty.'),
-    shelf: z
-      .object({
-        pots: whole('Pots, those on their way among them.'),
-        paints: whole('Paints of which there is a pot.'),
-        haveMl: ml('What can be got out of them.'),
-        worth: cost('What they cost, by what can still be got out of them.'),
-        atLeast,
-        unpriced: whole('Pots without a price.'),
-      })
-      .describe('What is owned.'),
+    shelf,
     draws,
     costs,
     money,
@@ -252,23 +244,7 @@ export const planSchema = z
       }),
       'Blanks that took their default.',
     ),
-    read: list(
-      z.object({
-        sheet: z.enum(sheetNames).describe('The sheet.'),
-        file: text('The file in which it stands.'),
-        headerRow: whole('Its header row, as a spreadsheet counts.'),
-        columns: list(
-          z.object({
-            header: text('As written.'),
-            column: text('The column that it was taken for; without one it was left alone.').optional(),
-            maybe: text('A column that it may be meant for, which was asked about.').optional(),
-            isOwn: yesNo('True where it is the own name of its column.'),
-          }),
-          'Its headers, in their order.',
-        ),
-      }),
-      'How the sheets were read.',
-    ),
+    read: list(sheetRead, 'How the sheets were read.'),
     assumptions: list(assumption, 'Every assumption that the plan rests on.'),
   })
   .describe('A plan made by Halfpot.');

@@ -14,27 +14,27 @@ import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
 import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
-import { checkOffers, type OfferSheet } from './check-offers.js';
-import { mergePaints, type PaintSheet, tellRepeatedPaints } from './check-paints.js';
-import { checkPots, type OwnedPot, type PotSheet } from './check-pots.js';
+
+import type { OwnedPot, PotSheet } from './check-pots.js';
+
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
-import { type CheckedShops, checkShops } from './check-shops.js';
+import type { CheckedShops } from './check-shops.js';
+import { checkStock, hadBy } from './check-stock.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, makeFindings } from './collect-findings.js';
-import { expandRanges } from './expand-ranges.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { nameModelParts } from './name-model-parts.js';
-import { namePaints } from './name-paints.js';
-import { type From, tablesOf } from './open-sheet.js';
+
+import type { From } from './open-sheet.js';
+
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
-import { questionOwned } from './question-owned.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
 import { anyPrice, priceKind } from './read-cell/read-price.js';
@@ -168,31 +168,6 @@ const opener =
     return { table, more, ...beside };
   };
 
-interface StockInputs {
-  readonly day: IsoDate;
-  readonly areRangesKnown: boolean;
-  readonly isFromScratch: boolean;
-}
-
-/** Paints, and what holds them: pots and offers. */
-function checkStock(from: (sheet: SheetName) => From, { day, areRangesKnown, isFromScratch }: StockInputs) {
-  const ofPots = from('pots');
-  for (const table of tablesOf(ofPots)) questionOwned(table, ofPots.findings);
-  const potRows = readRows('pots', ofPots);
-  const paintRows = readRows('paints', from('paints'));
-  const writtenOffers = readRows('offers', from('offers'));
-  const wanted = isFromScratch ? paintsOfSchemes(from('schemes')) : [];
-  const named = nameAll({ pots: potRows, paints: paintRows, offers: writtenOffers, wanted });
-  const offerRows = expandRanges(writtenOffers, { ...named, areRangesKnown });
-  tellRepeatedPaints(paintRows, named.book);
-  const paints = mergePaints(named.book, named.describing, paintRows);
-  const owned = checkPots(potRows, { book: named.book, paints, day });
-  const pots = owned.map(({ pot }) => pot);
-  const shops = checkShops({ ...from('shops'), offers: offerRows });
-  const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints });
-  return { potRows, paintRows, offerRows, named, paints, owned, pots, shops, offers };
-}
-
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
   chosenDay === undefined ? settings : { ...settings, date: chosenDay };
 
@@ -227,32 +202,6 @@ function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheet
     ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
   );
   sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
-}
-
-/** Where there are no pots, the schemes name paints. What is wrong in them is told when they are checked. */
-const paintsOfSchemes = (from: From): readonly string[] =>
-  readRows('schemes', { ...from, findings: makeFindings() }).rows.flatMap(({ paint }) => paint ?? []);
-
-interface Naming {
-  readonly pots: PotSheet;
-  readonly paints: PaintSheet;
-  readonly offers: OfferSheet;
-  /** Paints that are named without being described. */
-  readonly wanted: readonly string[];
-}
-
-function nameAll({ pots, paints, offers, wanted }: Naming) {
-  const ofPots = { title: 'the pots sheet', sheet: pots };
-  const ofPaints = { title: 'the paints sheet', sheet: paints };
-  const describing = [ofPots, ofPaints];
-  const offered = [...offers.rows.flatMap(({ paint }) => paint ?? []), ...wanted];
-  return { describing, book: namePaints({ describing, offered, paints: ofPaints }) };
-}
-
-/** Paints that a pot or an offer holds, by their names everywhere. */
-function hadBy(book: NameBook, ...sheets: readonly (PotSheet | OfferSheet)[]): ReadonlySet<string> {
-  const named = sheets.flatMap(({ rows }) => rows.flatMap(({ paint }) => paint ?? []));
-  return new Set(named.map((name) => book.find(name) ?? name));
 }
 
 interface Used {
