@@ -18,6 +18,21 @@ export const crossProblems = {
     says: 'the schemes sheet does not know "{found}"',
     hint: 'Add it there[, or spell it as there: {expected}].',
   },
+  'like-circle': {
+    severity: 'error',
+    says: 'these schemes begin like one another: {found}',
+    hint: 'Write one of them out, and leave its like blank.',
+  },
+  'like-nothing': {
+    severity: 'error',
+    says: 'nothing in "{found}" is what this row is about',
+    hint: 'Name a zone, layer or step of that scheme; what is new needs zone, layer and paint.',
+  },
+  'like-two-ways': {
+    severity: 'error',
+    says: '"{found}" changes what {expected} changes too, and neither says more closely what is meant',
+    hint: 'Say zone, layer and step of both.',
+  },
   'unknown-unit': {
     severity: 'error',
     says: 'the army sheet does not know "{found}"',

@@ -9,6 +9,33 @@ const schemes = (header: string, ...rows: readonly string[]): readonly string[] 
 
 const hues = Array.from({ length: 3001 }, (_, at) => `hue ${at}`);
 
+const likes = (...rows: readonly string[]): readonly string[] =>
+  schemes(
+    ',like',
+    'red line,1,whole,base coat,brick red,',
+    'red line,2,whole,wash,earth wash,',
+    ...rows.map((row) => `blue line,${row},red line`),
+  );
+const ofRed = { army: ['unit,figure,scheme,count', 'first spears,spearman,red line,20'] };
+
+const likeCases: readonly ProblemCase[] = [
+  spoil(
+    'like-circle',
+    { ...ofRed, schemes: [...likes(), 'blue line,,,,,green line', 'green line,,,,,Blue Line'] },
+    'schemes.csv row 5, "like" (F5): these schemes begin like one another: blue line, green line, blue line. Write one of them out, and leave its like blank.',
+  ),
+  spoil(
+    'like-nothing',
+    { ...ofRed, schemes: likes(',cloak,,brick red') },
+    'schemes.csv row 4, "like" (F4): nothing in "red line" is what this row is about. Name a zone, layer or step of that scheme; what is new needs zone, layer and paint.',
+  ),
+  spoil(
+    'like-two-ways',
+    { ...ofRed, schemes: likes('2,,,brick red', ',,wash,brick red') },
+    'schemes.csv row 5, "paint" (E5): "brick red" changes what row 4 changes too, and neither says more closely what is meant. Say zone, layer and step of both.',
+  ),
+];
+
 const unknownCases: readonly ProblemCase[] = [
   spoil(
     'unknown-paint',
@@ -417,6 +444,7 @@ const mixCases: readonly ProblemCase[] = [
 ];
 
 export const crossCases: readonly ProblemCase[] = [
+  ...likeCases,
   ...unknownCases,
   ...repeatCases,
   ...paintCases,

@@ -266,7 +266,7 @@ const tables: readonly ProblemCase[] = [
     code: 'missing-sheet',
     make: folder({}, ['schemes.csv']),
     says: [
-      'schemes.csv: this sheet is needed and is not there. Add it, with at least these columns: scheme, step, zone, layer, paint.',
+      'schemes.csv: this sheet is needed and is not there. Add it, with at least these columns: scheme, zone, layer, paint.',
     ],
   },
   workbook('missing-sheet', (book) => book.removeWorksheet('army'), [

@@ -16,22 +16,26 @@ export const schemes = {
       'colour scheme, color scheme, recipe, Schema, Farbschema, Rezept, schéma, recette, esquema, receta, ricetta, recept, schemat, przepis',
     example: 'red regiment',
   }),
-  step: needed('step', stepNumber, {
+  step: free('step', stepNumber, {
     says: 'Whole number; steps are painted in this order.',
+    blank: { means: 'one more than the row above in its scheme' },
     called: 'Schritt, étape, paso, passo, stap, krok',
     example: '1',
   }),
   zone: needed('zone', nameKind, {
-    says: 'What is painted: a part, a ready-made zone or one of your own.',
+    unless: 'like',
+    says: 'What is painted: a part, a ready-made zone or one of your own; several, parted by commas, are a row each.',
     called: 'where, part, Bereich, Teil, partie, zona, parte, gebied, deel, strefa, część',
     example: 'tunic',
   }),
   layer: needed('layer', choiceKind('a layer', layers, layerWords), {
+    unless: 'like',
     says: 'What goes on.',
     called: 'Schicht, couche, capa, strato, laag, warstwa',
     example: 'base coat',
   }),
   paint: needed('paint', nameKind, {
+    unless: 'like',
     says: 'Name of the paint.',
     from: 'paints',
     called: 'colour, color, Farbe, peinture, couleur, pintura, colore, verf, kleur, farba, kolor',
@@ -68,6 +72,14 @@ export const schemes = {
     blank: { means: 'the only paint' },
     called: 'proportion, Anteil, proporción, quota, aandeel, udział',
     example: '50%',
+  }),
+  like: free('like', nameKind, {
+    fillsDown: 'always',
+    says: 'The scheme that this one begins as; its rows then say only what differs in a zone, layer or step, or is new. The paint none leaves out.',
+    blank: { means: 'none, it is written out' },
+    from: 'schemes',
+    called: 'begins like, based on, wie, basiert auf, comme, como, come, zoals, jak',
+    example: 'levy',
   }),
 };
 
