@@ -32,6 +32,7 @@ import type { From } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
+import { questionOldPots } from './question-old-pots.js';
 import { questionOwned } from './question-owned.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
@@ -109,7 +110,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const terms = { price: priceKind({ currency, locale: settings.locale }) };
   const from = (sheet: SheetName): From => ({ table: tables.get(sheet), terms, findings });
   const day = settings.date ?? known.today;
-  const percentOf = percentsOf(settings, known);
+  const likelyOf = likelyIn(settings, known);
 
   const swapRows = openSwaps(from('swaps'));
   const logRows = run.logs.map((table) => readRows('log', { table, terms, findings }));
@@ -118,7 +119,12 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
-  const { figures, zones, schemes } = checkPainted(from, { known, unread, paints: book, percentOf });
+  const { figures, zones, schemes } = checkPainted(from, {
+    known,
+    unread,
+    paints: book,
+    percentOf: likelyOf,
+  });
   const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
@@ -128,6 +134,7 @@ function checkAll(tables: ReadonlyMap<SheetName, Table>, run: Run): Omit<Sheets,
   const used = { paints: book, paintOf: paints, army, schemes, swaps: swapsRead?.entries };
   const log = checkLog(logRows, { ...used, shops, pots, potRows, gather, day });
   recordUncounted(potRows, pots, log);
+  questionOldPots(pots, { sheet: potRows, log, years: likelyOf('years of an opened pot'), day });
   const had = { had: hadBy(named.book, potRows, offerRows), pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
   const naming = { pots: potRows, paints: paintRows, offers: offerRows, swaps: swaps?.entries ?? [] };
@@ -186,8 +193,8 @@ function checkPainted(from: (sheet: SheetName) => From, { known, unread, paints,
   return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, schemes };
 }
 
-/** The likely value of an assumption in percent: the painter's own, else that of the registry. */
-function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
+/** The likely value of an assumption: the painter's own, else that of the registry. */
+function likelyIn({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
   const own = new Map(overrides.map(({ name, likely }) => [name, likely]));
   return (name) => own.get(name) ?? assumptions.get(name)?.likely ?? 0;
 }
