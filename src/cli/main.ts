@@ -163,7 +163,7 @@ function definePots(program: Command): void {
     });
   define(
     'count',
-    'write down what is left in a pot',
+    'write down what is left in a pot; in a terminal, without --paint, asks for each',
     example('count my-army --paint Oat --pots 1 --left 40%', 'writes that one pot of Oat is there, at 40 %'),
   )
     .option('--paint <name>', 'the paint that was counted', once)

@@ -55,7 +55,10 @@ export async function writeKnown(
   const ledger = await openLedger(path);
   if (ledger === undefined) return exitCodes.problems;
   if (ledger.sheets === undefined) return refuse(ledger.errors);
-  return writeRows(ledger, { ...writing, rows: await makeRows(ledger.sheets, ledger) });
+  const rows = await makeRows(ledger.sheets, ledger);
+  if (rows.length > 0) return writeRows(ledger, { ...writing, rows });
+  stdout.write('Nothing was written.\n');
+  return exitCodes.done;
 }
 
 /** Throws where a log.csv in that folder is, or would be taken for, somebody else's. */

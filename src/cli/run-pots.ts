@@ -1,10 +1,14 @@
 // Command line: `halfpot bought`, `halfpot arrived`, `halfpot count`. In: a path to sheets, flags. Out: rows at the end of the
 // log, an exit code.
+import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
+import { stdin, stdout } from 'node:process';
+import { createInterface } from 'node:readline/promises';
 import { reorderWords } from '../report/reorder/words.js';
 import type { TypedCells } from '../sheets/append/check-log-rows.js';
 import { readOrder } from '../sheets/append/read-order.js';
 import { foldName } from '../sheets/check/fold-name.js';
+import { askCounts } from './ask-counts.js';
 import { checkDate, today } from './choose-date.js';
 import { completeName } from './complete-name.js';
 import { UsageError } from './end-run.js';
@@ -89,12 +93,22 @@ export function runArrived(path: string, flags: ArrivedFlags): Promise<number> {
   );
 }
 
-/** Writes what is left in the pot in use of a paint. */
+/** Writes what is left in the pot in use of a paint; in a terminal and without a paint it asks for one after the other. */
 export function runCount(path: string, flags: CountFlags): Promise<number> {
-  const make = (sheets: Sheets) => withDay([listCount(sheets, flags)], flags);
+  const isAsking = flags.paint === undefined && flags.left === undefined && stdin.isTTY;
+  const make = async (sheets: Sheets) =>
+    withDay(isAsking ? await askInTerminal(sheets) : [listCount(sheets, flags)], flags);
   return writeKnown(
     path,
     (sheets, ledger) => (flags.undo ? undoRows(ledger, 'counted') : make(sheets)),
     writingOf(flags),
   );
+}
+
+async function askInTerminal(sheets: Sheets): Promise<TypedCells[]> {
+  const terminal = createInterface({ input: stdin, output: stdout });
+  const closed = once(terminal, 'close').then(() => undefined);
+  const rows = await askCounts(sheets, (question) => Promise.race([terminal.question(question), closed]));
+  terminal.close();
+  return rows;
 }

@@ -21,4 +21,4 @@ function lineOf({ paint, pots, haveMl, orderedMl, unmeasured }: Stock): string {
   return `  ${showPlain(paint)}: ${here}${onWay}\n`;
 }
 
-const inMl = (ml: number): string => `${Math.round(ml * 10) / 10} ml`;
+export const inMl = (ml: number): string => `${Math.round(ml * 10) / 10} ml`;

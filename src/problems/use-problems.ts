@@ -72,6 +72,11 @@ export const useProblems = {
     says: 'there is more in the pot, {found}, than at the count before, {expected}',
     hint: 'The later count holds; check both, and whether a pot was bought.',
   },
+  'pot-old': {
+    severity: 'warning',
+    says: 'this pot was opened on {found}, and nobody has looked into it since {expected}',
+    hint: 'Does it still flow? If so count it, and write the day into counted; if not, take its row out.',
+  },
   'log-too-many-pots': {
     severity: 'error',
     says: 'up to this row the log has bought {found} pots, and {expected} can be followed',

@@ -91,6 +91,35 @@ export const ledgerCases: readonly ProblemCase[] = [
     { log: ledger('2026-03-01,brick red,counted,18 ml,,,,,') },
     'log.csv row 2, "left" (D2): "18 ml" is more than the whole pot, 17 ml. Check both numbers.',
   ),
+  // Today is 2026-11-02: five years from 2021-11-02 end today. Counted since, empty or younger it is not asked about.
+  spoil(
+    'pot-old',
+    {
+      pots: [
+        'paint,size ml,left,opened,counted',
+        'brick red,17,60%,2021-11-02,2026-11-01',
+        'brick red,17,60%,2021-11-03,',
+        'earth wash,24,60%,2020-02-29,2025-03-01',
+        'earth wash,24,empty,2019-01-01,',
+        'earth wash,24,60%,2020-02-29,2025-02-28',
+        'slate,24,60%,2019-01-01,',
+        'brick red,17,60%,2019-01-01,2019-01-01',
+      ],
+      log: ledger('2026-10-01,slate,counted,50%,,,,,'),
+      settings: ['name,value', 'date,2026-11-02'],
+    },
+    'pots.csv row 2, "opened" (D2): this pot was opened on 2021-11-02, and nobody has looked into it since 2026-11-02. Does it still flow? If so count it, and write the day into counted; if not, take its row out.',
+    'pots.csv row 6, "opened" (D6): this pot was opened on 2020-02-29, and nobody has looked into it since 2025-02-29. Does it still flow? If so count it, and write the day into counted; if not, take its row out.',
+    'pots.csv row 8, "opened" (D8): this pot was opened on 2019-01-01, and nobody has looked into it since 2024-01-01. Does it still flow? If so count it, and write the day into counted; if not, take its row out.',
+  ),
+  spoil(
+    'pot-old',
+    {
+      pots: ['paint,size ml,left,opened', 'brick red,17,60%,2023-11-02', 'earth wash,24,,'],
+      settings: ['name,value', 'date,2026-11-02', 'years of an opened pot,3'],
+    },
+    'pots.csv row 2, "opened" (D2): this pot was opened on 2023-11-02, and nobody has looked into it since 2026-11-02. Does it still flow? If so count it, and write the day into counted; if not, take its row out.',
+  ),
   spoil(
     'log-too-many-pots',
     {

@@ -35,6 +35,7 @@ import type { From } from './open-sheet.js';
 import { openSwaps } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
+import { questionOldPots } from './question-old-pots.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
 import { anyPrice, priceKind } from './read-cell/read-price.js';
@@ -116,7 +117,7 @@ function checkAll(
   const terms = { price: priceKind({ currency, locale: settings.locale }) };
   const from = opener(tables, { terms, findings });
   const day = settings.date ?? known.today;
-  const percentOf = percentsOf(settings, known);
+  const likelyOf = likelyIn(settings, known);
 
   const isFromScratch = !tables.has('pots') && !unread.has('pots');
   const swapRows = openSwaps(from('swaps'));
@@ -129,7 +130,12 @@ function checkAll(
     (isFromScratch || potRows.has('paint')) &&
     !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
-  const { figures, zones, schemes } = checkPainted(from, { known, unread, paints: book, percentOf });
+  const { figures, zones, schemes } = checkPainted(from, {
+    known,
+    unread,
+    paints: book,
+    percentOf: likelyOf,
+  });
   const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
   const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
@@ -139,6 +145,7 @@ function checkAll(
   const used = { paints: book, paintOf: paints, army, schemes, swaps: swapsRead?.entries };
   const log = checkLog(logRows, { ...used, shops, pots, potRows, gather, day });
   recordUncounted(potRows, owned, log);
+  questionOldPots(pots, { sheet: potRows, log, years: likelyOf('years of an opened pot'), day });
   const isAnyHad = tables.has('pots') || tables.has('offers');
   const had = { had: isAnyHad ? hadBy(named.book, potRows, offerRows) : undefined, pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });
@@ -189,8 +196,8 @@ function checkPainted(from: (sheet: SheetName) => From, { known, unread, paints,
   return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, schemes };
 }
 
-/** The likely value of an assumption in percent: the painter's own, else that of the registry. */
-function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
+/** The likely value of an assumption: the painter's own, else that of the registry. */
+function likelyIn({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
   const own = new Map(overrides.map(({ name, likely }) => [name, likely]));
   return (name) => own.get(name) ?? assumptions.get(name)?.likely ?? 0;
 }
