@@ -51,17 +51,6 @@ describe('two files of one sheet, each with its own header row', () => {
     ]);
   });
 
-  it('are counted apart, row 2 of the one and row 2 of the other', async () => {
-    const { says } = await read({
-      'pots attic.csv': 'paint,size ml\nbrick red,17\n',
-      'pots desk.csv': 'paint,size ml\nbrick red,12\nearth wash,24\n',
-      'log.csv': 'date,paint,unit,step,figures\n2026-10-20,brick red,first spears,1,5\n',
-    });
-    expect(says[0]).toContain(
-      'write what is left into row 2 of pots attic.csv, row 2 of pots desk.csv, and the day',
-    );
-  });
-
   it('may be units of an army, of which none may stand in both', async () => {
     const { says } = await read({
       'pots.csv': 'paint,size ml\nbrick red,17\nearth wash,24\n',
