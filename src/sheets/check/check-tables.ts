@@ -12,27 +12,23 @@ import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
 import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
-import { checkOffers, type OfferSheet } from './check-offers.js';
-import { mergePaints, type PaintSheet, tellRepeatedPaints } from './check-paints.js';
-import { checkPots, type OwnedPot, type PotSheet } from './check-pots.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
-import { type CheckedShops, checkShops } from './check-shops.js';
+import type { CheckedShops } from './check-shops.js';
+import { checkStock, hadBy, recordUncounted } from './check-stock.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, type LeftAlone, makeFindings, type ReadAs } from './collect-findings.js';
-import { expandRanges } from './expand-ranges.js';
+import { expandSwaps } from './expand-swaps.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { nameModelParts } from './name-model-parts.js';
-import { namePaints } from './name-paints.js';
-import { type From, tablesOf } from './open-sheet.js';
-import { openSwaps } from './open-swaps.js';
+import type { From } from './open-sheet.js';
+import { openSwaps, type SwapSheet } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
-import { questionOwned } from './question-owned.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
 import { anyPrice, priceKind } from './read-cell/read-price.js';
@@ -122,9 +118,9 @@ function checkAll(tables: ReadonlyMap<SheetName, readonly Table[]>, run: Run): O
   const isNamed =
     potRows.has('paint') && !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
-  const { figures, zones, schemes } = checkPainted(from, { known, unread, paints: book, percentOf });
-  const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
-  const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
+  const painted = checkPainted(from, { known, unread, paints: book, percentOf, swapRows });
+  const { figures, zones, army, schemes } = painted;
+  const swaps = checkSwaps(painted.sheet, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
   const extras = checkExtras(from('extras'));
   const shelf = gatherShelf({
@@ -164,27 +160,6 @@ const opener =
     return { table, more, ...beside };
   };
 
-/** Paints, and what holds them: pots and offers. */
-function checkStock(
-  from: (sheet: SheetName) => From,
-  { day, areRangesKnown }: { readonly day: IsoDate; readonly areRangesKnown: boolean },
-) {
-  const ofPots = from('pots');
-  for (const table of tablesOf(ofPots)) questionOwned(table, ofPots.findings);
-  const potRows = readRows('pots', ofPots);
-  const paintRows = readRows('paints', from('paints'));
-  const writtenOffers = readRows('offers', from('offers'));
-  const named = nameAll(potRows, paintRows, writtenOffers);
-  const offerRows = expandRanges(writtenOffers, { ...named, areRangesKnown });
-  tellRepeatedPaints(paintRows, named.book);
-  const paints = mergePaints(named.book, named.describing, paintRows);
-  const owned = checkPots(potRows, { book: named.book, paints, day });
-  const pots = owned.map(({ pot }) => pot);
-  const shops = checkShops({ ...from('shops'), offers: offerRows });
-  const offers = checkOffers(offerRows, { paintBook: named.book, shopBook: shops.book, paints });
-  return { potRows, paintRows, offerRows, named, paints, owned, pots, shops, offers };
-}
-
 const onChosenDay = (settings: Sheets['settings'], { chosenDay }: Known): Sheets['settings'] =>
   chosenDay === undefined ? settings : { ...settings, date: chosenDay };
 
@@ -192,10 +167,14 @@ interface Painting extends Pick<Run, 'known' | 'unread'> {
   readonly paints: NameBook | undefined;
   /** The likely value of an assumption in percent. */
   readonly percentOf: (assumption: string) => number;
+  readonly swapRows: SwapSheet;
 }
 
 /** What is painted and how: a model's parts go by their names where zones or schemes have them. */
-function checkPainted(from: (sheet: SheetName) => From, { known, unread, paints, percentOf }: Painting) {
+function checkPainted(
+  from: (sheet: SheetName) => From,
+  { known, unread, paints, percentOf, swapRows }: Painting,
+) {
   const measured = checkFigures({ ...from('figures'), models: known.models });
   const { book: figures, modelParts } = measured;
   const zones = checkZones({ ...from('zones'), figures, modelParts, percentOf });
@@ -203,36 +182,15 @@ function checkPainted(from: (sheet: SheetName) => From, { known, unread, paints,
   const schemes = checkSchemes({ ...from('schemes'), paints, zones: areKnown ? zones.book : undefined });
   const { findings } = from('figures');
   const asked = { zones: zones.zones, schemes: schemes.schemes, findings };
-  return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, schemes };
+  const army = checkArmy({ ...from('army'), figures, schemes });
+  const byUnit = expandSwaps(swapRows, { army, schemes });
+  return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, ...byUnit };
 }
 
 /** The likely value of an assumption in percent: the painter's own, else that of the registry. */
 function percentsOf({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
   const own = new Map(overrides.map(({ name, likely }) => [name, likely]));
   return (name) => own.get(name) ?? assumptions.get(name)?.likely ?? 0;
-}
-
-/** Pots that every log row lowers, since nobody said on which day they were looked into. */
-function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheets['log']): void {
-  const logged = new Set(log.map(({ paint }) => paint));
-  const uncounted = owned.filter(
-    ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
-  );
-  sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
-}
-
-function nameAll(pots: PotSheet, paints: PaintSheet, offers: OfferSheet) {
-  const ofPots = { title: 'the pots sheet', sheet: pots };
-  const ofPaints = { title: 'the paints sheet', sheet: paints };
-  const describing = [ofPots, ofPaints];
-  const offered = offers.rows.flatMap(({ paint }) => paint ?? []);
-  return { describing, book: namePaints({ describing, offered, paints: ofPaints }) };
-}
-
-/** Paints that a pot or an offer holds, by their names everywhere. */
-function hadBy(book: NameBook, ...sheets: readonly (PotSheet | OfferSheet)[]): ReadonlySet<string> {
-  const named = sheets.flatMap(({ rows }) => rows.flatMap(({ paint }) => paint ?? []));
-  return new Set(named.map((name) => book.find(name) ?? name));
 }
 
 interface Used {
