@@ -87,6 +87,11 @@ export const useProblems = {
     says: 'a swap holds for every {expected} of its scheme and step, so this column is not read',
     hint: 'Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
   },
+  'swap-of-other-scheme': {
+    severity: 'error',
+    says: 'this unit is painted as "{expected}", not as "{found}"',
+    hint: 'Leave one of the two cells blank.',
+  },
   'swap-of-nothing': {
     severity: 'error',
     says: 'this row does not say what is swapped',

@@ -8,6 +8,7 @@ import { makeNameBook, type NameBook } from './keep-names.js';
 import type { From } from './open-sheet.js';
 import { cellText } from './read-cell/cell-kind.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
+import { tellOnce } from './tell-once.js';
 
 export type SchemeSheet = SheetOf<'schemes'>;
 export type SchemeRow = RowIn<'schemes'>;
@@ -24,6 +25,8 @@ export interface CheckedSchemes {
   /** The first row of each step. */
   readonly rowOf: ReadonlyMap<Step, SchemeRow>;
   readonly schemes: ReadonlyMap<string, Scheme>;
+  /** Of a scheme that one unit has for its swaps, which it is like. */
+  readonly copyOf: ReadonlyMap<string, string>;
   /** Undefined where the sheet or its column is missing. */
   readonly book: NameBook | undefined;
   /** Step numbers by scheme; a scheme with a step that could not be read has none. */
@@ -36,6 +39,7 @@ export function checkSchemes({ paints, zones, ...from }: Given): CheckedSchemes 
   for (const row of written.rows) checkNames(written, row, { paints, zones });
   const book = makeNameBook();
   const expanded = expandSchemes(written, { book, zones });
+  // A row may stand in several schemes and zones.
   const sheet = { ...tellOnce(written), rows: [...expanded.values()].flatMap((rows) => rows ?? []) };
   const schemes = new Map<string, Scheme>();
   const steps = new Map<string, ReadonlySet<number>>();
@@ -52,22 +56,7 @@ export function checkSchemes({ paints, zones, ...from }: Given): CheckedSchemes 
     sheet,
     [...schemes.values()].flatMap((scheme) => scheme.steps),
   );
-  return { sheet, schemes, rowOf, book: sheet.has('scheme') ? book : undefined, steps };
-}
-
-/** A row may stand in several schemes and zones: what is wrong with it is told once. */
-function tellOnce(sheet: SchemeSheet): SchemeSheet {
-  const told = new Map<SchemeRow['cells'], Set<string>>();
-  return {
-    ...sheet,
-    blame: (code, row, key, details) => {
-      const before = told.get(row.cells) ?? new Set();
-      told.set(row.cells, before);
-      const size = before.size;
-      if (before.add(`${code}\n${key}\n${details?.found ?? ''}`).size > size)
-        sheet.blame(code, row, key, details);
-    },
-  };
+  return { sheet, schemes, rowOf, copyOf: new Map(), book: sheet.has('scheme') ? book : undefined, steps };
 }
 
 type Books = Pick<Given, 'paints' | 'zones'>;

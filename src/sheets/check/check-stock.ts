@@ -1,9 +1,9 @@
 // Checks: paints, and what holds them: pots, offers and shops. In: their tables. Out: rows, and the book of paint names.
-import type { IsoDate } from '../../model/sheets.js';
+import type { IsoDate, Sheets } from '../../model/sheets.js';
 import type { SheetName } from '../../model/words.js';
 import { checkOffers, type OfferSheet } from './check-offers.js';
 import { mergePaints, type PaintSheet, tellRepeatedPaints } from './check-paints.js';
-import { checkPots, type PotSheet } from './check-pots.js';
+import { checkPots, type OwnedPot, type PotSheet } from './check-pots.js';
 import { checkShops } from './check-shops.js';
 import { makeFindings } from './collect-findings.js';
 import { expandRanges } from './expand-ranges.js';
@@ -66,4 +66,13 @@ function nameAll({ pots, paints, offers, wanted }: Naming) {
 export function hadBy(book: NameBook, ...sheets: readonly (PotSheet | OfferSheet)[]): ReadonlySet<string> {
   const named = sheets.flatMap(({ rows }) => rows.flatMap(({ paint }) => paint ?? []));
   return new Set(named.map((name) => book.find(name) ?? name));
+}
+
+/** Pots that every log row lowers, since nobody said on which day they were looked into. */
+export function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheets['log']): void {
+  const logged = new Set(log.filter(({ what }) => what === undefined).map(({ paint }) => paint));
+  const uncounted = owned.filter(
+    ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
+  );
+  sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
 }

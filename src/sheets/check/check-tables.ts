@@ -14,25 +14,21 @@ import { type CheckedArmy, checkArmy } from './check-army.js';
 import { checkExtras } from './check-extras.js';
 import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
-
-import type { OwnedPot, PotSheet } from './check-pots.js';
-
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
 import type { CheckedShops } from './check-shops.js';
-import { checkStock, hadBy } from './check-stock.js';
+import { checkStock, hadBy, recordUncounted } from './check-stock.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
 import { type Findings, makeFindings } from './collect-findings.js';
+import { expandSwaps } from './expand-swaps.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
 import type { NameBook } from './keep-names.js';
 import { nameModelParts } from './name-model-parts.js';
-
 import type { From } from './open-sheet.js';
-
-import { openSwaps } from './open-swaps.js';
+import { openSwaps, type SwapSheet } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
 import { questionLeast } from './question-least.js';
 import { questionOldPots } from './question-old-pots.js';
@@ -130,14 +126,9 @@ function checkAll(
     (isFromScratch || potRows.has('paint')) &&
     !['pots', 'paints', 'offers'].some((sheet) => unread.has(sheet as SheetName));
   const book = isNamed ? named.book : undefined;
-  const { figures, zones, schemes } = checkPainted(from, {
-    known,
-    unread,
-    paints: book,
-    percentOf: likelyOf,
-  });
-  const army = checkArmy({ ...from('army'), figures: figures.book, schemes });
-  const swaps = checkSwaps(swapRows, { paints: book, paintOf: paints, schemes });
+  const painted = checkPainted(from, { known, unread, paints: book, percentOf: likelyOf, swapRows });
+  const { figures, zones, army, schemes } = painted;
+  const swaps = checkSwaps(painted.sheet, { paints: book, paintOf: paints, schemes });
   const swapsRead = unread.has('swaps') ? undefined : swaps;
   const extras = checkExtras(from('extras'));
   const gather = (lives: Iterable<PotLife>) =>
@@ -182,10 +173,14 @@ interface Painting extends Pick<Run, 'known' | 'unread'> {
   readonly paints: NameBook | undefined;
   /** The likely value of an assumption in percent. */
   readonly percentOf: (assumption: string) => number;
+  readonly swapRows: SwapSheet;
 }
 
 /** What is painted and how: a model's parts go by their names where zones or schemes have them. */
-function checkPainted(from: (sheet: SheetName) => From, { known, unread, paints, percentOf }: Painting) {
+function checkPainted(
+  from: (sheet: SheetName) => From,
+  { known, unread, paints, percentOf, swapRows }: Painting,
+) {
   const measured = checkFigures({ ...from('figures'), models: known.models });
   const { book: figures, modelParts } = measured;
   const zones = checkZones({ ...from('zones'), figures, modelParts, percentOf });
@@ -193,22 +188,15 @@ function checkPainted(from: (sheet: SheetName) => From, { known, unread, paints,
   const schemes = checkSchemes({ ...from('schemes'), paints, zones: areKnown ? zones.book : undefined });
   const { findings } = from('figures');
   const asked = { zones: zones.zones, schemes: schemes.schemes, findings };
-  return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, schemes };
+  const army = checkArmy({ ...from('army'), figures, schemes });
+  const byUnit = expandSwaps(swapRows, { army, schemes });
+  return { figures: { ...measured, figures: nameModelParts(measured.figures, asked) }, zones, ...byUnit };
 }
 
 /** The likely value of an assumption: the painter's own, else that of the registry. */
 function likelyIn({ overrides }: Sheets['settings'], { assumptions }: Known): (name: string) => number {
   const own = new Map(overrides.map(({ name, likely }) => [name, likely]));
   return (name) => own.get(name) ?? assumptions.get(name)?.likely ?? 0;
-}
-
-/** Pots that every log row lowers, since nobody said on which day they were looked into. */
-function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log: Sheets['log']): void {
-  const logged = new Set(log.filter(({ what }) => what === undefined).map(({ paint }) => paint));
-  const uncounted = owned.filter(
-    ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
-  );
-  sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
 }
 
 interface Used {

@@ -1,5 +1,5 @@
 // Checks: columns of the painter's own in the swaps sheet that would narrow a swap down. In: its table. Out: a warning at each
-// such header, as a swap holds for a scheme, a step and a paint, and for nothing less.
+// such header, as a swap holds for a unit, a scheme, a step and a paint, and for nothing less.
 import { problem } from '../../problems/catalogue.js';
 import { cellAddress } from '../read/name-cell.js';
 import { isOpen } from '../spell-headers.js';
@@ -7,7 +7,7 @@ import type { Table } from '../table.js';
 import { type Findings, tell } from './collect-findings.js';
 import { isNote, wordsOf } from './near-headers.js';
 
-const narrower = ['unit', 'figure', 'zone', 'layer'] as const;
+const narrower = ['figure', 'zone', 'layer'] as const;
 
 /** A blank column narrows nothing down. */
 export function questionSwapColumns(table: Table, findings: Findings): void {

@@ -110,4 +110,12 @@ export const swaps = {
     called: 'use instead, stattdessen, à la place, en su lugar, invece, in plaats daarvan, zamiast',
     example: 'rust red',
   }),
+  unit: free('unit', nameKind, {
+    says: 'The unit for which this holds.',
+    blank: { means: 'every unit' },
+    from: 'army',
+    called:
+      'squad, regiment, Einheit, Trupp, unité, régiment, unidad, regimiento, unità, reparto, eenheid, oddział, jednostka',
+    example: 'first spears',
+  }),
 };
