@@ -1,8 +1,7 @@
 // Checks: how many pots a row of the pots sheet is. In: the row. Out: one size, and what is left in each; counts that do not
 // agree are told.
-import type { PotSheet } from './check-pots.js';
 import type { OneReading } from './read-cell/read-left.js';
-import type { RowIn } from './read-rows.js';
+import type { RowIn, SheetOf } from './read-rows.js';
 
 type Row = RowIn<'pots'>;
 
@@ -13,7 +12,7 @@ export interface RowOfPots {
 }
 
 /** A row that says two numbers of pots has none; one that says nothing has one. */
-export function expandPots(sheet: PotSheet, row: Row): RowOfPots {
+export function expandPots(sheet: SheetOf<'pots'>, row: Row): RowOfPots {
   const { sizeMl: size, left, count } = row;
   const ofSize = typeof size === 'object' ? size.count : undefined;
   const ofLeft = left?.how === 'several' ? left.of.length : undefined;

@@ -4,7 +4,7 @@ import { type OneReading, readOne } from './read-left.js';
 import { potVolume } from './read-number.js';
 
 /** What is left in pots of one row, one by one. */
-export interface SeveralReadings {
+interface SeveralReadings {
   readonly how: 'several';
   readonly of: readonly OneReading[];
 }
@@ -12,7 +12,7 @@ export interface SeveralReadings {
 export type WrittenReading = OneReading | SeveralReadings;
 
 /** Pots of one size. */
-export interface SeveralSizes {
+interface SeveralSizes {
   readonly count: number;
   readonly ml: number;
 }
