@@ -1,17 +1,14 @@
 // Checks: the schemes sheet. In: its rows, books of paints and zones. Out: schemes, their steps in order.
 import type { Scheme, Step } from '../../model/sheets.js';
 import { checkMix, stepOf } from './check-mix.js';
-import { leftOut } from './differ-scheme.js';
+import { leftOut, type SchemeRow, type SchemeSheet } from './differ-scheme.js';
 import { expandSchemes, splitZones } from './expand-schemes.js';
 import { foldName } from './fold-name.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import type { From } from './open-sheet.js';
 import { cellText } from './read-cell/cell-kind.js';
-import { type RowIn, readRows, type SheetOf } from './read-rows.js';
+import { readRows } from './read-rows.js';
 import { tellOnce } from './tell-once.js';
-
-export type SchemeSheet = SheetOf<'schemes'>;
-export type SchemeRow = RowIn<'schemes'>;
 
 interface Given extends From {
   /** Undefined where paints cannot be looked up. */

@@ -1,8 +1,11 @@
 // Checks: what a scheme has otherwise than the one that it begins like. In: the rows of that one, and those that differ. Out: its
 // rows as if written out; rows that change nothing, or that change one thing in two ways, are told.
-import type { SchemeRow, SchemeSheet } from './check-schemes.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
+import type { RowIn, SheetOf } from './read-rows.js';
+
+export type SchemeSheet = SheetOf<'schemes'>;
+export type SchemeRow = RowIn<'schemes'>;
 
 interface Likeness {
   /** The row that says what it begins like. */

@@ -1,7 +1,6 @@
 // Checks: schemes written short. In: rows of the schemes sheet. Out: the rows of each scheme as if they were written out: steps
 // numbered, lists of zones apart, and what a scheme begins like filled in.
-import type { SchemeRow, SchemeSheet } from './check-schemes.js';
-import { sharesStep } from './differ-scheme.js';
+import { type SchemeRow, type SchemeSheet, sharesStep } from './differ-scheme.js';
 import type { NameBook } from './keep-names.js';
 import { Mistake } from './read-cell/cell-kind.js';
 import { stepNumber } from './read-cell/read-count.js';

@@ -2,7 +2,8 @@
 // for which they hold; later stages know of schemes alone.
 import type { Unit } from '../../model/sheets.js';
 import type { CheckedArmy } from './check-army.js';
-import type { CheckedSchemes, SchemeRow } from './check-schemes.js';
+import type { CheckedSchemes } from './check-schemes.js';
+import type { SchemeRow } from './differ-scheme.js';
 import { findNearest } from './find-nearest.js';
 import { foldName } from './fold-name.js';
 import type { SwapRow, SwapSheet } from './open-swaps.js';

@@ -1,7 +1,6 @@
 // Checks: schemes that begin like another. In: rows by scheme. Out: the rows of each as if it were written out; circles and
 // beginnings that nobody knows are told.
-import type { SchemeRow, SchemeSheet } from './check-schemes.js';
-import { differ } from './differ-scheme.js';
+import { differ, type SchemeRow, type SchemeSheet } from './differ-scheme.js';
 import type { NameBook } from './keep-names.js';
 
 export interface Books {

@@ -75,6 +75,10 @@ export const baseWords: Called<'round' | 'square' | 'oval' | 'rectangle' | 'none
   none: 'keine, kein, aucun, sans, ninguna, sin, nessuna, geen, brak',
 };
 
+/** What armies are counted in. */
+export const figureWords =
+  'figures, figure, models, minis, miniatures, pcs, pieces, Figuren, Modelle, Miniaturen, Stück, Stk, figurines, pièces, figuras, modelos, miniaturas, piezas, modelli, miniature, pezzi, figuren, modellen, stuks, figurek, figurki, modeli, sztuk, szt';
+
 /** For what was paid: nothing. */
 export const giftWords =
   'gift, free, present, Geschenk, geschenkt, cadeau, offert, regalo, regalado, regalato, omaggio, gekregen, prezent';

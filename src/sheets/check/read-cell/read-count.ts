@@ -1,8 +1,8 @@
 // Checks: whole numbers. In: a cell. Out: a whole number inside its bounds, or a mistake.
-import { type Bound, numberKind } from './read-number.js';
+import { type Bound, figureThings, numberKind } from './read-number.js';
 
 const count = (noun: string, example: string, most: Bound) =>
-  numberKind({ noun, code: 'not-a-count', example, whole: true, most });
+  numberKind({ noun, code: 'not-a-count', example, whole: true, most, things: figureThings });
 
 const largestArmy: Bound = [1e6, 'the largest army, 1000000 figures'];
 
