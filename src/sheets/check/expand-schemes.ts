@@ -19,11 +19,19 @@ export function expandSchemes(
     if (rows === undefined) byScheme.set(scheme, [row]);
     else rows.push(row);
   }
+  let room = mostMore;
   const written = new Map<string, Written>();
   for (const [scheme, rows] of byScheme) {
     const like = rows.find((row) => row.like !== undefined);
     const numbered = like === undefined ? numberSteps(sheet, rows) : rows;
-    const apart = numbered.flatMap((row) => splitZones(row, given.zones));
+    const apart = numbered.flatMap((row) => {
+      const zones = splitZones(row, given.zones);
+      const isNew = room >= 0;
+      room -= zones.length - 1;
+      if (isNew && room < 0)
+        sheet.blame('too-many-in-all', row, 'zone', { expected: `${mostMore} rows more` });
+      return room < 0 ? [row] : zones;
+    });
     written.set(scheme, { scheme, rows: apart, like });
   }
   return resolveLikes(sheet, written, given);
@@ -51,10 +59,17 @@ function numberSteps(sheet: SchemeSheet, rows: readonly SchemeRow[]): readonly S
   return numbered;
 }
 
+/** There are not as many parts; a longer list is no list of zones, and asked about as one. */
+const mostZones = 100;
+/** Rows that lists of zones come to beside those written, which the memory has to hold. */
+const mostMore = 100_000;
+
 /** `tunic, trousers` is a row for each, unless a zone is called so. */
 export function splitZones(row: SchemeRow, zones: NameBook | undefined): readonly SchemeRow[] {
   const { zone } = row;
   if (zone === undefined || !zone.includes(',') || zones?.find(zone) !== undefined) return [row];
   const names = zone.split(',').flatMap((name) => (name.trim() === '' ? [] : [name.trim()]));
-  return names.length === 0 ? [row] : names.map((name) => ({ ...row, zone: name }));
+  return names.length === 0 || names.length > mostZones
+    ? [row]
+    : names.map((name) => ({ ...row, zone: name }));
 }
