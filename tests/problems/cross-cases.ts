@@ -208,7 +208,7 @@ const byRange = (...rows: readonly string[]): readonly string[] => [
   ...rows,
 ];
 const crowd = Array.from({ length: 1000 }, (_, at) => `hue ${at},17,Depot`);
-const manyRanges = Array.from({ length: 101 }, (_, at) => `Quay,o${at},3,,17,Depot,`);
+const manyRanges = Array.from({ length: 151 }, (_, at) => `Quay,o${at},3,,17,Depot,`);
 
 const offerCases: readonly ProblemCase[] = [
   spoil(
@@ -233,10 +233,10 @@ const offerCases: readonly ProblemCase[] = [
         'paint,size ml,pots',
         'brick red,17,',
         'earth wash,24,',
-        ...crowd.slice(0, 100).map(() => 'slate,17,1000'),
+        ...crowd.slice(0, 150).map(() => 'slate,17,1000'),
       ],
     },
-    'pots.csv row 103, "pots" (C103): with "1000" here, the rows of this sheet come to more than 100000 pots. Leave out what you do not paint with.',
+    'pots.csv row 153, "pots" (C153): with "1000" here, the rows of this sheet come to more than 150000 pots. Leave out what you do not paint with.',
   ),
   spoil(
     'too-many-in-all',
@@ -244,7 +244,7 @@ const offerCases: readonly ProblemCase[] = [
       pots: ['paint,size ml,range', 'brick red,17,', 'earth wash,24,', ...crowd],
       offers: byRange(...manyRanges),
     },
-    'offers.csv row 102, "range" (F102): with "Depot" here, the rows of this sheet come to more than 100000 offers. Leave out what you do not paint with.',
+    'offers.csv row 152, "range" (F152): with "Depot" here, the rows of this sheet come to more than 150000 offers. Leave out what you do not paint with.',
   ),
   spoil(
     'offer-without-price',

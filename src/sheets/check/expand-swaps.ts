@@ -1,6 +1,8 @@
 // Checks: swaps for one unit. In: rows of the swaps sheet, army, schemes. Out: the same as if such a unit had a scheme of its own,
 // for which they hold; later stages know of schemes alone.
+
 import type { Unit } from '../../model/sheets.js';
+import { mostRows } from '../most-rows.js';
 import type { CheckedArmy } from './check-army.js';
 import type { CheckedSchemes } from './check-schemes.js';
 import type { SchemeRow } from './differ-scheme.js';
@@ -13,9 +15,6 @@ interface Given {
   readonly army: CheckedArmy;
   readonly schemes: CheckedSchemes;
 }
-
-/** Rows that schemes of single units come to, which the memory has to hold. */
-const mostRows = 100_000;
 
 /** A unit that no row names keeps its scheme; one that a row names has that scheme by another name, such as `guard (first spears)`. */
 export function expandSwaps(sheet: SwapSheet, given: Given): Given & { readonly sheet: SwapSheet } {

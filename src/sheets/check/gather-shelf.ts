@@ -4,7 +4,9 @@ import type { PotLife } from '../../model/follow-pots.js';
 import type { IsoDate, Paint, Pot, Settings } from '../../model/sheets.js';
 import type { OwnedPot, PotSheet } from './check-pots.js';
 
-export interface HeldPot extends Pick<OwnedPot, 'pot' | 'emptyG'> {
+export interface HeldPot {
+  readonly pot: Pot;
+  readonly emptyG: number | undefined;
   /** The log says that it is there no more. */
   readonly isGone: boolean;
   readonly gramsPerMl: number;
@@ -26,7 +28,11 @@ interface Given {
 export function gatherShelf({ lives, owned, sheet, paints, assumptions, settings }: Given): Shelf {
   const isSpoilt = sheet.findings.problems.some((one) => one.sheet === 'pots' && one.severity === 'error');
   if (isSpoilt) return new Map();
-  const emptyGOf = new Map(owned.map(({ pot, emptyG }) => [nameOf(pot), emptyG]));
+  const emptyGOf = new Map(
+    owned.flatMap(({ pot, row: { emptyG } }) =>
+      emptyG === undefined ? [] : [[nameOf(pot), emptyG] as const],
+    ),
+  );
   const usual = (name: string): number | undefined =>
     settings.overrides.find((own) => own.name === name)?.likely ?? assumptions.get(name)?.likely;
   const shelf = new Map<string, HeldPot[]>();

@@ -2,8 +2,8 @@
 // that is older and was not counted since is asked about.
 import { groupByPaint } from '../../model/group-by-paint.js';
 import { holdsPaint } from '../../model/holds-paint.js';
-import type { IsoDate, LogRow, Pot } from '../../model/sheets.js';
-import type { PotSheet } from './check-pots.js';
+import type { IsoDate, LogRow } from '../../model/sheets.js';
+import type { OwnedPot, PotSheet } from './check-pots.js';
 
 interface Given {
   readonly sheet: PotSheet;
@@ -13,12 +13,10 @@ interface Given {
 }
 
 /** A count of its paint in the log is one of the pot. */
-export function questionOldPots(pots: readonly Pot[], { sheet, log, years, day }: Given): void {
+export function questionOldPots(owned: readonly OwnedPot[], { sheet, log, years, day }: Given): void {
   const counts = groupByPaint(log.filter(({ what }) => what === 'counted'));
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
-  for (const pot of pots) {
-    const row = rows.get(pot.row);
-    if (pot.openedOn === undefined || row === undefined || !holdsPaint(pot)) continue;
+  for (const { pot, row } of owned) {
+    if (pot.openedOn === undefined || !holdsPaint(pot)) continue;
     const oldOn = yearsAfter(pot.openedOn, years);
     const counted = [pot.countedOn ?? '', ...(counts.get(pot.paint) ?? []).map(({ date }) => date)];
     if (day < oldOn || counted.some((on) => on >= oldOn)) continue;

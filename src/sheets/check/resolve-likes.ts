@@ -1,5 +1,6 @@
 // Checks: schemes that begin like another. In: rows by scheme. Out: the rows of each as if it were written out; circles and
 // beginnings that nobody knows are told.
+import { mostRows } from '../most-rows.js';
 import { differ, type SchemeRow, type SchemeSheet } from './differ-scheme.js';
 import type { NameBook } from './keep-names.js';
 
@@ -19,9 +20,6 @@ export interface Written {
 }
 
 type Whole = Map<string, readonly SchemeRow[] | undefined>;
-
-/** Rows that likenesses come to, which the memory has to hold. */
-const mostRows = 100_000;
 
 /** In the order of `written`; undefined for a scheme whose beginning is not known. */
 export function resolveLikes(

@@ -1,4 +1,5 @@
 // Readers: how much of one source, a folder or a workbook, may still be read. In: cells and letters as they come. Out: an error once it is too much.
+import { mostRows } from '../most-rows.js';
 import { tooLarge } from './workbook-error.js';
 
 /** What all sheets together may still hold. */
@@ -8,18 +9,16 @@ export interface Room {
   letters: number;
 }
 
-/** What is checked and kept of a row takes two kilobytes at the most. */
-const MOST_ROWS = 150_000;
 /** A hundred thousand rows of twenty columns, blank cells before the last of a row counted. */
 const MOST_CELLS = 2_000_000;
 const MOST_LETTERS = 16_000_000;
 
-export const makeRoom = (): Room => ({ rows: MOST_ROWS, cells: MOST_CELLS, letters: MOST_LETTERS });
+export const makeRoom = (): Room => ({ rows: mostRows, cells: MOST_CELLS, letters: MOST_LETTERS });
 
 /** For rows that hold something. Throws a WorkbookError where the room is used up. */
 export function takeRows(room: Room, count: number): void {
   room.rows -= count;
-  if (room.rows < 0) throw tooLarge('more rows', inWords(MOST_ROWS));
+  if (room.rows < 0) throw tooLarge('more rows', inWords(mostRows));
 }
 
 /** Throws a WorkbookError where the room is used up. */

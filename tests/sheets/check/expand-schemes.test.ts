@@ -201,8 +201,8 @@ describe('a scheme like another', () => {
       '',
       '',
     ]);
-    const many = Array.from({ length: 102 }, (_, at) => [`guard ${at}`, '', '', '', '', '', '', 'levy']);
-    expect(codesOf(...long, ...many)[0]).toBe('too-many-in-all 1102 H1102');
+    const many = Array.from({ length: 152 }, (_, at) => [`guard ${at}`, '', '', '', '', '', '', 'levy']);
+    expect(codesOf(...long, ...many)[0]).toBe('too-many-in-all 1152 H1152');
   });
 });
 
