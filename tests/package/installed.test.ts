@@ -59,8 +59,12 @@ describe('the installed package', () => {
       expect.arrayContaining(['estimate.xlsx', 'plan.json', 'reorder.xlsx', 'report.html']),
     );
     expect(run('halfpot', ['start', 'book', '--workbook'])).toMatchObject({ code: 0, err: '' });
+    // Line ends hang on how long the names of the files are.
+    const bare = (out: string) => out.replaceAll(/[\w-]+\.(?:csv|xlsx)/g, 'FILE').replaceAll(/\s+/g, ' ');
     const { out } = run('halfpot', ['check', 'army']);
-    expect(run('halfpot', ['check', 'book/sheets.xlsx'])).toMatchObject({ code: 0, err: '', out });
+    const { out: ofBook, ...rest } = run('halfpot', ['check', 'book/sheets.xlsx']);
+    expect(rest).toMatchObject({ code: 0, err: '' });
+    expect(bare(ofBook)).toBe(bare(out));
   });
 
   it('plans to the byte as the sources do, templates compiled or not', async () => {
