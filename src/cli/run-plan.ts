@@ -114,6 +114,7 @@ function setByFlags(settings: Settings, wayToBuy: ReturnType<typeof readWayToBuy
 function fileList(folder: string): string[] {
   const says = [
     'open it in a browser',
+    'the shopping list for a phone',
     'the reorder list',
     'the same as a workbook',
     'the estimate, to try changes',

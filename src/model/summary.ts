@@ -210,6 +210,7 @@ export interface Summary {
   readonly restock: OrderSums | undefined;
   /** Both orders together. */
   readonly cashMinor: number;
+  readonly pots: number;
   /** Undefined for an army of nobody. */
   readonly stairs: StairSums | undefined;
   readonly budget: BudgetSums | undefined;

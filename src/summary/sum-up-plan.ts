@@ -21,6 +21,10 @@ export function sumUpPlan(results: PlanResults): Summary {
   const { estimate, costs, stock, ranges, order, restock, learned, assumptions, defaults } = results;
   const work = sumWork(estimate);
   const shelf = { ...results, assumptions: new Map(assumptions.map((one) => [one.name, one])) };
+  const sums = {
+    order: sumOrder(order, shelf),
+    restock: restock === undefined ? undefined : sumOrder(restock, shelf),
+  };
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
@@ -32,9 +36,9 @@ export function sumUpPlan(results: PlanResults): Summary {
     ahead: lookAhead(results),
     promise: judgePromise(results),
     buying: sumChoices(results),
-    order: sumOrder(order, shelf),
-    restock: restock === undefined ? undefined : sumOrder(restock, shelf),
+    ...sums,
     cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),
+    pots: sums.order.pots + (sums.restock?.pots ?? 0),
     stairs: sumStairs(results.stairs, order, results.figureCount),
     budget: sumBudget(results.budget),
     coats: sumCoats({ ...results, jobs: estimate.jobs.keys() }),

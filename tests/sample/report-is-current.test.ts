@@ -15,7 +15,7 @@ it('is planned without a word of trouble', () => {
   expect([run.code, run.err]).toEqual([0, '']);
 });
 
-it.each(['report.html', 'reorder.csv', 'reorder.xlsx', 'estimate.xlsx', 'plan.json'])(
+it.each(['report.html', 'shop.html', 'reorder.csv', 'reorder.xlsx', 'estimate.xlsx', 'plan.json'])(
   '%s is current',
   (name) => {
     const same = readFileSync(join(committed, name)).equals(readFileSync(join(fresh, name)));
