@@ -8,6 +8,7 @@ const page = /^<!doctype html>[\s\S]* – Halfpot<\/title>/i;
 const beginnings: ReadonlyMap<string, RegExp> = new Map([
   ['report.html', page],
   ['shop.html', page],
+  ['bench.html', page],
   ['reorder.csv', /^"?for"?[,;\t]"?entry"?[,;\t]/],
   ['plan.json', /^\{\s*"version":/],
 ]);

@@ -115,6 +115,7 @@ function fileList(folder: string): string[] {
   const says = [
     'open it in a browser',
     'the shopping list for a phone',
+    'cards for the bench, four to a page',
     'the reorder list',
     'the same as a workbook',
     'the estimate, to try changes',

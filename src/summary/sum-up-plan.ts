@@ -4,6 +4,7 @@ import type { Summary } from '../model/summary.js';
 import { judgeLasting } from './judge-lasting.js';
 import { judgePromise } from './judge-promise.js';
 import { lookAhead } from './look-ahead.js';
+import { sumBench } from './sum-bench.js';
 import { sumBudget } from './sum-budget.js';
 import { sumChoices } from './sum-choices.js';
 import { sumCoats } from './sum-coats.js';
@@ -44,6 +45,7 @@ export function sumUpPlan(results: PlanResults): Summary {
     coats: sumCoats({ ...results, jobs: estimate.jobs.keys() }),
     colours: sumColours(results),
     doubts: sumDoubts(ranges, learned),
+    bench: sumBench(shelf),
     timeTrust: trustTime(estimate.jobs, assumptions),
     firstUnit: first?.unit,
     isPostageKnown: !defaults.some(({ sheet, column }) => sheet === 'shops' && column === 'postage'),

@@ -6,7 +6,7 @@ import type { Assumptions } from '../../model/assumption.js';
 import type { LogRow, Paint, Pot } from '../../model/sheets.js';
 import { usualPotMl } from '../../model/usual-pot.js';
 import type { Estimate, Job, Line } from '../../model/work.js';
-import { sumTerms, type Terms } from '../list-terms.js';
+import { lineFor, sumTerms, type Terms } from '../list-terms.js';
 
 /** A row that can teach names its unit and how many figures it painted. */
 type TeachingRow = LogRow & { readonly unit: string; readonly figures: number };
@@ -60,10 +60,7 @@ interface Work {
 function termsOf({ job, lines }: Work, figures: number): Terms {
   const sum = sumTerms();
   const sittings = Math.ceil(figures / job.batch);
-  for (const line of lines) {
-    const onFigureMl = (line.onFigureMl / line.figures) * figures;
-    sum.add({ ...line, onFigureMl, leftoverMl: (line.leftoverMl / line.sittings) * sittings }, job.figure, 1);
-  }
+  for (const line of lines) sum.add(lineFor(line, { figures, sittings }), job.figure, 1);
   return sum.terms;
 }
 

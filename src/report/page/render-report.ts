@@ -5,6 +5,7 @@ import { drawOver, drawPair } from '../drawing/draw-over.js';
 import { drawShapes } from '../drawing/draw-shapes.js';
 import { drawShareBar } from '../drawing/draw-share-bar.js';
 import { viewReorder } from '../reorder/view-reorder.js';
+import { viewBench } from '../sections/bench/view.js';
 import { drawCostBar, drawPiece } from '../sections/costs/draw.js';
 import { drawPotAxis, drawPotBar } from '../sections/pots/draw.js';
 import { drawDoneBar } from '../sections/progress/draw.js';
@@ -42,3 +43,7 @@ export function renderReport(view: ReportView): Promise<string> {
 /** The list to buy, to take along: as self-contained as the report. */
 export const renderShop = (plan: Plan): Promise<string> =>
   fillTemplates('shop', viewShop(viewInputs(plan), viewReorder(plan)), { drawLid });
+
+/** The cards for the bench, another. */
+export const renderBench = (plan: Plan): Promise<string> =>
+  fillTemplates('bench', viewBench(viewInputs(plan)), { drawLid });

@@ -17,6 +17,7 @@ const frame = {
     use: 'Figures',
     weigh: 'Trust',
     sheets: 'Sheets',
+    bench: 'Bench cards',
     shop: 'Shopping list',
     everything: 'Print everything',
   },

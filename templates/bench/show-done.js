@@ -1,0 +1,6 @@
+// Acts: what is painted turns grey.
+
+/** Called whenever a tick is set. */
+function showTicks() {
+  for (const box of boxes) box.closest('li').classList.toggle('is-ticked', box.checked);
+}
