@@ -18,7 +18,7 @@ export interface BenchPaint {
   readonly isSwap: boolean;
   readonly coatMl: number;
   readonly coatHighMl: number;
-  /** Whole drops of the same, at least one; undefined for what is sprayed. */
+  /** Whole drops of the same, at least one; undefined for what is sprayed or spread. */
   readonly drops: number | undefined;
   readonly highDrops: number | undefined;
 }

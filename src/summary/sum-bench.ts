@@ -34,9 +34,10 @@ export function sumBench({ estimate, ranges, time, swaps, assumptions }: Inputs)
     return bench;
   };
   const cards = withCard
+    .filter(({ job }) => ranges.batches.has(job))
     .map(({ unit, job }): BenchCard => ({ unit, doneOnEvening: evenings.get(unit), bench: benchOf(job) }))
     .sort((a, b) => (a.doneOnEvening ?? Infinity) - (b.doneOnEvening ?? Infinity) || 0);
-  return { jobs, cards, more: unfinished.length - withCard.length };
+  return { jobs, cards, more: unfinished.length - cards.length };
 }
 
 interface JobInputs {
@@ -110,7 +111,7 @@ function isWaiting(
 
 /** A coat is as much as any other of the line; a coat that leaves some figures out as much as its share. */
 function sumPaint(
-  { paint, step, coats }: Line,
+  { paint, step, coats, method }: Line,
   { likelyMl, highMl }: BatchMl,
   { job, swaps, assumptions, spray }: StepInputs & { readonly spray: boolean },
 ): BenchPaint {
@@ -118,11 +119,13 @@ function sumPaint(
   const isSwap = swaps.some(
     ({ scheme, steps, by }) => scheme === job.scheme && by === paint && steps.includes(step),
   );
+  // A can has no drops, a paste is no liquid.
+  const isPoured = !spray && method !== 'spread';
   const [coatMl, coatHighMl] = [likelyMl / coats, highMl / coats];
   const drops = Math.max(1, Math.round(coatMl / dropMl));
   const highDrops = Math.max(drops, Math.ceil(coatHighMl / dropMl - 1e-9));
   return {
     ...{ paint, isSwap, coatMl, coatHighMl },
-    ...(spray ? { drops: undefined, highDrops: undefined } : { drops, highDrops }),
+    ...(isPoured ? { drops, highDrops } : { drops: undefined, highDrops: undefined }),
   };
 }

@@ -60,8 +60,8 @@ const benchPaint = z.object({
   isSwap: yesNo('True where it goes on instead of the paint that the scheme names.'),
   coatMl: ml('To put out for one coat.'),
   coatHighMl: ml('Enough for it nine times in ten.'),
-  drops: whole('The same in drops; null for what is sprayed.').nullable(),
-  highDrops: whole('Enough nine times in ten; null for what is sprayed.').nullable(),
+  drops: whole('The same in drops; null for what is sprayed or spread.').nullable(),
+  highDrops: whole('Enough nine times in ten; null for what is sprayed or spread.').nullable(),
 });
 
 const bench = z.object({

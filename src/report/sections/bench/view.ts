@@ -1,10 +1,9 @@
 // Report view: cards for the bench. In: the plan. Out: one card or more for each unit's next batch, all numbers as text.
-import type { BenchCard, BenchStep } from '../../../model/bench.js';
-import type { Plan } from '../../../model/plan.js';
-import { hexOf } from '../../words/hex-of.js';
+import type { BenchCard } from '../../../model/bench.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordDate } from '../../words/word-numbers.js';
 import { placeCards } from './place-cards.js';
+import { type StepInputs, type StepView, viewStep } from './view-step.js';
 import { type BenchWords, benchWords } from './words.js';
 
 export interface BenchView extends Pick<BenchWords, 'title' | 'lead' | 'labels'> {
@@ -26,25 +25,7 @@ interface CardView {
   /** '' where nothing is sprayed. */
   readonly caution: string;
   /** The command that writes its steps down. */
-  readonly log: string;
-}
-
-interface StepView {
-  readonly no: number;
-  /** Beside its box, for who can't see the card. */
-  readonly tick: string;
-  /** Which batch: a tick is for that one alone. */
-  readonly batch: number;
-  readonly zone: string;
-  readonly layer: string;
-  readonly coats: string;
-  readonly dries: string;
-  readonly paints: readonly {
-    readonly paint: string;
-    readonly hex: string;
-    readonly isSwap: boolean;
-    readonly amount: string;
-  }[];
+  readonly command: string;
 }
 
 /** In the order in which units are finished. */
@@ -54,47 +35,23 @@ export function viewBench({ plan, words, lang }: ViewInputs): BenchView {
   return {
     ...{ title: texts.title, lead: texts.lead, labels: texts.labels, lang },
     date: wordDate(plan.date, lang),
-    cards: cards.flatMap((card) =>
-      placeCards(card.bench.steps).map((steps) => viewCard(card, steps, { plan, texts })),
-    ),
+    cards: cards.flatMap((card) => viewCards(card, { plan, texts })),
     nothing: cards.length === 0 ? texts.nothing : '',
     more: texts.more(more),
   };
 }
 
-interface CardInputs {
-  readonly plan: Plan;
-  readonly texts: BenchWords;
-}
-
-function viewCard(card: BenchCard, steps: readonly BenchStep[], inputs: CardInputs): CardView {
+/** As many as the batch's steps take. */
+function viewCards(card: BenchCard, inputs: StepInputs): CardView[] {
   const { unit, bench } = card;
   const { texts } = inputs;
-  const sprays = steps.flatMap(({ method }) =>
-    method === 'spray can' || method === 'airbrush' ? [method] : [],
-  );
-  return {
+  const groups = placeCards(bench.steps.map((step) => viewStep(step, card, inputs)));
+  return groups.map((steps, at) => ({
     unit: unit.unit,
-    batch: texts.batch(unit.figure, bench),
+    batch: texts.batch(unit.figure, bench, at > 0),
     finished: texts.finished(card),
-    steps: steps.map((step) => viewStep(step, card, inputs)),
-    caution: texts.caution(sprays),
-    log: texts.log(unit.unit, steps, bench.figures),
-  };
-}
-
-function viewStep(step: BenchStep, { unit, bench }: BenchCard, { plan, texts }: CardInputs): StepView {
-  return {
-    no: step.step,
-    tick: texts.tick(unit.unit, step),
-    batch: bench.batch,
-    zone: step.zone,
-    layer: texts.layer(step, bench.figures),
-    coats: texts.coats(step),
-    dries: texts.dries(step),
-    paints: step.paints.map((one) => ({
-      ...{ paint: one.paint, hex: hexOf(plan, one.paint), isSwap: one.isSwap },
-      amount: texts.amount(one, step),
-    })),
-  };
+    steps,
+    caution: texts.caution(steps.flatMap(({ sprays }) => sprays)),
+    command: texts.command(unit.unit, steps, bench.figures),
+  }));
 }

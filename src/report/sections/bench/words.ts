@@ -25,17 +25,18 @@ export type BenchWords = ReturnType<typeof benchWords>;
 
 const cardWords = (say: NumberWords) => ({
   /** `lock keeper: batch 1 of 4, 10 figures` */
-  batch: (figure: string, { batch, batches, figures }: JobBench) => {
+  batch: (figure: string, { batch, batches, figures }: JobBench, isContinued: boolean) => {
     const which = batches === 1 ? '' : `batch ${sharedWords.some(say.count(batch), say.count(batches))}, `;
-    return `${nameOf(figure)}: ${which}${countOf(say, figures, 'figure')}`;
+    const all = `${nameOf(figure)}: ${which}${countOf(say, figures, 'figure')}`;
+    return isContinued ? `${all}, continued` : all;
   },
   finished: ({ doneOnEvening }: BenchCard) =>
     doneOnEvening === undefined ? '' : `Finished on evening ${say.count(doneOnEvening)}`,
   caution: (sprays: readonly Caution[]) =>
     [...new Set(sprays)].map((one) => cautionWords.blocks[one].says[0] ?? '').join(' '),
   /** The steps of one card, all logged at once. */
-  log: (unit: string, steps: readonly BenchStep[], figures: number) => {
-    const [first, last] = [steps[0]?.step, steps.at(-1)?.step];
+  command: (unit: string, steps: readonly { readonly no: number }[], figures: number) => {
+    const [first, last] = [steps[0]?.no, steps.at(-1)?.no];
     const range = first === last ? `${first}` : `${first}-${last}`;
     return `halfpot log SHEETS --unit ${quoteName(unit)} --steps ${range} --figures ${figures}`;
   },
@@ -56,8 +57,8 @@ const stepWords = (say: NumberWords) => ({
   amount: ({ coatMl, coatHighMl, drops, highDrops }: BenchPaint, { coats }: BenchStep) => {
     const each = coats === 1 ? '' : 'a coat: ';
     if (drops === undefined || highDrops === undefined)
-      return `${each}${say.ml(coatMl)}; enough in 9 of 10: ${say.ml(coatHighMl, mlDigits(coatMl))}`;
-    return `${each}${countOf(say, drops, 'drop')}, ${say.ml(coatMl)}; enough in 9 of 10: ${say.count(highDrops)}`;
+      return `${each}${say.ml(coatMl)}; enough in 9 of 10:\u00a0${say.ml(coatHighMl, mlDigits(coatMl))}`;
+    return `${each}${countOf(say, drops, 'drop')}, ${say.ml(coatMl)}; enough in 9 of 10:\u00a0${say.count(highDrops)}`;
   },
   dries: ({ driesMin, startNext }: BenchStep) =>
     `dries ${wordMinutes(driesMin, say)}${startNext ? ': start the next batch here' : ''}`,
