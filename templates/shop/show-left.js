@@ -1,5 +1,6 @@
 // Acts: what is still to be paid goes down as boxes are ticked. Postage counts until the last tick of a shop.
 
+const ticks = 'bought';
 const { locale, currency, digits, one, many } = document.body.dataset;
 const money = new Intl.NumberFormat(locale, { style: 'currency', currency, minimumFractionDigits: digits, maximumFractionDigits: digits });
 const [still, count, untick] = ['.still strong', '.still .count', '.still button'].map((which) => document.querySelector(which));

@@ -1,5 +1,6 @@
 // Acts: what is ticked is marked on the list to buy, and counted above it.
 
+const ticks = 'bought';
 const list = document.querySelector('.shopping');
 const ticked = make('p', '', { class: 'ticked', role: 'status' });
 list.prepend(ticked);

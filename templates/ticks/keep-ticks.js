@@ -1,6 +1,5 @@
-// Acts: ticks are kept in this browser, for as long as the list of a kind stays the same; the pages of a folder share them.
+// Acts: ticks are kept in this browser, for as long as the list stays the same. Pages of a folder share those of one kind.
 
-const { ticks } = document.querySelector('[data-ticks]').dataset;
 const boxes = [...document.querySelectorAll('.box input')];
 const listed = boxes.map((box) => `${box.getAttribute('aria-label')} ${box.value}`).join('\n');
 const key = `halfpot ${ticks} ${location.pathname.replace(/[^/]*$/, '')}`;

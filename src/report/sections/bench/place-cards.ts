@@ -1,9 +1,10 @@
 // Bench: which steps share a card. In: the steps of a batch, worded. Out: the same in groups that fit on A6.
 import type { StepView } from './view-step.js';
 
-/** Letters of a printed line, and of a name before it is cut; millimetres of a line, between steps, and for all steps of a card. */
-const [lineLetters, nameLetters] = [74, 24];
-const [lineMm, gapMm, cardMm] = [2.9, 1.2, 112];
+/** Letters of a printed line; of a name before it is cut, and what it then takes, since it stands in one piece. */
+const [lineLetters, nameLetters, cutLetters] = [74, 22, 40];
+/** Millimetres of a line, of the gap between steps, and of all steps of a card. */
+const [lineMm, gapMm, cardMm] = [2.9, 0.9, 109];
 
 /** In order. As many as fit by their letters, each of the usual width. */
 export function placeCards<Step extends StepView>(steps: readonly Step[]): Step[][] {
@@ -21,7 +22,7 @@ export function placeCards<Step extends StepView>(steps: readonly Step[]): Step[
   return cards;
 }
 
-const nameWidth = (name: string): number => Math.min(nameLetters, name.length);
+const nameWidth = ({ length }: string): number => (length > nameLetters ? cutLetters : length);
 
 const countLetters = ({ zone, layer, paints, coats, dries }: StepView): number =>
   paints.reduce(
