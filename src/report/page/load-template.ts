@@ -9,7 +9,7 @@ const [firstFolder, lastFolder] = ['page', 'widths'];
 /** Pages beside the report, each in a folder of its own. */
 const smallPages = ['shop', 'bench'] as const;
 export type PageName = 'report' | (typeof smallPages)[number];
-export const pageNames: readonly PageName[] = ['report', ...smallPages];
+const pageNames: readonly PageName[] = ['report', ...smallPages];
 
 /** What small pages have in common, and what they have from the report. */
 const [smallFolder, sharedFile] = ['small', 'page/1-pigments.css'];
@@ -17,7 +17,7 @@ const [smallFolder, sharedFile] = ['small', 'page/1-pigments.css'];
 /** How ticks are kept, for all pages alike. */
 const ticksFolder = 'ticks';
 
-export interface PageFiles {
+interface PageFiles {
   readonly page: string;
   readonly sheet: PageSheet;
 }
