@@ -38,11 +38,11 @@ describe('the next batch', () => {
     });
   });
 
-  // The 90 % quantile of a normal with deviation 0.1 about 1 is 1 + 0.1 x 1.2816; of ten thousand draws it is off by 0.0017.
+  // The 90 % quantile of a normal with deviation 0.1 about 1 is 1 + 0.1 x 1.2816; of two thousand draws it is off by 0.0038.
   it('is enough by the difference between batches alone, where nothing else is in doubt', () => {
     const [[, lines = []] = []] = drawnOf(armyOf(25), holdExact(registry, everyLikely)).batches;
     expect(lines).toHaveLength(3);
-    for (const { likelyMl, highMl } of lines) expect(Math.abs(highMl / likelyMl - 1.128)).toBeLessThan(0.006);
+    for (const { likelyMl, highMl } of lines) expect(Math.abs(highMl / likelyMl - 1.128)).toBeLessThan(0.012);
   });
 
   // The painter's high over its likely, since its two-piece lognormal has just that P90.
