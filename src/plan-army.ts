@@ -11,18 +11,21 @@ import { type Colours, openColours } from './colour/open-colours.js';
 import { suggestUndercoats } from './colour/suggest-undercoats.js';
 import { costArmy, costWhole } from './cost/cost-army.js';
 import { pricesOfUse } from './cost/prices-of-use.js';
-import { addUpDemands, demandMl } from './estimate/add-up-demands.js';
+import { addUpDemands } from './estimate/add-up-demands.js';
 import { cutArmy } from './estimate/cut-army.js';
 import { estimateArmy, measureFigures, remainingNeeds } from './estimate/estimate-army.js';
 import { findCautions } from './estimate/find-cautions.js';
 import { listDemands, listDemandsAnew } from './estimate/list-demands.js';
+import { listPastWork } from './estimate/list-past-work.js';
 import { sumCoats, sumMl } from './estimate/sum-coats.js';
+import { findDone } from './estimate/track-progress.js';
 import type { Assumptions } from './model/assumption.js';
 import { type CoatChoices, differenceBands } from './model/colour.js';
-import type { Plan, PlanResults } from './model/plan.js';
-import type { IsoDate, Sheets } from './model/sheets.js';
-import type { PaintStock } from './model/stock.js';
-import type { Estimate, Line } from './model/work.js';
+import { potsThere } from './model/follow-pots.js';
+import { type Lacking, lackable, type Plan, type PlanResults } from './model/plan.js';
+import type { IsoDate, Sheets, Unit } from './model/sheets.js';
+import type { CountedStock, PaintStock } from './model/stock.js';
+import type { Estimate, Line, UnitDemand } from './model/work.js';
 import type { Buying } from './order/choose-counts.js';
 import { placeOrder, priceNeeds } from './order/choose-order.js';
 import { climbStairs } from './order/climb-stairs.js';
@@ -38,19 +41,24 @@ import { spendBudget } from './order/spend-budget.js';
 import { drawArmy, drawingFor, drawLack } from './ranges/draw-army.js';
 import { drawStages, stagesDrawing } from './ranges/draw-stages.js';
 import { chanceMet } from './ranges/fill-shelf.js';
+import { findReach } from './ranges/find-reach.js';
 import { learnFromLog } from './ranges/learn/learn-from-log.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { onlyPaints, sumUpPromise } from './ranges/sum-up-promise.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findLacking, findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
+import { valueShelf } from './stock/value-shelf.js';
 import { sumUpPlan } from './summary/sum-up-plan.js';
 import { minutesOfLine } from './time/minutes-of-coat.js';
 import { planTime } from './time/plan-time.js';
 import { sumBrushMinutes } from './time/sum-brush-minutes.js';
 
 export { registry } from './assumptions/registry.js';
+export { applySwaps } from './colour/apply-swaps.js';
 export { likenFigure } from './estimate/liken-figure.js';
+export { potsThere } from './model/follow-pots.js';
+export { holdsPaint } from './model/holds-paint.js';
 export { openSolver } from './order/solver/open-solver.js';
 
 /** How the order is searched for, what may be spent, and how many draws say how sure; each has its default. */
@@ -63,22 +71,29 @@ export interface PlanOptions extends Search {
   readonly army?: Sheets['army'] | undefined;
 }
 
+/** Units with nothing left to do. */
+export const findDoneUnits = (sheets: Sheets): ReadonlySet<Unit> => findDone(applySwaps(sheets));
+
 /** Plans an army on a day: how much paint, what is missing, what to buy, what it costs, how sure. Repeatable. */
 export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptions = {}): Promise<Plan> {
-  const all = applySwaps(given);
+  const all = { ...applySwaps(given), pots: potsThere(given) };
   const { settings, paints } = all;
   const colours = await openColours(paints.values());
-  const assumed = overrideAssumptions(registry, settings.overrides);
-  const estimateFirst = () => estimateWork(all, { colours, assumptions: assumed }).estimate;
-  const { beliefs, learned } = learnFromLog({ ...all, assumptions: assumed, estimateFirst });
+  const assumed = { colours, assumptions: overrideAssumptions(registry, settings.overrides) };
+  const estimateFirst = () => estimateWork(all, assumed).estimate;
+  const { beliefs, learned } = learnFromLog({ ...all, ...assumed, pots: given.pots, estimateFirst });
   const sheets = { ...all, army: options.army ?? all.army };
   const { assumptions } = beliefs;
   const { estimate, coats } = estimateWork(sheets, { colours, assumptions });
 
-  const counted = takeStock(sheets, estimate.needs, assumptions);
+  const shown = { colours, assumptions, estimate };
+  const takeShelf = openShelf(given, all, { ...shown, army: options.army });
+  const counted = takeShelf(sheets, estimate.needs);
   const drawing = drawingFor(estimate.needs.size, options.draws);
-  const drawn = drawArmy({ estimate, stock: counted, beliefs }, drawing);
-  const fresh = drawLack({ estimate, stock: counted, beliefs }, { ...drawing, seed: drawing.seed + 1 });
+  const inputs = { estimate, stock: counted, beliefs };
+  const drawn = drawArmy(inputs, drawing);
+  const fresh = drawLack(inputs, { ...drawing, seed: drawing.seed + 1 });
+  const work = drawStages(inputs, stagesDrawing(estimate.needs.size));
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
@@ -86,35 +101,48 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const freshOffered = onlyPaints(fresh, canBuy);
   const aim = aimOf(settings);
   const { order, toBuyMl, choices } = await weighChoices({
-    ...{ aim, drawn, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
-    work: drawStages({ estimate, stock: counted, beliefs }, stagesDrawing(estimate.needs.size)),
+    ...{ aim, drawn, work, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
     metBy: (found) => chanceMet(freshOffered, found),
   });
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
+  const marginOf = promiseRatios(toBuyMl, counted);
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
-  const isRestocking = settings.restock === 'shelf';
+  const lacking = listLacking(all);
+  const isRestocking = settings.restock === 'shelf' || lacking.includes('army');
   const restock = isRestocking
-    ? await orderRestock({ stock, army: order }, market, sharing('shelf', buying))
+    ? await orderRestock({ stock, army: order, marginOf }, market, sharing('shelf', buying))
     : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, assumptions, buyPerMl, ...pricesOfUse(costs) });
 
-  const table: Table = { sheets, colours, assumptions, market, buying, estimate, coats, stock };
-  const marginOf = promiseRatios(toBuyMl, stock);
+  const demands = listDemands(estimate, assumptions);
+  const table: Table = { ...shown, sheets, market, buying, coats, demands, stock, takeShelf };
   const results: PlanResults = {
-    ...{ settings, paints, estimate, stock, order, aim, choices, restock, costs, ranges, promised, learned },
+    ...{ settings, paints, estimate, demands, stock, order, aim, choices },
+    ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
     swaps: listSwaps(given, colours),
     time: planTime(estimate, assumptions),
-    date: settings.date ?? today,
-    figureCount: countFigures(sheets),
+    ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
+    money: valueShelf(given, stock, assumptions),
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
+    read: sheets.read,
+    lacking,
   };
   return { ...results, summary: sumUpPlan(results) };
+}
+
+/** How each paint of the shelf stands on a day, at the likely values before any weighing. */
+export async function takeShelfNow(given: Sheets): Promise<CountedStock[]> {
+  const all = { ...applySwaps(given), pots: potsThere(given) };
+  const assumptions = overrideAssumptions(registry, all.settings.overrides);
+  const colours = await openColours(all.paints.values());
+  const { estimate } = estimateWork(all, { colours, assumptions });
+  return openShelf(given, all, { colours, assumptions, estimate, army: undefined })(all, estimate.needs);
 }
 
 /** What the further questions are asked of, once the army is planned. */
@@ -126,7 +154,28 @@ interface Table {
   readonly buying: Buying;
   readonly estimate: Estimate;
   readonly coats: CoatChoices;
+  readonly demands: readonly UnitDemand[];
   readonly stock: readonly PaintStock[];
+  readonly takeShelf: TakeShelf;
+}
+
+/** The shelf against some needs, whatever paints are changed. */
+type TakeShelf = (sheets: Sheets, needs: Estimate['needs']) => CountedStock[];
+
+/** Pots as they were given, since the log moves them; units that are not planned for have lowered them all the same. */
+function openShelf(
+  { pots }: Sheets,
+  all: Sheets,
+  given: Pick<Table, 'colours' | 'assumptions' | 'estimate'> & Pick<PlanOptions, 'army'>,
+): TakeShelf {
+  const { assumptions, army } = given;
+  const isPart = army !== undefined && all.log.length > 0;
+  const past = listPastWork(
+    all.log,
+    isPart ? estimateWork(all, given).estimate : given.estimate,
+    assumptions,
+  );
+  return (sheets, needs) => takeStock({ ...sheets, pots, past }, needs, assumptions);
 }
 
 /** Promised need over likely need of a paint. */
@@ -142,7 +191,7 @@ function estimateWork(sheets: Sheets, { colours, assumptions }: Pick<Table, 'col
 /** More figures and fewer: the staircase, and what a budget finishes, at the promise's margin. */
 async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: number | undefined) {
   const { sheets, assumptions, market, buying, estimate, stock } = table;
-  const demands = scaleDemands(listDemands(estimate, assumptions), marginOf);
+  const demands = scaleDemands(table.demands, marginOf);
   const demandsAnew = scaleDemands(listDemandsAnew(estimate, assumptions), marginOf);
   const needsAt = addUpDemands([...demands, ...demandsAnew]);
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
@@ -154,7 +203,7 @@ async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: numb
     const needs = remainingNeeds(estimateWork(fewer, table).estimate);
     return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, again);
   };
-  const spending = { demands, demandMl, haveMl: haveMlOf(stock), market, buying, planAgain };
+  const spending = { demands, haveMl: haveMlOf(stock), market, buying, planAgain };
   return { stairs, budget: await spendBudget(budgetMinor, spending) };
 }
 
@@ -186,13 +235,16 @@ async function askColours(table: Table, marginOf: MarginOf) {
 
 /** The whole army with another primer, as far as primers are compared. */
 async function tryPrimer(changed: Sheets, { market, buying, ...table }: Table) {
-  const { assumptions } = table;
+  const { assumptions, takeShelf } = table;
   const estimate = changed === table.sheets ? table.estimate : estimateWork(changed, table).estimate;
-  const stock = takeStock(changed, estimate.needs, assumptions);
+  const stock = takeShelf(changed, estimate.needs);
   const order = await priceNeeds(findShort(stock), market, buying);
   const useCost = costWhole(changed, { estimate, stock, order });
   const minutes = sumBrushMinutes(estimate, assumptions);
   return { coats: sumCoats(estimate), ml: sumMl(estimate), useCost, minutes };
 }
+
+/** Without an army there is only the shelf to speak of; without pots all is from scratch. */
+const listLacking = (sheets: Sheets): Lacking[] => lackable.filter((sheet) => sheets[sheet].length === 0);
 
 const countFigures = ({ army }: Sheets): number => army.reduce((total, { count }) => total + count, 0);

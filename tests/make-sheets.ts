@@ -110,6 +110,7 @@ export function makeSheets({
     swaps: [],
     settings: { currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army', overrides: [] },
     defaults: [],
+    read: [],
     ...rest,
     paints: entries,
     shops: new Map(shops.map((shop) => [shop.shop, shop])),

@@ -2,8 +2,8 @@
 import type { Sheets } from './read-or-show.js';
 import { countOf } from './show-problems.js';
 
-/** `  army      8 units, 109 figures`; a sheet without rows has no line. */
-export function listFound(sheets: Sheets): string[] {
+/** By sheet: `8 units, 109 figures`; a sheet without rows has none. */
+export function countFound(sheets: Sheets): ReadonlyMap<string, string> {
   const figures = sheets.army.reduce((sum, { count }) => sum + count, 0);
   const steps = [...sheets.schemes.values()].reduce((sum, scheme) => sum + scheme.steps.length, 0);
   const paints = new Set(sheets.pots.map(({ paint }) => paint)).size;
@@ -22,5 +22,5 @@ export function listFound(sheets: Sheets): string[] {
     ['extras', sheets.extras.length, countOf(sheets.extras.length, 'extra')],
     ['log', sheets.log.length, countOf(sheets.log.length, 'row')],
   ];
-  return found.filter(([, count]) => count > 0).map(([sheet, , words]) => `  ${sheet.padEnd(8)}  ${words}`);
+  return new Map(found.filter(([, count]) => count > 0).map(([sheet, , words]) => [sheet, words]));
 }

@@ -5,9 +5,11 @@ import { argv, stderr, stdout } from 'node:process';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
 import { nameFault } from './name-fault.js';
+import type { CheckFlags } from './run-check.js';
 import type { LogFlags } from './run-log.js';
 import type { MeasureFlags } from './run-measure.js';
 import type { PlanFlags } from './run-plan.js';
+import type { ArrivedFlags, BoughtFlags, CountFlags } from './run-pots.js';
 
 /** Where the report goes unless said otherwise. */
 const usualFolder = 'halfpot-report';
@@ -31,7 +33,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     );
   program
     .command('start')
-    .description('write starter sheets to fill in')
+    .description('write starter sheets to fill in; beside sheets of yours, those that are missing')
     .argument('<folder>', 'where they go; made if it is not there')
     .option('--workbook', 'one workbook with dropdowns instead of CSV files')
     .addHelpText('after', example('start my-army', 'writes twelve small sheets into the new folder my-army'))
@@ -43,12 +45,13 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
     .command('check')
     .description('say what is wrong in the sheets, and what was found')
     .argument('[sheets]', sheetsSays, '.')
-    .addHelpText('after', example('check my-army', 'names every cell that can not be read; writes nothing'))
-    .action(async (sheets: string) => {
+    .option('--write-columns', 'write what your headers were taken for into columns.csv, to be mended')
+    .addHelpText('after', example('check my-army', 'names every cell that can not be read'))
+    .action(async (sheets: string, flags: CheckFlags) => {
       const { runCheck } = await import('./run-check.js');
-      process.exitCode = await runCheck(sheets);
+      process.exitCode = await runCheck(sheets, flags);
     });
-  for (const define of [definePlan, defineLog, defineMeasure]) define(program);
+  for (const define of [definePlan, defineLog, definePots, defineMeasure]) define(program);
   return program;
 }
 
@@ -102,16 +105,18 @@ function defineMeasure(program: Command): void {
 function defineLog(program: Command): void {
   program
     .command('log')
-    .description('write down what was used, in log.csv beside the sheets')
+    .description('write down what was used or painted, in log.csv beside the sheets')
     .argument('[sheets]', sheetsSays, '.')
-    .requiredOption('--paint <name>', 'the paint used', once)
+    .option('--paint <name>', 'the paint used; a name may be cut short where one alone begins so', once)
     .option('--unit <name>', 'the unit worked on', once)
     .option('--step <number>', 'the step worked on', once)
+    .option('--steps <range>', 'all paints of the steps 2-5 of the unit', once)
     .option('--figures <number>', 'how many figures have had this paint in this step', once)
     .option('--before <grams>', 'what the pot weighed before', once)
     .option('--after <grams>', 'what it weighs now', once)
     .option('--used <ml>', 'what was used, where the pot was not weighed', once)
     .option('--date <day>', 'the day of the work, written 2026-03-14 (default: today)', once)
+    .option('--undo', undoSays)
     .addHelpText(
       'after',
       example(
@@ -124,6 +129,54 @@ function defineLog(program: Command): void {
       process.exitCode = await runLog(sheets, flags);
     });
 }
+
+function definePots(program: Command): void {
+  const define = (name: string, says: string, shown: string): Command =>
+    program
+      .command(name)
+      .description(says)
+      .argument('[sheets]', sheetsSays, '.')
+      .option('--date <day>', 'the day, written 2026-03-14 (default: today)', once)
+      .option('--undo', undoSays)
+      .addHelpText('after', shown);
+  define(
+    'bought',
+    'write down that an order was placed: its pots are on their way',
+    example('bought my-army my-report/reorder.csv', 'takes what that plan lists as bought'),
+  )
+    .argument('[order]', 'the reorder.csv of a plan', `${usualFolder}/reorder.csv`)
+    .option('--shop <name>', 'only what is bought there', once)
+    .option('--again', 'also where the log has all of it already')
+    .action(async (sheets: string, order: string, flags: BoughtFlags) => {
+      const { runBought } = await import('./run-pots.js');
+      process.exitCode = await runBought(sheets, order, flags);
+    });
+  define(
+    'arrived',
+    'write down that what was bought stands on the shelf',
+    example('arrived my-army', 'puts all that is on its way on the shelf'),
+  )
+    .option('--shop <name>', 'only what was bought there', once)
+    .action(async (sheets: string, flags: ArrivedFlags) => {
+      const { runArrived } = await import('./run-pots.js');
+      process.exitCode = await runArrived(sheets, flags);
+    });
+  define(
+    'count',
+    'write down what is left in a pot; in a terminal, without --paint, asks for each',
+    example('count my-army --paint Oat --pots 1 --left 40%', 'writes that one pot of Oat is there, at 40 %'),
+  )
+    .option('--paint <name>', 'the paint that was counted', once)
+    .option('--left <amount>', 'what is left in the pot in use: 40%, 7.5 ml, 31.2 g', once)
+    .option('--size <ml>', 'which pot, where there are pots of several sizes', once)
+    .option('--pots <number>', 'how many pots there are', once)
+    .action(async (sheets: string, flags: CountFlags) => {
+      const { runCount } = await import('./run-pots.js');
+      process.exitCode = await runCount(sheets, flags);
+    });
+}
+
+const undoSays = 'take back what this command wrote last';
 
 /** The value of a flag; given twice, nobody could tell which of the two is meant. */
 const collect = (value: string, before: readonly string[] = []): readonly string[] => [...before, value];

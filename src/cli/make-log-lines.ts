@@ -1,5 +1,5 @@
-// Command line: the bytes of a new log row. In: its cells, what the log holds, a sheet to take after. Out: bytes for its end.
-import { placeCells } from '../sheets/append/check-log-row.js';
+// Command line: the bytes of new log rows. In: their cells, what the log holds, a sheet to take after. Out: bytes for its end.
+import { placeCells, type TypedCells } from '../sheets/append/check-log-rows.js';
 import { encodeRows, Unwritable } from '../sheets/append/encode-row.js';
 import { columns } from '../sheets/columns/columns.js';
 import { type CsvShape, readCsvShape } from '../sheets/read/read-csv-shape.js';
@@ -7,8 +7,7 @@ import { UsageError } from './end-run.js';
 
 interface Lines {
   readonly file: string;
-  /** By header. */
-  readonly cells: ReadonlyMap<string, string>;
+  readonly rows: readonly TypedCells[];
   /** Undefined: there is no log yet. */
   readonly held: Uint8Array | undefined;
   /** The pots sheet beside it, whose delimiter and line ends a new log takes. */
@@ -20,15 +19,15 @@ const plain: CsvShape = { encoding: 'utf-8', delimiter: ',', lineEnd: '\r\n', en
 /** Tells spreadsheets that the text is UTF-8. */
 const byteOrderMark = Buffer.from('\ufeff');
 
-/** The row, under a header row where the log holds none. Throws a UsageError for a log that cannot take it. */
-export function makeLogLines({ file, cells, held, likeness }: Lines): Uint8Array {
+/** The rows, under a header row where the log holds none. Throws a UsageError for a log that cannot take it. */
+export function makeLogLines({ file, rows, held, likeness }: Lines): Uint8Array {
   const place = { file, sheet: 'log' } as const;
   const shape = held === undefined ? shapeLike(likeness) : readCsvShape(held, place);
   if (shape === undefined) throw new UsageError(`${file} is not a text file any more. Nothing was written.`);
   const isNew = shape.headers.length === 0;
   const headers = isNew ? columns.log.map(({ header }) => header) : shape.headers;
-  const row = placeCells({ headers }, cells);
-  const bytes = encodeRows(isNew ? [headers, row] : [row], shape);
+  const placed = rows.map((cells) => placeCells({ headers }, cells));
+  const bytes = encodeRows(isNew ? [headers, ...placed] : placed, shape);
   if (bytes instanceof Unwritable)
     throw new UsageError(
       `${file} is in Windows-1252, which cannot write "${bytes.letters}". Save it as "CSV UTF-8" and try again.`,

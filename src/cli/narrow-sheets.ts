@@ -1,6 +1,7 @@
 // Command line: --until and --without. In: their texts, checked sheets. Out: the sheets with a part of the army, and without offers
 // that are sold out.
-import { findNearest } from '../sheets/check/find-nearest.js';
+import { findDoneUnits } from '../plan-army.js';
+import { joinOr, listNearest } from '../sheets/check/find-nearest.js';
 import { foldName } from '../sheets/check/fold-name.js';
 import { UsageError } from './end-run.js';
 import type { Sheets } from './read-or-show.js';
@@ -10,12 +11,17 @@ type Unit = Sheets['army'][number];
 export interface Narrowing {
   /** A unit, or a number of figures: what comes after it waits. */
   readonly until?: string | undefined;
+  /** What cash there is, as written: it finishes a part of an army too. */
+  readonly budget?: string | undefined;
   /** `shop: offer`, each sold out. */
   readonly without?: readonly string[] | undefined;
 }
 
 /** The sheets without what is sold out, and the part of the army to plan for. */
-export function narrowSheets(sheets: Sheets, { until, without = [] }: Narrowing) {
+export function narrowSheets(sheets: Sheets, { until, budget, without = [] }: Narrowing) {
+  const ofArmy = until === undefined ? budget && '--budget' : '--until';
+  if (ofArmy && sheets.army.length === 0)
+    throw new UsageError(`${ofArmy} is about an army, and your sheets have none.`);
   const offers = without.reduce(sellOut, sheets.offers);
   return { sheets: { ...sheets, offers }, army: until === undefined ? undefined : cutArmy(sheets, until) };
 }
@@ -27,19 +33,20 @@ function sellOut(offers: Sheets['offers'], text: string): Sheets['offers'] {
   return offers.map((offer, at) => (at === found ? { ...offer, available: 0 } : offer));
 }
 
-const wordNear = (text: string, names: readonly string[], shape: string): string => {
-  const near = findNearest(text, names);
-  return near === '' ? `Write it as ${shape}, as your sheets have it.` : `Near it is "${near}".`;
-};
+function wordNear(text: string, names: readonly string[], shape: string): string {
+  const near = listNearest(text, names).map((name) => `"${name}"`);
+  return near.length === 0 ? `Write it as ${shape}, as your sheets have it.` : `Near it is ${joinOr(near)}.`;
+}
 
 /** In the order of painting: by priority, then as listed. */
-function cutArmy({ army, schemes }: Sheets, until: string): readonly Unit[] {
+function cutArmy(sheets: Sheets, until: string): readonly Unit[] {
+  const { army } = sheets;
   const painted = [...army].sort((a, b) => a.priority - b.priority || a.row - b.row);
   const last = painted.findIndex(({ unit }) => foldName(unit) === foldName(until));
   if (last >= 0) {
     const unit = painted[last] as Unit;
-    const hasWork = schemes.get(unit.scheme)?.steps.some(({ step }) => step > unit.done);
-    if (!hasWork) throw new UsageError(`"${unit.unit}" is done: name a unit with work left in --until.`);
+    if (findDoneUnits(sheets).has(unit))
+      throw new UsageError(`"${unit.unit}" is done: name a unit with work left in --until.`);
     const kept = new Set(painted.slice(0, last + 1));
     return army.filter((one) => kept.has(one));
   }

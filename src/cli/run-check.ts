@@ -1,25 +1,34 @@
 // Command line: `halfpot check`. In: a path to sheets. Out: their problems, what was found, an exit code.
 import { stderr, stdout } from 'node:process';
+import type { CheckedSheets } from '../sheets/read-sheets.js';
 import { today } from './choose-date.js';
 import { exitCodes } from './end-run.js';
-import { listFound } from './list-found.js';
+import { countFound } from './list-found.js';
 import { readOrShow } from './read-or-show.js';
-import { wordLeftAlone } from './word-left-alone.js';
-import { wordReadAs } from './word-read-as.js';
+import { saveColumns } from './save-columns.js';
+import { wordRead } from './word-read.js';
 
-/** Columns of the painter's own that are named; only a table gone wrong has more. */
-const mostNamed = 100;
+export interface CheckFlags {
+  /** Whether to write down what the headers mean. */
+  readonly writeColumns?: true;
+}
 
 /** Gives 0 where the sheets can be planned, with or without warnings, else 1. */
-export async function runCheck(path: string): Promise<number> {
-  const { sheets, problems, leftAlone, readAs } = await readOrShow(path, { today: today() });
-  const left = wordReadAs(readAs) + wordLeftAlone(leftAlone, mostNamed);
-  if (sheets === undefined) {
-    // Standard output stays empty where the answer is no.
-    stderr.write(left);
-    return exitCodes.problems;
-  }
-  const verdict = problems.length === 0 ? 'No problems.' : 'No errors: the army can be planned.';
-  stdout.write(`Found:\n${listFound(sheets).join('\n')}\n${left}${verdict}\n`);
-  return exitCodes.done;
+export async function runCheck(path: string, { writeColumns }: CheckFlags): Promise<number> {
+  const checked = await readOrShow(path, { today: today() });
+  const { sheets, problems, read } = checked;
+  const isRight = sheets !== undefined;
+  const verdict = problems.length === 0 ? 'No problems.' : 'No errors: it can be planned.';
+  // Standard output stays empty where the answer is no.
+  if (isRight) stdout.write(`Found:\n${wordRead(checked, countFound(sheets))}${verdict}\n`);
+  else stderr.write(wordWrong(checked));
+  if (writeColumns) (isRight ? stdout : stderr).write(await saveColumns(path, read));
+  return isRight ? exitCodes.done : exitCodes.problems;
+}
+
+/** How the sheets were read that have errors; '' where none was read. */
+function wordWrong({ read, problems, sheets }: CheckedSheets): string {
+  const wrong = new Set(problems.flatMap(({ severity, sheet }) => (severity === 'error' && sheet) || []));
+  const lines = wordRead({ read: read.filter(({ sheet }) => wrong.has(sheet)), sheets }, new Map());
+  return lines === '' ? '' : `Read:\n${lines}`;
 }

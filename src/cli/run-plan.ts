@@ -1,6 +1,5 @@
 // Command line: `halfpot plan`. In: a path to sheets, flags. Out: the report's files, the answer on the console.
 import { join } from 'node:path';
-import { stderr } from 'node:process';
 import { openSolver, type PlanOptions, planArmy } from '../plan-army.js';
 import { viewPlan } from '../report/page/view.js';
 import { describePlan } from '../report/plan-json/describe-plan.js';
@@ -16,12 +15,7 @@ import { loadWriters, outputNames, renderFiles } from './render-files.js';
 import { showAnswer } from './show-answer.js';
 import type { Problem } from './show-problems.js';
 import { showProgress } from './show-progress.js';
-import { wordLeftAlone } from './word-left-alone.js';
-import { wordReadAs } from './word-read-as.js';
 import { writeFiles } from './write-files.js';
-
-/** Of the painter's own columns so many are named, so that the line stays short; `halfpot check` names all. */
-const mostNamed = 6;
 
 interface Search extends Pick<PlanOptions, 'seconds'> {
   readonly solver: ReturnType<typeof openSolver>;
@@ -31,8 +25,6 @@ export interface PlanFlags extends Narrowing {
   readonly out?: string;
   readonly date?: string;
   readonly json?: true;
-  /** What cash there is, as written. */
-  readonly budget?: string;
   /** How sure the order shall be, as written. */
   readonly sure?: string;
   /** How much to buy at once, as written. */
@@ -53,8 +45,7 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems, leftAlone, readAs } = await readOrShow(path, day);
-    stderr.write(wordReadAs(readAs) + wordLeftAlone(leftAlone, mostNamed));
+    const { sheets, problems } = await readOrShow(path, day);
     if (sheets === undefined) return exitCodes.problems;
     const settings = setByFlags(sheets.settings, wayToBuy);
     const part = narrowSheets({ ...sheets, settings }, flags);

@@ -1,21 +1,24 @@
 // Command line: `halfpot start`. In: a folder. Out: starter sheets in it; nothing that is there is touched.
-import { existsSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { stdout } from 'node:process';
 import type { StarterFile } from '../sheets/starter/write-starter-csv.js';
+import { addFiles } from './add-files.js';
 import { UsageError } from './end-run.js';
-import { TakenError } from './put-in-place.js';
-import { writeFiles } from './write-files.js';
+import { quoted } from './quote-path.js';
 
-/** Writes the sheets and says what to do next. Throws a UsageError where a file of theirs is already there. */
+/**
+ * Writes the sheets and says what to do next; beside sheets of the painter's own those that are missing. Throws a UsageError
+ * where a file of theirs is already there.
+ */
 export async function runStart(folder: string, { workbook = false }: { workbook?: boolean }): Promise<void> {
   if (folder.trim() === '') throw new UsageError('A blank is no folder. Name one, such as my-army.');
+  if (!workbook && isFolder(folder)) {
+    const { addMissing } = await import('./add-missing.js');
+    if (await addMissing(folder)) return;
+  }
   const files = await listFiles(workbook);
-  const taken = files.map(({ name }) => join(folder, name)).find((path) => existsSync(path));
-  if (taken !== undefined) throw refusal(taken);
-  await writeFiles(folder, files, 'add').catch((error: unknown) => {
-    throw error instanceof TakenError ? refusal(error.path) : error;
-  });
+  await addFiles(folder, files, 'Name another folder.');
   const sheets = workbook ? join(folder, files[0]?.name ?? '') : folder;
   const list = files.map(({ name }) => `  ${join(folder, name)}\n`).join('');
   stdout.write(
@@ -23,13 +26,10 @@ export async function runStart(folder: string, { workbook = false }: { workbook?
   );
 }
 
+const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+
 async function listFiles(workbook: boolean): Promise<readonly StarterFile[]> {
   if (!workbook) return (await import('../sheets/starter/write-starter-csv.js')).writeStarterCsv();
   const { writeStarterWorkbook } = await import('../sheets/starter/write-starter-workbook.js');
   return [await writeStarterWorkbook()];
 }
-
-const refusal = (path: string): UsageError =>
-  new UsageError(`${path} is already there and stays as it is. Name another folder.`);
-
-const quoted = (path: string): string => (/\s/.test(path) ? `"${path}"` : path);

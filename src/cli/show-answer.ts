@@ -6,7 +6,7 @@ import { showPlain } from './show-plain.js';
 
 /** Question, figure and detail of each, evenings, what to do next, which cautions there are to read, then where the files are. */
 export function showAnswer(
-  { answer, cautions }: Pick<ReportView, 'answer' | 'cautions'>,
+  { answer, cautions, more }: Pick<ReportView, 'answer' | 'cautions' | 'more'>,
   files: readonly string[],
 ): void {
   const told = answer.figures.map(({ question, figure, detail }) =>
@@ -18,8 +18,9 @@ export function showAnswer(
     .map((line) => `\n\n${showUnfenced(line)}`);
   const named = cautions?.blocks.map(({ about }) => about).join(', ');
   const take = named === undefined ? '' : `\n\nCautions in the report: ${named}.`;
+  const lines = more.length === 0 ? '' : `\n\n${more.join('\n')}`;
   stdout.write(
-    `${told.join('\n\n')}${ahead.join('')}${take}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`,
+    `${told.join('\n\n')}${ahead.join('')}${take}${lines}\n\nWritten:\n${files.map(showPlain).join('\n')}\n`,
   );
 }
 

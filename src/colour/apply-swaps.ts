@@ -88,7 +88,7 @@ function follow(use: Use, byPaint: ReadonlyMap<string | undefined, readonly Swap
 function narrowest(swaps: readonly Swap[], use: Use): Swap | undefined {
   return swaps
     .filter(({ scheme, step }) => isAbout(scheme, use.scheme) && isAbout(step, use.step))
-    .sort((a, b) => narrowness(b) - narrowness(a) || a.row - b.row)[0];
+    .sort((a, b) => narrowness(b) - narrowness(a))[0];
 }
 
 /** A blank of a swap is about everything. */

@@ -1,16 +1,8 @@
 // Estimate: needs for any number of figures. In: demands in painting order. Out: ml per paint for the first n figures.
 import { numberAt } from '../model/at.js';
+import { demandMl } from '../model/demand-ml.js';
+import { lastWhere } from '../model/last-where.js';
 import type { UnitDemand } from '../model/work.js';
-
-/** Paint for some figures of a unit, in ml; no figures, none. */
-export function demandMl(
-  { perFigureMl, perSittingMl, batch }: UnitDemand,
-  paint: string,
-  figures: number,
-): number {
-  const perFigure = perFigureMl.get(paint) ?? 0;
-  return perFigure * figures + (perSittingMl.get(paint) ?? 0) * Math.ceil(figures / batch);
-}
 
 /** Needs of the first so many figures, by paint. */
 export type NeedsAt = (figures: number) => ReadonlyMap<string, number>;
@@ -67,11 +59,5 @@ function rememberWhole(paints: readonly string[]): (demand: UnitDemand) => Float
 
 /** The last unit that starts at or before a number of figures; the number of units where all are painted. */
 function findUnit(firstOf: Float64Array, figures: number): number {
-  let [low, high] = [0, firstOf.length - 1];
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if (numberAt(firstOf, middle) <= figures) low = middle;
-    else high = middle - 1;
-  }
-  return low;
+  return lastWhere(0, firstOf.length - 1, (unit) => numberAt(firstOf, unit) <= figures);
 }

@@ -75,6 +75,8 @@ export interface Choice extends Aim {
   readonly lines: readonly ChoiceLine[];
   readonly bills: readonly ShopBill[];
   readonly waiting: readonly Waiting[];
+  /** Paints without a threshold, since nobody sells them: what is likely of them counts as needed for sure. */
+  readonly asLikely: readonly string[];
   /** That nothing runs out with this order alone, of the paints on offer, on draws that it has not seen. */
   readonly met: Chance;
   readonly follows: Follows;

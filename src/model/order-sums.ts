@@ -54,6 +54,8 @@ export interface Alike extends OrderNeed {
   readonly priceMinor: number | undefined;
   /** False where no pot of it was ever owned: then size and container are those of its kind. */
   readonly isOwned: boolean;
+  /** True where it is what is likely, since without an offer nothing tells how sure to be of it. */
+  readonly isAsLikely: boolean;
 }
 
 /** An order, counted. */
@@ -61,8 +63,8 @@ export interface OrderSums {
   readonly pots: number;
   /** What stands for its unmet needs. */
   readonly alike: readonly Alike[];
-  /** What these cost, and whether some of them have no price. */
-  readonly alikeCost: { readonly minor: number; readonly atLeast: boolean };
+  /** How many these are, what they cost, and whether some of them have no price. */
+  readonly alikeCost: { readonly pots: number; readonly minor: number; readonly atLeast: boolean };
   /** Offers of a line that could be left out and every need would still be covered. */
   readonly spare: ReadonlyMap<OrderLine, number>;
   /** Other ways to buy, the cheapest first. */

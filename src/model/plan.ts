@@ -7,11 +7,12 @@ import type { Frontier } from './frontier.js';
 import type { Amount, ExactMinor } from './money.js';
 import type { Budget, Order, Stairs } from './order.js';
 import type { Learned, Promised, Ranges } from './ranges.js';
-import type { DefaultUsed, IsoDate, Paint, Settings, Unit } from './sheets.js';
+import type { DefaultUsed, IsoDate, Paint, Settings, SheetRead, Unit } from './sheets.js';
+import type { ShelfMoney } from './spent.js';
 import type { PaintStock } from './stock.js';
 import type { Summary } from './summary.js';
 import type { TimePlan } from './time.js';
-import type { Estimate, Job } from './work.js';
+import type { Estimate, Job, UnitDemand } from './work.js';
 
 export interface PaintCost {
   readonly paint: string;
@@ -77,6 +78,10 @@ export interface Costs {
 export const cautions = ['spray can', 'airbrush', 'solvent', 'glue', 'brush'] as const;
 export type Caution = (typeof cautions)[number];
 
+/** Sheets that would bring more, in the order in which they would. */
+export const lackable = ['army', 'pots', 'offers'] as const;
+export type Lacking = (typeof lackable)[number];
+
 /** What the stages found. */
 export interface PlanResults {
   readonly date: IsoDate;
@@ -85,7 +90,11 @@ export interface PlanResults {
   /** Every paint that any sheet names: colour, kind. */
   readonly paints: ReadonlyMap<string, Paint>;
   readonly estimate: Estimate;
+  /** What the units still ask for, in the order in which they are painted. */
+  readonly demands: readonly UnitDemand[];
   readonly stock: readonly PaintStock[];
+  /** Of each needed paint's likely need, ml that today's pots reach in all but one draw in ten. */
+  readonly reachMl: ReadonlyMap<string, number>;
   readonly order: Order;
   /** For which way to buy the order is made. */
   readonly aim: Aim;
@@ -97,6 +106,8 @@ export interface PlanResults {
   /** Set only where a budget was given. */
   readonly budget: Budget | undefined;
   readonly costs: Costs;
+  /** What was spent so far, and where it is. */
+  readonly money: ShelfMoney;
   readonly ranges: Ranges;
   /** How often the order is enough. */
   readonly promised: Promised;
@@ -111,8 +122,12 @@ export interface PlanResults {
   readonly frontier: Frontier;
   readonly time: TimePlan;
   readonly cautions: readonly Caution[];
+  /** What no sheet says, so that parts of the answer are left out. */
+  readonly lacking: readonly Lacking[];
   readonly assumptions: readonly Assumption[];
   readonly defaults: readonly DefaultUsed[];
+  /** How the sheets were read; none where nobody read any. */
+  readonly read: readonly SheetRead[];
 }
 
 export interface Plan extends PlanResults {

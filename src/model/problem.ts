@@ -6,7 +6,7 @@ export type Severity = 'error' | 'warning';
 
 /** Where a problem stands. Wider places leave the narrower fields out: file, then sheet, row, column. */
 export interface Place {
-  /** As the painter knows it: `pots.csv`, or `army.xlsx`. */
+  /** As the painter knows it: `pots.csv`, or `army.xlsx`; of a sheet in parts `army.xlsx, sheet Pots attic`. */
   readonly file: string;
   readonly sheet?: SheetName;
   /** As a spreadsheet counts: the header is row 1. */

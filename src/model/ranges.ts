@@ -33,8 +33,8 @@ export interface PaintRange {
 
 /** What would settle most of the doubt, as something to do. */
 export interface Remedy {
-  /** `weigh`: before and after the next batch done by a method; `measure`: a figure; `read`: weigh a pot. */
-  readonly how: 'weigh' | 'measure' | 'read';
+  /** `weigh`: before and after the next batch done by a method; `measure`: a figure; `read`: weigh a pot; `count`: look into one. */
+  readonly how: 'weigh' | 'measure' | 'read' | 'count';
   /** The method, the figure, or the paint. */
   readonly what: string;
   /** For `weigh`: the paint of which that method puts out most; for the others blank. */
@@ -74,6 +74,8 @@ export interface Promised {
 /** A log row held against the estimate. */
 export interface Weighing {
   readonly row: number;
+  /** A count: the unit and the figures are those of all the work since the one before. */
+  readonly isCount?: true;
   readonly date: IsoDate;
   readonly paint: string;
   readonly unit: string;

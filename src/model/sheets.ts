@@ -1,7 +1,7 @@
 // Model: the painter's sheets after checking. Names that refer to each other are spelled alike
 // (the first spelling met), so every stage may compare them with ===.
 import type { Figure } from './figure.js';
-import type { Container, Layer, Method, Opacity, PaintKind } from './words.js';
+import type { Container, Layer, LogEvent, Method, Opacity, PaintKind, SheetName } from './words.js';
 import type { PartShare } from './zones.js';
 
 /** A date as `YYYY-MM-DD`. */
@@ -14,8 +14,9 @@ export type Reading =
   | { readonly how: 'weighed'; readonly grams: number; readonly emptyGrams: number };
 
 export interface Pot {
-  /** Row of the pots sheet, as a spreadsheet shows it. */
+  /** Row of the pots sheet, as a spreadsheet shows it; of a pot that the log brought, row of the log. */
   readonly row: number;
+  readonly fromLog?: true;
   readonly paint: string;
   readonly sizeMl: number;
   readonly left: Reading;
@@ -29,6 +30,8 @@ export interface Pot {
   readonly countedOn?: IsoDate;
   /** On its way: counts as full. */
   readonly ordered: boolean;
+  /** Where the log says that it was bought. */
+  readonly shop?: string;
   readonly code?: string;
   readonly place?: string;
 }
@@ -131,14 +134,29 @@ export interface LogRow {
   readonly file?: string;
   /** What the scheme has in place of the paint since a swap: the row's work counts as that paint's. */
   readonly nowPaint?: string;
+  /** Absent: used. */
+  readonly what?: Exclude<LogEvent, 'used'>;
+  /** When a command wrote it; alike in all rows of one writing. */
+  readonly written?: string;
   readonly date: IsoDate;
   readonly paint: string;
+  /** Of a use, like all down to `usedMl`; the rest is of pots. */
   readonly unit?: string;
   readonly step?: number;
   readonly figures?: number;
   readonly beforeG?: number;
   readonly afterG?: number;
   readonly usedMl?: number;
+  /** What a count found in the pot in use. */
+  readonly left?: Reading;
+  readonly sizeMl?: number;
+  /** Of what was bought. */
+  readonly container?: Container;
+  /** Absent: one, where pots are bought or thrown away; else all that there are. */
+  readonly pots?: number;
+  /** Of all pots of the row, whole minor units. */
+  readonly priceMinor?: number;
+  readonly shop?: string;
 }
 
 /** The painter's decision to use another paint. Scheme and step, where given, narrow it down. */
@@ -184,6 +202,28 @@ export interface DefaultUsed {
   readonly meaning: string;
 }
 
+/** A column of the painter's, and what it was taken for. */
+export interface ColumnRead {
+  /** As written. */
+  readonly header: string;
+  /** The column that it is taken for; undefined: one of the painter's own, left alone. */
+  readonly column?: string;
+  /** A column that it may be meant for, which was asked about. */
+  readonly maybe?: string;
+  /** True where it bears the column's own name. */
+  readonly isOwn: boolean;
+}
+
+/** How one sheet was read. */
+export interface SheetRead {
+  readonly sheet: SheetName;
+  readonly file: string;
+  /** As a spreadsheet counts. */
+  readonly headerRow: number;
+  /** In their order; those without a header are left out. */
+  readonly columns: readonly ColumnRead[];
+}
+
 export interface Sheets {
   readonly pots: readonly Pot[];
   readonly paints: ReadonlyMap<string, Paint>;
@@ -198,4 +238,5 @@ export interface Sheets {
   readonly swaps: readonly Swap[];
   readonly settings: Settings;
   readonly defaults: readonly DefaultUsed[];
+  readonly read: readonly SheetRead[];
 }

@@ -1,12 +1,15 @@
 // Model: the shelf, pot by pot and paint by paint. Volumes ml of usable paint unless said otherwise.
 import type { Mark } from './assumption.js';
 import type { Container } from './words.js';
+import type { Line } from './work.js';
 
 export type StockState = 'none owned' | 'short' | 'tight' | 'enough';
 
 /** One pot on the shelf, in the order in which pots are used up. */
 export interface ShelfPot {
   readonly row: number;
+  /** The row is one of the log. */
+  readonly fromLog?: true;
   readonly sizeMl: number;
   readonly container: Container;
   /** Usable paint left in it. */
@@ -21,10 +24,31 @@ export interface ShelfPot {
   readonly place?: string;
 }
 
+/** Work of which the log says that it was done, and not how much it took: lines as if for its figures. */
+export interface PastWork {
+  readonly lines: readonly Line[];
+  readonly figure: string;
+  readonly likelyMl: number;
+}
+
+/** What uses that nobody measured have left: each draw reckons it anew, since their doubt is that of the need. */
+export interface UnmeasuredUse {
+  /** Before the first of those uses; those that are gone since among them. */
+  readonly pots: readonly (ShelfPot & { readonly isGone: boolean })[];
+  /** One after the other: out of which pots, the first of them first; measured ml, and work. */
+  readonly takes: readonly {
+    readonly from: readonly number[];
+    readonly ml: number;
+    readonly work: readonly PastWork[];
+  }[];
+}
+
 /** Stock as counted: one entry for each paint that is owned or needed. */
 export interface CountedStock {
   readonly paint: string;
   readonly pots: readonly ShelfPot[];
+  /** Absent where all uses since the last counts were measured. */
+  readonly unmeasured?: UnmeasuredUse;
   readonly needMl: number;
   readonly haveMl: number;
   /** Part of `haveMl` that is on its way. */

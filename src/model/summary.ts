@@ -136,6 +136,23 @@ export interface Ahead {
 /** How the chance that today's pots last for the whole army is to be taken. */
 export type Verdict = 'yes' | 'likely' | 'hardly' | 'no';
 
+/** How far a paint's pots last, figures counted in the order in which they are painted, those that are done among them. */
+export interface Reach {
+  /** The last that it lasts for; 0: not for one. */
+  readonly figures: number;
+  /** In which it runs out. */
+  readonly unit: string;
+  /** Of that unit, the figures it lasts for. */
+  readonly ofUnit: number;
+}
+
+/** Undefined: for all. */
+export interface PaintReach {
+  readonly likely: Reach | undefined;
+  /** One time in ten it lasts no farther. */
+  readonly low: Reach | undefined;
+}
+
 export interface Lasting {
   readonly verdict: Verdict;
   /** Needed paints by state, the worst first; states without any are left out. */
@@ -151,6 +168,8 @@ export interface Lasting {
   readonly trust: Trust;
   /** Of each paint's need and shelf. */
   readonly paintTrust: ReadonlyMap<string, Trust>;
+  /** Of each needed paint. */
+  readonly reach: ReadonlyMap<string, PaintReach>;
 }
 
 /** Coats alike in colours and number. */
@@ -202,6 +221,7 @@ export interface Summary {
   readonly work: WorkSums;
   readonly jobs: ReadonlyMap<Job, JobSummary>;
   readonly costs: CostSums;
+  readonly shelf: ShelfSums;
   readonly lasting: Lasting;
   readonly ahead: Ahead;
   readonly promise: PromiseSums;
@@ -225,6 +245,20 @@ export interface Summary {
   readonly firstUnit: Unit | undefined;
   /** False where no shops sheet says what shops ask for sending. */
   readonly isPostageKnown: boolean;
+}
+
+/** What is owned, pots on their way among it. */
+export interface ShelfSums {
+  readonly pots: number;
+  readonly paints: number;
+  /** Usable. */
+  readonly haveMl: number;
+  /** At what the pots cost; at least that where some have no price. */
+  readonly worth: Amount;
+  /** Pots without a price. */
+  readonly unpriced: number;
+  /** By paint, of those that are owned. */
+  readonly worthOf: ReadonlyMap<string, Amount>;
 }
 
 /** Whether work is still to be done with a paint. */

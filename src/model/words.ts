@@ -101,8 +101,22 @@ export const sheetNames = [
   'extras',
   'log',
   'settings',
+  'columns',
 ] as const;
 export type SheetName = (typeof sheetNames)[number];
 
-/** The four sheets without which nothing can be planned. */
-export const neededSheets = ['pots', 'figures', 'schemes', 'army'] as const satisfies readonly SheetName[];
+/** The three sheets of an army: all of them, or none. */
+export const armySheets = ['figures', 'schemes', 'army'] as const satisfies readonly SheetName[];
+
+/** The sheets that answer most together; each of them says something only if it has rows. */
+export const neededSheets = ['pots', ...armySheets] as const satisfies readonly SheetName[];
+
+/** What is missing for any answer: pots alone are a shelf, an army without pots is painted from scratch. */
+export function missingSheets(has: (sheet: SheetName) => boolean): readonly SheetName[] {
+  const asked: readonly SheetName[] = armySheets.some(has) ? armySheets : ['pots'];
+  return asked.filter((sheet) => !has(sheet));
+}
+
+/** What a row of the log may record. */
+export const logEvents = ['used', 'bought', 'arrived', 'counted', 'thrown away'] as const;
+export type LogEvent = (typeof logEvents)[number];

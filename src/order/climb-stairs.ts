@@ -1,5 +1,6 @@
 // Order: cash against number of figures. In: needs beyond the shelf for n figures, market, solver. Out: steps.
 import { at } from '../model/at.js';
+import { lastWhere } from '../model/last-where.js';
 import type { OrderNeed, Stair, Stairs } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import { type Buying, besides, cheapestCounts } from './choose-counts.js';
@@ -54,7 +55,7 @@ export async function climbStairs({ toBuyAt, figures, market, buying }: Climb): 
     });
     const holders = findHolders(chosen.wares);
     missingAt = (count) => uncovered(withinAt(count), (paint) => heldOf(holders, paint, chosen));
-    const next = 1 + lastCovered(at, most, (count) => missingAt(count).length === 0);
+    const next = 1 + lastWhere(at, most, (count) => missingAt(count).length === 0);
     isCoarse ||= chosen.aboveBestMinor > 0;
     const stepsLeft = Math.max(1, (isCoarse ? fewSteps : mostSteps) - steps.length);
     const widest = at + Math.ceil((most - at) / stepsLeft);
@@ -83,15 +84,4 @@ const heldOf = (holders: ReturnType<typeof findHolders>, paint: string, { counts
 /** Paints of which an order does not hold enough. */
 function uncovered(needs: readonly OrderNeed[], held: (paint: string) => number): string[] {
   return needs.filter(({ paint, ml }) => ml - held(paint) > sameMl).map(({ paint }) => paint);
-}
-
-/** The last number from `low` to `high` that is covered, where `low` is and no number past an uncovered one is. */
-function lastCovered(low: number, high: number, isCovered: (figures: number) => boolean): number {
-  let [from, to] = [low, high];
-  while (from < to) {
-    const middle = Math.ceil((from + to) / 2);
-    if (isCovered(middle)) from = middle;
-    else to = middle - 1;
-  }
-  return from;
 }

@@ -1,5 +1,6 @@
 // Order: what a budget finishes. In: demands by priority, shelf, market, solver, budget. Out: figures for each unit.
 import { at } from '../model/at.js';
+import { demandMl } from '../model/demand-ml.js';
 import type { OrderNeed } from '../model/order.js';
 import { sameMl } from '../model/volume.js';
 import type { UnitDemand } from '../model/work.js';
@@ -13,8 +14,6 @@ export interface Fitting {
   readonly budgetMinor: number;
   /** Units in painting order. */
   readonly demands: readonly UnitDemand[];
-  /** Paint for so many figures of a unit. */
-  readonly demandMl: (demand: UnitDemand, paint: string, figures: number) => number;
   readonly haveMl: ReadonlyMap<string, number>;
   readonly market: Market;
   readonly buying: Buying;
@@ -31,25 +30,30 @@ export interface Fitted {
 const mostTries = 12;
 
 /**
- * The figures that a budget finishes: whole priorities first, one after the other, as long as the cash lasts; then
- * of each further priority as many figures as can be had with what is left, a unit cut short where need be. Each of
- * these is an integer program (`writeBudgetProgram`). Paint that can't be had at all stands in nobody's way: it is unmet
- * with or without a budget.
+ * The figures that a budget finishes: whole priorities first, one after the other, as long as the cash lasts; then whole units of
+ * each further priority, as many of their figures as can be had; and then of each, with as many in whole units, as many figures as
+ * can be had with what is left, a unit cut short where need be. Each of these is an integer program (`writeBudgetProgram`). Paint
+ * that can't be had at all stands in nobody's way: it is unmet with or without a budget.
  */
 export async function fitBudget(fitting: Fitting): Promise<Fitted> {
   const { demands } = fitting;
   const levels = levelsOf(demands);
   const whole = await wholeLevels(levels, fitting);
   const done = unitsBefore(levels, whole);
-  const finished = demands.map(({ figures }, index) => (index < done ? figures : 0));
+  const all = demands.map(({ figures }) => figures);
+  const finished = all.map((figures, index) => (index < done ? figures : 0));
   let proved = true;
   const tried = levels.slice(whole, whole + mostTries);
-  for (const level of tried) {
-    const fit = await fitLevel(level, finished, fitting);
-    proved &&= fit.proved;
-    level.forEach((index, place) => {
-      finished[index] = at(fit.figures, place);
-    });
+  for (const isWhole of [true, false]) {
+    for (const level of tried) {
+      const inWholeUnits = isWhole ? undefined : sumOf(level, finished);
+      if (inWholeUnits === sumOf(level, all)) continue;
+      const fit = await fitLevel({ level, inWholeUnits, finished }, fitting);
+      proved &&= fit.proved;
+      level.forEach((index, place) => {
+        finished[index] = at(fit.figures, place);
+      });
+    }
   }
   return { finished, proved, notTried: demands.length - unitsBefore(levels, whole + mostTries) };
 }
@@ -63,6 +67,9 @@ function levelsOf(demands: readonly UnitDemand[]): number[][] {
   });
   return levels;
 }
+
+const sumOf = (level: readonly number[], counts: readonly number[]): number =>
+  level.reduce((sum, index) => sum + at(counts, index), 0);
 
 const unitsBefore = (levels: readonly number[][], level: number): number =>
   levels.slice(0, level).reduce((sum, { length }) => sum + length, 0);
@@ -94,7 +101,7 @@ function toBuy(counts: readonly number[], fitting: Fitting): OrderNeed[] {
   });
 }
 
-function needsOf(counts: readonly number[], { demands, demandMl }: Fitting): Map<string, number> {
+function needsOf(counts: readonly number[], { demands }: Pick<Fitting, 'demands'>): Map<string, number> {
   const needs = new Map<string, number>();
   demands.forEach((demand, index) => {
     const figures = at(counts, index);
@@ -113,13 +120,17 @@ interface LevelFit {
 /** Searches again with fewer figures, should the cash not hold to the last minor unit, at most so often. */
 const mostSearches = 4;
 
-async function fitLevel(
-  level: readonly number[],
-  finished: readonly number[],
-  fitting: Fitting,
-): Promise<LevelFit> {
+interface OpenLevel extends Pick<BudgetLevel, 'inWholeUnits'> {
+  /** Indexes of its demands. */
+  readonly level: readonly number[];
+  /** So far. */
+  readonly finished: readonly number[];
+}
+
+async function fitLevel(open: OpenLevel, fitting: Fitting): Promise<LevelFit> {
+  const { level, finished } = open;
   const { budgetMinor, buying } = fitting;
-  const budgeted = writeBudgetProgram(levelOf(level, finished, fitting), fitting.market);
+  const budgeted = writeBudgetProgram(levelOf(open, fitting), fitting.market);
   const { limits } = besides(buying);
   let mostFigures = Number.POSITIVE_INFINITY;
   for (let search = 1; search <= mostSearches; search++) {
@@ -127,7 +138,7 @@ async function fitLevel(
     if (!('values' in found)) break;
     const even = await buying.solve(preferEarlier(budgeted, found.values), limits);
     const { values } = 'values' in even ? even : found;
-    const figures = budgeted.figureColumns.map((column) => at(values, column));
+    const figures = budgeted.figureColumns.map(([column, each]) => each * at(values, column));
     const counts = finished.slice();
     for (const [place, index] of level.entries()) counts[index] = at(figures, place);
     if ((await cashFor(counts, fitting)) <= budgetMinor) {
@@ -135,11 +146,11 @@ async function fitLevel(
     }
     mostFigures = figures.reduce((sum, count) => sum + count, 0) - 1;
   }
-  return { figures: level.map(() => 0), proved: false };
+  return { figures: level.map((index) => at(finished, index)), proved: false };
 }
 
 /** What the program of a priority is written from: its units, and what is committed to those before it. */
-function levelOf(level: readonly number[], finished: readonly number[], fitting: Fitting): BudgetLevel {
+function levelOf({ level, finished, inWholeUnits }: OpenLevel, fitting: Fitting): BudgetLevel {
   const { demands, haveMl, budgetMinor, market } = fitting;
   const own = new Set(level);
   const full = demands.map(({ figures }, index) => (own.has(index) ? figures : at(finished, index)));
@@ -147,6 +158,7 @@ function levelOf(level: readonly number[], finished: readonly number[], fitting:
   return {
     budgetMinor,
     haveMl,
+    inWholeUnits,
     units: level.map((index) => at(demands, index)),
     committedMl: needsOf(before, fitting),
     needs: splitNeeds(toBuy(full, fitting), measureSupply(market)),

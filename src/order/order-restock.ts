@@ -1,5 +1,5 @@
-// Order: what brings low pots back to their level, beyond the army's order. In: stock, that order, the market.
-// Out: an order of its own.
+// Order: what brings low pots back to their level, beyond the army's order. In: stock, that order, the chosen way's margin, the
+// market. Out: an order of its own.
 import { at } from '../model/at.js';
 import type { Order, OrderNeed, ShopBill } from '../model/order.js';
 import type { Offer } from '../model/sheets.js';
@@ -12,22 +12,30 @@ import type { Market } from './open-market.js';
 import { measureSupply, splitNeeds } from './split-needs.js';
 import { writeOrder } from './write-order.js';
 
+export interface RestockInputs {
+  readonly stock: readonly PaintStock[];
+  readonly army: Order;
+  /** What the chosen way to buy provides for over the likely need of a paint. */
+  readonly marginOf: (paint: string) => number;
+}
+
 /**
  * The order that restocks the shelf once the army's order is placed: both needs together, with the army's offers
- * held, less that order. So goods of both count towards free postage, and postage is what the shops charge beyond the
+ * held, less that order. The army is taken to need what the chosen way provides for, and no less than is likely. So goods of both count towards free postage, and postage is what the shops charge beyond the
  * army's (negative where only both together travel free). Nothing low: an empty order.
  */
 export async function orderRestock(
-  { stock, army }: { stock: readonly PaintStock[]; army: Order },
+  { stock, army, marginOf }: RestockInputs,
   market: Market,
   buying: Buying,
 ): Promise<Order> {
-  const { within, unmet } = splitNeeds(needsOfBoth(stock), measureSupply(market));
+  const needed = stock.map((one) => ({ ...one, needMl: one.needMl * Math.max(1, marginOf(one.paint)) }));
+  const { within, unmet } = splitNeeds(needsOfBoth(needed), measureSupply(market));
   const held = countsOf(army, market);
   const both = await settledCounts(within, market, { ...buying, held });
   const counts = both.wares.map(({ offer }, index) => at(both.counts, index) - (held.get(offer) ?? 0));
   const chosen = { ...both, counts, totalMinor: both.totalMinor - army.totalMinor };
-  const order = writeOrder(chosen, findRestock(stock, army), market);
+  const order = writeOrder(chosen, findRestock(needed, army), market);
   const bills = billsBeyond(army, order.lines, market);
   return {
     ...order,

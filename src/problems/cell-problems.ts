@@ -25,6 +25,11 @@ export const cellProblems = {
   },
   'blank-cell': { severity: 'error', says: 'this cell is blank', hint: 'Write {expected}.' },
   ...readingProblems,
+  'pots-of-two-counts': {
+    severity: 'error',
+    says: '"{found}" is not as many pots as "{expected}" in this row',
+    hint: 'Say in one way only how many there are.',
+  },
   'left-over-size': {
     severity: 'error',
     says: '"{found}" is more than the whole pot, {expected}',
@@ -114,11 +119,6 @@ export const cellProblems = {
     severity: 'warning',
     says: 'this row does not say how much was used',
     hint: 'Write both weights, or used ml; until then it lowers no pot.',
-  },
-  'log-uncounted': {
-    severity: 'warning',
-    says: '{found} as progress, and no amount has lowered the pot',
-    hint: 'Count the pot: write what is left into {expected}, into counted. Or write into used ml what was used.',
   },
   'log-too-little': {
     severity: 'warning',

@@ -18,6 +18,21 @@ export const crossProblems = {
     says: 'the schemes sheet does not know "{found}"',
     hint: 'Add it there[, or spell it as there: {expected}].',
   },
+  'like-circle': {
+    severity: 'error',
+    says: 'these schemes begin like one another: {found}',
+    hint: 'Write one of them out, and leave its like blank.',
+  },
+  'like-nothing': {
+    severity: 'error',
+    says: 'nothing in "{found}" is what this row is about',
+    hint: 'Name a zone, layer or step of that scheme; what is new needs zone, layer and paint.',
+  },
+  'like-two-ways': {
+    severity: 'error',
+    says: '"{found}" changes what {expected} changes too, and neither says more closely what is meant',
+    hint: 'Say zone, layer and step of both.',
+  },
   'unknown-unit': {
     severity: 'error',
     says: 'the army sheet does not know "{found}"',
@@ -27,6 +42,16 @@ export const crossProblems = {
     severity: 'error',
     says: '"{found}" is neither a part nor a zone',
     hint: 'Add it to the zones sheet[, or write {expected}].',
+  },
+  'unknown-column': {
+    severity: 'error',
+    says: '"{found}" is no column of that sheet',
+    hint: 'Write the name of one[, such as {expected}]; leave it blank for a column of your own.',
+  },
+  'unknown-header': {
+    severity: 'error',
+    says: 'no header of that sheet is "{found}"',
+    hint: 'Write it as it stands there[, such as {expected}], or take this row out.',
   },
   'unknown-step': {
     severity: 'error',
@@ -82,6 +107,21 @@ export const crossProblems = {
     severity: 'error',
     says: '"{found}" does not agree with {expected}',
     hint: 'A paint can have one value only: write the same in both places, or leave one blank.',
+  },
+  'unknown-range': {
+    severity: 'error',
+    says: 'no paint of yours is of the range "{found}"',
+    hint: 'Write it into the range column of pots or paints[, or spell it as there: {expected}].',
+  },
+  'range-and-paint': {
+    severity: 'error',
+    says: '"{found}" is of one paint, and this row prices the whole range "{expected}"',
+    hint: 'Leave one of the two cells blank.',
+  },
+  'too-many-in-all': {
+    severity: 'error',
+    says: 'with "{found}" here, the rows of this sheet come to more than {expected}',
+    hint: 'Leave out what you do not paint with.',
   },
   'offer-without-price': {
     severity: 'error',

@@ -30,7 +30,7 @@ export const fileProblems = {
   'no-sheets': {
     severity: 'error',
     says: 'none of the sheets is here',
-    hint: 'At least pots, figures, schemes and army are needed, each under that name.',
+    hint: 'At least pots, or figures, schemes and army are needed, each under that name.',
   },
   'lone-sheet': {
     severity: 'error',
@@ -81,6 +81,16 @@ export const fileProblems = {
     severity: 'error',
     says: 'the {expected} sheet is there more than once: {found}',
     hint: 'Keep one of them and rename or remove the rest.',
+  },
+  'sheet-of-parts': {
+    severity: 'warning',
+    says: 'the {expected} sheet was read from {found}',
+    hint: 'Rename what is not meant to count, so that its name begins otherwise.',
+  },
+  'part-beside-sheet': {
+    severity: 'warning',
+    says: 'this was left alone, as the {expected} sheet is there under its own name',
+    hint: 'If both are to count, name them by what they hold, such as {expected} 1 and {expected} 2.',
   },
   'empty-sheet': {
     severity: 'error',

@@ -27,10 +27,70 @@ export const useProblems = {
     says: 'the same stands in {expected} already',
     hint: 'It counts twice: take one of the two out if it is the same work.',
   },
+  'log-takes-back-nothing': {
+    severity: 'warning',
+    says: 'no row before it is like this one, so it takes nothing back',
+    hint: 'Copy the row that never was, all its cells, and write not before its what.',
+  },
+  'log-unknown-shop': {
+    severity: 'warning',
+    says: 'no sheet of yours knows the shop "{found}"',
+    hint: 'It counts all the same[; if that is meant, write {expected}].',
+  },
+  'log-idle-cell': {
+    severity: 'warning',
+    says: 'of a row with {expected} in what this cell is not read',
+    hint: 'Leave it blank, or write another row for it.',
+  },
+  'log-nothing-counted': {
+    severity: 'warning',
+    says: 'this count says neither what is left nor how many pots there are',
+    hint: 'Write left, such as 40%, or pots.',
+  },
+  'log-empty-missing': {
+    severity: 'warning',
+    says: 'nobody knows what the empty pot weighs, so this count is left out',
+    hint: 'Write its weight into empty g of the pots sheet, or what is left in ml or percent.',
+  },
+  'log-not-coming': {
+    severity: 'warning',
+    says: 'more arrived than was bought: {expected} on the way',
+    hint: 'Write the row with bought before it, with its day, size and shop; until then it brings no more than that.',
+  },
+  'log-not-there': {
+    severity: 'warning',
+    says: 'on that day so many do not stand on the shelf: {expected}',
+    hint: 'Check paint, size and day, and whether what was bought has arrived.',
+  },
+  'log-no-size': {
+    severity: 'warning',
+    says: 'nobody knows how large a pot this is, so it is left out',
+    hint: 'Write size ml.',
+  },
+  'log-count-gains': {
+    severity: 'warning',
+    says: 'there is more in the pot, {found}, than at the count before, {expected}',
+    hint: 'The later count holds; check both, and whether a pot was bought.',
+  },
+  'pot-old': {
+    severity: 'warning',
+    says: 'this pot was opened on {found}, and nobody has looked into it since {expected}',
+    hint: 'Does it still flow? If so count it, and write the day into counted; if not, take its row out.',
+  },
+  'log-too-many-pots': {
+    severity: 'error',
+    says: 'up to this row the log has bought {found} pots, and {expected} can be followed',
+    hint: 'Write the pots that are still there into the pots sheet, and begin a new log.',
+  },
   'swap-not-narrowed': {
     severity: 'warning',
     says: 'a swap holds for every {expected} of its scheme and step, so this column is not read',
     hint: 'Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
+  },
+  'swap-of-other-scheme': {
+    severity: 'error',
+    says: 'this unit is painted as "{expected}", not as "{found}"',
+    hint: 'Leave one of the two cells blank.',
   },
   'swap-of-nothing': {
     severity: 'error',

@@ -10,8 +10,9 @@ export function wordProblem(of: Problem): string {
 
 /** `pots.csv row 14, "size ml" (B14)`; in a workbook `army.xlsx, sheet pots, row 14, ...`. */
 function placeOf(place: Place): string {
-  const isWorkbook = place.sheet !== undefined && /\.xls[xm]$/i.test(place.file);
-  const sheet = isWorkbook ? `, sheet ${place.sheet}` : '';
+  const isPart = /\.(?:xls[xm]|ods), sheet /i.test(place.file);
+  const isWorkbook = isPart || (place.sheet !== undefined && /\.xls[xm]$/i.test(place.file));
+  const sheet = isWorkbook && !isPart ? `, sheet ${place.sheet}` : '';
   const row = place.row === undefined ? '' : `${isWorkbook ? ',' : ''} row ${place.row}`;
   const column = place.column === undefined ? '' : `, "${place.column}"`;
   const cell = place.cell === undefined ? '' : ` (${place.cell})`;

@@ -33,7 +33,7 @@ export interface DrawInputs {
 export interface DrawnPaint extends DrawnShelf, LackingPaint {
   readonly needMl: Float64Array;
   /** Without drawing. */
-  readonly likely: Pick<CountedStock, 'needMl' | 'haveMl'>;
+  readonly likely: Pick<CountedStock, 'needMl' | 'haveMl' | 'unmeasured'>;
 }
 
 export interface DrawnArmy extends DrawnLack {
@@ -71,13 +71,13 @@ export function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Draw
   const surfaces = new Map<string, Surface>(
     [...estimate.figures].map(([name, area]) => [name, area.surface]),
   );
-  const names = factorsOf(termsOfAll(estimate), surfaces);
+  const names = factorsOf(termsOfAll(estimate, stock), surfaces);
   for (const name of ['usable share of a can', 'usable share of a pot']) names.add(name);
   const factors = drawFactors(names, beliefs, drawing);
   const columnOf = (name: string): Float64Array | undefined => factors.get(name)?.values;
   const { assumptions } = beliefs;
   const putOut = openPutOut({ assumptions, figures: estimate.figures, columnOf, draws: drawing.draws });
-  const shelf = { assumptions, columnOf, drawing };
+  const shelf = { assumptions, columnOf, drawing, putOut };
   const work = stock.flatMap((one) => {
     const sum = terms.get(one.paint);
     return sum === undefined ? [] : [() => drawPaint(one, sum.terms, { putOut, shelf })];
@@ -108,10 +108,13 @@ function containerOf({ pots }: CountedStock, { films }: Terms): Container {
   return pots[0]?.container ?? (isSprayed ? 'can' : 'pot');
 }
 
-/** Every line of the whole scheme, whose cost is drawn too. */
-function termsOfAll({ jobs }: Estimate): Terms {
+/** Every line of the whole scheme, whose cost is drawn too, and of the work that has lowered the shelf. */
+function termsOfAll({ jobs }: Estimate, stock: readonly CountedStock[]): Terms {
   const sum = sumTerms();
   for (const job of jobs.keys()) for (const line of job.lines) sum.add(line, job.figure, 1);
+  const takes = stock.flatMap(({ unmeasured }) => unmeasured?.takes ?? []);
+  for (const { lines, figure } of takes.flatMap(({ work }) => work))
+    for (const line of lines) sum.add(line, figure, 1);
   return sum.terms;
 }
 

@@ -4,11 +4,12 @@ import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import { type BatchMl, listBench } from '../model/bench.js';
 import type { Drawing } from '../model/draws.js';
+import { lineFor } from '../model/lines-of-row.js';
 import { rangeAbout } from '../model/quantiles.js';
 import type { Estimate, Job, Line } from '../model/work.js';
 import type { DrawnArmy } from './draw-army.js';
 import { drawNormals } from './draw-factors.js';
-import { lineFor, sumTerms, type Terms } from './list-terms.js';
+import { sumTerms, type Terms } from './list-terms.js';
 import { openPutOut } from './put-out.js';
 
 interface BatchInputs {
@@ -56,11 +57,10 @@ interface Batch extends Pick<BatchInputs, 'assumptions'> {
 }
 
 function drawBatch(line: Line, { putOut, assumptions, figures, job, differs }: Batch): BatchMl {
-  const kept = line.leftoverMl * likely(assumptions, 'painter');
-  const likelyMl = ((line.putOutMl - kept) / line.figures) * figures + kept / line.sittings;
+  const next = lineFor(line, { figures, sittings: 1 }, likely(assumptions, 'painter'));
   const sum = sumTerms();
-  sum.add(lineFor(line, { figures, sittings: 1 }), job.figure, 1);
+  sum.add(next, job.figure, 1);
   const ml = putOut(sum.terms);
   for (let draw = 0; draw < ml.length; draw++) ml[draw] = (ml[draw] as number) * (differs[draw] as number);
-  return { figures, likelyMl, highMl: rangeAbout(likelyMl, ml).high };
+  return { figures, likelyMl: next.putOutMl, highMl: rangeAbout(next.putOutMl, ml).high };
 }

@@ -20,13 +20,6 @@ export interface Terms {
   readonly leftovers: ReadonlyMap<Method, number>;
 }
 
-/** A line as if for so many figures, its leftovers those of so many sittings; what it puts out is left to the terms. */
-export const lineFor = (line: Line, { figures, sittings }: Pick<Line, 'figures' | 'sittings'>): Line => ({
-  ...line,
-  onFigureMl: (line.onFigureMl / line.figures) * figures,
-  leftoverMl: (line.leftoverMl / line.sittings) * sittings,
-});
-
 /** Adds lines up to terms. */
 export interface TermSum {
   /** Counts a line so many times; a fraction where only part of it is meant, a price where money is. */

@@ -86,13 +86,15 @@ function rankRemedies(causes: Causes, result: Spread): Remedy[] {
     const names = [`${method} wet film`, `${method} transfer`, 'painter'];
     return { how: 'weigh', what: method, paint, share: settles(combine(names, causes)) };
   });
-  const read = readingDoubts(drawn.paints, result).map(
-    ({ name, share }): Remedy => ({
-      how: 'read',
-      what: name.slice(readingName('').length),
-      paint: '',
-      share,
-    }),
+  const read = drawn.paints.flatMap((one) =>
+    readingDoubts([one], result).map(
+      ({ share }): Remedy => ({
+        how: one.likely.unmeasured === undefined ? 'read' : 'count',
+        what: one.paint,
+        paint: '',
+        share,
+      }),
+    ),
   );
   const measure = [...new Set([...estimate.jobs.keys()].map(({ figure }) => figure))].map(
     (figure): Remedy => ({

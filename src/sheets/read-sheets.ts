@@ -3,6 +3,7 @@ import { type CheckedSheets, checkTables, type Known } from './check/check-table
 import { listModelFiles } from './check/list-model-files.js';
 import { readTables } from './read/read-tables.js';
 
+export type { DefaultUsed, SheetRead } from '../model/sheets.js';
 export type { CheckedSheets } from './check/check-tables.js';
 
 /**

@@ -5,6 +5,7 @@ import { isCurrencySign } from './check/read-cell/read-price.js';
 import type { Column } from './columns/column.js';
 import { columns } from './columns/columns.js';
 import { headerKey } from './match-header.js';
+import type { Called, Headed } from './table.js';
 import { spellings, units } from './units.js';
 
 /** A known column, as a header means it. */
@@ -67,11 +68,33 @@ export function knownHeaderKeys(sheet: SheetName): ReadonlySet<string> {
 
 /**
  * The column that a header means; undefined for one of the painter's own. `Size (ml)` means `size ml`, and `Price (€)` the
- * price in euros, which is for the caller to compare with the settings.
+ * price in euros, which is for the caller to compare with the settings. What the columns sheet says comes first, and then no
+ * other header means that column.
  */
-export function columnMeant(sheet: SheetName, header: string): MeantColumn | undefined {
+export function columnMeant({ sheet, called }: Headed, header: string): MeantColumn | undefined {
+  const settled = called?.get(headerKey(header));
+  if (settled !== undefined) return settled === '' ? undefined : settle(sheet, header, settled);
   if (header.length > longest) return undefined;
-  return spelled.get(sheet)?.get(headerKey(header)) ?? meantTwice(sheet, header) ?? moneyMeant(sheet, header);
+  const meant =
+    spelled.get(sheet)?.get(headerKey(header)) ?? meantTwice(sheet, header) ?? moneyMeant(sheet, header);
+  return meant !== undefined && isTaken(called, meant.key) ? undefined : meant;
+}
+
+/** Whether the columns sheet says what a header means. */
+export const isSettled = ({ called }: Headed, header: string): boolean =>
+  called?.has(headerKey(header)) === true;
+
+/** Whether nothing says what a header means. */
+export const isOpen = (of: Headed, header: string): boolean =>
+  columnMeant(of, header) === undefined && !isSettled(of, header);
+
+const isTaken = (called: Called | undefined, key: string): boolean =>
+  called !== undefined && [...called.values()].includes(key);
+
+/** A price is in the currency that its header names, whoever says that it is a price. */
+function settle(sheet: SheetName, header: string, key: string): MeantColumn {
+  const sign = isMoney(sheet, key) ? signsOf(header)[0] : undefined;
+  return { key, isOwn: true, ...(sign && { currency: { sign: sign.sign, isSure: sign.isSure } }) };
 }
 
 /** `Farbe / Colour`: in two languages, which mean the same. */
@@ -81,24 +104,32 @@ function meantTwice(sheet: SheetName, header: string): MeantColumn | undefined {
 }
 
 /** The key of the column that a header means, else its own. */
-export function columnKey(sheet: SheetName, header: string): string {
-  return columnMeant(sheet, header)?.key ?? headerKey(header);
+export function columnKey(of: Headed, header: string): string {
+  return columnMeant(of, header)?.key ?? headerKey(header);
 }
 
 function moneyMeant(sheet: SheetName, header: string): MeantColumn | undefined {
-  const words = wordsOf(header);
-  const [first = ''] = words;
-  const last = words.at(-1) ?? '';
-  for (const [sign, rest] of [
-    [last, words.slice(0, -1)],
-    [first, words.slice(1)],
-  ] as const) {
+  for (const { rest, ...currency } of signsOf(header)) {
     const meant = pricesMeant(sheet, rest);
-    if (meant === undefined || !isSign(sign)) continue;
-    const isSure = !/^[a-z]+$/.test(sign) || header.includes(`(${sign})`) || header.includes(`[${sign}]`);
-    return { ...meant, currency: { sign, isSure } };
+    if (meant !== undefined) return { ...meant, currency };
   }
   return undefined;
+}
+
+/** A last or a first word that is a sign of money, and the words beside it. */
+function signsOf(header: string): readonly (HeaderCurrency & { readonly rest: readonly string[] })[] {
+  const words = wordsOf(header);
+  const [first = ''] = words;
+  const ends = [
+    { sign: words.at(-1) ?? '', rest: words.slice(0, -1) },
+    { sign: first, rest: words.slice(1) },
+  ];
+  return ends
+    .filter(({ sign }) => isSign(sign))
+    .map(({ sign, rest }) => ({
+      ...{ sign, rest },
+      isSure: !/^[a-z]+$/.test(sign) || header.includes(`(${sign})`) || header.includes(`[${sign}]`),
+    }));
 }
 
 /** `Price€`, `Price (€)` and `price_€` are two words each. */
@@ -113,10 +144,10 @@ function wordsOf(header: string): string[] {
 function pricesMeant(sheet: SheetName, words: readonly string[]): MeantColumn | undefined {
   const bare = words.at(-1)?.toLowerCase() === 'in' ? words.slice(0, -1) : words;
   const meant = spelled.get(sheet)?.get(headerKey(bare.join('')));
-  const isMoney = columns[sheet].some(
-    ({ header, isIn }) => isIn === 'money' && headerKey(header) === meant?.key,
-  );
-  return isMoney ? meant : undefined;
+  return isMoney(sheet, meant?.key) ? meant : undefined;
 }
+
+const isMoney = (sheet: SheetName, key: string | undefined): boolean =>
+  columns[sheet].some(({ header, isIn }) => isIn === 'money' && headerKey(header) === key);
 
 const isSign = (word: string): boolean => word.length <= 4 && isCurrencySign(word.toLowerCase());

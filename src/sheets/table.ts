@@ -46,11 +46,22 @@ interface TableRow {
   readonly cells: readonly Cell[];
 }
 
+/** What the columns sheet says, by the key of a header: the key of its column, '' for one of the painter's own. */
+export type Called = ReadonlyMap<string, string>;
+
+/** A sheet under its headers. */
+export interface Headed {
+  readonly sheet: SheetName;
+  readonly called?: Called | undefined;
+}
+
 /** One sheet as written. Blank rows are left out; nothing else is. */
 export interface Table {
   readonly sheet: SheetName;
   /** `pots.csv`, or the workbook's file name. */
   readonly file: string;
+  /** What the columns sheet says of its headers. */
+  readonly called?: Called | undefined;
   readonly headerRow: number;
   /** As the painter wrote them; '' for a column without a header. */
   readonly headers: readonly string[];

@@ -1,5 +1,6 @@
 // Stock: what is left in one pot. In: a pot, its paint, assumptions. Out: usable ml and the mark of the reading.
-import { assume, densityName, likely, usableShare, usableShareName } from '../assumptions/look-up.js';
+import { assume, densityName, usableShare, usableShareName } from '../assumptions/look-up.js';
+import { leftMl, readingErrorMl } from '../assumptions/read-pot.js';
 import { type Assumptions, type Mark, weakestMark } from '../model/assumption.js';
 import type { Paint, Pot } from '../model/sheets.js';
 import type { ShelfPot } from '../model/stock.js';
@@ -10,9 +11,10 @@ import type { ShelfPot } from '../model/stock.js';
  */
 export function measurePot(pot: Pot, paint: Paint, assumptions: Assumptions): ShelfPot {
   const share = usableShare(assumptions, pot.container);
-  const { row, sizeMl, container, ordered, priceMinor, place } = pot;
+  const { row, fromLog, sizeMl, container, ordered, priceMinor, place } = pot;
   return {
     row,
+    ...(fromLog === undefined ? {} : { fromLog }),
     sizeMl,
     container,
     usableMl: leftMl(pot, paint, assumptions) * share,
@@ -23,26 +25,6 @@ export function measurePot(pot: Pot, paint: Paint, assumptions: Assumptions): Sh
     ...(priceMinor === undefined ? {} : { priceMinor }),
     ...(place === undefined ? {} : { place }),
   };
-}
-
-/** Labelled volume left, in ml. */
-function leftMl({ left, ordered, sizeMl, container }: Pot, paint: Paint, assumptions: Assumptions): number {
-  if (ordered) return sizeMl;
-  if (left.how === 'by eye') return sizeMl * left.share;
-  if (left.how === 'in ml') return left.ml;
-  const density = paint.densityGPerMl ?? likely(assumptions, densityName(paint, container));
-  return Math.min(sizeMl, (left.grams - left.emptyGrams) / density);
-}
-
-/** How far a reading may be off, one standard deviation in ml; nothing for a pot that nobody has opened. */
-function readingErrorMl({ left, ordered, sizeMl, openedOn }: Pot, assumptions: Assumptions): number {
-  if (ordered) return 0;
-  if (left.how === 'weighed') return likely(assumptions, 'error of a weighed pot');
-  const isSealed = openedOn === undefined && (left.how === 'by eye' ? left.share === 1 : left.ml === sizeMl);
-  if (isSealed) return 0;
-  const byEye = left.how === 'by eye' ? 'error by eye' : 'error in ml';
-  const percent = likely(assumptions, left.isRough === true ? 'error of a rough reading' : byEye);
-  return left.how === 'by eye' && left.share === 0 && left.isRough !== true ? 0 : (percent / 100) * sizeMl;
 }
 
 function markOf({ left, container }: Pot, paint: Paint, assumptions: Assumptions): Mark {

@@ -1,57 +1,56 @@
 // Stock: the shelf against the army's needs. In: pots, paints, needs. Out: per paint what is there, missing, low.
 import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
+import { followPots } from '../model/follow-pots.js';
+import { groupByPaint } from '../model/group-by-paint.js';
 import type { OrderNeed } from '../model/order.js';
 import type { LogRow, Paint, Sheets } from '../model/sheets.js';
-import type { CountedStock, ShelfPot } from '../model/stock.js';
+import type { CountedStock, PastWork, ShelfPot } from '../model/stock.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate } from '../model/work.js';
 import { measurePot } from './measure-pot.js';
-import { sortPots } from './sort-pots.js';
-import { useUp } from './use-up.js';
+import { type UsedShelf, useUp } from './use-up.js';
+
+/** What tells of the shelf. */
+interface Shelf extends Pick<Sheets, 'pots' | 'log' | 'paints'> {
+  /** What the rows of the log that say no amount are likely to have taken. */
+  readonly past?: ReadonlyMap<LogRow, PastWork>;
+}
 
 /**
  * One entry for every paint that is owned, needed or to be kept, in the order of the paints. `toBuyMl` is what the remaining
  * work needs beyond what is there. A paint without pots has nothing; one without need asks for nothing.
  */
 export function takeStock(
-  sheets: Sheets,
+  { pots, log, paints, past = new Map() }: Shelf,
   needs: Estimate['needs'],
   assumptions: Assumptions,
 ): CountedStock[] {
-  const potsOf = groupByPaint(sheets.pots);
-  const rowsOf = groupByPaint(sheets.log);
-  return [...sheets.paints.values()]
-    .filter(({ paint, keepMl = 0 }) => potsOf.has(paint) || needs.has(paint) || keepMl > 0)
-    .map((paint) => {
-      const counted = sortPots(potsOf.get(paint.paint) ?? []).map((pot) => ({
-        pot: measurePot(pot, paint, assumptions),
-        countedOn: pot.countedOn,
-      }));
-      const rows: readonly LogRow[] = rowsOf.get(paint.paint) ?? [];
-      const pots = useUp(counted, rows, { paint, assumptions });
-      const needMl = needs.get(paint.paint)?.remainingMl ?? 0;
-      return weighUp(paint, pots, needMl, likely(assumptions, 'shelf level') / 100);
-    });
+  const potsOf = groupByPaint(pots);
+  const rowsOf = groupByPaint(log);
+  const keepShare = likely(assumptions, 'shelf level') / 100;
+  return [...paints.values()].flatMap((paint) => {
+    const name = paint.paint;
+    const { lives, rows } = followPots(potsOf.get(name) ?? [], rowsOf.get(name) ?? []);
+    if (lives.length === 0 && !needs.has(name) && (paint.keepMl ?? 0) <= 0) return [];
+    const measured = lives.map(({ pot, ...life }) => ({ ...life, pot: measurePot(pot, paint, assumptions) }));
+    const used = useUp(measured, rows, { paint, assumptions, past });
+    return [weighUp(paint, used, { needMl: needs.get(name)?.remainingMl ?? 0, keepShare })];
+  });
 }
 
-function groupByPaint<Row extends { readonly paint: string }>(rows: readonly Row[]): Map<string, Row[]> {
-  const rowsOf = new Map<string, Row[]>();
-  for (const row of rows) {
-    const others = rowsOf.get(row.paint);
-    if (others === undefined) rowsOf.set(row.paint, [row]);
-    else others.push(row);
-  }
-  return rowsOf;
-}
-
-function weighUp(paint: Paint, pots: readonly ShelfPot[], needMl: number, shelfShare: number): CountedStock {
+function weighUp(
+  paint: Paint,
+  { pots, unmeasured }: UsedShelf,
+  { needMl, keepShare }: { readonly needMl: number; readonly keepShare: number },
+): CountedStock {
   const haveMl = sumMl(pots);
   const leftAfterMl = Math.max(0, haveMl - needMl);
-  const keepMl = paint.keepMl ?? shelfShare * Math.max(0, ...pots.map(({ sizeMl }) => sizeMl));
+  const keepMl = paint.keepMl ?? keepShare * Math.max(0, ...pots.map(({ sizeMl }) => sizeMl));
   return {
     paint: paint.paint,
     pots,
+    ...(unmeasured === undefined ? {} : { unmeasured }),
     needMl,
     haveMl,
     orderedMl: sumMl(pots.filter(({ ordered }) => ordered)),

@@ -1,21 +1,21 @@
 // Summary: whether today's pots last. In: stock, ranges, the work left. Out: a verdict and the paints that decide it.
 
+import type { PlanResults } from '../model/plan.js';
 import type { Chance, Doubt, Ranges } from '../model/ranges.js';
 import type { PaintStock, StockState } from '../model/stock.js';
 import { isNeeded, type Lasting, type Verdict } from '../model/summary.js';
 import type { Trust } from '../model/work.js';
 import { type Doubts, mergeDoubts, noDoubts, trustOf } from './doubts.js';
 import type { SummedWork } from './sum-work.js';
+import { tellReach } from './tell-reach.js';
 
-interface Inputs {
-  readonly stock: readonly PaintStock[];
-  readonly ranges: Ranges;
+interface Inputs extends Pick<PlanResults, 'stock' | 'ranges' | 'demands' | 'reachMl'> {
   readonly work: SummedWork;
 }
 
 const statesByNeed: readonly StockState[] = ['none owned', 'short', 'tight', 'enough'];
 
-export function judgeLasting({ stock, ranges, work }: Inputs): Lasting {
+export function judgeLasting({ stock, ranges, work, demands, reachMl }: Inputs): Lasting {
   const needed = stock.filter(({ paint }) => isNeeded(work, paint));
   const worstFirst = needed.toSorted(byChance(ranges));
   const byState = statesByNeed.map((state) => ({
@@ -30,13 +30,16 @@ export function judgeLasting({ stock, ranges, work }: Inputs): Lasting {
     onWayMl: onWay.reduce((sum, { orderedMl }) => sum + orderedMl, 0),
     onWayPaints: onWay.length,
     unusedLow: stock.filter(({ paint, runningLow }) => runningLow && !isNeeded(work, paint)),
-    trust: trustSupply({ stock, ranges, work }, needed),
+    trust: trustSupply({ stock, ranges, work }, needed.length > 0 ? needed : stock),
     paintTrust: new Map(stock.map((one) => [one.paint, trustPaint(one, { ranges, work })])),
+    reach: new Map(
+      needed.map((one) => [one.paint, tellReach(one, demands, reachMl.get(one.paint) ?? one.haveMl)]),
+    ),
   };
 }
 
 /** The doubt that the draws found greatest; without one that of its lines. */
-function trustPaint({ paint, mark }: PaintStock, { ranges, work }: Omit<Inputs, 'stock'>): Trust {
+function trustPaint({ paint, mark }: PaintStock, { ranges, work }: Pick<Inputs, 'ranges' | 'work'>): Trust {
   const doubts = isNeeded(work, paint) ? work.paintDoubts.get(paint) : undefined;
   return leadBy(ranges.paints.get(paint)?.doubts[0], trustOf(doubts ?? noDoubts(), mark));
 }
@@ -76,7 +79,10 @@ function listRisky(needed: readonly PaintStock[], { paints }: Ranges): Lasting['
 }
 
 /** The doubt that the draws found greatest; without one that of the paints on which the verdict hangs. */
-function trustSupply({ stock, ranges, work }: Inputs, needed: readonly PaintStock[]): Trust {
+function trustSupply(
+  { stock, ranges, work }: Pick<Inputs, 'stock' | 'ranges' | 'work'>,
+  needed: readonly PaintStock[],
+): Trust {
   const marks = needed.map(({ mark }) => mark);
   return leadBy(ranges.doubts[0], trustOf(doubtSupply(stock, work), ...marks));
 }

@@ -14,13 +14,18 @@ export interface Shelf {
   readonly stock: readonly PaintStock[];
   readonly paints: ReadonlyMap<string, Pick<Paint, 'kind'>>;
   readonly assumptions: Assumptions;
+  /** Paints of which the order takes what is likely, whatever its rule. */
+  readonly asLikely: readonly string[];
 }
 
 /**
  * For each need another like the newest priced pot of its paint; without a price like the newest pot; a paint never owned as
  * a pot of the usual size of its kind. So many that they hold the need.
  */
-export function listAlike(unmet: readonly OrderNeed[], { stock, paints, assumptions }: Shelf): Alike[] {
+export function listAlike(
+  unmet: readonly OrderNeed[],
+  { stock, paints, assumptions, asLikely }: Shelf,
+): Alike[] {
   const potsOf = new Map(stock.map(({ paint, pots }) => [paint, pots]));
   return unmet.map(({ paint, ml }) => {
     const pots = potsOf.get(paint) ?? [];
@@ -28,6 +33,10 @@ export function listAlike(unmet: readonly OrderNeed[], { stock, paints, assumpti
     const own = paid ?? pots.at(-1);
     const { sizeMl, container } = own ?? usualPot(paints.get(paint)?.kind);
     const count = Math.ceil((ml - sameMl) / (sizeMl * usableShare(assumptions, container)));
-    return { paint, ml, sizeMl, container, count, priceMinor: paid?.priceMinor, isOwned: own !== undefined };
+    return {
+      ...{ paint, ml, sizeMl, container, count, priceMinor: paid?.priceMinor },
+      isOwned: own !== undefined,
+      isAsLikely: asLikely.includes(paint),
+    };
   });
 }

@@ -15,6 +15,7 @@ export function sumOrder(order: Order, shelf: Shelf): OrderSums {
 }
 
 const costOf = (alike: readonly Alike[]): OrderSums['alikeCost'] => ({
+  pots: alike.reduce((sum, { count }) => sum + count, 0),
   minor: alike.reduce((sum, { count, priceMinor = 0 }) => sum + count * priceMinor, 0),
   atLeast: alike.some(({ priceMinor }) => priceMinor === undefined),
 });

@@ -13,18 +13,24 @@ import { sumCosts } from './sum-costs.js';
 import { sumDoubts } from './sum-doubts.js';
 import { sumJobs } from './sum-jobs.js';
 import { sumOrder } from './sum-order.js';
+import { sumShelf } from './sum-shelf.js';
 import { sumStairs } from './sum-stairs.js';
 import { sumWork } from './sum-work.js';
 import { trustTime } from './trust-time.js';
 
 /** Reckons nothing that a stage knows: it adds up, compares and ranks. */
 export function sumUpPlan(results: PlanResults): Summary {
-  const { estimate, costs, stock, ranges, order, restock, learned, assumptions, defaults } = results;
+  const { estimate, costs, ranges, order, restock, learned, assumptions, defaults } = results;
   const work = sumWork(estimate);
-  const shelf = { ...results, assumptions: new Map(assumptions.map((one) => [one.name, one])) };
+  const buying = sumChoices(results);
+  const shelf = {
+    ...results,
+    assumptions: new Map(assumptions.map((one) => [one.name, one])),
+    asLikely: buying.chosen?.asLikely ?? [],
+  };
   const sums = {
     order: sumOrder(order, shelf),
-    restock: restock === undefined ? undefined : sumOrder(restock, shelf),
+    restock: restock === undefined ? undefined : sumOrder(restock, { ...shelf, asLikely: [] }),
   };
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
@@ -33,10 +39,11 @@ export function sumUpPlan(results: PlanResults): Summary {
     work,
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
-    lasting: judgeLasting({ stock, ranges, work }),
+    shelf: sumShelf(results.stock),
+    lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),
     promise: judgePromise(results),
-    buying: sumChoices(results),
+    buying,
     ...sums,
     cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),
     pots: sums.order.pots + (sums.restock?.pots ?? 0),

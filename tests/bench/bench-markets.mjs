@@ -1,6 +1,6 @@
 // Bench: plans in large markets, whole programs, one run each. As a program: `npm run bench:markets`; sizes as paints x
-// offers x shops may follow. Out: a table of seconds and peak memory.
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+// offers x shops may follow. Out: a table of seconds, peak memory, and how far above the best its promises may lie; the sample first.
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { argv } from 'node:process';
@@ -13,6 +13,7 @@ const main = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
 const usualSizes = [
   '20x60x3',
   '30x90x4',
+  '36x60x3',
   '40x120x4',
   '60x180x5',
   '100x300x5',
@@ -57,14 +58,30 @@ function writeSheets(into, size) {
   for (const [name, text] of Object.entries(marketSheets(market))) writeFileSync(join(into, name), text);
 }
 
+/** Of each promise, surest last, how far above the best it may lie, in per cent of that. */
+function gapsOf(out) {
+  const { choices } = JSON.parse(readFileSync(join(out, 'plan.json'), 'utf8'));
+  return choices
+    .filter(({ sure }) => sure !== null)
+    .map(({ cashNow, aboveBest }) => (100 * aboveBest) / Math.max(0.01, cashNow - aboveBest));
+}
+
+function benchPlan(name, sheets) {
+  const out = join(folder, `${name}-plan`);
+  const { ms, peakMb } = measureOnce([main, 'plan', sheets, '--out', out]);
+  const gaps = gapsOf(out).map((gap) => gap.toFixed(1));
+  const cells = [name.replaceAll('x', ' x '), (ms / 1000).toFixed(1), peakMb.toFixed(0), gaps.join(', ')];
+  console.log(`| ${cells.join(' | ')} |`);
+}
+
 try {
-  console.log('| paints x offers x shops | plan s | peak MB |\n| --- | --- | --- |');
+  console.log('| paints x offers x shops | plan s | peak MB | promises above the best, % |');
+  console.log('| --- | --- | --- | --- |');
+  benchPlan('sample', fileURLToPath(new URL('../../sample-data/low-sluice', import.meta.url)));
   for (const size of sizes) {
     const sheets = join(folder, size);
     writeSheets(sheets, size);
-    const args = [main, 'plan', sheets, '--out', join(folder, `${size}-plan`)];
-    const { ms, peakMb } = measureOnce(args);
-    console.log(`| ${size.replaceAll('x', ' x ')} | ${(ms / 1000).toFixed(1)} | ${peakMb.toFixed(0)} |`);
+    benchPlan(size, sheets);
   }
 } finally {
   rmSync(folder, { recursive: true, force: true });

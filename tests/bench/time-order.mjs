@@ -26,7 +26,7 @@ const buying = prepareBuying({ solve: solver.solve });
 await settledCounts(splitNeeds(needs, measureSupply(market)).within, market, buying);
 const proved = performance.now();
 const army = await chooseOrder(needs, market, buying);
-await orderRestock({ stock, army }, market, buying);
+await orderRestock({ stock, army, marginOf: () => 1 }, market, buying);
 const ordered = performance.now();
 const needsAt = addUpDemands([...listDemands(estimate, registry), ...listDemandsAnew(estimate, registry)]);
 const figures = sheets.army.reduce((sum, { count }) => sum + count, 0);

@@ -36,7 +36,10 @@ const cases: readonly {
   },
   {
     what: 'a missing sheet',
-    files: { 'pots.csv': 'paint,size ml\nbrick red,17\nearth wash,24\n' },
+    files: {
+      'pots.csv': 'paint,size ml\nbrick red,17\n',
+      'army.csv': 'unit,figure,count\nfirst spears,spearman,20\n',
+    },
     alone: true,
     says: /this sheet is needed and is not there/,
   },
@@ -131,9 +134,13 @@ describe('bad input', () => {
     const before = readdirSync(folder);
     const { code, out, err } = runHalfpot(args, { cwd: folder });
     expect({ code, out }).toEqual({ code: 1, out: '' });
-    expect(err).toMatch(
-      /^error: army\.csv row 2, "count" \(C2\): "2\.5" is not a whole number\..*\n1 error\n$/,
-    );
+    const [first = '', count, ...read] = err.split('\n');
+    expect(first).toMatch(/^error: army\.csv row 2, "count" \(C2\): "2\.5" is not a whole number\./);
+    expect([count, ...read]).toEqual([
+      '1 error',
+      ...(args[0] === 'check' ? ['Read:', '  army      army.csv, row 1: unit, figure, count'] : []),
+      '',
+    ]);
     expect(readdirSync(folder)).toEqual(before);
   });
 

@@ -1,7 +1,8 @@
 // `halfpot check` on the sample, on the starter sheets, and on the sample with slips that no cell shows by itself.
-import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
 const root = makeFolder();
@@ -39,22 +40,70 @@ describe('halfpot check', () => {
     expect(`${out}${err}`.match(/^warning: /gm)).toHaveLength(1);
   });
 
-  it('lists the columns that it leaves alone, also beside errors', () => {
-    const own = changed('own', 'army.csv', (text) => text.replace(',notes', ',colour of the lamp'));
-    expect(runHalfpot(['check', own])).toMatchObject({
-      code: 0,
-      err: '',
-      out: expect.stringMatching(
-        /\nLeft alone, as columns of your own: army\.csv "colour of the lamp"\.\nNo problems\.\n$/,
-      ),
-    });
+  it('says how each sheet was read, also beside errors, in lines of 80 letters', () => {
+    const own = changed('own', 'army.csv', (text) =>
+      text.replace('unit,', 'Einheit,').replace(',notes', ',lamp'),
+    );
+    const { code, out, err } = runHalfpot(['check', own]);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain(
+      [
+        '  army      8 units, 109 figures',
+        '            army.csv, row 1: Einheit -> unit, figure, scheme, count, batch,',
+        '            done, priority',
+        '            left alone: lamp',
+        '            blank batch (3): 10; done (6): none',
+        '',
+      ].join('\n'),
+    );
+    expect(out).toMatch(/^Found:\n(?:.|\n)*\nNo problems\.\n$/);
+    expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
     const army = readFileSync(join(own, 'army.csv'), 'utf8');
     writeFileSync(join(own, 'army.csv'), army.replace(',count,', ',head,'));
     expect(runHalfpot(['check', own])).toMatchObject({
       code: 1,
       out: '',
-      err: expect.stringMatching(/\n1 error\nLeft alone, .* army\.csv "head", "colour of the lamp"\.\n$/),
+      err: expect.stringMatching(/\n1 error\nRead:\n(?:.|\n)*\n {12}left alone: head \(count\?\), lamp\n$/),
     });
+  });
+
+  it('writes down what headers were taken for, never over a file, and reads it when it is mended', () => {
+    const folder = join(root, 'headers');
+    mkdirSync(folder);
+    const pots = 'Colour,ml,In the pot,shade\nbrick red,17,half,x\nearth wash,24,40%,\n';
+    writeFileSync(join(folder, 'pots.csv'), pots);
+    const first = runHalfpot(['check', folder, '--write-columns']);
+    const target = join(folder, 'columns.csv');
+    expect(first.code).toBe(0);
+    expect(first.out).toMatch(/\nWrote .*columns\.csv: mend its rows, and check again\.\n$/);
+    expect(first.err).toContain('it could be meant for "left"');
+    const written = readFileSync(target, 'utf8');
+    expect(written).toBe(
+      '\ufeffsheet,column,called\r\npots,paint,Colour\r\npots,size ml,ml\r\npots,left?,In the pot\r\npots,,shade\r\n',
+    );
+    expect(runHalfpot(['check', folder]).err).toBe(first.err);
+    expect(runHalfpot(['check', folder, '--write-columns'])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining(
+        `halfpot: ${target} is already there and stays as it is. Rename it first, or mend its rows.\n`,
+      ),
+    });
+    expect(readFileSync(target, 'utf8')).toBe(written);
+    writeFileSync(target, written.replace('left?', 'left'));
+    const { code, out, err } = runHalfpot(['check', folder]);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain(
+      'Colour -> paint, ml -> size ml, In the pot -> left\n            left alone: shade\n',
+    );
+  });
+
+  it('writes no columns where every header is the own name of its column', () => {
+    const folder = join(root, 'plain');
+    mkdirSync(folder);
+    writeSheets(folder, fourShortSheets);
+    const { out } = runHalfpot(['check', folder, '--write-columns']);
+    expect(out).toMatch(/Every header is the own name of its column: there is nothing to write\.\n$/);
+    expect(existsSync(join(folder, 'columns.csv'))).toBe(false);
   });
 
   it('tells a wrong currency once and blames no price for it', () => {
@@ -64,7 +113,7 @@ describe('halfpot check', () => {
     const { code, err } = runHalfpot(['check', folder]);
     expect(code).toBe(1);
     expect(err).toMatch(
-      /^error: settings\.csv row \d+, "value" \(B\d+\): "euro" is not a currency\..*\n1 error\n$/,
+      /^error: settings\.csv row \d+, "value" \(B\d+\): "euro" is not a currency\..*\n1 error\nRead:\n {2}settings {2}settings\.csv, row 1: name, value\n$/,
     );
   });
 });

@@ -54,6 +54,30 @@ describe('--until', () => {
     expect(narrowSheets(sheets, {})).toEqual({ sheets, army: undefined });
   });
 
+  // The third has four figures and two steps.
+  it.each([
+    [4, 4, '"Third" is done'],
+    [4, 3, undefined],
+  ])('a unit of which the log calls %d and %d figures done', (first, second, says) => {
+    const row = { row: 2, date: '2026-10-01', paint: 'Slate', unit: 'Third' };
+    const log = [
+      { ...row, step: 1, figures: first },
+      { ...row, step: 2, figures: second },
+    ];
+    const narrow = () => narrowSheets({ ...sheets, log }, { until: 'Third' });
+    if (says === undefined) expect(narrow().army).toHaveLength(1);
+    else expect(narrow).toThrow(says);
+  });
+
+  it('knows what is done of paints that swaps took the place of', () => {
+    const steps = [makeStep({ step: 1, paint: 'Oat' })];
+    const swapped = makeSheets({
+      ...{ steps, army: [makeUnit({ count: 4 })], swaps: [{ row: 2, paint: 'Oat', instead: 'Slate' }] },
+      log: [{ row: 2, date: '2026-10-01', paint: 'Oat', unit: 'watch', step: 1, figures: 4 }],
+    });
+    expect(() => narrowSheets(swapped, { until: 'watch' })).toThrow('"watch" is done');
+  });
+
   it.each([
     ['Second', '"Second" is done: name a unit with work left in --until.'],
     ['Firs', 'No unit is "Firs". Near it is "First".'],
@@ -78,7 +102,9 @@ describe('--without', () => {
   });
 
   it.each([
-    ['Mil: Slate 17', 'No offer is "Mil: Slate 17". Near it is "Mill: Slate 17'],
+    ['Mil: Slate 17', 'No offer is "Mil: Slate 17". Near it is "Mill: Slate 17" or "Quay: Slate 17".'],
+    // Both of the name, each in marks of its own.
+    ['slate 17', 'Near it is "Mill: Slate 17" or "Quay: Slate 17".'],
     ['Tin', 'No offer is "Tin". Write it as "Shop: offer", as your sheets have it.'],
   ])('%s is refused', (text, says) => {
     expect(() => left(text)).toThrow(says);

@@ -59,6 +59,32 @@ describe('halfpot plan', () => {
     expect([run.code, run.out.includes('Cautions')]).toEqual([0, false]);
   });
 
+  it('answers from pots alone, with its files, and refuses what asks about an army', () => {
+    const pots = join(root, 'pots alone');
+    mkdirSync(pots);
+    writeFileSync(join(pots, 'pots.csv'), 'paint,size ml,left\nbrick red,17,full\n');
+    const out = join(root, 'pots-out');
+    const run = runHalfpot(['plan', pots, '--out', out, ...date]);
+    expect({ ...run, out: run.out.split('\n\nWritten:')[0] }).toEqual({
+      code: 0,
+      err: '',
+      out: [
+        'What is on the shelf?\n  16\u00a0ml\n  So much can be got out of 1 pot of 1 paint.\n',
+        'What is it worth?\n  No prices yet\n  Write what your pots cost into the price column of the pots sheet.\n',
+        'What is low?\n  Nothing\n  Each paint reaches its keep level.\n',
+        'With sheets of figures, schemes and army: whether the pots last, what the army costs, what to buy for it.',
+        'With a sheet of offers: what to buy in which shop, and what it costs.',
+      ].join('\n'),
+    });
+    expect(readdirSync(out).sort()).toEqual(names);
+    for (const flag of ['--until', '--budget'])
+      expect(runHalfpot(['plan', pots, flag, '1', '--json'])).toEqual({
+        code: 2,
+        out: '',
+        err: `halfpot: ${flag} is about an army, and your sheets have none.\n`,
+      });
+  });
+
   it('writes a plan.json that its schema knows to the last key', () => {
     const document = JSON.parse(runHalfpot(['plan', sample, '--json', ...date]).out);
     expect(planSchema.parse(document)).toEqual(document);
@@ -132,14 +158,22 @@ describe('halfpot plan', () => {
     expect(warned('--date', '2025-12-24')).toEqual(['lies after 2025-12-24']);
   });
 
-  it('says in one line what it leaves alone, and prints plan.json alone all the same', () => {
-    const army = 'unit,figure,count,a,b,c,d,e,f,g\nfirst spears,spearman,20\n';
+  it('tells in plan.json how each sheet was read, and says nothing on the console of what it leaves alone', () => {
+    const army = 'Einheit,figure,count,a\nfirst spears,spearman,20,x\n';
     const { code, out, err } = runHalfpot(['plan', sheetsIn('own columns', { 'army.csv': army }), '--json']);
-    expect([code, err]).toEqual([
-      0,
-      'Left alone, as columns of your own: army.csv "a", "b", "c", "d", "e", "f"; and 1 more.\n',
-    ]);
-    expect(JSON.parse(out).problems).toEqual([]);
+    expect([code, err]).toEqual([0, '']);
+    const { problems, read } = JSON.parse(out);
+    expect(problems).toEqual([]);
+    expect(read.map(({ sheet }: { sheet: string }) => sheet)).toEqual(['pots', 'figures', 'schemes', 'army']);
+    expect(read[3]).toEqual({
+      ...{ sheet: 'army', file: 'army.csv', headerRow: 1 },
+      columns: [
+        { header: 'Einheit', isOwn: false, column: 'unit' },
+        { header: 'figure', isOwn: true, column: 'figure' },
+        { header: 'count', isOwn: true, column: 'count' },
+        { header: 'a', isOwn: false },
+      ],
+    });
   });
 
   it('shows warnings on the error stream and in the report, and still plans', () => {

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import { addUpDemands, demandMl } from '../../src/estimate/add-up-demands.js';
+import { addUpDemands } from '../../src/estimate/add-up-demands.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import { listDemands, listDemandsAnew } from '../../src/estimate/list-demands.js';
+import { demandMl } from '../../src/model/demand-ml.js';
 import type { Unit } from '../../src/model/sheets.js';
 import { makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 

@@ -278,25 +278,46 @@ describe('restocking the shelf', () => {
     mark: 'yours',
   });
 
+  const asLikely = () => 1;
+
   it('brings a low paint back to its level', async () => {
     const market = marketOf([slate]);
     const army = await orderOf({}, market);
-    const order = await orderRestock({ stock: [low('Slate', 1, 0)], army }, market, buying);
+    const order = await orderRestock(
+      { stock: [low('Slate', 1, 0)], army, marginOf: asLikely },
+      market,
+      buying,
+    );
     expect(bought(order)).toEqual(['1 x Slate 17 (Quay)']);
   });
 
   it('counts what the army order leaves over', async () => {
     const market = marketOf([slate]);
     const army = await orderOf({ Slate: 5 }, market);
-    const order = await orderRestock({ stock: [low('Slate', 1, 6)], army }, market, buying);
+    const order = await orderRestock(
+      { stock: [low('Slate', 1, 6)], army, marginOf: asLikely },
+      market,
+      buying,
+    );
     expect(order).toMatchObject({ status: 'nothing to buy', totalMinor: 0 });
+  });
+
+  // One pot of Slate leaves 15.98 - 10 = 5.98 ml of the likely 10, over its level of 3; of 14, which are provided for, 1.98.
+  it('counts as needed what the chosen way to buy provides for, and no less than is likely', async () => {
+    const market = marketOf([slate]);
+    const army = await orderOf({ Slate: 14 }, market);
+    const restock = (margin: number, haveMl = 0) =>
+      orderRestock({ stock: [low('Slate', haveMl, 10)], army, marginOf: () => margin }, market, buying);
+    expect(bought(await restock(1))).toEqual([]);
+    expect((await restock(1.4)).lines[0]?.pots[0]?.coversMl).toBeCloseTo(3 - 1.98, 10);
+    expect(await restock(0.1)).toEqual(await restock(1));
   });
 
   it('pays postage only beyond the army order, and not from an offer sold out to it', async () => {
     const market = marketOf([{ ...slate, available: 1 }, oat], [makeShop({ postageMinor: 450 })]);
     const army = await orderOf({ Slate: 15 }, market);
     const stock = [low('Slate', 0, 15), low('Oat', 0, 0)];
-    const order = await orderRestock({ stock, army }, market, buying);
+    const order = await orderRestock({ stock, army, marginOf: asLikely }, market, buying);
     expect(army).toMatchObject({ totalMinor: 750, postageMinor: 450 });
     expect(order).toMatchObject({ totalMinor: 250, postageMinor: 0, status: "can't be met" });
     expect(order.unmet).toEqual([{ paint: 'Slate', ml: expect.closeTo(3 - 0.98, 10) }]);
@@ -307,7 +328,7 @@ describe('restocking the shelf', () => {
     // One pot of Slate leaves 3.98 ml, over its level of 3; only Oat is still to come.
     const army = await orderOf({ Slate: 12 }, market);
     const order = await orderRestock(
-      { stock: [low('Slate', 0, 12), low('Oat', 0, 0)], army },
+      { stock: [low('Slate', 0, 12), low('Oat', 0, 0)], army, marginOf: asLikely },
       market,
       buying,
     );

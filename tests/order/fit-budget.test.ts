@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import { demandMl } from '../../src/estimate/add-up-demands.js';
+import { demandMl } from '../../src/model/demand-ml.js';
 import type { Offer, Shop } from '../../src/model/sheets.js';
 import type { UnitDemand } from '../../src/model/work.js';
 import { cashFor, type Fitting, fitBudget } from '../../src/order/fit-budget.js';
@@ -34,7 +34,6 @@ const fittingOf = (
 ): Fitting => ({
   budgetMinor,
   demands,
-  demandMl,
   haveMl: new Map(),
   market: { offers, shops: new Map<string, Shop>(), assumptions: registry },
   buying,
@@ -49,7 +48,10 @@ describe('what a budget finishes, by hand', () => {
     [0, [0, 0]],
     [250, [0, 7]],
     [300, [7, 0]],
-    [599, [7, 7]],
+    [499, [7, 0]],
+    // All archers, two pots of Oat, come before some of the watch, though that comes first.
+    [500, [0, 10]],
+    [599, [0, 10]],
     [600, [10, 0]],
     [850, [10, 7]],
     [1100, [10, 10]],
@@ -65,6 +67,20 @@ describe('what a budget finishes, by hand', () => {
     const small = demandOf('small', 1, 10, { Slate: 1 });
     const large = demandOf('large', 1, 10, { Slate: 4 });
     expect((await fitBudget(fittingOf([large, small], 300))).finished).toEqual([1, 10]);
+  });
+
+  // 15.98 ml are fourteen of the rank (14 + 3 x 0.5), or the crew whole (15 + 0.5).
+  it('finishes units whole before it cuts one short, though fewer figures come out', async () => {
+    const crew = demandOf('crew', 1, 5, { Slate: 3 });
+    const rank = demandOf('rank', 1, 20, { Slate: 1 });
+    expect((await fitBudget(fittingOf([rank, crew], 300))).finished).toEqual([0, 5]);
+    expect((await fitBudget(fittingOf([rank], 300))).finished).toEqual([14]);
+  });
+
+  // 31.96 ml: ten at 3 ml (31) or ten at 2 (21), to which three at 3 ml come (9.5).
+  it('of whole units as large finishes those that leave the most for others', async () => {
+    const [dear, cheap] = [demandOf('dear', 1, 10, { Slate: 3 }), demandOf('cheap', 1, 10, { Slate: 2 })];
+    expect((await fitBudget(fittingOf([dear, cheap], 600))).finished).toEqual([3, 10]);
   });
 
   it('finishes the first rows of one priority where any would do', async () => {
@@ -106,31 +122,78 @@ describe('against trying every number of figures', () => {
       .reduce((sum, { pot, limit }) => sum + pot.sizeMl * 0.94 * pot.count * limit, 0);
   }
 
-  /** Most figures of the first unit within the budget, then of the second. */
-  function tryAll({ demands, market, budgetMinor }: Fitting): number[] {
-    const finished: number[] = [];
-    for (const [index, demand] of demands.entries()) {
-      for (let figures = demand.figures; figures >= 0; figures--) {
-        const needs = new Map<string, number>();
-        for (const [at, other] of demands.entries()) {
-          const count = at === index ? figures : (finished[at] ?? 0);
-          for (const paint of count > 0 ? other.perFigureMl.keys() : []) {
-            const ml = demandMl(other, paint, count);
-            if (ml > 0) needs.set(paint, (needs.get(paint) ?? 0) + ml);
-          }
-        }
-        for (const [paint, ml] of needs) needs.set(paint, Math.min(ml, allOf(paint, market)));
-        const tried = tryEveryOrder(needs, market.offers, market.shops, 5);
-        if (tried !== undefined && tried.costMinor <= budgetMinor) {
-          finished[index] = figures;
-          break;
-        }
-      }
+  interface Tried {
+    readonly counts: readonly number[];
+    readonly costMinor: number;
+  }
+
+  /** The cost of so many figures of each; undefined where it is over the budget. */
+  function tryCounts(
+    counts: readonly number[],
+    { demands, market, budgetMinor }: Fitting,
+  ): Tried | undefined {
+    const needs = new Map<string, number>();
+    for (const [at, demand] of demands.entries())
+      for (const paint of counts[at] ? demand.perFigureMl.keys() : [])
+        needs.set(paint, (needs.get(paint) ?? 0) + demandMl(demand, paint, counts[at] ?? 0));
+    for (const [paint, ml] of needs)
+      if (ml > 0) needs.set(paint, Math.min(ml, allOf(paint, market)));
+      else needs.delete(paint);
+    const { costMinor = Number.POSITIVE_INFINITY } =
+      tryEveryOrder(needs, market.offers, market.shops, 5) ?? {};
+    return costMinor <= budgetMinor ? { counts, costMinor } : undefined;
+  }
+
+  const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, one) => sum + one, 0);
+
+  /** All numbers of figures of some units, the others as they are. */
+  function listCounts(counts: readonly number[], { demands }: Fitting, units: readonly number[]): number[][] {
+    return units.reduce(
+      (all, unit) =>
+        all.flatMap((one) =>
+          Array.from({ length: (demands[unit]?.figures ?? 0) + 1 }, (_, count) => one.with(unit, count)),
+        ),
+      [[...counts]],
+    );
+  }
+
+  /** Of those with the most figures that can be paid the cheapest; of these that with the fewest of the last unit. */
+  function best(candidates: readonly number[][], fitting: Fitting): number[] {
+    const totals = [...new Set(candidates.map(sumOf))].sort((a, b) => b - a);
+    for (const total of totals) {
+      const tried = candidates
+        .filter((one) => sumOf(one) === total)
+        .flatMap((one) => tryCounts(one, fitting) ?? []);
+      tried.sort((a, b) => a.costMinor - b.costMinor || (a.counts.at(-1) ?? 0) - (b.counts.at(-1) ?? 0));
+      if (tried[0] !== undefined) return [...tried[0].counts];
+    }
+    throw new Error('not even what there was before');
+  }
+
+  /** Priority by priority the most figures in whole units, then of each priority, with as many in whole units, the most in all. */
+  function tryAll(fitting: Fitting): number[] {
+    const { demands } = fitting;
+    const wholeOf = (counts: readonly number[], units: readonly number[]): number =>
+      sumOf(units.map((unit) => (counts[unit] === demands[unit]?.figures ? (counts[unit] ?? 0) : 0)));
+    const levels = [1, 2].map((level) =>
+      [...demands.keys()].filter((unit) => demands[unit]?.priority === level),
+    );
+    let finished = demands.map(() => 0);
+    for (const units of levels) {
+      const whole = listCounts(finished, fitting, units).filter((counts) =>
+        units.every((unit) => counts[unit] === 0 || counts[unit] === demands[unit]?.figures),
+      );
+      finished = best(whole, fitting);
+    }
+    for (const units of levels) {
+      const least = wholeOf(finished, units);
+      const all = listCounts(finished, fitting, units).filter((counts) => wholeOf(counts, units) >= least);
+      finished = best(all, fitting);
     }
     return finished;
   }
 
-  it('60 drawn cases of two units, four offers, postage and sums', async () => {
+  it('60 drawn cases of three units of two priorities, four offers, postage and sums', async () => {
     for (let seed = 1; seed <= 60; seed++) {
       const { whole, chance } = drawFrom(seed);
       const offers = Array.from({ length: 4 }, (_, index) =>
@@ -154,7 +217,8 @@ describe('against trying every number of figures', () => {
       ]);
       const demands = [
         demandOf('first', 1, whole(2, 9), { Slate: whole(1, 4) }),
-        demandOf('second', 2, whole(2, 9), { Slate: whole(0, 2), Oat: whole(1, 4) }),
+        demandOf('second', whole(1, 2), whole(2, 7), { Slate: whole(0, 2), Oat: whole(1, 4) }),
+        demandOf('third', 2, whole(1, 7), { Slate: whole(0, 3), Oat: whole(1, 2) }),
       ];
       const base = fittingOf(demands, whole(2, 30) * 50, offers);
       const fitting = { ...base, market: { ...base.market, shops } };

@@ -241,6 +241,19 @@ const numberCases: readonly ProblemCase[] = [
     'pots.csv row 2, "price" (C2): "-3.50" is below zero, and a price never is. Write it without the minus sign.',
   ),
   spoil(
+    'negative',
+    {
+      settings: settings('again,-1.50'),
+      offers: [
+        'shop,offer,price,paint,size ml,available',
+        'Quay,red,3,brick red,17,-1',
+        'Quay,wash,3,earth wash,24,0',
+      ],
+    },
+    'offers.csv row 2, "available" (F2): "-1" is below zero, and a number of offers never is. Write it without the minus sign.',
+    'settings.csv row 2, "value" (B2): "-1.50" is below zero, and a price never is. Write it without the minus sign.',
+  ),
+  spoil(
     'zero',
     { pots: pots('brick red,0') },
     'pots.csv row 3, "size ml" (B3): "0" is zero, and a volume never is. Write the true value, or take the row out.',
@@ -516,6 +529,14 @@ const settingCases: readonly ProblemCase[] = [
 ];
 
 const rowCases: readonly ProblemCase[] = [
+  spoil(
+    'pots-of-two-counts',
+    {
+      pots: ['paint,size ml,left,pots', 'brick red,17,"2 full, 1 half",2', 'earth wash,2x 24 ml,,3'],
+    },
+    'pots.csv row 2, "left" (C2): "2 full, 1 half" is not as many pots as "2" in this row. Say in one way only how many there are.',
+    'pots.csv row 3, "size ml" (B3): "2x 24 ml" is not as many pots as "3" in this row. Say in one way only how many there are.',
+  ),
   spoil(
     'left-over-size',
     { pots: ['paint,size ml,left', 'brick red,17,18 ml', 'earth wash,24,24 ml'] },

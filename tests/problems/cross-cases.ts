@@ -9,6 +9,33 @@ const schemes = (header: string, ...rows: readonly string[]): readonly string[] 
 
 const hues = Array.from({ length: 3001 }, (_, at) => `hue ${at}`);
 
+const likes = (...rows: readonly string[]): readonly string[] =>
+  schemes(
+    ',like',
+    'red line,1,whole,base coat,brick red,',
+    'red line,2,whole,wash,earth wash,',
+    ...rows.map((row) => `blue line,${row},red line`),
+  );
+const ofRed = { army: ['unit,figure,scheme,count', 'first spears,spearman,red line,20'] };
+
+const likeCases: readonly ProblemCase[] = [
+  spoil(
+    'like-circle',
+    { ...ofRed, schemes: [...likes(), 'blue line,,,,,green line', 'green line,,,,,Blue Line'] },
+    'schemes.csv row 5, "like" (F5): these schemes begin like one another: blue line, green line, blue line. Write one of them out, and leave its like blank.',
+  ),
+  spoil(
+    'like-nothing',
+    { ...ofRed, schemes: likes(',cloak,,brick red') },
+    'schemes.csv row 4, "like" (F4): nothing in "red line" is what this row is about. Name a zone, layer or step of that scheme; what is new needs zone, layer and paint.',
+  ),
+  spoil(
+    'like-two-ways',
+    { ...ofRed, schemes: likes('2,,,brick red', ',,wash,brick red') },
+    'schemes.csv row 5, "paint" (E5): "brick red" changes what row 4 changes too, and neither says more closely what is meant. Say zone, layer and step of both.',
+  ),
+];
+
 const unknownCases: readonly ProblemCase[] = [
   spoil(
     'unknown-paint',
@@ -29,6 +56,18 @@ const unknownCases: readonly ProblemCase[] = [
     'rows-maybe-not-owned',
     { pots: ['paint,size ml,vorhanden?', 'brick red,17,x', 'earth wash,24,'] },
     'pots.csv row 1, "vorhanden?" (C1): this column is not read, so that each row counts as a pot on the shelf, also where it says "" (row 3). Take the rows out that you do not own; if all are yours, let its header end in "notes".',
+  ),
+  spoil(
+    'unknown-column',
+    { columns: ['sheet,column,called', 'pots,lefft,size ml', 'army,moon phase,count'] },
+    'columns.csv row 2, "column" (B2): "lefft" is no column of that sheet. Write the name of one, such as left; leave it blank for a column of your own.',
+    'columns.csv row 3, "column" (B3): "moon phase" is no column of that sheet. Write the name of one; leave it blank for a column of your own.',
+  ),
+  spoil(
+    'unknown-header',
+    { columns: ['sheet,column,called', 'pots,size ml,sise ml', 'pots,left,moon phase'] },
+    'columns.csv row 2, "called" (C2): no header of that sheet is "sise ml". Write it as it stands there, such as size ml, or take this row out.',
+    'columns.csv row 3, "called" (C3): no header of that sheet is "moon phase". Write it as it stands there, or take this row out.',
   ),
   spoil(
     'unknown-figure',
@@ -163,7 +202,50 @@ const offers = (...rows: readonly string[]): readonly string[] => [
   ...rows,
 ];
 
+const inRange = ['paint,size ml,range', 'brick red,17,Depot', 'earth wash,24,'];
+const byRange = (...rows: readonly string[]): readonly string[] => [
+  'shop,offer,price,paint,size ml,range,code',
+  ...rows,
+];
+const crowd = Array.from({ length: 1000 }, (_, at) => `hue ${at},17,Depot`);
+const manyRanges = Array.from({ length: 101 }, (_, at) => `Quay,o${at},3,,17,Depot,`);
+
 const offerCases: readonly ProblemCase[] = [
+  spoil(
+    'unknown-range',
+    { pots: inRange, offers: byRange('Quay,pot,3,,17,Depott,', 'Quay,tin,3,,17,Moon,') },
+    'offers.csv row 2, "range" (F2): no paint of yours is of the range "Depott". Write it into the range column of pots or paints, or spell it as there: Depot.',
+    'offers.csv row 3, "range" (F3): no paint of yours is of the range "Moon". Write it into the range column of pots or paints.',
+  ),
+  spoil(
+    'range-and-paint',
+    {
+      pots: inRange,
+      offers: byRange('Quay,pot,3,earth wash,17,Depot,', 'Quay,tin,3,,17,Depot,2000310000217'),
+    },
+    'offers.csv row 2, "paint" (D2): "earth wash" is of one paint, and this row prices the whole range "Depot". Leave one of the two cells blank.',
+    'offers.csv row 3, "code" (G3): "2000310000217" is of one paint, and this row prices the whole range "Depot". Leave one of the two cells blank.',
+  ),
+  spoil(
+    'too-many-in-all',
+    {
+      pots: [
+        'paint,size ml,pots',
+        'brick red,17,',
+        'earth wash,24,',
+        ...crowd.slice(0, 100).map(() => 'slate,17,1000'),
+      ],
+    },
+    'pots.csv row 103, "pots" (C103): with "1000" here, the rows of this sheet come to more than 100000 pots. Leave out what you do not paint with.',
+  ),
+  spoil(
+    'too-many-in-all',
+    {
+      pots: ['paint,size ml,range', 'brick red,17,', 'earth wash,24,', ...crowd],
+      offers: byRange(...manyRanges),
+    },
+    'offers.csv row 102, "range" (F102): with "Depot" here, the rows of this sheet come to more than 100000 offers. Leave out what you do not paint with.',
+  ),
   spoil(
     'offer-without-price',
     { offers: offers('Quay,pair,,brick red,17,', 'Quay,pair,,earth wash,24,', 'Quay,one,3,brick red,17,') },
@@ -362,6 +444,7 @@ const mixCases: readonly ProblemCase[] = [
 ];
 
 export const crossCases: readonly ProblemCase[] = [
+  ...likeCases,
   ...unknownCases,
   ...repeatCases,
   ...paintCases,

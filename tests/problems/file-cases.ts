@@ -26,6 +26,9 @@ function lone(code: string, name: string, bytes: Buffer | Promise<Buffer>, says:
   return { code, path, says: [says], make: async (dir) => writeFileSync(path(dir), await bytes) };
 }
 
+const attic = 'paint,size ml\nbrick red,17\n';
+const desk = 'paint,size ml\nearth wash,24\n';
+
 type Change = Parameters<typeof makeWorkbook>[1];
 
 function workbook(code: string, change: Change, says: readonly string[]): ProblemCase {
@@ -94,7 +97,7 @@ const paths: readonly ProblemCase[] = [
   named(
     'no-sheets',
     { 'notes.md': 'buy more red' },
-    'my sheets: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
+    'my sheets: none of the sheets is here. At least pots, or figures, schemes and army are needed, each under that name.',
   ),
   named(
     'no-sheets',
@@ -157,7 +160,7 @@ const paths: readonly ProblemCase[] = [
     'no-sheets',
     'army.xlsx',
     makeWorkbook({ Sheet1: [['paint', 'size ml']] }),
-    'army.xlsx: none of the sheets is here. At least pots, figures, schemes and army are needed, each under that name.',
+    'army.xlsx: none of the sheets is here. At least pots, or figures, schemes and army are needed, each under that name.',
   ),
   lone(
     'lone-sheet',
@@ -263,7 +266,7 @@ const tables: readonly ProblemCase[] = [
     code: 'missing-sheet',
     make: folder({}, ['schemes.csv']),
     says: [
-      'schemes.csv: this sheet is needed and is not there. Add it, with at least these columns: scheme, step, zone, layer, paint.',
+      'schemes.csv: this sheet is needed and is not there. Add it, with at least these columns: scheme, zone, layer, paint.',
     ],
   },
   workbook('missing-sheet', (book) => book.removeWorksheet('army'), [
@@ -279,6 +282,30 @@ const tables: readonly ProblemCase[] = [
   workbook('two-of-one-sheet', (book) => book.addWorksheet('Po ts').addRow(['paint', 'size ml']), [
     'army.xlsx: the pots sheet is there more than once: pots, Po ts. Keep one of them and rename or remove the rest.',
   ]),
+  {
+    code: 'sheet-of-parts',
+    make: folder({ 'pots attic.csv': attic, 'Kiste 2.csv': desk }, ['pots.csv']),
+    says: [
+      'Kiste 2.csv: the pots sheet was read from "Kiste 2.csv", "pots attic.csv". Rename what is not meant to count, so that its name begins otherwise.',
+    ],
+  },
+  {
+    code: 'part-beside-sheet',
+    make: folder({ 'pots desk.csv': desk }),
+    says: [
+      'pots desk.csv: this was left alone, as the pots sheet is there under its own name. If both are to count, name them by what they hold, such as pots 1 and pots 2.',
+    ],
+  },
+  workbook('part-beside-sheet', (book) => book.addWorksheet('Pots 2').addRow(['paint', 'size ml']), [
+    'army.xlsx, sheet Pots 2: this was left alone, as the pots sheet is there under its own name. If both are to count, name them by what they hold, such as pots 1 and pots 2.',
+  ]),
+  {
+    code: 'two-of-one-sheet',
+    make: folder({ 'pots attic.csv': attic, 'pots desk.csv': attic }, ['pots.csv']),
+    says: [
+      'pots attic.csv: the pots sheet is there more than once: pots attic.csv, pots desk.csv. Keep one of them and rename or remove the rest.',
+    ],
+  },
   {
     code: 'empty-sheet',
     make: folder({ 'figures.csv': '' }),

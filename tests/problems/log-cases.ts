@@ -47,37 +47,6 @@ const amountCases: readonly ProblemCase[] = [
     'log.csv row 3, "used ml" (C3): this row does not say how much was used. Write both weights, or used ml; until then it lowers no pot.',
   ),
   spoil(
-    'log-uncounted',
-    {
-      pots: pots(',left,counted', 'brick red,17,60%,2026-03-10', 'earth wash,24,,'),
-      log: worked('2026-03-10,brick red,first spears,1,10,', '2026-03-11,brick red,first spears,1,10,'),
-    },
-    'log.csv row 3, "used ml" (F3): this row counts as progress, and no amount has lowered the pot. Count the pot: write what is left into row 2 of the pots sheet, and the day, such as 2026-11-02, into counted. Or write into used ml what was used.',
-  ),
-  // Asked once a paint, at its last day; a pot on its way holds none of it, and of what stands on no shelf none looks full.
-  spoil(
-    'log-uncounted',
-    {
-      pots: pots(
-        ',counted,ordered',
-        'brick red,17,,',
-        'brick red,17,2026-03-02,',
-        'brick red,12,,',
-        'brick red,12,,yes',
-        'brick red,12,2026-02-01,',
-        'brick red,12,,',
-        'earth wash,24,,yes',
-      ),
-      log: worked(
-        '2026-03-02,brick red,first spears,1,8,',
-        '2026-03-01,brick red,first spears,1,6,',
-        '2026-03-02,earth wash,first spears,2,6,',
-        '2026-03-01,brick red,first spears,1,5,0.4',
-      ),
-    },
-    'log.csv row 2, "used ml" (F2): this row and 1 before it count as progress, and no amount has lowered the pot. Count the pot: write what is left into rows 2, 4, 6 and 1 more of the pots sheet, and the day, such as 2026-11-02, into counted. Or write into used ml what was used.',
-  ),
-  spoil(
     'log-two-amounts',
     {
       log: [

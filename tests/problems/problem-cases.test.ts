@@ -10,6 +10,7 @@ import { readSheets } from '../../src/sheets/read-sheets.js';
 import { cellCases } from './cell-cases.js';
 import { crossCases } from './cross-cases.js';
 import { fileCases } from './file-cases.js';
+import { ledgerCases } from './ledger-cases.js';
 import { logCases } from './log-cases.js';
 import { modelCases } from './model-cases.js';
 import { fourShortSheets, type ProblemCase, writeSheets } from './problem-case.js';
@@ -41,7 +42,7 @@ describe('files, tables and headers', () => {
 });
 
 describe('cells and rows', () => {
-  it.each(titled([...cellCases, ...crossCases, ...logCases, ...modelCases, ...swapCases]))(
+  it.each(titled([...cellCases, ...crossCases, ...logCases, ...ledgerCases, ...modelCases, ...swapCases]))(
     '%s',
     async (_, one) => {
       const problems = await problemsOf(one);
@@ -52,7 +53,15 @@ describe('cells and rows', () => {
 });
 
 describe('all codes', () => {
-  const cases = [...fileCases, ...cellCases, ...crossCases, ...logCases, ...modelCases, ...swapCases];
+  const cases = [
+    ...fileCases,
+    ...cellCases,
+    ...crossCases,
+    ...logCases,
+    ...ledgerCases,
+    ...modelCases,
+    ...swapCases,
+  ];
 
   it('have a case each', () => {
     const cased = new Set(cases.map(({ code }) => code));

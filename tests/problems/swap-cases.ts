@@ -28,6 +28,11 @@ const swaps = (code: string, rows: readonly string[], ...says: readonly string[]
   spoil(code, { ...shelf, swaps: ['scheme,step,paint,instead', ...rows] }, ...says);
 
 const rowCases: readonly ProblemCase[] = [
+  spoil(
+    'swap-of-other-scheme',
+    { ...shelf, swaps: ['scheme,paint,instead,unit', 'brown line,brick red,bone,first spears'] },
+    'swaps.csv row 2, "scheme" (A2): this unit is painted as "red line", not as "brown line". Leave one of the two cells blank.',
+  ),
   swaps(
     'swap-of-nothing',
     [',,,bone', 'red line,,,bone'],
@@ -69,12 +74,12 @@ const columnCases: readonly ProblemCase[] = [
     {
       ...shelf,
       swaps: [
-        'scheme,paint,instead,Unit,for zone,figure,layer notes',
-        'red line,brick red,bone,first spears,,,base coat',
+        'scheme,paint,instead,for figure,for zone,figure,layer notes',
+        'red line,brick red,bone,spearman,,,base coat',
         'brown line,brick red,rust,,boots,,',
       ],
     },
-    'swaps.csv row 1, "Unit" (D1): a swap holds for every unit of its scheme and step, so this column is not read. Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
+    'swaps.csv row 1, "for figure" (D1): a swap holds for every figure of its scheme and step, so this column is not read. Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
     'swaps.csv row 1, "for zone" (E1): a swap holds for every zone of its scheme and step, so this column is not read. Give what is meant a scheme or a step of its own and name that; if this is a note, let its header end in "notes".',
   ),
 ];

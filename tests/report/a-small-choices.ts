@@ -65,6 +65,7 @@ function pots(aim: Aim, count: number, met: Chance, follows: Follows): Choice {
       threshold: 0.3097,
     })),
     bills: count === 0 ? [] : [bill],
+    asLikely: aim.policy === 'goes' ? ['Rust hush'] : [],
     waiting: [
       ...(count === 0
         ? [{ paint: 'Nettle coat', chanceNeeded: chance(0.974, 0.002), threshold: 0.3097 }]

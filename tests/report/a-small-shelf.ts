@@ -28,6 +28,16 @@ const stock = (parts: StockParts): PaintStock => ({
   ...parts,
 });
 
+/** In nine draws of ten the pots do so much of the likely need, ml. */
+export const smallReachMl: ReadonlyMap<string, number> = new Map([
+  ['Kettle grey', 60],
+  ['Nettle coat', 2],
+  ['Pond wash', 10.1],
+  ['Chalk light', 0.9],
+  ['Bell brass', 0.14],
+  ['Rust hush', 0],
+]);
+
 export const smallStock: readonly PaintStock[] = [
   stock({
     paint: 'Kettle grey',

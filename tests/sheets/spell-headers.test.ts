@@ -22,7 +22,7 @@ describe('a header with its unit', () => {
     ['log', 'Before (grams)', 'beforeg'],
     ['log', 'used (ml)', 'usedml'],
   ])('in %s, %s means %s', (sheet, header, key) => {
-    expect(columnMeant(sheet, header)).toEqual({ key, isOwn: true });
+    expect(columnMeant({ sheet }, header)).toEqual({ key, isOwn: true });
     expect(knownHeaderKeys(sheet).has(headerKey(header))).toBe(true);
   });
 
@@ -38,13 +38,16 @@ describe('a header with its unit', () => {
     ['army', 'count EUR'],
     ['army', ''],
   ])('in %s, %s means none', (sheet, header) => {
-    expect(columnMeant(sheet, header)).toBeUndefined();
+    expect(columnMeant({ sheet }, header)).toBeUndefined();
   });
 
   it('means one column only', () => {
     for (const [sheet, list] of Object.entries(columns))
       for (const { header } of list)
-        expect(columnMeant(sheet as SheetName, header)).toEqual({ key: headerKey(header), isOwn: true });
+        expect(columnMeant({ sheet: sheet as SheetName }, header)).toEqual({
+          key: headerKey(header),
+          isOwn: true,
+        });
   });
 });
 
@@ -64,7 +67,7 @@ describe('a header with a currency', () => {
     ['shops', 'least order kr', 'leastorder', 'kr', false],
     ['extras', 'price all', 'price', 'all', false],
   ])('in %s, %s', (sheet, header, key, sign, isSure) => {
-    expect(columnMeant(sheet, header)).toEqual({ key, isOwn: true, currency: { sign, isSure } });
+    expect(columnMeant({ sheet }, header)).toEqual({ key, isOwn: true, currency: { sign, isSure } });
   });
 
   it.each<[SheetName, string]>([
@@ -75,7 +78,7 @@ describe('a header with a currency', () => {
     ['pots', `price ${'€'.repeat(50)}`],
     ['army', 'price EUR'],
   ])('in %s, %s means none', (sheet, header) => {
-    expect(columnMeant(sheet, header)).toBeUndefined();
+    expect(columnMeant({ sheet }, header)).toBeUndefined();
   });
 });
 
@@ -97,7 +100,7 @@ describe('a header in other words', () => {
     ['army', 'Nombre', 'count'],
     ['log', 'Gewicht vorher', ''],
   ])('in %s, %s means %j', (sheet, header, key) => {
-    const meant = columnMeant(sheet, header);
+    const meant = columnMeant({ sheet }, header);
     expect(meant).toEqual(key === '' ? undefined : { key, isOwn: false });
   });
 
@@ -109,11 +112,11 @@ describe('a header in other words', () => {
   });
 
   it('that means two columns means none', () => {
-    expect(columnMeant('pots', 'Farbe / Preis')).toBeUndefined();
+    expect(columnMeant({ sheet: 'pots' }, 'Farbe / Preis')).toBeUndefined();
   });
 
   it('with a currency is a price too', () => {
-    expect(columnMeant('pots', 'Prix (€)')).toEqual({
+    expect(columnMeant({ sheet: 'pots' }, 'Prix (€)')).toEqual({
       key: 'price',
       isOwn: false,
       currency: { sign: '€', isSure: true },

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
 import type { Pot } from '../../src/model/sheets.js';
+import { sortPots } from '../../src/model/sort-pots.js';
 import type { CountedStock } from '../../src/model/stock.js';
 import { measurePot } from '../../src/stock/measure-pot.js';
-import { sortPots } from '../../src/stock/sort-pots.js';
 import { findShort, takeStock } from '../../src/stock/take-stock.js';
 import { makePaint, makePot, makeSheets } from '../make-sheets.js';
 

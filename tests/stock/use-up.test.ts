@@ -1,20 +1,22 @@
 // The log lowers the shelf: which pot, by how much, and how sure one is of it then.
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import type { LogRow } from '../../src/model/sheets.js';
+import { estimateArmy } from '../../src/estimate/estimate-army.js';
+import type { LogRow, Pot } from '../../src/model/sheets.js';
 import type { ShelfPot } from '../../src/model/stock.js';
 import { takeStock } from '../../src/stock/take-stock.js';
-import { type CountedPot, useUp } from '../../src/stock/use-up.js';
-import { makePaint, makePot, makeSheets } from '../make-sheets.js';
+import { type LivingPot, useUp } from '../../src/stock/use-up.js';
+import { makePaint, makePot, makeSheets, makeStep } from '../make-sheets.js';
 
 const paint = makePaint({ paint: 'Slate', densityGPerMl: 1.2 });
-const pot = (usableMl: number, more: Partial<ShelfPot> = {}, countedOn?: string): CountedPot => ({
+const pot = (usableMl: number, more: Partial<ShelfPot> = {}, since = 0): LivingPot => ({
   pot: {
     ...{ row: 2, sizeMl: 17, container: 'dropper', usableMl, fullUsableMl: 15.98 },
     ...{ ordered: false, readingErrorMl: 0, mark: 'yours' },
     ...more,
   },
-  countedOn,
+  since,
+  until: Number.POSITIVE_INFINITY,
 });
 const used = (usedMl: number, date = '2026-03-01', row = 2): LogRow => ({
   row,
@@ -29,11 +31,13 @@ const weighed = (beforeG: number, afterG: number): LogRow => ({
   beforeG,
   afterG,
 });
-const leftOf = (pots: readonly CountedPot[], rows: readonly LogRow[]): number[] =>
-  useUp(pots, rows, { paint, assumptions: registry }).map(({ usableMl }) => usableMl);
+const use = (pots: readonly LivingPot[], rows: readonly LogRow[]): readonly ShelfPot[] =>
+  useUp(pots, rows, { paint, assumptions: registry, past: new Map() }).pots;
+const leftOf = (pots: readonly LivingPot[], rows: readonly LogRow[]): number[] =>
+  use(pots, rows).map(({ usableMl }) => usableMl);
 
 describe('what the log took', () => {
-  it.each<[string, CountedPot[], LogRow[], number[]]>([
+  it.each<[string, LivingPot[], LogRow[], number[]]>([
     ['nothing without rows', [pot(10)], [], [10]],
     ['a volume', [pot(10)], [used(3)], [7]],
     ['two weights over the density: 3.6 g are 3 ml', [pot(10)], [weighed(30, 26.4)], [7]],
@@ -54,29 +58,19 @@ describe('what the log took', () => {
     (given) => {
       const pots = [pot(10)];
       const rows = [{ row: 2, date: '2026-03-01', paint: 'Slate', ...given }];
-      expect(useUp(pots, rows, { paint, assumptions: registry })).toEqual(pots.map((one) => one.pot));
+      expect(use(pots, rows)).toEqual(pots.map((one) => one.pot));
     },
   );
 
-  // The day of the reading shows that day's use already.
   it.each([
-    ['2026-02-28', 7],
-    ['2026-03-01', 10],
-    ['2026-03-02', 10],
-  ])('of a pot counted on %s leaves %f ml after a use on 2026-03-01', (countedOn, left) => {
-    expect(leftOf([pot(10, {}, countedOn)], [used(3)])).toEqual([left]);
+    ['in the place of the row or before', 0, 7],
+    ['after it', 1, 10],
+  ])('of a pot that was looked into %s', (_, since, left) => {
+    expect(leftOf([pot(10, {}, since)], [used(3)])).toEqual([left]);
   });
 
   it('goes to the pot that shows it not yet, though another comes first', () => {
-    expect(leftOf([pot(10, {}, '2026-03-02'), pot(8)], [used(3)])).toEqual([10, 5]);
-  });
-
-  it('does not depend on the order of the rows in the sheet', () => {
-    const rows = [used(1, '2026-03-03', 4), used(3, '2026-03-01', 3), used(2, '2026-03-02', 2)];
-    const pots = [pot(2), pot(10, {}, '2026-03-02')];
-    expect(leftOf(pots, rows)).toEqual(leftOf(pots, [...rows].reverse()));
-    // The first pot gives 2 of the 3 ml of the first day; the other was counted since and gives only what came after.
-    expect(leftOf(pots, rows)).toEqual([0, 9]);
+    expect(leftOf([pot(10, {}, 1), pot(8)], [used(3)])).toEqual([10, 5]);
   });
 
   it('leaves the pots handed in as they were', () => {
@@ -86,9 +80,34 @@ describe('what the log took', () => {
   });
 });
 
+describe('use that is only estimated', () => {
+  const row: LogRow = { row: 2, date: '2026-03-01', paint: 'Slate', unit: 'watch', step: 1, figures: 10 };
+  const [line] =
+    estimateArmy(makeSheets({ steps: [makeStep({ step: 1 })] }), registry).units[0]?.job.lines ?? [];
+  const past = new Map([[row, { lines: line ? [line] : [], figure: 'guard', likelyMl: 4 }]]);
+
+  it('lowers the pot, marks it as weakly as the work is known, and says nothing of the error of its reading', () => {
+    const { pots, unmeasured } = useUp([pot(10), pot(8)], [row], { paint, assumptions: registry, past });
+    expect(pots).toMatchObject([
+      { usableMl: 6, mark: 'from memory', readingErrorMl: 0 },
+      { usableMl: 8, mark: 'yours' },
+    ]);
+    expect(unmeasured).toMatchObject({
+      pots: [{ usableMl: 10 }, { usableMl: 8 }],
+      takes: [{ from: [0, 1], ml: 0 }],
+    });
+  });
+
+  it('widens a reading before it by the errors of what was measured after it', () => {
+    const rows = [row, used(3, '2026-03-02')];
+    const { unmeasured } = useUp([pot(10)], rows, { paint, assumptions: registry, past });
+    expect(unmeasured?.pots[0]?.readingErrorMl).toBeCloseTo(0.85, 12);
+  });
+});
+
 describe('how sure one is of what is left', () => {
   const errorOf = (readingErrorMl: number, rows: readonly LogRow[]): number | undefined =>
-    useUp([pot(15, { readingErrorMl })], rows, { paint, assumptions: registry })[0]?.readingErrorMl;
+    use([pot(15, { readingErrorMl })], rows)[0]?.readingErrorMl;
 
   it.each<[string, number, LogRow[], number]>([
     ['a reading alone', 1.7, [], 1.7],
@@ -103,8 +122,31 @@ describe('how sure one is of what is left', () => {
   });
 
   it('does not change for a pot that gave nothing', () => {
-    const [first, second] = useUp([pot(15), pot(15)], [used(3)], { paint, assumptions: registry });
+    const [first, second] = use([pot(15), pot(15)], [used(3)]);
     expect([first?.readingErrorMl, second?.readingErrorMl]).toEqual([expect.closeTo(0.85, 12), 0]);
+  });
+});
+
+const stockOf = (pots: readonly Pot[], log: readonly LogRow[]) =>
+  takeStock(makeSheets({ pots, log }), new Map(), registry)[0];
+
+describe('the day of a count', () => {
+  // The day of the reading shows that day's use already.
+  it.each([
+    ['2026-02-28', 12.98],
+    ['2026-03-01', 15.98],
+    ['2026-03-02', 15.98],
+  ])('on %s leaves %f ml after a use of 3 ml on 2026-03-01', (countedOn, left) => {
+    expect(stockOf([makePot({ paint: 'Slate', countedOn })], [used(3)])?.haveMl).toBeCloseTo(left, 9);
+  });
+
+  it('does not depend on the order of the rows in the sheet', () => {
+    const rows = [used(1, '2026-03-03', 4), used(3, '2026-03-01', 3), used(2, '2026-03-02', 2)];
+    const pots = [
+      makePot({ paint: 'Slate', openedOn: '2026-01-01' }),
+      makePot({ paint: 'Slate', row: 3, countedOn: '2026-03-02' }),
+    ];
+    expect(stockOf(pots, rows)).toEqual(stockOf(pots, [...rows].reverse()));
   });
 });
 

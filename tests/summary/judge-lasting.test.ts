@@ -6,6 +6,7 @@ import { judgeLasting } from '../../src/summary/judge-lasting.js';
 import { sumWork } from '../../src/summary/sum-work.js';
 import { ram, wardens } from '../report/a-small-army.js';
 import { smallRanges } from '../report/a-small-doubt.js';
+import { smallPlan } from '../report/a-small-plan.js';
 import { smallStock } from '../report/a-small-shelf.js';
 
 const work = sumWork({
@@ -15,7 +16,7 @@ const work = sumWork({
   ]),
 });
 const judge = (ranges: Partial<Ranges> = {}, stock = smallStock) =>
-  judgeLasting({ stock, ranges: { ...smallRanges, ...ranges }, work });
+  judgeLasting({ ...smallPlan, stock, ranges: { ...smallRanges, ...ranges }, work });
 const owned = smallStock.filter(({ state }) => state !== 'none owned');
 
 describe('the verdict', () => {
@@ -66,6 +67,21 @@ describe('risky paints', () => {
       judge({ paints: new Map([['Bell brass', { ...brass, chanceShort: { chance, error: 0 } }]]) }).risky;
     expect([at(0.01).length, at(0.0099).length]).toEqual([1, 0]);
   });
+});
+
+// Ten wardens take 0.6 ml of Nettle coat each and 0.05 ml for the sitting: 4.08 ml are 6 (3.65), 2 ml 3 (1.85).
+it('knows to which figure each needed paint lasts, likely and one time in ten', () => {
+  const { reach } = judge();
+  expect(reach.get('Nettle coat')).toEqual({
+    likely: { figures: 6, unit: 'First watch', ofUnit: 6 },
+    low: { figures: 3, unit: 'First watch', ofUnit: 3 },
+  });
+  // 6.1 ml for ten; of 10.1 ml 4 are left, 6 at 0.6 and 0.1.
+  expect(reach.get('Pond wash')).toEqual({
+    likely: undefined,
+    low: { figures: 16, unit: 'Second watch', ofUnit: 6 },
+  });
+  expect([...reach.keys()]).not.toContain('Lamp white');
 });
 
 it('counts what is on its way: 11.52 ml of one paint', () => {

@@ -22,6 +22,7 @@ const shelfOf = (...pots: readonly ShelfPot[]) => ({
     ['Oar varnish', { kind: 'varnish' as const }],
   ]),
   assumptions: registry,
+  asLikely: [],
 });
 
 describe('a paint that was ever owned', () => {
@@ -35,7 +36,8 @@ describe('a paint that was ever owned', () => {
     { pots: [gift], ml: 30, sizeMl: 20, count: 2, priceMinor: undefined },
   ])('$ml ml take $count of $sizeMl ml', ({ pots, ml, ...expected }) => {
     const [found] = listAlike([{ paint: 'Nettle coat', ml }], shelfOf(...pots));
-    expect(found).toEqual({ paint: 'Nettle coat', ml, container: 'dropper', isOwned: true, ...expected });
+    const same = { paint: 'Nettle coat', ml, container: 'dropper', isOwned: true, isAsLikely: false };
+    expect(found).toEqual({ ...same, ...expected });
   });
 });
 
@@ -47,16 +49,27 @@ describe('a paint never owned', () => {
     ['Oar varnish', 241, { sizeMl: 400, container: 'can', count: 2 }],
   ])('%s: %d ml', (paint, ml, expected) => {
     const [found] = listAlike([{ paint, ml }], { ...shelfOf(), stock: [] });
-    expect(found).toEqual({ paint, ml, priceMinor: undefined, isOwned: false, ...expected });
+    const same = { paint, ml, priceMinor: undefined, isOwned: false, isAsLikely: false };
+    expect(found).toEqual({ ...same, ...expected });
+  });
+
+  it('is known to be taken as likely', () => {
+    const unmet = [
+      { paint: 'Nettle coat', ml: 1 },
+      { paint: 'Mill primer', ml: 1 },
+    ];
+    const alike = listAlike(unmet, { ...shelfOf(), asLikely: ['Mill primer'] });
+    expect(alike.map(({ isAsLikely }) => isAsLikely)).toEqual([false, true]);
   });
 });
 
 it('costs as often what was last paid, at least so much where some have no price', () => {
   const costOf = (...unmet: readonly { paint: string; ml: number }[]) =>
     sumOrder({ ...smallOrder, unmet }, shelfOf(newer)).alikeCost;
-  expect(costOf()).toEqual({ minor: 0, atLeast: false });
-  expect(costOf({ paint: 'Nettle coat', ml: 30 })).toEqual({ minor: 590, atLeast: false });
+  expect(costOf()).toEqual({ pots: 0, minor: 0, atLeast: false });
+  expect(costOf({ paint: 'Nettle coat', ml: 30 })).toEqual({ pots: 2, minor: 590, atLeast: false });
   expect(costOf({ paint: 'Nettle coat', ml: 30 }, { paint: 'Mill primer', ml: 1 })).toEqual({
+    pots: 3,
     minor: 590,
     atLeast: true,
   });

@@ -9,6 +9,7 @@ const shelf = {
   stock: smallStock,
   paints: new Map(smallPaints.map((one) => [one.paint, one])),
   assumptions: registry,
+  asLikely: [],
 };
 
 const [smallLine] = smallOrder.lines;

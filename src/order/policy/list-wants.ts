@@ -1,4 +1,5 @@
 // Policy: what should stand on the shelf before each stage of the work. In: needs by stage over draws. Out: ml by stage.
+import { at } from '../../model/at.js';
 import type { GainOf, StagedPaint, StagedWork } from '../../model/draws.js';
 import { quantileOf, quantileOfRising } from '../../model/quantiles.js';
 import type { Container } from '../../model/words.js';
@@ -35,12 +36,14 @@ export function openWants(
   return {
     likely: () =>
       wantsBy((place, stage) =>
-        (paints[place]?.likelyMl ?? []).slice(stage).reduce((sum, ml) => sum + ml, 0),
+        at(paints, place)
+          .likelyMl.slice(stage)
+          .reduce((sum, ml) => sum + ml, 0),
       ),
     at: (shareOf, withNext) =>
       wantsBy((place, stage) => {
         const { rest, soon } = laidAt(place);
-        const all = quantileOfRising(rest[stage] as Float64Array, shareOf(paints[place]?.paint ?? ''));
+        const all = quantileOfRising(rest[stage] as Float64Array, shareOf(at(paints, place).paint));
         return withNext ? Math.max(all, soon[stage] ?? 0) : all;
       }),
     nextMissing: () => new Map(paints.map(({ paint }, place) => [paint, laidAt(place).missing])),

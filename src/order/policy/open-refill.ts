@@ -1,4 +1,5 @@
 // Policy: later orders, each searched for once. In: goods, a solver. Out: the cheapest order for what is wanted, from what is left.
+import { at } from '../../model/at.js';
 import type { OrderLine, OrderNeed } from '../../model/order.js';
 import type { Offer } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
@@ -92,7 +93,7 @@ function offersFor(paints: ReadonlySet<string>, { offers }: Market, left: Left):
   }
   return offers.flatMap((offer, place) => {
     const isMeant = cheapest.get(offer.shop) === offer || offer.pots.some(({ paint }) => paints.has(paint));
-    const available = left[place] ?? 0;
+    const available = at(left, place);
     if (!isMeant) return [];
     return [available === Number.POSITIVE_INFINITY ? offer : { ...offer, available }];
   });

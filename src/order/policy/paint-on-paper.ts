@@ -1,5 +1,6 @@
 // Policy: the army painted on paper, once for each draw. In: what is bought first, what should stand on the shelf at each stage. Out: for
 // each draw the cash, the orders, and what is left.
+import { at, numberAt } from '../../model/at.js';
 import type { StagedWork } from '../../model/draws.js';
 import type { Order } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
@@ -120,13 +121,13 @@ function layPaint(stage: number, going: Going, { work }: Paper): void {
 }
 
 const needAt = ({ paints }: StagedWork, place: number, stage: number, draw: number): number =>
-  paints[place]?.needMl[stage]?.[draw] ?? 0;
+  numberAt(at(at(paints, place).needMl, stage), draw);
 
 /** Whether a pot that can be had runs dry. */
 function isDryAt(stage: number, going: Going, { work, goods }: Paper): boolean {
   for (let place = 0; place < work.paints.length; place++) {
     if (needAt(work, place, stage, going.draw) <= (going.shelfMl[place] as number) + sameMl) continue;
-    if (goods.holders[place]?.some((offer) => (going.left[offer] ?? 0) > 0)) return true;
+    if (at(goods.holders, place).some((offer) => at(going.left, offer) > 0)) return true;
   }
   return false;
 }
@@ -135,10 +136,13 @@ function isDryAt(stage: number, going: Going, { work, goods }: Paper): boolean {
 function wantedAt(stage: number, going: Going, { work, goods }: Paper, wants: Wants): Wanted[] {
   const wanted: Wanted[] = [];
   for (let place = 0; place < work.paints.length; place++) {
-    if (goods.holders[place]?.length === 0) continue;
+    if (at(goods.holders, place).length === 0) continue;
     const shelf = going.shelfMl[place] as number;
     const need = needAt(work, place, stage, going.draw);
-    const [want, after] = [wants[place]?.[stage] ?? 0, wants[place]?.[stage + 1] ?? 0];
+    const [want, after] = [stage, stage + 1].map((one) => numberAt(at(wants, place), one)) as [
+      number,
+      number,
+    ];
     // Of a dry one a share of the stage is done; and whatever he planned, he sees that some is missing.
     const isDry = need > shelf + sameMl;
     const ml = isDry ? Math.max(want - (shelf / need) * (want - after), 2 * sameMl) : want - shelf;
@@ -151,7 +155,7 @@ function receive({ counts, cashMinor, pieces }: Refill, stage: number, going: Go
   going.cashMinor += cashMinor;
   going.orders++;
   going.next ??= { stage, cashMinor };
-  for (const [offer, count] of counts) going.left[offer] = (going.left[offer] ?? 0) - count;
+  for (const [offer, count] of counts) going.left[offer] = at(going.left, offer) - count;
   for (const piece of pieces) put(piece, going, paper);
 }
 

@@ -1,4 +1,5 @@
 // Policy: what the painted draws say. In: them. Out: means and quantiles with their errors, and the next order.
+import { at } from '../../model/at.js';
 import type { Follows, NextOrder, Sampled } from '../../model/choices.js';
 import { chanceOf, quantileOf } from '../../model/quantiles.js';
 import type { Painted } from './paint-on-paper.js';
@@ -47,8 +48,8 @@ function nextOf(painted: readonly Painted[], units: readonly string[]): NextOrde
   const most = times.indexOf(Math.max(...times));
   return {
     chance: chanceOf(orders.length, painted.length),
-    unit: units[most] ?? '',
-    chanceThere: chanceOf(times[most] ?? 0, painted.length),
+    unit: at(units, most),
+    chanceThere: chanceOf(at(times, most), painted.length),
     cashMinor: meanOf(Float64Array.from(orders, ({ cashMinor }) => cashMinor)),
   };
 }

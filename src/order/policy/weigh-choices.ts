@@ -61,6 +61,8 @@ interface Way extends Aim {
   readonly order: Order;
   /** What should stand on the shelf as the work goes on. */
   readonly wants: Wants;
+  /** Taken as likely, since nothing on offer tells a threshold. */
+  readonly asLikely?: readonly string[];
 }
 
 /** Likely usable ml by paint; below 0: so much more is there. */
@@ -164,13 +166,14 @@ async function likelyWay(weighing: Weighing): Promise<Way> {
 
 /** What nobody sells has no price and no threshold: it is taken as likely. */
 async function goesWay(weighing: Weighing): Promise<Way> {
-  const { likelyMl, thresholds, lackAt } = weighing;
+  const { likelyMl, thresholds, lackAt, drawn } = weighing;
   const aim: Aim = { policy: 'goes' };
   const needs = fill(weighing, weighing.goesNeeds, (one) => {
     const threshold = thresholds.get(one.paint);
     return threshold === undefined ? (likelyMl.get(one.paint) ?? 0) : lackAt(one, 1 - threshold);
   });
-  return { ...aim, needs, order: await place(aim, needs, weighing), wants: goesWants(weighing) };
+  const asLikely = drawn.paints.map(({ paint }) => paint).filter((paint) => !thresholds.has(paint));
+  return { ...aim, needs, order: await place(aim, needs, weighing), wants: goesWants(weighing), asLikely };
 }
 
 const goesWants = ({ wanting, thresholds }: Weighing): Wants =>
@@ -216,7 +219,10 @@ async function sureWay(surePercent: number, found: FoundPromise, weighing: Weigh
 const shareWithin = ({ paint, rising }: Asked, needs: Needs): number =>
   1 - countOver(rising, needs.get(paint) ?? 0) / rising.length;
 
-async function weigh({ policy, surePercent, order, wants }: Way, weighing: Weighing): Promise<Choice> {
+async function weigh(
+  { policy, surePercent, order, wants, asLikely = [] }: Way,
+  weighing: Weighing,
+): Promise<Choice> {
   const { paper, metBy } = weighing;
   const painted = await paintOnPaper(paper, { first: order, wants });
   return {
@@ -227,6 +233,7 @@ async function weigh({ policy, surePercent, order, wants }: Way, weighing: Weigh
     lines: tellNeeded(order.lines, weighing),
     bills: order.bills,
     waiting: listWaiting(order.lines, weighing),
+    asLikely,
     met: metBy(order),
     follows: sumUpPaper(painted, paper.work.units),
   };

@@ -4,7 +4,7 @@ import { at } from '../../model/at.js';
 import { listWares } from '../list-wares.js';
 import type { IntegerProgram, Solution } from '../solver/integer-program.js';
 import type { Ware } from '../ware.js';
-import { countShort, cutRows } from './cut-rows.js';
+import { countShort, cutRows, pairRows } from './cut-rows.js';
 import { groupDraws } from './group-draws.js';
 import { type Fineness, listSteps, type Steps } from './list-steps.js';
 import type { Sought } from './open-promise.js';
@@ -38,8 +38,8 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
   if (hopeless > mayFail) return undefined;
   const written = writePromiseProgram(steps, wares, market.shops);
   const { columns } = written.program;
-  const rows = [...written.program.rows];
   const cutting = { groups, mayFail: mayFail - hopeless, stepColumns: written.stepColumns };
+  const rows = [...written.program.rows, ...pairRows(cutting)];
   const reachedBy = (way: Way): number[] => stepsReached(steps, boughtIn(way));
   const cutOff = (reached: readonly number[]): boolean => {
     if (countShort(groups, reached) <= cutting.mayFail) return false;
@@ -62,8 +62,9 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
   };
 }
 
-const startWith = (start: readonly number[] | undefined): Pick<IntegerProgram, 'start'> =>
-  start === undefined ? {} : { start };
+/** A way that keeps the promise has been mended from a near miss. */
+const startWith = (start: readonly number[] | undefined): Pick<IntegerProgram, 'start' | 'isStartNear'> =>
+  start === undefined ? {} : { start, isStartNear: true };
 
 /** The steps of every paint; only the first of each where there would be too many. */
 function listEach({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness): Steps[] {

@@ -9,7 +9,7 @@ import { splitNeeds } from '../split-needs.js';
 import { commonNeeds, leastNeeds } from './common-needs.js';
 import { type CutSearch, leastOfBound, openCuts } from './cut-search.js';
 import type { Fineness } from './list-steps.js';
-import { mendNeeds } from './mend-needs.js';
+import { mendWay } from './mend-way.js';
 import type { OpenPromise, Sought } from './open-promise.js';
 import { takeBack } from './take-back.js';
 import { needsOf, type Way, wayOf } from './way.js';
@@ -35,8 +35,8 @@ const finenesses: readonly Fineness[] = [
 /** Programs solved for one promise at the most. */
 const mostPrograms = 40;
 
-/** A program with cuts that takes longer than this will not be the last: then all is asked at once. */
-const soonSeconds = 0.3;
+/** A program with cuts that takes more nodes than this will not be the last: then all is asked at once. */
+const soonNodes = 50;
 
 /** What is known so far. */
 interface Known {
@@ -51,7 +51,7 @@ interface Known {
 /**
  * A first way by one quantile common to all paints. Then each paint at its own quantile, which every order that keeps the promise
  * covers; and as long as the cheapest order for that fails in too many draws, rows that cut it off (`cutRows`). The first one that
- * does is the cheapest there is. Where the search ends before, the last one that does not is mended where that takes least.
+ * does is the cheapest there is. One that does not is mended (`mendWay`), which mostly comes near the best at once.
  * `surer`: a way for a surer promise, which does for this one too.
  */
 export async function findPromise(
@@ -70,9 +70,6 @@ export async function findPromise(
     programs: 0,
   };
   for (const fineness of finenesses) if (!(await searchSteps(sought, fineness, known))) break;
-  const missed = known.missed.at(-1);
-  if (missed !== undefined && !isProved(known))
-    known.best = cheaper(known.best, await tryNeeds(mendNeeds(missed, sought), sought));
   const { best, leastMinor } = known;
   const needs = best === undefined ? common : leastNeeds(best, open.asked, mayFail);
   return { needs, way: best, leastMinor, mayFail };
@@ -120,7 +117,7 @@ async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Pr
   return false;
 }
 
-const soonOf = (limits: Limits): Limits => ({ ...limits, seconds: Math.min(limits.seconds, soonSeconds) });
+const soonOf = (limits: Limits): Limits => ({ ...limits, nodes: Math.min(limits.nodes, soonNodes) });
 
 interface Searching {
   readonly sought: Sought;
@@ -148,5 +145,13 @@ function note(solution: Solution, { wares }: CutSearch, { sought, known }: Searc
     return undefined;
   }
   known.missed.push(way);
+  known.best = cheaper(known.best, mended(way, { sought, known }));
   return way;
+}
+
+/** Only what betters the best is looked through for pots to take back. */
+function mended(missed: Way, { sought, known }: Searching): Way | undefined {
+  const found = mendWay(missed, sought);
+  if (found === undefined || cheaper(known.best, found) !== found) return undefined;
+  return reachesLeastOrders(found.wares, found.counts, sought.market) ? takeBack(found, sought) : undefined;
 }

@@ -1,4 +1,5 @@
 // Promise: draws that ask for the same. In: what each asks for, steps. Out: groups of them.
+import { at } from '../../model/at.js';
 import { sameMl } from '../../model/volume.js';
 import type { Asked } from './list-asked.js';
 import type { Steps } from './list-steps.js';
@@ -46,7 +47,7 @@ export function groupDraws(
 
 function stepFor(ml: number, beyond: readonly number[]): number {
   let step = 1;
-  while (step + 1 < beyond.length && ml > (beyond[step + 1] ?? 0) + sameMl) step++;
+  while (step + 1 < beyond.length && ml > at(beyond, step + 1) + sameMl) step++;
   return step;
 }
 

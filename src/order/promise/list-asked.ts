@@ -11,8 +11,6 @@ export interface Asked {
   readonly paint: string;
   /** Likely usable ml that must be bought at the least in each draw; at or below 0: nothing. */
   readonly ml: Float64Array;
-  /** So much is enough in each draw, whatever it comes in: the same where there is one kind of container. */
-  readonly enoughMl: Float64Array;
   /** The same in rising order. */
   readonly rising: Float64Array;
   /** Usable ml, need less shelf. */
@@ -33,8 +31,7 @@ export function listAsked({ paints, gainOf }: DrawnLack, market: Market): Asked[
 }
 
 /**
- * A lack over the largest gain of any container on offer: whatever is bought, less of it never does. Over the least gain it
- * is enough.
+ * A lack over the largest gain of any container on offer: whatever is bought, less of it never does.
  */
 function askFor({ paint, lackMl }: LackingPaint, containers: Iterable<Container>, gainOf: GainOf): Asked {
   const gains = new Map([...containers].map((container) => [container, gainOf(container)]));
@@ -45,10 +42,5 @@ function askFor({ paint, lackMl }: LackingPaint, containers: Iterable<Container>
     for (const gain of others) most = Math.max(most, gain?.[draw] ?? 1);
     ml[draw] = (ml[draw] as number) / most;
   }
-  const enoughMl =
-    others.length === 0 ? ml : lackMl.map((one, draw) => one / leastAt([...gains.values()], draw));
-  return { paint, ml, enoughMl, rising: ml.slice().sort(), lackMl, gains };
+  return { paint, ml, rising: ml.slice().sort(), lackMl, gains };
 }
-
-const leastAt = (gains: readonly (Float64Array | undefined)[], draw: number): number =>
-  Math.min(...gains.map((gain) => gain?.[draw] ?? 1));

@@ -81,11 +81,6 @@ export function needsOf({ fails }: Pick<Way, 'fails'>, asked: readonly Asked[]):
   return new Map(asked.map(({ paint, ml }) => [paint, mostOf(ml, fails)]));
 }
 
-/** What of each paint is enough in all of them. */
-export function enoughFor({ fails }: Pick<Way, 'fails'>, asked: readonly Asked[]): Map<string, number> {
-  return new Map(asked.map(({ paint, enoughMl }) => [paint, mostOf(enoughMl, fails)]));
-}
-
 function mostOf(ml: Float64Array, isLeftOut: Uint8Array): number {
   let most = Number.NEGATIVE_INFINITY;
   for (let draw = 0; draw < ml.length; draw++)

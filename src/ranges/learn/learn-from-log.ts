@@ -11,6 +11,7 @@ import type { Beliefs } from '../draw-factors.js';
 import { factorsOf } from '../list-terms.js';
 import { isExact, twoPieceOf, valueAt } from '../two-piece.js';
 import { fitSlope } from './fit-slope.js';
+import { matchCounts } from './match-counts.js';
 import { type Matched, type MatchInputs, matchLog } from './match-log.js';
 import { type Factor, openPrediction } from './predict-use.js';
 import { deviationsOf, type Normal, type Predict, rootOf, solveNormal } from './solve-normal.js';
@@ -34,7 +35,7 @@ interface Lesson {
 /**
  * Film, transfer, leftover, painter, surface and density of every row are updated together, in normal deviates of their
  * two-piece lognormals: the normal-normal update of their logs, named so because a product of lognormals is linear there.
- * A row's error is the scale's and the difference between batches, and more where rows contradict one another. The likely values are those whose formula agrees best
+ * A count is a row too, of all that was painted since the one before. A row's error is the scale's and the difference between batches, and more where rows contradict one another. The likely values are those whose formula agrees best
  * with prior and rows; the draws lie about a centre a little off them, where the bent halves even out to what was weighed.
  * Without rows that teach, all stays as it was.
  */
@@ -46,7 +47,7 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
   };
   if (log.length === 0) return nothing;
   const estimate = estimateFirst();
-  const matched = matchLog(log, { ...given, estimate });
+  const matched = [...matchLog(log, { ...given, estimate }), ...matchCounts(log, { ...given, estimate })];
   if (matched.length === 0) return nothing;
   const factors = listFactors(matched, estimate.figures, assumptions);
   const { atMedians, overSpread } = openPrediction(matched, factors, {
@@ -84,9 +85,13 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
 }
 
 /** The scale's error, and the difference between one batch and the next. */
-function errorMl({ readingErrorMl }: Matched, predictedMl: number, assumptions: Assumptions): number {
-  const batches = likely(assumptions, 'difference between batches') / 100;
-  return Math.max(1e-6, Math.hypot(readingErrorMl, batches * predictedMl));
+function errorMl(
+  { readingErrorMl, batches }: Matched,
+  predictedMl: number,
+  assumptions: Assumptions,
+): number {
+  const difference = likely(assumptions, 'difference between batches') / 100 / Math.sqrt(batches);
+  return Math.max(1e-6, Math.hypot(readingErrorMl, difference * predictedMl));
 }
 
 type Figures = ReadonlyMap<string, FigureArea>;
@@ -160,10 +165,11 @@ function tellUse(
   assumptions: Assumptions,
 ): Omit<Learned, 'widened'> {
   const weighings = matched.map((one, index): Weighing => {
-    const { row, date, paint, unit, figures } = one.row;
+    const { row, what, date, paint, unit, figures } = one.row;
     const expectedMl = at(expected, index);
     return {
       row,
+      ...(what === 'counted' ? { isCount: true } : {}),
       date,
       paint,
       unit,

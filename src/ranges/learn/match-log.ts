@@ -1,19 +1,20 @@
 // Ranges: log rows that can teach. In: the log, the estimate, paints, pots. Out: what each row used, and the terms that the
 // estimate puts against it.
-import { densityName, usableShareName } from '../../assumptions/look-up.js';
+import { densityName, likely, usableShareName } from '../../assumptions/look-up.js';
 import { gramsPerUsableMl, isWeighed, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
 import type { Assumptions } from '../../model/assumption.js';
+import { potsThere } from '../../model/follow-pots.js';
+import { isWorkRow, linesOfRow, type WorkRow } from '../../model/lines-of-row.js';
 import type { LogRow, Paint, Pot } from '../../model/sheets.js';
 import { usualPotMl } from '../../model/usual-pot.js';
-import type { Estimate, Job, Line } from '../../model/work.js';
-import { lineFor, sumTerms, type Terms } from '../list-terms.js';
-
-/** A row that can teach names its unit and how many figures it painted. */
-type TeachingRow = LogRow & { readonly unit: string; readonly figures: number };
+import type { Estimate, Line } from '../../model/work.js';
+import { sumTerms, type Terms } from '../list-terms.js';
 
 /** A row held against the lines that it is about. */
 export interface Matched {
-  readonly row: TeachingRow;
+  readonly row: WorkRow;
+  /** Of how many batches it is, all alike: their differences even out. */
+  readonly batches: number;
   readonly usedMl: number;
   /** Standard deviation of the reading alone, ml. */
   readonly readingErrorMl: number;
@@ -36,40 +37,35 @@ export interface MatchInputs {
  * Others teach nothing: without an amount they are progress at the most, without the rest they lower the shelf alone.
  */
 export function matchLog(log: readonly LogRow[], inputs: MatchInputs): Matched[] {
+  const uses = log.filter(({ what }) => what === undefined);
+  const pots = potsThere({ pots: inputs.pots, log });
+  const painter = likely(inputs.assumptions, 'painter');
   const jobs = new Map(inputs.estimate.units.map(({ unit, job }) => [unit.unit, job]));
-  const known = new Map<string, Terms>();
-  return log.flatMap((row) => {
-    const { unit, figures, nowPaint = row.paint } = row;
-    const job = unit === undefined ? undefined : jobs.get(unit);
-    if (unit === undefined || figures === undefined || job === undefined) return [];
-    const lines = job.lines.filter(({ step, paint }) => paint === nowPaint && step === (row.step ?? step));
-    if (lines.length === 0) return [];
-    const key = `${unit}\n${nowPaint}\n${row.step}\n${figures}`;
-    const terms = known.get(key) ?? termsOf({ job, lines }, figures);
-    known.set(key, terms);
-    return matchRow({ ...row, unit, figures }, { lines, terms }, inputs) ?? [];
+  const known = new Map<string, Held>();
+  return uses.flatMap((row) => {
+    const job = isWorkRow(row) ? jobs.get(row.unit) : undefined;
+    if (job === undefined || !isWorkRow(row)) return [];
+    const { unit, figures, step, nowPaint = row.paint } = row;
+    const key = `${unit}\n${nowPaint}\n${step}\n${figures}`;
+    const held = known.get(key) ?? holdAgainst(linesOfRow(row, job, painter), job.figure);
+    known.set(key, held);
+    return held.lines.length === 0 ? [] : (matchRow(row, held, { ...inputs, pots }) ?? []);
   });
 }
 
-interface Work {
-  readonly job: Job;
+interface Held {
   readonly lines: readonly Line[];
-}
-
-/** The lines as if for so many figures; leftovers are those of their own sittings. */
-function termsOf({ job, lines }: Work, figures: number): Terms {
-  const sum = sumTerms();
-  const sittings = Math.ceil(figures / job.batch);
-  for (const line of lines) sum.add(lineFor(line, { figures, sittings }), job.figure, 1);
-  return sum.terms;
-}
-
-interface Held extends Pick<Work, 'lines'> {
   readonly terms: Terms;
 }
 
+function holdAgainst(lines: readonly Line[], figure: string): Held {
+  const sum = sumTerms();
+  for (const line of lines) sum.add(line, figure, 1);
+  return { lines, terms: sum.terms };
+}
+
 /** Undefined for a row that does not say how much was used. */
-function matchRow(row: TeachingRow, { lines, terms }: Held, inputs: MatchInputs): Matched | undefined {
+function matchRow(row: WorkRow, { lines, terms }: Held, inputs: MatchInputs): Matched | undefined {
   const { paints, pots, assumptions } = inputs;
   const paint = paints.get(row.paint) ?? { paint: row.paint, kind: 'colour', alsoCalled: [] };
   const own = pots.filter((pot) => pot.paint === row.paint);
@@ -81,6 +77,7 @@ function matchRow(row: TeachingRow, { lines, terms }: Held, inputs: MatchInputs)
   const isGuessed = isWeighed(row) && paint.densityGPerMl === undefined;
   return {
     row,
+    batches: 1,
     usedMl,
     readingErrorMl: usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions),
     terms,

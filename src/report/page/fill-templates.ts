@@ -1,6 +1,5 @@
 // Report HTML: a page. In: its view, the drawings that templates may call. Out: HTML text, everything escaped.
 import type { PageName } from './load-template.js';
-import type { ReportView } from './view.js';
 
 /** Drawings by the name that templates call. Each takes a piece of the view and gives SVG, already escaped. */
 export type Drawings = Readonly<Record<string, (piece: never) => string>>;
@@ -21,15 +20,10 @@ export async function fillTemplates(name: PageName, view: object, drawings: Draw
   }
   bars.registerHelper('slug', (text: string) => text.replaceAll(' ', '-'));
   bars.registerHelper('isLong', (rows: readonly unknown[]) => rows.length > manyRows);
-  bars.registerHelper('openIfUrgent', ({ state, paints }: ReportView['pots']['groups'][number]) =>
-    openIf(state !== 'enough' && state !== 'low' && paints.length <= manyRows),
-  );
   bars.registerHelper('countRows', (rows: readonly unknown[]) => rows.length);
   const own = Object.entries(sheet).map(([part, text]: [string, string]) => [part, asMarkup(text)]);
   return page({ ...view, ...Object.fromEntries(own) });
 }
 
-/** What is read as a whole, or urgent, is folded only past this. */
+/** What is read as a whole is folded only past this. */
 const manyRows = 60;
-
-const openIf = (isOpen: boolean): string => (isOpen ? ' open' : '');

@@ -12,18 +12,21 @@ export interface PaletteView {
 }
 
 /**
- * One band per paint of the army, in the order in which they first go on. A band is as wide as the square root of
+ * One band per paint of the army, in the order in which they first go on; without an army, of the shelf. A band is as wide as the square root of
  * its ml: true shares would leave nothing to see of a detail colour beside a can of primer.
  */
 export function viewPalette(plan: Plan, texts: PageWords['palette']): PaletteView {
-  const paints = [...plan.summary.work.paints].map(([paint, { wholeMl }]) => ({
-    paint,
-    root: Math.sqrt(wholeMl),
-  }));
+  const isShelf = plan.lacking.includes('army');
+  const paints = isShelf
+    ? plan.stock.map(({ paint, haveMl }) => ({ paint, root: Math.sqrt(haveMl) }))
+    : [...plan.summary.work.paints].map(([paint, { wholeMl }]) => ({ paint, root: Math.sqrt(wholeMl) }));
   const shares = shareOut(paints.map(({ root }) => root));
   return {
     title: texts.title,
-    says: texts.says(paints.map(({ paint }) => paint)),
+    says: texts.says(
+      paints.map(({ paint }) => paint),
+      isShelf,
+    ),
     bands: paints
       .map(({ paint }, index) => ({ paint, hex: hexOf(plan, paint), share: at(shares, index) }))
       .filter(({ share }) => share > 0),

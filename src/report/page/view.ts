@@ -13,6 +13,7 @@ import { type GroundView, viewGround } from '../sections/ground/view.js';
 import { type InsteadView, viewInstead } from '../sections/instead/view.js';
 import { type PotsView, viewPots } from '../sections/pots/view.js';
 import { type ProgressView, viewProgress } from '../sections/progress/view.js';
+import { type SheetsView, viewSheets } from '../sections/sheets/view.js';
 import { type ShoppingView, viewShopping } from '../sections/shopping/view.js';
 import { type StairsView, viewStairs } from '../sections/stairs/view.js';
 import { type TimeView, viewTime } from '../sections/time/view.js';
@@ -35,6 +36,10 @@ export interface ReportView {
   readonly facts: readonly string[];
   /** The paints of the army in the order in which they first go on. */
   readonly palette: PaletteView;
+  /** Whether there are pots, and an army: sections are left out that speak of what is not there. */
+  readonly has: { readonly pots: boolean; readonly army: boolean };
+  /** What would bring more, a line each. */
+  readonly more: readonly string[];
   readonly answer: AnswerView;
   /** Undefined where no budget was given. */
   readonly budget: BudgetView | undefined;
@@ -43,7 +48,7 @@ export interface ReportView {
   /** Undefined for an army that needs no paint any more. */
   readonly buying: BuyingView | undefined;
   readonly weigh: WeighView;
-  /** Undefined where nothing is to be bought and nothing is swapped. */
+  /** Undefined where nothing is to be bought and nothing is swapped, and without pots and offers. */
   readonly instead: InsteadView | undefined;
   /** Undefined for an army of nobody. */
   readonly stairs: StairsView | undefined;
@@ -56,9 +61,14 @@ export interface ReportView {
   /** Undefined where nothing is left to be painted. */
   readonly time: TimeView | undefined;
   readonly ground: GroundView;
+  /** Undefined where no sheets were read. */
+  readonly sheets: SheetsView | undefined;
   /** Undefined where the plan calls for none. */
   readonly cautions: CautionsView | undefined;
 }
+
+/** Nothing is owned and nothing on offer: no colour can stand for another. */
+const isBare = ({ lacking }: Plan): boolean => lacking.includes('pots') && lacking.includes('offers');
 
 /**
  * The whole report. Only warnings of `problems` are shown, since errors stop a plan. An empty army gives a page
@@ -72,8 +82,10 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     lang,
     numerals: wordNumerals(words),
     frame: texts.frame,
-    title: texts.title(plan.figureCount),
+    title: texts.title(plan),
     facts: texts.facts(plan, lang),
+    has: { pots: !plan.lacking.includes('pots'), army: !plan.lacking.includes('army') },
+    more: plan.lacking.map((sheet) => texts.more[sheet]),
     palette: viewPalette(plan, texts.palette),
     answer: viewAnswer(inputs),
     budget: viewBudget(inputs),
@@ -81,7 +93,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     shopping: viewShopping(inputs, viewReorder(plan)),
     buying: viewBuying(inputs),
     weigh: viewWeigh(inputs),
-    instead: viewInstead(inputs),
+    instead: isBare(plan) ? undefined : viewInstead(inputs),
     stairs: viewStairs(inputs),
     costs: viewCosts(inputs),
     progress: viewProgress(inputs),
@@ -89,6 +101,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     use: viewUse(inputs),
     time: viewTime(inputs),
     ground: viewGround({ ...inputs, problems }),
+    sheets: viewSheets(inputs),
     cautions: viewCautions(plan.cautions),
   };
 }

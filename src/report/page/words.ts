@@ -1,5 +1,5 @@
 // Page: the English of the frame around the sections. In: the plan, ways to say numbers. Out: text.
-import type { Plan } from '../../model/plan.js';
+import type { Lacking, Plan } from '../../model/plan.js';
 import { nameOf } from '../words/word-name.js';
 import { countOf, type NumberWords, wordDate } from '../words/word-numbers.js';
 import { sharedWords } from '../words/words.js';
@@ -33,20 +33,29 @@ const frame = {
   },
 };
 
+const more: Readonly<Record<Lacking, string>> = {
+  army: 'With sheets of figures, schemes and army: whether the pots last, what the army costs, what to buy for it.',
+  pots: 'With a sheet of pots: how much of this you have. Without one, all of it is reckoned from scratch.',
+  offers: 'With a sheet of offers: what to buy in which shop, and what it costs.',
+};
+
 export const pageWords = (say: NumberWords) => ({
   frame,
-  title: (figures: number) => `Paint for ${countOf(say, figures, 'figure')}`,
+  title: ({ figureCount, lacking }: Plan) =>
+    lacking.includes('army') ? 'Paint on the shelf' : `Paint for ${countOf(say, figureCount, 'figure')}`,
+  more,
   /** Units, paints, date, currency. */
-  facts: ({ estimate, summary, date, settings }: Plan, lang: string) => [
-    countOf(say, estimate.units.length, 'unit'),
-    countOf(say, summary.work.paints.size, 'paint'),
+  facts: ({ estimate, summary, date, settings, lacking }: Plan, lang: string) => [
+    ...(lacking.includes('army')
+      ? [countOf(say, summary.shelf.pots, 'pot'), countOf(say, summary.shelf.paints, 'paint')]
+      : [countOf(say, estimate.units.length, 'unit'), countOf(say, summary.work.paints.size, 'paint')]),
     wordDate(date, lang),
     `prices in ${settings.currency}`,
   ],
   palette: {
     title: 'Palette',
-    says: (paints: readonly string[]) =>
-      `The paints of this army in the order in which they go on: ${paints.map(nameOf).join(', ')}`,
+    says: (paints: readonly string[], isShelf: boolean) =>
+      `The paints ${isShelf ? 'on your shelf' : 'of this army in the order in which they go on'}: ${paints.map(nameOf).join(', ')}`,
   },
 });
 

@@ -1,6 +1,27 @@
 // Report view: what plan.json holds of the army's sums of money. In: nothing. Out: their schema.
 import { z } from 'zod';
-import { atLeast, cash, cost, list, text, yesNo } from './document-fields.js';
+import { atLeast, cash, cost, list, text, whole, yesNo } from './document-fields.js';
+
+export const money = z
+  .object({
+    spent: list(
+      z.object({
+        month: text('As 2026-03.'),
+        shop: text('Blank where the log names none.'),
+        cash: cash('What its pots cost, without postage.'),
+      }),
+      'What the log says was bought, by month and shop.',
+    ),
+    begunWith: cost('What the pots of the pots sheet are worth, by their price and what it says is left.'),
+    bought: cash('What was bought since.'),
+    standing: cost('What of both stands on the shelf.'),
+    onTheWay: cost('What of both is on its way.'),
+    used: cost('What of both is used up or thrown away.'),
+    usedByEstimate: cost('What the work that is done should have used; extras included.'),
+    usedByEstimateAtLeast: atLeast,
+    unpricedPots: whole('Pots without a price, which are in none of these sums.'),
+  })
+  .describe('Money so far.');
 
 export const costs = z
   .object({

@@ -42,13 +42,13 @@ export function describeOrder(order: Order, currency: string): DocumentOrder {
 
 /** A pot without a shop. */
 export const describeAlike = (
-  { paint, ml, sizeMl, container, count, priceMinor, isOwned }: Alike,
+  { paint, ml, sizeMl, container, count, priceMinor, isOwned, isAsLikely }: Alike,
   currency: string,
 ): PlanDocument['withoutShop'][number] => ({
   ...{ paint, missingMl: roundNumber(ml), sizeMl, container, count },
   price: priceMinor === undefined ? null : toMajor(priceMinor, currency),
   cost: priceMinor === undefined ? null : toMajor(count * priceMinor, currency),
-  ...{ mark: priceMinor === undefined ? null : 'yours', isOwned },
+  ...{ mark: priceMinor === undefined ? null : 'yours', isOwned, isAsLikely },
 });
 
 export function describeLine(

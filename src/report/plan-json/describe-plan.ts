@@ -22,7 +22,8 @@ export type PlanDescription = Omit<PlanDocument, 'units'> & {
 
 /** Describes the whole plan. Keys stand in the order in which the file has them. */
 export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDescription {
-  const { settings, estimate, order, restock, ranges, summary, cautions, assumptions, defaults } = plan;
+  const { settings, estimate, order, restock, ranges, summary, cautions, assumptions, defaults, lacking } =
+    plan;
   const { draws, ...sure } = describeSure(plan);
   const { currency, locale, surePercent } = settings;
   return {
@@ -36,8 +37,11 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
       chanceAllLast: roundNumber(ranges.chanceAllLast.chance),
       chanceAllLastError: roundNumber(ranges.chanceAllLast.error),
     },
+    lacking,
+    shelf: describeShelf(plan),
     draws,
     costs: describeCosts(plan),
+    money: describeMoney(plan),
     units: describeUnits(plan),
     jobs: describeJobs(plan),
     work: describeWork(plan.summary.work),
@@ -55,8 +59,15 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     cautions,
     problems,
     defaults,
+    read: plan.read,
     assumptions,
   };
+}
+
+function describeShelf({ summary: { shelf }, settings: { currency } }: Plan): PlanDocument['shelf'] {
+  const { pots, paints, haveMl, worth, unpriced } = shelf;
+  const value = toMajor(worth.exactMinor, currency, useDigits);
+  return { pots, paints, haveMl: roundNumber(haveMl), worth: value, atLeast: worth.atLeast, unpriced };
 }
 
 function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDocument['costs'] {
@@ -88,6 +99,22 @@ function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDoc
       useCost: use(exactMinor),
       atLeast,
     })),
+  };
+}
+
+function describeMoney({ money, summary, settings: { currency } }: Plan): PlanDocument['money'] {
+  const worth = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  const { done } = summary.costs.army;
+  return {
+    spent: money.spent.map(({ month, shop, minor }) => ({ month, shop, cash: toMajor(minor, currency) })),
+    begunWith: worth(money.begunWith),
+    bought: toMajor(money.boughtMinor, currency),
+    standing: worth(money.standing),
+    onTheWay: worth(money.onWay),
+    used: worth(money.used),
+    usedByEstimate: worth(done.exactMinor),
+    usedByEstimateAtLeast: done.atLeast,
+    unpricedPots: money.unpricedPots,
   };
 }
 
@@ -128,6 +155,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
   const { currency } = plan.settings;
   const price = plan.costs.paints.get(stock.paint);
   const range = plan.ranges.paints.get(stock.paint);
+  const reach = plan.summary.lasting.reach.get(stock.paint);
   const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
   const useCost = price?.useCost.exactMinor ?? exactMinor(0);
   const { low = 0, high = 0 } = range?.needMl ?? {};
@@ -140,6 +168,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
     haveLowMl: roundNumber(range?.haveMl.low ?? stock.haveMl),
     haveHighMl: roundNumber(range?.haveMl.high ?? stock.haveMl),
     orderedMl: roundNumber(stock.orderedMl),
+    isEstimated: stock.unmeasured !== undefined,
     leftAfterMl: roundNumber(stock.leftAfterMl),
     toBuyMl: roundNumber(stock.toBuyMl),
     keepMl: roundNumber(stock.keepMl),
@@ -147,6 +176,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
     runningLow: stock.runningLow,
     chanceShort: roundNumber(range?.chanceShort.chance ?? 0),
     chanceShortError: roundNumber(range?.chanceShort.error ?? 0),
+    lasts: { likely: reach?.likely ?? null, low: reach?.low ?? null },
     doubts: (range?.doubts ?? []).map(({ name, share }) => ({ name, share: roundNumber(share) })),
     pricePerMl: price?.perMl === undefined ? null : cost(price.perMl),
     useCost: cost(useCost),
@@ -160,6 +190,7 @@ function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][nu
 
 function describePot(pot: ShelfPot, currency: string): PlanDocument['paints'][number]['pots'][number] {
   return {
+    sheet: pot.fromLog ? 'log' : 'pots',
     row: pot.row,
     sizeMl: pot.sizeMl,
     container: pot.container,

@@ -22,8 +22,8 @@ export function describeSure({ ranges, learned, promised, settings: { currency }
       slope: roundNumber(learned.slope),
       slopeError: roundNumber(learned.slopeError),
       widened: roundNumber(learned.widened),
-      weighings: learned.weighings.map(({ row, date, unit, paint, figures, ...ml }) => ({
-        ...{ row, date, unit, paint, figures },
+      weighings: learned.weighings.map(({ row, isCount = false, date, unit, paint, figures, ...ml }) => ({
+        ...{ row, isCount, date, unit, paint, figures },
         usedMl: roundNumber(ml.usedMl),
         expectedMl: roundNumber(ml.expectedMl),
         errorMl: roundNumber(ml.errorMl),

@@ -74,6 +74,9 @@ export const alike = z.object({
   cost: cash('Of all; in no total.').nullable(),
   mark: z.literal('yours').nullable().describe('Where the price comes from; null without one.'),
   isOwned: yesNo('False where no pot of it was ever owned: then it is the usual pot of its kind.'),
+  isAsLikely: yesNo(
+    'True where, buying in goes, it has no threshold since nobody sells it: what is likely of it counts as needed for sure.',
+  ),
 });
 
 export const stairs = z.object({
@@ -111,6 +114,6 @@ export const budget = z.object({
     }),
     'The next unfinished units, each by itself.',
   ),
-  proved: yesNo('True where it is proved that no more figures can be had.'),
+  proved: yesNo('True where it is proved that no more figures can be had, whole units first.'),
   notTried: whole('Units of the last priorities that were not tried.'),
 });

@@ -1,11 +1,11 @@
 // Report view: what plan.json holds, field by field. In: nothing. Out: the schema from which reports/plan.schema.json is
 // made, and its types. Only the making of that file and tests import the schema itself; a plan imports types alone.
 import { z } from 'zod';
-import { cautions } from '../../model/plan.js';
+import { cautions, lackable } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
 import { choice, policy, sureOfPolicy } from './choice-document.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
-import { costs } from './cost-document.js';
+import { costs, money } from './cost-document.js';
 import {
   atLeast,
   biggestDoubt,
@@ -26,11 +26,13 @@ import {
 import { job, unit } from './job-document.js';
 import { alike, budget, order, stairs } from './order-document.js';
 import { planVersion } from './plan-version.js';
+import { sheetRead, shelf } from './sheet-document.js';
 import { doubtOfCash, doubtOfPaint, draws, learned, promise, remedy } from './sure-document.js';
 import { time } from './time-document.js';
 
 const shelfPot = z.object({
-  row: whole('Row of the pots sheet, the header being row 1.'),
+  sheet: z.enum(['pots', 'log']).describe('Log: a pot that was bought since.'),
+  row: whole('Its row there, the header being row 1.'),
   sizeMl: number('Volume on the label, millilitres.'),
   container,
   usableMl: ml('What is left in it.'),
@@ -65,6 +67,14 @@ const work = z.object({
   ),
 });
 
+const lastsTo = z
+  .object({
+    figures: whole('The last figure of the army that it lasts for; 0: for none.'),
+    unit: text('The unit in which it runs out.'),
+    ofUnit: whole('Of that unit, the figures it lasts for.'),
+  })
+  .nullable();
+
 const paint = z.object({
   paint: text('Name of the paint.'),
   needMl: z
@@ -78,6 +88,7 @@ const paint = z.object({
   haveLowMl: ml('One time in ten it is less.'),
   haveHighMl: ml('One time in ten it is more.'),
   orderedMl: ml('Of that, what is on its way.'),
+  isEstimated: yesNo('True where work without amounts has lowered it since the last count.'),
   leftAfterMl: ml('What the plan leaves of today’s pots, before buying.'),
   toBuyMl: ml('What the chosen way to buy takes beyond what is there, in likely usable paint.'),
   keepMl: ml('The shelf level.'),
@@ -89,6 +100,12 @@ const paint = z.object({
   runningLow: yesNo('True where a pot is owned and what is left after the plan is under the shelf level.'),
   chanceShort: share('Chance that today’s pots do not last.'),
   chanceShortError: share('Its standard error.'),
+  lasts: z
+    .object({
+      likely: lastsTo.describe('Likely.'),
+      low: lastsTo.describe('One time in ten it lasts no farther.'),
+    })
+    .describe('To which figure today’s pots last, in the order of painting; null where for all.'),
   doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
   pricePerMl: cost(
     'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',
@@ -156,8 +173,11 @@ export const planSchema = z
         chanceAllLastError: share('Its standard error.'),
       })
       .describe('How big the army is, and whether its pots last.'),
+    lacking: list(z.enum(lackable), 'Sheets without rows, for which parts of the plan stay empty.'),
+    shelf,
     draws,
     costs,
+    money,
     units: list(unit, 'The units, in the order of the army sheet.'),
     jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
     work: work.describe('Paint put out by the whole army.'),
@@ -182,18 +202,26 @@ export const planSchema = z
       alike,
       'What stands for `unmet` of the order: another pot like the newest priced one, bought from nobody on these sheets.',
     ),
-    restock: order.nullable().describe('What brings low pots back to their level; null where not asked for.'),
+    restock: order
+      .nullable()
+      .describe(
+        'What brings low pots back to their level after what the chosen way to buy provides for; null where not asked for.',
+      ),
     stairs: stairs.describe(
       'Cash for paint against the number of figures, from none to twice the army, with the margin of the chosen way to buy.',
     ),
-    budget: budget.nullable().describe('What a sum of cash finishes; null where no sum was given.'),
+    budget: budget
+      .nullable()
+      .describe(
+        'What a sum of cash finishes, with the margin of the chosen way to buy; null where no sum was given.',
+      ),
     undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),
     primers: list(primer, 'The whole army with each primer in turn, best first.'),
     swaps: list(swap, 'What the swaps sheet changed.'),
     instead: list(substitute, 'What is owned instead of paints to buy; for each paint the best first.'),
     frontier: list(
       frontierPoint,
-      'Cash against the largest colour difference allowed, by rising difference.',
+      'Cash against the largest colour difference allowed, by rising difference, with the margin of the chosen way to buy.',
     ),
     frontierNotDrawn: list(
       number('CIEDE2000.'),
@@ -216,6 +244,7 @@ export const planSchema = z
       }),
       'Blanks that took their default.',
     ),
+    read: list(sheetRead, 'How the sheets were read.'),
     assumptions: list(assumption, 'Every assumption that the plan rests on.'),
   })
   .describe('A plan made by Halfpot.');

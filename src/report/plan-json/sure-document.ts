@@ -57,8 +57,10 @@ export const doubtOfCash = z.object({
 
 export const remedy = z.object({
   how: z
-    .enum(['weigh', 'measure', 'read'])
-    .describe('weigh: a pot before and after the next batch; measure: a figure; read: weigh a pot.'),
+    .enum(['weigh', 'measure', 'read', 'count'])
+    .describe(
+      'weigh: a pot before and after the next batch; measure: a figure; read: weigh a pot; count: look into a pot that work without amounts has lowered.',
+    ),
   what: text('The method, the figure or the paint.'),
   paint: text('For weigh, the paint of which the method puts out most; else blank.'),
   shareOfCashSpread: share('Share of the spread of the cash that it settles.'),
@@ -66,8 +68,11 @@ export const remedy = z.object({
 
 const weighing = z.object({
   row: whole('Row of the log, the header being row 1.'),
+  isCount: yesNo(
+    'True where it is a count: what went since the one before, and all that was painted between.',
+  ),
   date: date.describe('Day of the work.'),
-  unit: text('The unit worked on.'),
+  unit: text('The unit worked on; of a count all of them.'),
   paint: text('Name of the paint.'),
   figures: whole('How many figures.'),
   usedMl: number('What was used. Millilitres.'),

@@ -69,8 +69,8 @@ export interface ReorderView {
 }
 
 /**
- * The reorder list. A plan with nothing to buy gives the army's group without shops; the shelf's group is
- * there only where the settings ask for it. Shops stand in the order of their bills.
+ * The reorder list. A plan with nothing to buy gives the army's group without shops, one without an army no such group; the
+ * shelf's group is there only where it is asked for. Shops stand in the order of their bills.
  */
 export function viewReorder(plan: Plan): ReorderView {
   const { currency } = plan.settings;
@@ -80,7 +80,9 @@ export function viewReorder(plan: Plan): ReorderView {
   const { order, restock, summary } = plan;
   const { needed, chosen, sums } = summary.buying;
   const waits = (chosen && sums.get(chosen)?.waits) ?? [];
-  const groups = [viewGroup('army', { order, sums: summary.order, needed, waits, sumOf })];
+  const groups = plan.lacking.includes('army')
+    ? []
+    : [viewGroup('army', { order, sums: summary.order, needed, waits, sumOf })];
   if (restock !== undefined && summary.restock !== undefined)
     groups.push(viewGroup('shelf', { ...none, order: restock, sums: summary.restock, sumOf }));
   return {

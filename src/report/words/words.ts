@@ -58,7 +58,7 @@ export const sharedWords = {
   } satisfies Record<Container, readonly [one: string, many: string]>,
   whom: { army: 'For this army', shelf: 'For the shelf' },
   nothingToBuy: (isUnmet: boolean): string =>
-    isUnmet ? 'The offers hold nothing of what is missing.' : 'Nothing to buy.',
+    isUnmet ? 'No shop in your sheets has what is missing.' : 'Nothing to buy.',
   noShop: 'Without a shop',
   /** Beside a box of the list to buy, for who can't see it. */
   bought: (offer: string): string => `Bought: ${offer}`,

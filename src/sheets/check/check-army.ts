@@ -19,14 +19,14 @@ interface Given extends From {
 
 export interface CheckedArmy {
   readonly units: readonly Unit[];
-  /** The row of each unit by the key of its name, however bad the row; undefined where the sheet or column is missing. */
-  readonly rowOf: ReadonlyMap<string, number> | undefined;
+  /** The row of each unit in words by the key of its name, however bad the row; undefined where the sheet or column is missing. */
+  readonly rowOf: ReadonlyMap<string, string> | undefined;
 }
 
 interface Beside extends Given {
   readonly sheet: ArmySheet;
   readonly onlyScheme: string | undefined;
-  readonly rowOf: Map<string, number>;
+  readonly rowOf: Map<string, string>;
 }
 
 /** Units with everything they refer to. */
@@ -69,8 +69,8 @@ function nameUnit(row: Row, { sheet, rowOf }: Beside): boolean {
   if (row.unit === undefined) return false;
   const key = foldName(row.unit);
   const before = rowOf.get(key);
-  if (before === undefined) rowOf.set(key, row.row);
-  else sheet.blame('repeated-name', row, 'unit', { expected: `row ${before}` });
+  if (before === undefined) rowOf.set(key, sheet.rowName(row));
+  else sheet.blame('repeated-name', row, 'unit', { expected: before });
   return before === undefined;
 }
 

@@ -44,7 +44,7 @@ export function checkFigures({ models, ...from }: Given): CheckedFigures {
   const sheet = readRows('figures', from);
   tellNoSize(sheet);
   const book = makeNameBook();
-  const first = new Map<string, number>();
+  const first = new Map<string, string>();
   const figures = new Map<string, Figure>();
   const modelParts = makeNameBook();
   const modelOf = openModels(sheet, models, modelParts);

@@ -1,8 +1,6 @@
 // Checks: the amounts of the log. In: its rows, the pots of each paint. Out: nothing; what cannot have been used is told.
-import type { IsoDate } from '../../model/sheets.js';
-import { type HeldPot, heldOn, leftMl, type Shelf, slackMl, uncountedSince } from './gather-shelf.js';
+import { type HeldPot, heldOn, leftMl, type Shelf, slackMl } from './gather-shelf.js';
 import type { LogEntry } from './open-log.js';
-import { questionUncounted } from './question-uncounted.js';
 
 /** Grams a millilitre that no paint exceeds. */
 const heaviestPaint = 3;
@@ -14,19 +12,16 @@ interface Given {
   readonly shelf: Shelf;
   /** Rows that tell something without an amount too. */
   readonly progress: ReadonlySet<LogEntry>;
-  readonly day: IsoDate;
 }
 
 /** Each row against itself and its pots, then all rows of a paint against what its pots held. */
-export function checkLogAmounts(entries: readonly LogEntry[], { shelf, progress, day }: Given): void {
+export function checkLogAmounts(entries: readonly LogEntry[], { shelf, progress }: Given): void {
   const byPaint = new Map<string, Use[]>();
-  const blank: LogEntry[] = [];
   for (const entry of entries) {
     const paint = entry.paint ?? '';
     const pots = shelf.get(paint) ?? [];
     if (isBlank(entry)) {
-      if (progress.has(entry)) blank.push(entry);
-      else tellBlank(entry, pots);
+      if (!progress.has(entry)) tellBlank(entry, pots);
       continue;
     }
     const use = checkAmount(entry, pots);
@@ -36,7 +31,6 @@ export function checkLogAmounts(entries: readonly LogEntry[], { shelf, progress,
     else uses.push(use);
   }
   for (const [paint, uses] of byPaint) tellOverShelf(uses, shelf.get(paint) ?? []);
-  questionUncounted(blank, shelf, day);
 }
 
 const amounts = ['beforeG', 'afterG', 'usedMl'] as const;
@@ -46,9 +40,11 @@ const isBlank = ({ row }: LogEntry): boolean =>
 
 /** A row that tells nothing but that some was used asks for nothing once every pot of the paint has been looked into. */
 function tellBlank({ sheet, row, paint }: LogEntry, pots: readonly HeldPot[]): void {
-  const open = pots.filter(({ pot }) => !pot.ordered);
-  const isCounted = row.date !== undefined && open.length > 0 && uncountedSince(open, row.date).length === 0;
-  if (paint === undefined || !isCounted) sheet.blame('log-without-amount', row, 'usedMl');
+  const { date } = row;
+  const open = pots.filter(({ pot, isGone }) => !pot.ordered && !isGone);
+  const isCounted = date !== undefined && open.every(({ pot }) => (pot.countedOn ?? '') >= date);
+  if (paint === undefined || open.length === 0 || !isCounted)
+    sheet.blame('log-without-amount', row, 'usedMl');
 }
 
 /** What the row used; undefined where it cannot be, and where nothing is known of the paint's pots. */

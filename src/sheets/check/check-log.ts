@@ -1,25 +1,36 @@
 // Checks: the log. In: the rows of the sheet and of a log.csv beside a workbook, paints, units, pots. Out: log rows.
-import type { IsoDate, LogRow, Unit } from '../../model/sheets.js';
+import type { PotLife } from '../../model/follow-pots.js';
+import type { IsoDate, LogRow, Paint, Pot, Unit } from '../../model/sheets.js';
 import { unguardFormula } from '../append/guard-formula.js';
+import type { Tables } from '../columns/columns.js';
 import { type CheckedArmy, stepsInWords } from './check-army.js';
 import { checkLogAmounts } from './check-log-amounts.js';
+import { checkLogPots } from './check-log-pots.js';
 import { checkLogProgress } from './check-log-progress.js';
+import type { PotSheet } from './check-pots.js';
 import type { CheckedSchemes } from './check-schemes.js';
+import type { CheckedShops } from './check-shops.js';
 import { foldName } from './fold-name.js';
 import type { Shelf } from './gather-shelf.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import type { LogEntry, LogSheet } from './open-log.js';
 import type { SwapEntry } from './open-swaps.js';
+import { pickContainer } from './pick-container.js';
+import { eventOf, takeRowsBack } from './take-back.js';
 import { tellLogRepeats } from './tell-log-repeats.js';
 
 interface Given {
   /** Undefined where paints cannot be looked up. */
   readonly paints: NameBook | undefined;
+  readonly paintOf: ReadonlyMap<string, Paint>;
   readonly army: CheckedArmy;
   readonly schemes: CheckedSchemes;
   /** A paint used instead is one of its step. Undefined where they could not be read. */
   readonly swaps: readonly SwapEntry[] | undefined;
-  readonly shelf: Shelf;
+  readonly shops: CheckedShops;
+  readonly pots: readonly Pot[];
+  readonly potRows: PotSheet;
+  readonly gather: (lives: Iterable<PotLife>) => Shelf;
   readonly day: IsoDate;
 }
 
@@ -27,21 +38,41 @@ interface Beside extends Given {
   /** By the key of their names. */
   readonly units: ReadonlyMap<string, Unit>;
   readonly nearUnit: (written: string) => string;
+  /** What an empty pot of a paint weighs, where the pots sheet says so. */
+  readonly emptyGOf: ReadonlyMap<string, number>;
 }
 
-/** Log rows that can be taken, those of the first sheet first. */
+/** Log rows that can be taken and hold still, those of the first sheet first. */
 export function checkLog(sheets: readonly LogSheet[], given: Given): readonly LogRow[] {
   if (sheets.every(({ rows }) => rows.length === 0)) return [];
+  const beside = lookUp(given);
+  const all = sheets.flatMap((sheet) => sheet.rows.map((row) => entryOf(sheet, row, beside)));
+  const entries = takeRowsBack(all);
+  for (const entry of entries) checkNames(entry, beside);
+  const rows = new Map(
+    entries.flatMap((entry) => {
+      const row = logRowOf(entry, beside);
+      return row === undefined ? [] : [[row, entry] as const];
+    }),
+  );
+  const shelf = given.gather(checkLogPots(rows, given.pots).flatMap(({ lives }) => lives));
+  const uses = entries.filter((entry) => eventOf(entry) === 'used');
+  const progress = checkLogProgress(uses, given);
+  checkLogAmounts(uses, { shelf, progress });
+  tellLogRepeats(entries);
+  return [...rows.keys()];
+}
+
+function lookUp(given: Given): Beside {
   const book = makeNameBook();
   for (const { unit } of given.army.units) book.add(unit);
+  const emptyGOf = new Map(
+    given.potRows.rows.flatMap(({ paint = '', emptyG }) =>
+      emptyG === undefined ? [] : [[given.paints?.find(paint) ?? paint, emptyG] as const],
+    ),
+  );
   const units = new Map(given.army.units.map((unit) => [foldName(unit.unit), unit]));
-  const beside = { ...given, units, nearUnit: book.nearest };
-  const entries = sheets.flatMap((sheet) => sheet.rows.map((row) => entryOf(sheet, row, beside)));
-  for (const entry of entries) checkNames(entry, beside);
-  const progress = checkLogProgress(entries, given);
-  checkLogAmounts(entries, { ...given, progress });
-  tellLogRepeats(entries);
-  return entries.flatMap((entry) => logRowOf(entry) ?? []);
+  return { ...given, units, nearUnit: book.nearest, emptyGOf };
 }
 
 /** A name that begins like a formula is written with an apostrophe in front, so that no spreadsheet runs it. */
@@ -58,12 +89,14 @@ function entryOf(sheet: LogSheet, row: LogEntry['row'], { paints, units }: Besid
 
 function checkNames(
   { sheet, row, paint, unit }: LogEntry,
-  { paints, army, schemes, day, nearUnit }: Beside,
+  { paints, army, schemes, shops, day, nearUnit }: Beside,
 ): void {
   if (row.date !== undefined && row.date > day) sheet.blame('date-ahead', row, 'date', { expected: day });
   if (row.paint !== undefined && paints !== undefined && paint === undefined) {
     sheet.blame('unknown-paint', row, 'paint', { expected: paints.nearest(row.paint) });
   }
+  if (row.shop !== undefined && shops.shops.size > 0 && shopOf(row.shop, shops) === undefined)
+    sheet.blame('log-unknown-shop', row, 'shop', { expected: shops.book.nearest(row.shop) });
   if (row.unit === undefined || army.rowOf === undefined) return;
   const isThere = [row.unit, unguardFormula(row.unit)].some((name) => army.rowOf?.has(foldName(name)));
   if (!isThere) sheet.blame('unknown-unit', row, 'unit', { expected: nearUnit(row.unit) });
@@ -73,14 +106,30 @@ function checkNames(
   }
 }
 
-function logRowOf({ sheet, row, paint, unit }: LogEntry): LogRow | undefined {
-  const { date, step, figures, beforeG, afterG, usedMl } = row;
-  if (date === undefined || paint === undefined) return undefined;
-  return {
+const shopOf = (written: string, { book }: CheckedShops): string | undefined =>
+  book.find(written) ?? book.find(unguardFormula(written));
+
+/** Undefined for a row that cannot be taken. */
+function logRowOf(entry: LogEntry, beside: Beside): LogRow | undefined {
+  const { sheet, row, paint } = entry;
+  const { date, written } = row;
+  const what = eventOf(entry);
+  if (date === undefined || paint === undefined || what === undefined) return undefined;
+  const base = {
     row: row.row,
     ...(sheet.table === undefined ? {} : { file: sheet.table.file }),
-    date,
-    paint,
+    ...(written === undefined ? {} : { written }),
+    ...{ date, paint },
+  };
+  if (what === 'used') return { ...base, ...useOf(entry) };
+  const reading = what === 'counted' ? readingOf(entry, beside) : {};
+  return reading && { ...base, what, ...potsOf(entry, beside), ...reading };
+}
+
+function useOf({ sheet, row, unit }: LogEntry): Partial<LogRow> {
+  const { step, figures, beforeG, afterG, usedMl } = row;
+  tellIdle(sheet, row, ['left', 'sizeMl', 'pots', 'price', 'shop']);
+  return {
     ...(unit === undefined ? {} : { unit: unit.unit }),
     ...(step === undefined ? {} : { step }),
     ...(figures === undefined ? {} : { figures }),
@@ -88,4 +137,40 @@ function logRowOf({ sheet, row, paint, unit }: LogEntry): LogRow | undefined {
     ...(afterG === undefined ? {} : { afterG }),
     ...(usedMl === undefined ? {} : { usedMl }),
   };
+}
+
+function potsOf({ sheet, row, paint = '' }: LogEntry, { shops, paintOf }: Beside): Partial<LogRow> {
+  const { what, sizeMl, pots, price, shop } = row;
+  tellIdle(sheet, row, ['unit', 'step', 'figures', 'beforeG', 'afterG', 'usedMl']);
+  if (what !== 'counted') tellIdle(sheet, row, ['left']);
+  if (what !== 'bought') tellIdle(sheet, row, ['price']);
+  const container = sizeMl === undefined ? undefined : pickContainer(sizeMl, paintOf.get(paint)?.kind);
+  return {
+    ...(sizeMl === undefined ? {} : { sizeMl }),
+    ...(container === undefined ? {} : { container }),
+    ...(pots === undefined ? {} : { pots }),
+    ...(price === undefined ? {} : { priceMinor: price }),
+    ...(shop === undefined ? {} : { shop: shopOf(shop, shops) ?? shop }),
+  };
+}
+
+/** Undefined where the count cannot be taken, which is told. */
+function readingOf({ sheet, row, paint = '' }: LogEntry, { emptyGOf }: Beside): Partial<LogRow> | undefined {
+  const { left, pots } = row;
+  if (left === undefined) {
+    if (pots === undefined && !row.bad.includes('left')) sheet.blame('log-nothing-counted', row, 'left');
+    return pots === undefined ? undefined : {};
+  }
+  if (left.how !== 'in g') return { left };
+  const emptyGrams = emptyGOf.get(paint);
+  if (emptyGrams === undefined) sheet.blame('log-empty-missing', row, 'left');
+  else if (left.grams < emptyGrams) sheet.blame('below-empty', row, 'left', { expected: `${emptyGrams} g` });
+  else return { left: { how: 'weighed', grams: left.grams, emptyGrams } };
+  return undefined;
+}
+
+/** Cells that a row of its kind does not need. */
+function tellIdle(sheet: LogSheet, row: LogEntry['row'], keys: readonly (keyof Tables['log'])[]): void {
+  for (const key of keys)
+    if (row[key] !== undefined) sheet.blame('log-idle-cell', row, key, { expected: row.what ?? 'nothing' });
 }

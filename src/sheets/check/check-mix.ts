@@ -1,10 +1,7 @@
 // Checks: the rows of one mix. In: rows alike in scheme, step, zone and layer. Out: each row's share, and the Step they are.
 import type { Step } from '../../model/sheets.js';
+import type { SchemeRow, SchemeSheet } from './differ-scheme.js';
 import type { NameBook } from './keep-names.js';
-import type { RowIn, SheetOf } from './read-rows.js';
-
-type SchemeSheet = SheetOf<'schemes'>;
-type SchemeRow = RowIn<'schemes'>;
 
 /** Rounded percentages such as 33 + 33 + 33 are near enough to the whole; binary fractions add a hair to that. */
 const percentOff = 1 + 1e-9;

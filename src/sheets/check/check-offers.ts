@@ -1,5 +1,6 @@
 // Checks: the offers sheet. In: its rows, the paints. Out: offers, the rows of a set under one price.
 import type { Offer, OfferPot, Paint } from '../../model/sheets.js';
+import type { Container } from '../../model/words.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
 import { pickContainer } from './pick-container.js';
@@ -18,16 +19,30 @@ interface Beside {
 
 /** One offer for each shop and offer name, in the order of their first rows. */
 export function checkOffers(sheet: OfferSheet, beside: Beside): readonly Offer[] {
-  for (const row of sheet.rows) checkRow(sheet, row);
+  const isNew = firstByCells();
+  for (const row of sheet.rows) if (isNew(row)) checkRow(sheet, row);
   const sets = groupSets(sheet.rows);
-  for (const rows of sets) checkSet(sheet, rows);
+  const isNewInSet = firstByCells();
+  for (const rows of sets) if (rows.filter((row) => isNewInSet(row)).length > 0) checkSet(sheet, rows);
   const unlimited = sets.filter((rows) =>
     rows.every((row) => row.available === undefined && !row.bad.includes('available')),
   );
   sheet.useBlank('available', unlimited.length);
   const offers = sets.map((rows) => ({ rows, offer: offerOf(rows, beside) }));
-  questionPrices(offers.flatMap(({ rows, offer }) => pricedOffer(sheet, rows, offer) ?? []));
+  const isNewPrice = firstByCells();
+  const priced = offers.filter(({ rows, offer }) => isNewPrice(rows[0], offer?.pots[0]?.container));
+  questionPrices(priced.flatMap(({ rows, offer }) => pricedOffer(sheet, rows, offer) ?? []));
   return offers.flatMap(({ offer }) => offer ?? []);
+}
+
+/** Whether a row is the first of those that come from one written row, which a range makes several of; or the first in its container. */
+function firstByCells(): (row: Row | undefined, container?: Container) => boolean {
+  const seen = new Map<unknown, Set<Container | undefined>>();
+  return (row, container) => {
+    const before = seen.get(row?.cells) ?? new Set();
+    seen.set(row?.cells, before);
+    return before.size < before.add(container).size;
+  };
 }
 
 /** Undefined for a set of several kinds of container, and for one of which not all could be read. */
@@ -73,22 +88,24 @@ function checkSet(sheet: OfferSheet, rows: readonly Row[]): void {
   const priced = rows.filter(({ price }) => price !== undefined);
   const unread = rows.some(({ bad }) => bad.includes('price'));
   if (priced.length === 0 && first !== undefined && !unread && sheet.has('price')) {
-    sheet.blame('offer-without-price', first, 'price', { found: first.offer ?? '' });
+    sheet.blame('offer-without-price', first, 'price', { found: sheet.text(first, 'offer') });
   }
   const [firstPriced, ...again] = priced;
   for (const row of again) {
-    const same = row.price === firstPriced?.price;
-    const expected = firstPriced === undefined ? '' : sheet.text(firstPriced, 'price');
-    if (same) sheet.blame('offer-price-repeated', row, 'price', { expected: `row ${firstPriced?.row}` });
-    else
-      sheet.blame('offer-two-prices', row, 'price', { expected: `"${expected}" in row ${firstPriced?.row}` });
+    if (firstPriced === undefined) break;
+    const before = sheet.rowName(firstPriced);
+    if (row.price === firstPriced.price)
+      sheet.blame('offer-price-repeated', row, 'price', { expected: before });
+    else {
+      const expected = `"${sheet.text(firstPriced, 'price')}" in ${before}`;
+      sheet.blame('offer-two-prices', row, 'price', { expected });
+    }
   }
   const [limit, ...limits] = rows.filter(({ available }) => available !== undefined);
   for (const row of limits) {
-    if (row.available === limit?.available) continue;
-    sheet.blame('offer-two-limits', row, 'available', {
-      expected: `"${limit?.available}" in row ${limit?.row}`,
-    });
+    if (limit === undefined || row.available === limit.available) continue;
+    const expected = `"${limit.available}" in ${sheet.rowName(limit)}`;
+    sheet.blame('offer-two-limits', row, 'available', { expected });
   }
 }
 

@@ -17,15 +17,15 @@ export interface Describing {
 
 /** A paint has one row in the paints sheet, however it is spelled. */
 export function tellRepeatedPaints(sheet: PaintSheet, book: NameBook): void {
-  const first = new Map<string, number>();
+  const first = new Map<string, string>();
   for (const row of sheet.rows) {
     const name = row.paint === undefined ? undefined : book.find(row.paint);
     if (name !== undefined) tellRepeat(sheet, row, { key: 'paint', name, first });
   }
 }
 
-type Field = 'kind' | 'hex' | 'opacity' | 'density' | 'thin' | 'keepMl';
-const fields: readonly Field[] = ['kind', 'hex', 'opacity', 'density', 'thin', 'keepMl'];
+type Field = 'kind' | 'hex' | 'opacity' | 'density' | 'thin' | 'keepMl' | 'range';
+const fields: readonly Field[] = ['kind', 'hex', 'opacity', 'density', 'thin', 'keepMl', 'range'];
 
 interface Draft {
   readonly name: string;
@@ -63,8 +63,8 @@ function mergeRow(draft: Draft, row: PaintRow, { title, sheet }: Describing): vo
     if (value === undefined) continue;
     const before = draft.given.get(field);
     if (before === undefined) {
-      draft.given.set(field, { value, said: `"${sheet.text(row, field)}" in row ${row.row} of ${title}` });
-    } else if (before.value !== value) {
+      draft.given.set(field, { value, said: `"${sheet.text(row, field)}" in ${placeOf(sheet, row, title)}` });
+    } else if (comparable(before.value) !== comparable(value)) {
       sheet.blame('paint-contradiction', row, field, { expected: before.said });
     }
   }
@@ -72,6 +72,12 @@ function mergeRow(draft: Draft, row: PaintRow, { title, sheet }: Describing): vo
     if (foldName(name) !== foldName(draft.name)) draft.alsoCalled.set(foldName(name), name);
   }
 }
+
+/** `row 5 of the pots sheet`; of several tables that which holds it. */
+const placeOf = (sheet: PaintSheet, row: PaintRow, title: string): string =>
+  sheet.parts.length === 1 ? `${sheet.rowName(row)} of ${title}` : sheet.rowName(row);
+
+const comparable = (value: unknown): unknown => (typeof value === 'string' ? foldName(value) : value);
 
 function paintOf({ name, given, alsoCalled }: Draft): Paint {
   const value = <T>(field: Field): T | undefined => given.get(field)?.value as T | undefined;

@@ -1,8 +1,10 @@
 // Checks: the pots sheet. In: its rows, the paints. Out: pots; readings that cannot be are told.
 import type { IsoDate, Paint, Pot, Reading } from '../../model/sheets.js';
+import { expandPots, type RowOfPots } from './expand-pots.js';
 import type { NameBook } from './keep-names.js';
 import { pickContainer } from './pick-container.js';
 import { rightCheckDigit } from './read-cell/read-code.js';
+import type { OneReading } from './read-cell/read-left.js';
 import type { RowIn, SheetOf } from './read-rows.js';
 
 /** Grams a millilitre that no paint exceeds. */
@@ -11,39 +13,66 @@ const heaviestPaint = 3;
 export type PotSheet = SheetOf<'pots'>;
 type Row = RowIn<'pots'>;
 
+/** A row and the pots that it says. */
+interface Said extends RowOfPots {
+  readonly row: Row;
+}
+
 interface Beside {
   readonly book: NameBook;
   readonly paints: ReadonlyMap<string, Paint>;
   readonly day: IsoDate;
 }
 
-/** Pots whose row can be taken; what a row says against itself is told. */
-export function checkPots(sheet: PotSheet, beside: Beside): readonly Pot[] {
-  const pots = sheet.rows.flatMap((row) => {
-    checkRow(sheet, row, beside.day);
-    return potOf(row, beside) ?? [];
-  });
-  return pots;
+/** A pot, and what its row says beside. */
+export interface OwnedPot {
+  readonly pot: Pot;
+  readonly emptyG: number | undefined;
+  /** Of the row: `row 5`. */
+  readonly place: string;
 }
 
-function checkRow(sheet: PotSheet, row: Row, day: IsoDate): void {
+/** Pots of all rows together, which the memory has to hold. */
+const mostPots = 100_000;
+
+/** Pots whose row can be taken, one for each of those alike; what a row says against itself is told. */
+export function checkPots(sheet: PotSheet, beside: Beside): readonly OwnedPot[] {
+  let sum = 0;
+  const owned = sheet.rows.flatMap((row) => {
+    const said = expandPots(sheet, row);
+    checkRow(sheet, { row, ...said }, beside.day);
+    const isFirstOver = sum <= mostPots && sum + said.lefts.length > mostPots;
+    sum += said.lefts.length;
+    if (isFirstOver) sheet.blame('too-many-in-all', row, 'count', { expected: `${mostPots} pots` });
+    return sum > mostPots ? [] : potsOf({ row, ...said }, sheet.rowName(row), beside);
+  });
+  sheet.useBlank('price', sheet.rows.filter(({ price }) => price === 'gift').length);
+  return owned;
+}
+
+function checkRow(sheet: PotSheet, said: Said, day: IsoDate): void {
+  const { row } = said;
   const right = row.code === undefined ? undefined : rightCheckDigit(row.code);
   if (right !== undefined) sheet.blame('wrong-check-digit', row, 'code', { expected: String(right) });
   for (const key of ['opened', 'counted'] as const) {
     const date = row[key];
     if (date !== undefined && date > day) sheet.blame('date-ahead', row, key, { expected: day });
   }
-  checkReading(sheet, row);
+  if (row.ordered === true && !said.lefts.every(isFull)) sheet.blame('left-of-ordered', row, 'left');
+  checkReading(sheet, said);
 }
 
-function checkReading(sheet: PotSheet, row: Row): void {
-  const { left, sizeMl, emptyG } = row;
-  const isFull = left === undefined || (left.how === 'by eye' && left.share === 1);
-  if (row.ordered === true && !isFull) sheet.blame('left-of-ordered', row, 'left');
-  if (left?.how === 'in ml' && sizeMl !== undefined && left.ml > sizeMl) {
-    sheet.blame('left-over-size', row, 'left', { expected: `${sizeMl} ml` });
-  }
+const isFull = (left: OneReading | undefined): boolean =>
+  left === undefined || (left.how === 'by eye' && left.share === 1);
+
+/** Of several pots none is weighed. */
+function checkReading(sheet: PotSheet, { row, sizeMl, lefts }: Said): void {
+  const [left] = lefts;
+  const isOver = (one: OneReading | undefined): boolean =>
+    one?.how === 'in ml' && sizeMl !== undefined && one.ml > sizeMl;
+  if (lefts.some(isOver)) sheet.blame('left-over-size', row, 'left', { expected: `${sizeMl} ml` });
   if (left?.how !== 'in g') return;
+  const { emptyG } = row;
   if (emptyG === undefined) {
     if (!row.bad.includes('emptyG')) sheet.blame('empty-missing', row, 'emptyG');
   } else if (left.grams < emptyG) {
@@ -53,30 +82,32 @@ function checkReading(sheet: PotSheet, row: Row): void {
   }
 }
 
-function readingOf({ left, emptyG }: Row): Reading | undefined {
+function readingOf(left: OneReading | undefined, { emptyG }: Row): Reading | undefined {
   if (left === undefined) return { how: 'by eye', share: 1 };
   if (left.how !== 'in g') return left;
   return emptyG === undefined ? undefined : { how: 'weighed', grams: left.grams, emptyGrams: emptyG };
 }
 
-function potOf(row: Row, { book, paints }: Beside): Pot | undefined {
-  const { sizeMl, price, opened, counted, ordered, code, place } = row;
-  const left = readingOf(row);
+function potsOf({ row, sizeMl, lefts }: Said, place: string, { book, paints }: Beside): readonly OwnedPot[] {
+  const { price, opened, counted, ordered, code, place: shelf, emptyG } = row;
   const paint = row.paint === undefined ? undefined : book.find(row.paint);
-  if (paint === undefined || sizeMl === undefined || left === undefined || ordered === undefined)
-    return undefined;
-  return {
+  if (paint === undefined || sizeMl === undefined || ordered === undefined) return [];
+  const alike = {
     row: row.row,
     paint,
     sizeMl,
-    left,
-    leftGiven: row.left !== undefined,
     container: row.container ?? pickContainer(sizeMl, paints.get(paint)?.kind),
-    ...(price === undefined ? {} : { priceMinor: price }),
+    ...(price === undefined || price === 'gift' ? {} : { priceMinor: price }),
     ...(opened === undefined ? {} : { openedOn: opened }),
     ...(counted === undefined ? {} : { countedOn: counted }),
     ordered,
     ...(code === undefined ? {} : { code }),
-    ...(place === undefined ? {} : { place }),
+    ...(shelf === undefined ? {} : { place: shelf }),
   };
+  return lefts.flatMap((written) => {
+    const left = readingOf(written, row);
+    return left === undefined
+      ? []
+      : [{ pot: { ...alike, left, leftGiven: written !== undefined }, emptyG, place }];
+  });
 }

@@ -1,12 +1,14 @@
 // Checks: the schemes sheet. In: its rows, books of paints and zones. Out: schemes, their steps in order.
 import type { Scheme, Step } from '../../model/sheets.js';
 import { checkMix, stepOf } from './check-mix.js';
+import { leftOut, type SchemeRow, type SchemeSheet } from './differ-scheme.js';
+import { expandSchemes, splitZones } from './expand-schemes.js';
+import { foldName } from './fold-name.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import type { From } from './open-sheet.js';
-import { type RowIn, readRows, type SheetOf } from './read-rows.js';
-
-type SchemeSheet = SheetOf<'schemes'>;
-type SchemeRow = RowIn<'schemes'>;
+import { cellText } from './read-cell/cell-kind.js';
+import { readRows } from './read-rows.js';
+import { tellOnce } from './tell-once.js';
 
 interface Given extends From {
   /** Undefined where paints cannot be looked up. */
@@ -15,8 +17,13 @@ interface Given extends From {
 }
 
 export interface CheckedSchemes {
+  /** Its rows as if all were written out. */
   readonly sheet: SchemeSheet;
+  /** The first row of each step. */
+  readonly rowOf: ReadonlyMap<Step, SchemeRow>;
   readonly schemes: ReadonlyMap<string, Scheme>;
+  /** Of a scheme that one unit has for its swaps, which it is like. */
+  readonly copyOf: ReadonlyMap<string, string>;
   /** Undefined where the sheet or its column is missing. */
   readonly book: NameBook | undefined;
   /** Step numbers by scheme; a scheme with a step that could not be read has none. */
@@ -25,41 +32,42 @@ export interface CheckedSchemes {
 
 /** One Scheme for each name, in the order of their first rows. */
 export function checkSchemes({ paints, zones, ...from }: Given): CheckedSchemes {
-  const sheet = readRows('schemes', from);
-  for (const row of sheet.rows) checkNames(sheet, row, { paints, zones });
+  const written = readRows('schemes', from);
+  for (const row of written.rows) checkNames(written, row, { paints, zones });
   const book = makeNameBook();
-  const byScheme = new Map<string, SchemeRow[]>();
-  for (const row of sheet.rows) {
-    if (row.scheme === undefined) continue;
-    const scheme = book.add(row.scheme);
-    const rows = byScheme.get(scheme);
-    if (rows === undefined) byScheme.set(scheme, [row]);
-    else rows.push(row);
-  }
+  const expanded = expandSchemes(written, { book, zones });
+  // A row may stand in several schemes and zones.
+  const sheet = { ...tellOnce(written), rows: [...expanded.values()].flatMap((rows) => rows ?? []) };
   const schemes = new Map<string, Scheme>();
   const steps = new Map<string, ReadonlySet<number>>();
-  for (const [scheme, rows] of byScheme) {
+  const rowOf = new Map<Step, SchemeRow>();
+  for (const [scheme, rows = []] of expanded) {
     checkOrder(sheet, rows);
-    schemes.set(scheme, { scheme, steps: stepsOf(sheet, rows, { paints, zones }) });
-    if (rows.every(({ step }) => step !== undefined))
+    const made = stepsOf(sheet, rows, { paints, zones });
+    for (const [step, row] of made) rowOf.set(step, row);
+    schemes.set(scheme, { scheme, steps: made.map(([step]) => step) });
+    if (expanded.get(scheme) !== undefined && rows.every(({ step }) => step !== undefined))
       steps.set(scheme, new Set(rows.flatMap(({ step }) => step ?? [])));
   }
   recordDefaults(
     sheet,
     [...schemes.values()].flatMap((scheme) => scheme.steps),
   );
-  return { sheet, schemes, book: sheet.has('scheme') ? book : undefined, steps };
+  return { sheet, schemes, rowOf, copyOf: new Map(), book: sheet.has('scheme') ? book : undefined, steps };
 }
 
 type Books = Pick<Given, 'paints' | 'zones'>;
 
 function checkNames(sheet: SchemeSheet, row: SchemeRow, { paints, zones }: Books): void {
-  const { paint, zone } = row;
-  if (paint !== undefined && paints !== undefined && paints.find(paint) === undefined) {
+  const { paint } = row;
+  const isLeftOut = row.like !== undefined && foldName(paint ?? '') === leftOut;
+  if (paint !== undefined && paints !== undefined && paints.find(paint) === undefined && !isLeftOut) {
     sheet.blame('unknown-paint', row, 'paint', { expected: paints.nearest(paint) });
   }
-  if (zone !== undefined && zones !== undefined && zones.find(zone) === undefined) {
-    sheet.blame('unknown-zone', row, 'zone', { expected: zones.nearest(zone) });
+  if (zones === undefined) return;
+  for (const { zone } of splitZones(row, zones)) {
+    if (zone === undefined || zones.find(zone) !== undefined) continue;
+    sheet.blame('unknown-zone', row, 'zone', { found: cellText(zone), expected: zones.nearest(zone) });
   }
 }
 
@@ -76,7 +84,11 @@ function checkOrder(sheet: SchemeSheet, rows: readonly SchemeRow[]): void {
 }
 
 /** Steps by ascending number. Rows alike in step, zone and layer are one mix where any of them has a share. */
-function stepsOf(sheet: SchemeSheet, rows: readonly SchemeRow[], books: Books): readonly Step[] {
+function stepsOf(
+  sheet: SchemeSheet,
+  rows: readonly SchemeRow[],
+  books: Books,
+): readonly (readonly [Step, SchemeRow])[] {
   const alike = new Map<string, SchemeRow[]>();
   for (const row of rows) {
     if (row.step === undefined || row.zone === undefined || row.layer === undefined) continue;
@@ -87,15 +99,22 @@ function stepsOf(sheet: SchemeSheet, rows: readonly SchemeRow[], books: Books): 
   }
   return [...alike.values()]
     .flatMap((group) => stepsOfGroup(sheet, group, books))
-    .sort((a, b) => a.step - b.step || a.row - b.row);
+    .sort(([a], [b]) => a.step - b.step);
 }
 
-function stepsOfGroup(sheet: SchemeSheet, group: readonly SchemeRow[], books: Books): readonly Step[] {
+function stepsOfGroup(
+  sheet: SchemeSheet,
+  group: readonly SchemeRow[],
+  books: Books,
+): readonly (readonly [Step, SchemeRow])[] {
   const rows = withoutRepeats(sheet, group, books);
   const isMix = rows.some((row) => row.share !== undefined || row.bad.includes('share'));
-  if (!isMix) return rows.flatMap((row) => stepOf([row], [1], books) ?? []);
-  const step = stepOf(rows, checkMix(sheet, rows), books);
-  return step === undefined ? [] : [step];
+  const parts = isMix ? [rows] : rows.map((row) => [row]);
+  return parts.flatMap((of) => {
+    const [first] = of;
+    const step = stepOf(of, isMix ? checkMix(sheet, of) : [1], books);
+    return first === undefined || step === undefined ? [] : [[step, first] as const];
+  });
 }
 
 /** The same paint twice in one step, zone and layer is told, and counts once. */
@@ -104,13 +123,13 @@ function withoutRepeats(
   group: readonly SchemeRow[],
   { paints }: Books,
 ): readonly SchemeRow[] {
-  const first = new Map<string, number>();
+  const first = new Map<string, SchemeRow>();
   return group.filter((row) => {
     if (row.paint === undefined) return true;
     const paint = paints?.find(row.paint) ?? row.paint;
     const before = first.get(paint);
-    if (before === undefined) first.set(paint, row.row);
-    else sheet.blame('repeated-treatment', row, 'paint', { expected: `row ${before}` });
+    if (before === undefined) first.set(paint, row);
+    else sheet.blame('repeated-treatment', row, 'paint', { expected: sheet.rowName(before) });
     return before === undefined;
   });
 }

@@ -24,7 +24,7 @@ export function checkShops({ offers, ...from }: Given): CheckedShops {
   const sheet = readRows('shops', from);
   const book = makeNameBook();
   const shops = new Map<string, Shop>();
-  const first = new Map<string, number>();
+  const first = new Map<string, string>();
   for (const row of sheet.rows) takeShop(sheet, row, { book, shops, first });
 
   let unlisted = 0;
@@ -47,7 +47,7 @@ function takeShop(
     book,
     shops,
     first,
-  }: Omit<CheckedShops, 'sheet'> & { readonly shops: Map<string, Shop>; readonly first: Map<string, number> },
+  }: Omit<CheckedShops, 'sheet'> & { readonly shops: Map<string, Shop>; readonly first: Map<string, string> },
 ): void {
   const { postage, freeFrom, leastOrder } = row;
   checkFreeFrom(sheet, row);

@@ -24,7 +24,7 @@ export function checkSwapsTogether(
     const ofPaint = before.get(entry.paint) ?? [];
     before.set(entry.paint, ofPaint);
     if (!tellRepeat(sheet, entry, ofPaint) && !tellCircle(sheet, entry, before) && !isSpoilt) {
-      checkUse(sheet, entry, { used, entries, paintOf });
+      checkUse(sheet, entry, { used, entries, paintOf, copyOf: schemes.copyOf });
     }
     ofPaint.push(entry);
   }
@@ -47,7 +47,7 @@ function listUses({ schemes }: CheckedSchemes): readonly Use[] {
 
 function tellRepeat(sheet: SwapSheet, { row, ...swap }: SwapEntry, ofPaint: readonly SwapEntry[]): boolean {
   const same = ofPaint.find(({ scheme, step }) => scheme === swap.scheme && step === swap.step);
-  if (same !== undefined) sheet.blame('swap-repeated', row, 'instead', { expected: `row ${same.row.row}` });
+  if (same !== undefined) sheet.blame('swap-repeated', row, 'instead', { expected: sheet.rowName(same.row) });
   return same !== undefined;
 }
 
@@ -98,13 +98,13 @@ function canMeet(one: SwapEntry, other: SwapEntry): boolean {
   return agree(one.scheme, other.scheme) && agree(one.step, other.step);
 }
 
-interface Beside {
+interface Beside extends Pick<CheckedSchemes, 'copyOf'> {
   readonly used: readonly Use[];
   readonly entries: readonly SwapEntry[];
   readonly paintOf: ReadonlyMap<string, Paint>;
 }
 
-function checkUse(sheet: SwapSheet, entry: SwapEntry, { used, entries, paintOf }: Beside): void {
+function checkUse(sheet: SwapSheet, entry: SwapEntry, { used, entries, paintOf, copyOf }: Beside): void {
   const { row, paint, instead } = entry;
   const uses = used.filter((use) => holdsAt(entry, use) && (paint === undefined || use.paint === paint));
   const comesBySwap = entries.some(
@@ -114,11 +114,11 @@ function checkUse(sheet: SwapSheet, entry: SwapEntry, { used, entries, paintOf }
     if (!isUnknownStep(entry, used)) tellNoUse(sheet, entry);
     return;
   }
-  const schemes = [...new Set(uses.map(({ scheme }) => scheme))];
-  if (entry.step !== undefined && entry.scheme === undefined && schemes.length > 1)
+  const inSchemes = [...new Set(uses.map(({ scheme }) => copyOf.get(scheme) ?? scheme))];
+  if (entry.step !== undefined && entry.scheme === undefined && inSchemes.length > 1)
     sheet.blame('swap-in-schemes', row, 'scheme', {
       found: String(entry.step),
-      expected: schemes.slice(0, 4).join(', '),
+      expected: inSchemes.slice(0, 4).join(', '),
     });
   const kind = paintOf.get(instead)?.kind;
   const replaced = [...new Set([paint ?? [], uses.map((use) => use.paint)].flat())];

@@ -86,18 +86,18 @@ interface Painted extends Use {
 
 /** Zones of a scheme of which a figure painted in it has no part; told once for each scheme, zone and figure. */
 export function checkZonesOnFigures({ pairs, schemes, figures, zones }: Painted): void {
-  const rows = new Map(schemes.sheet.rows.map((row) => [row.row, row]));
   const shares = zoneLookup(zones, figures);
   for (const { scheme, figure } of pairs) {
     const body = figures.get(figure);
     if (body === undefined) continue;
     const own: ReadonlySet<string> = new Set(partsOfFigure(body));
     const told = new Set<string>();
-    for (const { zone, row } of schemes.schemes.get(scheme)?.steps ?? []) {
+    for (const step of schemes.schemes.get(scheme)?.steps ?? []) {
+      const { zone } = step;
       const covered = shares(zone, body);
       if (told.has(zone) || covered === undefined || covered.some(({ part }) => own.has(part))) continue;
       told.add(zone);
-      const at = rows.get(row);
+      const at = schemes.rowOf.get(step);
       if (at !== undefined)
         schemes.sheet.blame('zone-not-on-figure', at, 'zone', { found: zone, expected: figure });
     }

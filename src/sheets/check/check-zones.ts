@@ -1,6 +1,7 @@
 // Checks: the zones sheet. In: its rows, the figures. Out: the painter's zones, and a book of every zone there is.
 import type { OwnZone } from '../../model/sheets.js';
 import { type Part, type PartShare, parts, readyMadeZones, shareOf } from '../../model/zones.js';
+import { zoneWords } from '../columns/choice-words.js';
 import { foldName } from './fold-name.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import { partsNear } from './list-words.js';
@@ -42,7 +43,9 @@ export function checkZones({ figures, modelParts, percentOf, ...from }: Given): 
   }
   for (const name of modelParts?.all() ?? []) book.add(name);
   for (const { zone } of sheet.rows) if (zone !== undefined) book.add(zone);
-  const first = new Map<string, number>();
+  for (const [name, others] of Object.entries(zoneWords))
+    for (const other of others.split(', ')) if (book.find(other) === undefined) book.alias(other, name);
+  const first = new Map<string, string>();
   const zones = sheet.rows.flatMap(
     (row) => checkRow(sheet, row, { book, ready, figures, modelParts, percentOf, first }) ?? [],
   );
@@ -52,7 +55,7 @@ export function checkZones({ figures, modelParts, percentOf, ...from }: Given): 
 interface Beside extends Omit<Given, keyof From> {
   readonly book: NameBook;
   readonly ready: NameBook;
-  readonly first: Map<string, number>;
+  readonly first: Map<string, string>;
 }
 
 function checkRow(sheet: ZoneSheet, row: Row, beside: Beside): OwnZone | undefined {

@@ -1,11 +1,12 @@
 // Checks: which column of a table holds what. In: a table. Out: the place of each known column, and headers in doubt.
 import type { Problem } from '../../model/problem.js';
+import type { ColumnRead } from '../../model/sheets.js';
 import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import type { Column } from '../columns/column.js';
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { cellAddress } from '../read/name-cell.js';
-import { columnMeant, type HeaderCurrency } from '../spell-headers.js';
+import { columnMeant, type HeaderCurrency, isSettled } from '../spell-headers.js';
 import type { Table } from '../table.js';
 import { joinOr } from './find-nearest.js';
 import { isWanted, likelyColumns } from './likely-columns.js';
@@ -16,10 +17,7 @@ interface Found {
   /** By the key of a known header: where its column stands, counted from 0. */
   readonly indexes: ReadonlyMap<string, number>;
   readonly problems: readonly Problem<ProblemCode>[];
-  /** Headers that name no column and do not say that they are notes, as written. */
-  readonly leftAlone: readonly string[];
-  /** Headers that are not the own name of the column that they are taken for, in their order. */
-  readonly readAs: readonly (readonly [header: string, column: string])[];
+  readonly read: readonly ColumnRead[];
 }
 
 interface Placed {
@@ -41,31 +39,36 @@ export function findColumns(table: Table, kinds: ReadonlyMap<string, CellKind<un
   placeModels(table, placed.indexes);
   const { indexes, strange, problems } = placed;
   const absent = columns[table.sheet].filter(({ header }) => !indexes.has(headerKey(header)));
-  const nearby = nearHeaders(table.headers, strange, absent);
-  const own = strange.filter((index) => isOwn(table.headers[index] ?? ''));
+  const open = strange.filter((index) => !isSettled(table, table.headers[index] ?? ''));
+  const nearby = nearHeaders(table.headers, open, absent);
+  const own = open.filter((index) => isOwn(table.headers[index] ?? ''));
   const unasked = { own: own.filter((index) => ![...nearby.values()].includes(index)), nearby, absent };
   const likely = findLikely(table, { ...unasked, indexes, kinds });
   return {
     indexes,
-    leftAlone: own.map((index) => table.headers[index] ?? ''),
-    readAs: readAs(table, indexes),
+    read: listRead(table, indexes, [...[...nearby].map(([column, index]) => ({ column, index })), ...likely]),
     problems: [
       ...problems,
-      ...missingColumns(table, absent, { nearby, likely }),
+      ...missingColumns(table, absent.filter(isMissed(indexes)), { nearby, likely }),
       ...questioned(table, absent, nearby),
       ...maybeMeant(table, likely, absent),
     ],
   };
 }
 
-function readAs({ sheet, headers }: Table, indexes: ReadonlyMap<string, number>): [string, string][] {
+type Asked = readonly { readonly column: Column; readonly index: number }[];
+
+function listRead(table: Table, indexes: ReadonlyMap<string, number>, asked: Asked): ColumnRead[] {
+  const { sheet, headers } = table;
   const byIndex = new Map([...indexes].map(([key, index]) => [index, key]));
-  return headers.flatMap((header, index): [string, string][] => {
-    const key = byIndex.get(index);
-    const column = columns[sheet].find((one) => headerKey(one.header) === key);
-    const meant = columnMeant(sheet, header);
-    if (column === undefined || (meant?.key === key && meant?.isOwn !== false)) return [];
-    return [[header, column.header]];
+  const maybes = new Map(asked.toReversed().map(({ column, index }) => [index, column.header]));
+  return headers.flatMap((header, index): ColumnRead[] => {
+    if (header.trim() === '') return [];
+    const column = columns[sheet].find((one) => headerKey(one.header) === byIndex.get(index))?.header;
+    const maybe = maybes.get(index);
+    const meant = columnMeant({ sheet }, header);
+    const isOwn = meant?.isOwn === true && column !== undefined && headerKey(column) === meant.key;
+    return [{ header, isOwn, ...(column && { column }), ...(maybe && { maybe }) }];
   });
 }
 
@@ -116,11 +119,11 @@ interface Priced extends HeaderCurrency {
 }
 
 /** A column's own name comes before any other that it is called by. Gives back the headers that name a currency. */
-function placePlain({ sheet, headers }: Table, { indexes, strange }: Placed): Priced[] {
+function placePlain(table: Table, { indexes, strange }: Placed): Priced[] {
   const priced: Priced[] = [];
   const others: { readonly key: string; readonly index: number }[] = [];
-  for (const [index, header] of headers.entries()) {
-    const meant = columnMeant(sheet, header);
+  for (const [index, header] of table.headers.entries()) {
+    const meant = columnMeant(table, header);
     if (meant === undefined) strange.push(index);
     else if (meant.currency !== undefined) priced.push({ key: meant.key, index, ...meant.currency });
     else if (!meant.isOwn) others.push({ key: meant.key, index });
@@ -172,21 +175,24 @@ function otherCurrency(table: Table, { index, sign }: Priced, expected: string):
 /** Headers that one missing column may have. */
 const mostNamed = 3;
 
+const isMissed =
+  (indexes: ReadonlyMap<string, number>) =>
+  ({ needed, unless }: Column): boolean =>
+    needed && (unless === undefined || !indexes.has(headerKey(unless)));
+
 /** One problem for a needed column that is missing, however many rows there are. */
 function missingColumns(
   table: Table,
   absent: readonly Column[],
   { nearby, likely }: { readonly nearby: ReadonlyMap<Column, number>; readonly likely: Likely },
 ): Problem<ProblemCode>[] {
-  return absent
-    .filter((column) => column.needed)
-    .map((column) => {
-      const near = nearby.get(column);
-      const meant = likely.filter((one) => one.column === column).map(({ index }) => index);
-      const headers = (near === undefined ? meant : [near]).map((index) => `"${table.headers[index] ?? ''}"`);
-      const place = { file: table.file, sheet: table.sheet, column: column.header };
-      return problem('missing-column', place, { expected: joinOr(headers.slice(0, mostNamed)) });
-    });
+  return absent.map((column) => {
+    const near = nearby.get(column);
+    const meant = likely.filter((one) => one.column === column).map(({ index }) => index);
+    const headers = (near === undefined ? meant : [near]).map((index) => `"${table.headers[index] ?? ''}"`);
+    const place = { file: table.file, sheet: table.sheet, column: column.header };
+    return problem('missing-column', place, { expected: joinOr(headers.slice(0, mostNamed)) });
+  });
 }
 
 function questioned(

@@ -25,12 +25,13 @@ function currencyOf(sign: string): string | undefined {
 }
 
 /** In small letters, those of headers and of cells. */
-function signsIn({ sheet, headers, rows }: Table): readonly string[] {
+function signsIn(table: Table): readonly string[] {
+  const { sheet, headers, rows } = table;
   const money = new Set(
     columns[sheet].flatMap(({ header, isIn }) => (isIn === 'money' ? headerKey(header) : [])),
   );
   return headers.flatMap((header, index) => {
-    const meant = columnMeant(sheet, header);
+    const meant = columnMeant(table, header);
     if (meant === undefined || !money.has(meant.key)) return [];
     const ofCells = rows.slice(0, mostRows).flatMap(({ cells }) => signOf(cells[index] ?? '') ?? []);
     return meant.currency?.isSure !== true ? ofCells : [meant.currency.sign.toLowerCase(), ...ofCells];

@@ -8,8 +8,12 @@ const longest = 100;
 /** Letters that may differ: one in three, at least one. */
 const allowed = (letters: number): number => Math.max(1, Math.floor(letters / 3));
 
-/** Up to three names near `written`, the nearest first, joined with "or"; '' where none is near. */
-export function findNearest(written: string, names: Iterable<string>): string {
+/** Up to three names near `written`, joined with "or"; '' where none is near. */
+export const findNearest = (written: string, names: Iterable<string>): string =>
+  joinOr(listNearest(written, names));
+
+/** Up to three names near `written`, the nearest first. */
+export function listNearest(written: string, names: Iterable<string>): string[] {
   const wanted = written.toLowerCase();
   const near: { readonly name: string; readonly letters: number }[] = [];
   for (const name of names) {
@@ -17,7 +21,7 @@ export function findNearest(written: string, names: Iterable<string>): string {
     if (letters !== undefined) near.push({ name, letters });
   }
   near.sort((a, b) => a.letters - b.letters || (a.name < b.name ? -1 : 1));
-  return joinOr(near.slice(0, most).map(({ name }) => name));
+  return near.slice(0, most).map(({ name }) => name);
 }
 
 /** Undefined where two names are too far apart to be meant for each other. */

@@ -1,11 +1,12 @@
 // Checks: what the pots of each paint could hold and weigh. In: pots, their rows, paints, densities. Out: pots by paint.
 import type { Assumptions } from '../../model/assumption.js';
+import type { PotLife } from '../../model/follow-pots.js';
 import type { IsoDate, Paint, Pot, Settings } from '../../model/sheets.js';
-import type { PotSheet } from './check-pots.js';
+import type { OwnedPot, PotSheet } from './check-pots.js';
 
-export interface HeldPot {
-  readonly pot: Pot;
-  readonly emptyG: number | undefined;
+export interface HeldPot extends Pick<OwnedPot, 'pot' | 'emptyG'> {
+  /** The log says that it is there no more. */
+  readonly isGone: boolean;
   readonly gramsPerMl: number;
 }
 
@@ -13,7 +14,8 @@ export interface HeldPot {
 export type Shelf = ReadonlyMap<string, readonly HeldPot[]>;
 
 interface Given {
-  readonly pots: readonly Pot[];
+  readonly lives: Iterable<PotLife>;
+  readonly owned: readonly OwnedPot[];
   readonly sheet: PotSheet;
   readonly paints: ReadonlyMap<string, Paint>;
   readonly assumptions: Assumptions;
@@ -21,24 +23,28 @@ interface Given {
 }
 
 /** Nothing is known of a shelf whose sheet has errors: what is said of it would only repeat them. */
-export function gatherShelf({ pots, sheet, paints, assumptions, settings }: Given): Shelf {
+export function gatherShelf({ lives, owned, sheet, paints, assumptions, settings }: Given): Shelf {
   const isSpoilt = sheet.findings.problems.some((one) => one.sheet === 'pots' && one.severity === 'error');
   if (isSpoilt) return new Map();
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
+  const emptyGOf = new Map(owned.map(({ pot, emptyG }) => [nameOf(pot), emptyG]));
   const usual = (name: string): number | undefined =>
     settings.overrides.find((own) => own.name === name)?.likely ?? assumptions.get(name)?.likely;
   const shelf = new Map<string, HeldPot[]>();
-  for (const pot of pots) {
+  for (const { pot, until } of lives) {
     const paint = paints.get(pot.paint);
     const gramsPerMl = paint?.densityGPerMl ?? usual(densityName(pot, paint));
     if (gramsPerMl === undefined) continue;
-    const held = { pot, emptyG: rows.get(pot.row)?.emptyG, gramsPerMl };
+    const emptyG = pot.fromLog ? undefined : emptyGOf.get(nameOf(pot));
+    const held = { pot, isGone: until !== Number.POSITIVE_INFINITY, emptyG, gramsPerMl };
     const others = shelf.get(pot.paint);
     if (others === undefined) shelf.set(pot.paint, [held]);
     else others.push(held);
   }
   return shelf;
 }
+
+/** The log changes what is in a pot, not its row. */
+const nameOf = ({ paint, row }: Pot): string => `${row} ${paint}`;
 
 /** The assumption that stands in where the painter gives no density. */
 function densityName({ container }: Pot, paint: Paint | undefined): string {
@@ -69,9 +75,4 @@ export function heldOn(held: HeldPot, day: IsoDate): { readonly ml: number; read
   if (ordered || countedOn === undefined || countedOn >= day) return { ml: sizeMl, mostMl: fullMl };
   const ml = leftMl(held);
   return { ml, mostMl: Math.min(fullMl, ml + slackMl(held)) };
-}
-
-/** Pots that stood on the shelf and were not looked into on that day or later: what was used then is still in their reading. */
-export function uncountedSince(pots: readonly HeldPot[], day: IsoDate): readonly HeldPot[] {
-  return pots.filter(({ pot }) => !pot.ordered && (pot.countedOn ?? '') < day);
 }

@@ -1,5 +1,5 @@
 // Checks: the columns of the swaps sheet. In: its table. Out: rows of values, and each with what its names mean.
-import type { From } from './open-sheet.js';
+import { type From, tablesOf } from './open-sheet.js';
 import { questionSwapColumns } from './question-swap-columns.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 
@@ -17,7 +17,7 @@ export interface SwapEntry {
 
 /** The cells of the swaps sheet. */
 export function openSwaps(from: From): SwapSheet {
-  if (from.table !== undefined) questionSwapColumns(from.table, from.findings);
+  for (const table of tablesOf(from)) questionSwapColumns(table, from.findings);
   return readRows('swaps', from);
 }
 

@@ -10,13 +10,15 @@ const highlights: readonly string[] = ['highlight', 'edge highlight'];
  * A highlight is questioned where the same zone gets its base coat in a later step, and no earlier step covers any part
  * of it. Told once for each zone of a scheme.
  */
-export function questionHighlights({ sheet, schemes }: CheckedSchemes, zones: readonly OwnZone[]): void {
+export function questionHighlights(
+  { sheet, schemes, rowOf }: CheckedSchemes,
+  zones: readonly OwnZone[],
+): void {
   const partsOf = partLookup(zones);
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
   for (const { steps } of schemes.values()) {
     const told = new Set<string>();
     for (const step of steps) {
-      const row = rows.get(step.row);
+      const row = rowOf.get(step);
       const base = highlights.includes(step.layer) ? laterBase(step, steps, partsOf) : undefined;
       if (base === undefined || row === undefined || told.has(step.zone)) continue;
       told.add(step.zone);

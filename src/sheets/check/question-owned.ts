@@ -2,7 +2,7 @@
 // no of any row, since every row counts as a pot.
 import { problem } from '../../problems/catalogue.js';
 import { cellAddress } from '../read/name-cell.js';
-import { columnMeant } from '../spell-headers.js';
+import { isOpen } from '../spell-headers.js';
 import { type Cell, type Table, textOfObject } from '../table.js';
 import { type Findings, tell } from './collect-findings.js';
 import { isNote, wordsOf } from './near-headers.js';
@@ -24,7 +24,7 @@ export function questionOwned(table: Table, findings: Findings): void {
   const { file, sheet, headerRow: row, headers } = table;
   const owned = headers.flatMap((header, index) => {
     const isOwning = wordsOf(header).some((word) => owning.has(word));
-    return !isOwning || isNote(header) || columnMeant(sheet, header) !== undefined ? [] : [{ header, index }];
+    return !isOwning || isNote(header) || !isOpen(table, header) ? [] : [{ header, index }];
   });
   for (const { header, index } of owned.slice(0, mostAsked)) {
     const cells = table.rows.map(({ cells }) => cells[index] ?? '');

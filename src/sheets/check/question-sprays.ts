@@ -9,18 +9,18 @@ export const sprayedLayers: readonly Layer[] = ['primer', 'varnish'];
 
 /** A bottle of primer that is taken for a can asks for several times its paint, and for the cautions of spraying. */
 export function questionSprays(
-  { sheet, schemes }: CheckedSchemes,
+  { sheet, schemes, rowOf }: CheckedSchemes,
   held: { readonly pots: readonly Pot[]; readonly offers: readonly Offer[] },
 ): void {
   const containers = containersOf(held);
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
   for (const { steps } of schemes.values()) {
     const told = new Set<string>();
-    for (const { row, layer, method, paints } of steps) {
+    for (const step of steps) {
+      const { layer, method, paints } = step;
       const paint = paints[0]?.paint ?? '';
       const comesIn = containers.get(paint);
       const isSprayed = method === undefined && sprayedLayers.includes(layer);
-      const at = rows.get(row);
+      const at = rowOf.get(step);
       if (!isSprayed || at === undefined || comesIn === undefined || comesIn.has('can') || told.has(paint))
         continue;
       told.add(paint);

@@ -1,7 +1,7 @@
 // Checks: whether cells could say what is left in pots. In: cells that hold something. Out: yes or no.
 import type { Cell } from '../table.js';
 import { Mistake, readCell } from './read-cell/cell-kind.js';
-import { leftKind } from './read-cell/read-left.js';
+import { leftsKind } from './read-cell/read-several.js';
 
 /** Bare numbers up to this may be a shelf, a price or a rating; from here on they look like percent or ml. */
 const leastTelling = 10;
@@ -21,7 +21,7 @@ export function readsAsLeft({
   let read = 0;
   let isTelling = false;
   for (const cell of cells) {
-    const reading = readCell(leftKind, cell);
+    const reading = readCell(leftsKind, cell);
     const isBare = reading instanceof Mistake && reading.code === 'left-without-unit';
     if (isBare) bare.push(String(cell).replace(',', '.'));
     else if (!(reading instanceof Mistake)) isTelling ||= reading.how !== 'by eye' || reading.share < 1;

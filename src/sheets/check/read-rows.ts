@@ -23,18 +23,25 @@ export function readRows<N extends SheetName>(sheet: N, from: From): SheetOf<N> 
   return { ...open, rows };
 }
 
+type Part<C extends Columns> = OpenSheet<C>['parts'][number];
+
 interface Reader {
   readonly key: string;
   readonly index: number;
   readonly kind: CellKind<unknown>;
   readonly blank: unknown;
   readonly needed: boolean;
+  /** Where the column stands that may be filled in its place. */
+  readonly unless: number;
   /** For a blank cell that must not be. */
   readonly expected: string;
   blanks: number;
 }
 
-type Draft = { row: number; cells: readonly Cell[]; bad: readonly string[] } & Record<string, unknown>;
+type Draft = { row: number; part: number; cells: readonly Cell[]; bad: readonly string[] } & Record<
+  string,
+  unknown
+>;
 
 const nothingBad: readonly string[] = [];
 
@@ -46,55 +53,58 @@ export function visitRows<C extends Columns>(
   open: OpenSheet<C>,
   visit: (row: RowOf<C>, place: number) => void,
 ): void {
-  if (open.table === undefined) return;
-  const readers = readersOf(open);
-  const draft: Draft = { row: 0, cells: [], bad: nothingBad };
-  for (const { key } of readers) draft[key] = undefined;
-  for (const [place, { row, cells }] of open.table.rows.entries()) {
-    draft.row = row;
-    draft.cells = cells;
-    draft.bad = nothingBad;
-    for (const reader of readers) draft[reader.key] = readOne(reader, draft, open);
-    visit(draft as unknown as RowOf<C>, place);
+  let before = 0;
+  for (const [at, part] of open.parts.entries()) {
+    const readers = readersOf(part);
+    const draft: Draft = { row: 0, part: at, cells: [], bad: nothingBad };
+    for (const { key } of readers) draft[key] = undefined;
+    for (const [place, { row, cells }] of (part.table?.rows ?? []).entries()) {
+      draft.row = row;
+      draft.cells = cells;
+      draft.bad = nothingBad;
+      for (const reader of readers) draft[reader.key] = readOne(reader, draft, part);
+      visit(draft as unknown as RowOf<C>, before + place);
+    }
+    before += part.table?.rows.length ?? 0;
+    if (part.table !== undefined) countBlanks(part, readers);
   }
-  countBlanks(open, readers);
 }
 
-function readersOf<C extends Columns>({ columns, kindOf, indexOf }: OpenSheet<C>): Reader[] {
+function readersOf<C extends Columns>({ columns, kindOf, indexOf }: Part<C>): Reader[] {
   return Object.entries(columns).map(([key, column]) => {
     const [index, kind] = [indexOf(key), kindOf(key)];
     const needed = column.needed && column.isShared !== true && index !== -1;
     const expected = `${kind.noun}, such as ${column.example}`;
-    return { key, index, kind, blank: column.blank?.value, needed, expected, blanks: 0 };
+    const unless = column.unless === undefined ? -1 : indexOf(column.unless);
+    return { key, index, kind, blank: column.blank?.value, needed, unless, expected, blanks: 0 };
   });
 }
 
-function readOne<C extends Columns>(reader: Reader, draft: Draft, { blame }: OpenSheet<C>): unknown {
-  const cell = reader.index === -1 ? '' : (draft.cells[reader.index] ?? '');
-  if (cell !== '' && (typeof cell !== 'string' || cell.trim() !== '')) {
+function readOne<C extends Columns>(reader: Reader, draft: Draft, { blame }: Part<C>): unknown {
+  const cell = draft.cells[reader.index] ?? '';
+  if (!isBlank(cell)) {
     const value = readCell(reader.kind, cell);
     if (value instanceof Mistake) tellMistake(reader, draft, { blame, mistake: value });
     return value instanceof Mistake ? undefined : value;
   }
   reader.blanks += 1;
-  if (!reader.needed) return reader.blank;
+  if (!reader.needed || !isBlank(draft.cells[reader.unless] ?? '')) return reader.blank;
   tellMistake(reader, draft, { blame, mistake: new Mistake('blank-cell', reader.expected) });
   return undefined;
 }
 
+const isBlank = (cell: Cell): boolean => cell === '' || (typeof cell === 'string' && cell.trim() === '');
+
 function tellMistake(
   { key }: Reader,
   draft: Draft,
-  { blame, mistake }: { readonly blame: OpenSheet<Columns>['blame']; readonly mistake: Mistake },
+  { blame, mistake }: { readonly blame: Part<Columns>['blame']; readonly mistake: Mistake },
 ): void {
   const { code, expected, found } = mistake;
   blame(code, draft satisfies RowBase, key, found === undefined ? { expected } : { expected, found });
   draft.bad = [...draft.bad, key];
 }
 
-function countBlanks<C extends Columns>(
-  { columns, useBlank }: OpenSheet<C>,
-  readers: readonly Reader[],
-): void {
+function countBlanks<C extends Columns>({ columns, useBlank }: Part<C>, readers: readonly Reader[]): void {
   for (const { key, blanks } of readers) if (columns[key]?.blank?.isCounted === true) useBlank(key, blanks);
 }

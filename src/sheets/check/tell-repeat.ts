@@ -6,8 +6,8 @@ interface Named {
   readonly key: string;
   /** Spelled as it is everywhere. */
   readonly name: string;
-  /** By name, the row in which it stands; the function adds to it. */
-  readonly first: Map<string, number>;
+  /** By name, the row in which it stands, in words; the function adds to it. */
+  readonly first: Map<string, string>;
 }
 
 /** True, with a problem at the cell, where the name has a row already. */
@@ -17,7 +17,7 @@ export function tellRepeat<C extends Columns>(
   { key, name, first }: Named,
 ): boolean {
   const before = first.get(name);
-  if (before === undefined) first.set(name, row.row);
-  else sheet.blame('repeated-name', row, key, { expected: `row ${before}` });
+  if (before === undefined) first.set(name, sheet.rowName(row));
+  else sheet.blame('repeated-name', row, key, { expected: before });
   return before !== undefined;
 }

@@ -24,6 +24,8 @@ export interface Column<T = unknown> {
   readonly needed: boolean;
   /** A needed column whose cells may be blank, since the rows of a group share one. */
   readonly isShared?: true;
+  /** Header of the column that may stand in place of a needed one, be it in all rows or in some. */
+  readonly unless?: string;
   readonly kind: CellKind<T> | ((terms: Terms) => CellKind<T>);
   /**
    * Painters write it once above the rows that share it: a blank is as the row above has it; or, by the header of another

@@ -1,13 +1,18 @@
 // Columns: the painter's own record and values. In: nothing. Out: the columns of log and settings.
-
+import { logEvents } from '../../model/words.js';
 import type { CellKind, Written } from '../check/read-cell/cell-kind.js';
-import { figureCount, stepNumber } from '../check/read-cell/read-count.js';
+import { choiceKind } from '../check/read-cell/read-choice.js';
+import { figureCount, potCount, stepNumber } from '../check/read-cell/read-count.js';
 import { dateKind } from '../check/read-cell/read-date.js';
+import { leftKind } from '../check/read-cell/read-left.js';
 import { nameKind } from '../check/read-cell/read-name.js';
-import { scaleWeight, usedVolume } from '../check/read-cell/read-number.js';
+import { potVolume, scaleWeight, usedVolume } from '../check/read-cell/read-number.js';
 import type { CellDate } from '../table.js';
-import { free, needed } from './column.js';
+import { free, money, needed } from './column.js';
 import { settingNames } from './setting-rows.js';
+
+/** A row that begins with this takes the last row back that is like it but for this word. */
+export const takesBack = 'not ';
 
 const unsaid = { means: 'not said' };
 const unweighed = { means: 'not weighed' };
@@ -62,6 +67,47 @@ export const log = {
     blank: { means: 'from the weights' },
     called: 'verbraucht, utilisé, usado, usato, verbruikt, zużyto',
     example: '0.9',
+  }),
+  what: free(
+    'what',
+    choiceKind('what happened', [...logEvents, ...logEvents.map((one) => `${takesBack}${one}` as const)]),
+    {
+      says: 'What happened. With not before it: the last row that is else like it never was.',
+      blank: { means: 'used' },
+      example: 'bought',
+    },
+  ),
+  left: free('left', leftKind, {
+    says: 'Of a count: what is in the pot in use, as in the pots sheet.',
+    blank: unsaid,
+    example: '40%',
+  }),
+  sizeMl: free('size ml', potVolume, {
+    says: 'Of pots: volume on the label, in millilitres.',
+    blank: { means: 'any; of a pot bought, as the last one' },
+    example: '17',
+  }),
+  pots: free('pots', potCount, {
+    says: 'How many pots were bought, arrived, were thrown away, or stand there at a count.',
+    blank: { means: 'one bought or thrown away; else all' },
+    example: '2',
+  }),
+  price: free('price', money, {
+    isIn: 'money',
+    says: 'What all pots of the row cost together.',
+    blank: { means: 'unpriced' },
+    example: '5.90',
+  }),
+  shop: free('shop', nameKind, {
+    says: 'Where they were bought.',
+    blank: unsaid,
+    from: 'shops',
+    example: 'The Eel Trap',
+  }),
+  written: free('written', nameKind, {
+    says: 'When a command wrote the row; what it wrote at once is taken back at once.',
+    blank: { means: 'written by hand' },
+    example: '2026-03-14T19:32:05.120Z',
   }),
 };
 

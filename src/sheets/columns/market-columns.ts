@@ -29,10 +29,19 @@ export const offers = {
     example: '3.50',
   }),
   paint: needed('paint', nameKind, {
+    unless: 'range',
     says: 'Name of the paint in it.',
     from: 'paints',
     called: 'colour, color, Farbe, peinture, couleur, pintura, colore, verf, kleur, farba, kolor',
     example: 'brick red',
+  }),
+  range: free('range', nameKind, {
+    says: 'Instead of a paint: each paint of that range is an offer of its own in this size, called as the offer, a comma and the paint.',
+    blank: { means: 'the paint alone' },
+    from: 'paints',
+    called:
+      'series, line, paint range, Reihe, Serie, Farbreihe, gamme, série, gama, serie, línea, gamma, linea, lijn, seria',
+    example: 'Depot line',
   }),
   sizeMl: needed('size ml', potVolume, {
     says: 'Volume of one pot, in millilitres.',

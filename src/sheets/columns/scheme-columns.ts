@@ -5,6 +5,7 @@ import { coatCount, stepNumber } from '../check/read-cell/read-count.js';
 import { nameKind } from '../check/read-cell/read-name.js';
 import { thinning } from '../check/read-cell/read-number.js';
 import { areaShare, mixShare } from '../check/read-cell/read-share.js';
+import { layerWords } from './choice-words.js';
 import { free, needed } from './column.js';
 
 export const schemes = {
@@ -15,22 +16,26 @@ export const schemes = {
       'colour scheme, color scheme, recipe, Schema, Farbschema, Rezept, schéma, recette, esquema, receta, ricetta, recept, schemat, przepis',
     example: 'red regiment',
   }),
-  step: needed('step', stepNumber, {
+  step: free('step', stepNumber, {
     says: 'Whole number; steps are painted in this order.',
+    blank: { means: 'one more than the row above in its scheme' },
     called: 'Schritt, étape, paso, passo, stap, krok',
     example: '1',
   }),
   zone: needed('zone', nameKind, {
-    says: 'What is painted: a part, a ready-made zone or one of your own.',
+    unless: 'like',
+    says: 'What is painted: a part, a ready-made zone or one of your own; several, parted by commas, are a row each.',
     called: 'where, part, Bereich, Teil, partie, zona, parte, gebied, deel, strefa, część',
     example: 'tunic',
   }),
-  layer: needed('layer', choiceKind('a layer', layers), {
+  layer: needed('layer', choiceKind('a layer', layers, layerWords), {
+    unless: 'like',
     says: 'What goes on.',
     called: 'Schicht, couche, capa, strato, laag, warstwa',
     example: 'base coat',
   }),
   paint: needed('paint', nameKind, {
+    unless: 'like',
     says: 'Name of the paint.',
     from: 'paints',
     called: 'colour, color, Farbe, peinture, couleur, pintura, colore, verf, kleur, farba, kolor',
@@ -68,6 +73,14 @@ export const schemes = {
     called: 'proportion, Anteil, proporción, quota, aandeel, udział',
     example: '50%',
   }),
+  like: free('like', nameKind, {
+    fillsDown: 'always',
+    says: 'The scheme that this one begins as; its rows then say only what differs in a zone, layer or step, or is new. The paint none leaves out.',
+    blank: { means: 'none, it is written out' },
+    from: 'schemes',
+    called: 'begins like, based on, wie, basiert auf, comme, como, come, zoals, jak',
+    example: 'levy',
+  }),
 };
 
 export const swaps = {
@@ -96,5 +109,13 @@ export const swaps = {
     from: 'paints',
     called: 'use instead, stattdessen, à la place, en su lugar, invece, in plaats daarvan, zamiast',
     example: 'rust red',
+  }),
+  unit: free('unit', nameKind, {
+    says: 'The unit for which this holds.',
+    blank: { means: 'every unit' },
+    from: 'army',
+    called:
+      'squad, regiment, Einheit, Trupp, unité, régiment, unidad, regimiento, unità, reparto, eenheid, oddział, jednostka',
+    example: 'first spears',
   }),
 };

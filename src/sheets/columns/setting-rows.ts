@@ -33,7 +33,7 @@ export const settingRows = {
   }),
   againMinor: row('again', priceKind, { means: 'one postage more' }),
   restock: row('restock', choiceKind('army or shelf', ['army', 'shelf']), {
-    means: 'army: only what the plan needs',
+    means: 'army: only what the plan needs; without an army shelf',
     value: 'army',
   }),
 };

@@ -3,16 +3,19 @@ import { containers, opacities, paintKinds } from '../../model/words.js';
 import { canFromMl } from '../check/pick-container.js';
 import { choiceKind, yesKind } from '../check/read-cell/read-choice.js';
 import { codeKind } from '../check/read-cell/read-code.js';
+import { ownedCount } from '../check/read-cell/read-count.js';
 import { dateKind } from '../check/read-cell/read-date.js';
 import { hexKind } from '../check/read-cell/read-hex.js';
-import { leftKind } from '../check/read-cell/read-left.js';
 import { listKind, nameKind } from '../check/read-cell/read-name.js';
-import { density, emptyWeight, keptVolume, potVolume, thinning } from '../check/read-cell/read-number.js';
-import { free, money, needed } from './column.js';
+import { density, emptyWeight, keptVolume, thinning } from '../check/read-cell/read-number.js';
+import { paidKind } from '../check/read-cell/read-price.js';
+import { leftsKind, shelfVolume } from '../check/read-cell/read-several.js';
+import { containerWords, kindWords } from './choice-words.js';
+import { free, needed } from './column.js';
 
 /** What describes a paint; the pots sheet takes these columns too. */
 const ofPaint = {
-  kind: free('kind', choiceKind('a kind of paint', paintKinds), {
+  kind: free('kind', choiceKind('a kind of paint', paintKinds, kindWords), {
     says: 'What sort of paint.',
     blank: { means: 'colour' },
     called: 'type, sort, Art, Typ, Sorte, genre, tipo, clase, soort, rodzaj',
@@ -50,6 +53,13 @@ const ofPaint = {
       'Mindestbestand, stock minimum, existencia mínima, scorta minima, minimumvoorraad, minimalny zapas',
     example: '3',
   }),
+  range: free('range', nameKind, {
+    says: 'What its maker calls the series; an offer may price all of it.',
+    blank: { means: 'none' },
+    called:
+      'series, line, paint range, Reihe, Serie, Farbreihe, gamme, série, gama, serie, línea, gamma, linea, lijn, seria',
+    example: 'Depot line',
+  }),
   alsoCalled: free('also called', listKind, {
     says: 'Other names of this paint, parted by commas.',
     blank: { means: 'none' },
@@ -61,7 +71,7 @@ const ofPaint = {
 
 /** What offers hold and shelves hold alike. */
 export const ofPot = {
-  container: free('container', choiceKind('a container', containers), {
+  container: free('container', choiceKind('a container', containers, containerWords), {
     says: 'What holds the paint.',
     blank: { means: `a can for a primer or varnish of ${canFromMl} ml or more, else a pot`, isCounted: true },
     called:
@@ -86,13 +96,13 @@ export const pots = {
       'colour, color, name, paint name, colour name, color name, Farbe, Farbname, Farbton, peinture, couleur, nom, pintura, colore, nome, verf, kleur, naam, farba, kolor, nazwa',
     example: 'brick red',
   }),
-  sizeMl: needed('size ml', potVolume, {
+  sizeMl: needed('size ml', shelfVolume, {
     says: 'Volume on the label, in millilitres.',
     called:
       'volume, content, contents, capacity, pot size, bottle size, ml, Inhalt, Größe, Füllmenge, Volumen, contenance, contenu, taille, contenido, tamaño, contenuto, formato, inhoud, maat, pojemność, objętość, rozmiar',
     example: '17',
   }),
-  left: free('left', leftKind, {
+  left: free('left', leftsKind, {
     says: 'What is still in it: 60%, 7.5 ml, full, empty, or a weight such as 31.2 g.',
     blank: { means: 'full', isCounted: true },
     called:
@@ -105,9 +115,16 @@ export const pots = {
       'empty weight, tare, leer, Leergewicht, vide, poids à vide, vacío, peso vacío, tara, vuoto, peso a vuoto, leeg, leeggewicht, waga pustego',
     example: '14.5',
   }),
-  price: free('price', money, {
+  count: free('pots', ownedCount, {
+    says: 'How many alike: left, empty g and price are those of each.',
+    blank: { means: '1, or as left or size say: 2 full, 1 half; 2x 17 ml' },
+    called:
+      'count, qty, quantity, how many, number of pots, number of bottles, Anzahl, Stück, Stückzahl, nombre, quantité, cantidad, número, quantità, numero, aantal, stuks, sztuk, liczba, ilość',
+    example: '2',
+  }),
+  price: free('price', ({ price }) => paidKind(price), {
     isIn: 'money',
-    says: 'What the whole pot cost.',
+    says: 'What the whole pot cost; a gift is unpriced.',
     blank: { means: 'unpriced', isCounted: true },
     called:
       'paid, price paid, cost, what I paid, Preis, bezahlt, gekostet, Kaufpreis, prix, payé, coût, precio, pagado, coste, costo, prezzo, pagato, prijs, betaald, cena, zapłacono, koszt',

@@ -9,14 +9,13 @@ import { type FoundProblem, type GridRow, type HeadedGrid, spreadsheetLimits, st
 import { cellAddress, columnLetters } from './name-cell.js';
 
 /**
- * Size, rows above the header, headers given twice, nothing below it, hidden rows and columns, cells without a header.
+ * Size, rows above the header, headers given twice, hidden rows and columns, cells without a header.
  */
 export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
   return [
     ...sizeProblems(grid),
     ...rowsAbove(grid),
     ...duplicateHeaders(grid),
-    ...headerOnly(grid),
     ...hiddenRows(grid),
     ...hiddenColumns(grid),
     ...extraCells(grid),
@@ -24,14 +23,9 @@ export function shapeProblems(grid: HeadedGrid): FoundProblem[] {
   ];
 }
 
-/** Whether nothing can be planned without the sheet. */
+/** Whether there is an answer that the sheet is needed for. */
 export function isNeededSheet(sheet: SheetName): boolean {
   return (neededSheets as readonly SheetName[]).includes(sheet);
-}
-
-function headerOnly({ sheet, file, header, body }: HeadedGrid): FoundProblem[] {
-  const place = { file, sheet, row: header.row };
-  return body.length === 0 && isNeededSheet(sheet) ? [problem('header-only', place)] : [];
 }
 
 function sizeProblems({ sheet, file, rows, headers }: HeadedGrid): FoundProblem[] {
@@ -63,9 +57,10 @@ function rowsAbove({ sheet, file, rows, header }: HeadedGrid): FoundProblem[] {
  * Only headers that the sheet knows: the painter's own columns may be called alike, and so may one beside the column's own name. A price in another currency may
  * stand beside the one that counts.
  */
-function duplicateHeaders({ sheet, file, header, headers }: HeadedGrid): FoundProblem[] {
+function duplicateHeaders(grid: HeadedGrid): FoundProblem[] {
+  const { sheet, file, header, headers } = grid;
   const first = new Map<string, number>();
-  const all = headers.map((one) => columnMeant(sheet, one));
+  const all = headers.map((one) => columnMeant(grid, one));
   const owned = new Set(all.flatMap((meant) => (meant?.isOwn === true ? meant.key : [])));
   return headers.flatMap((column, index) => {
     const meant = all[index];
@@ -87,10 +82,11 @@ function hiddenRows({ sheet, file, body, hiddenRows: hidden }: HeadedGrid): Foun
 }
 
 /** Only those that are read; the painter's own may be hidden. */
-function hiddenColumns({ sheet, file, headers, hiddenColumns: hidden = [] }: HeadedGrid): FoundProblem[] {
+function hiddenColumns(grid: HeadedGrid): FoundProblem[] {
+  const { sheet, file, headers, hiddenColumns: hidden = [] } = grid;
   const found = headers.flatMap((header, index) => {
     const isHidden = hidden.some(({ from, to }) => from <= index + 1 && index + 1 <= to);
-    return isHidden && columnMeant(sheet, header)
+    return isHidden && columnMeant(grid, header)
       ? [`${columnLetters(index + 1)} ("${startOf(header)}")`]
       : [];
   });

@@ -130,9 +130,9 @@ function isTotal(cells: readonly Cell[], above: readonly GridRow[], grid: Headed
 const nameCells = (cells: readonly Cell[], grid: HeadedGrid): readonly Cell[] =>
   namePlaces(grid).map((index) => cells[index] ?? '');
 
-function namePlaces({ sheet, headers }: HeadedGrid): readonly number[] {
-  const keys = headers.map((header) => columnKey(sheet, header));
-  return columns[sheet]
+function namePlaces(grid: HeadedGrid): readonly number[] {
+  const keys = grid.headers.map((header) => columnKey(grid, header));
+  return columns[grid.sheet]
     .filter(({ needed, isIn }) => needed && isIn !== 'money')
     .map(({ header }) => keys.indexOf(headerKey(header)))
     .filter((index) => index !== -1);

@@ -1,10 +1,9 @@
 // Readers: where the header row of a grid stands. In: its non-blank rows and the sheet that it is.
 // Out: the index of the header row, and headers as text.
-import type { SheetName } from '../../model/words.js';
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { knownHeaderKeys } from '../spell-headers.js';
-import { type Cell, textOfObject } from '../table.js';
+import { type Cell, type Headed, textOfObject } from '../table.js';
 import { countKnown, HEADER_WITHIN_ROWS } from './find-delimiter.js';
 import type { GridRow } from './grid.js';
 
@@ -21,10 +20,10 @@ interface Shape {
  * equals; where none shows any, of the first that is no title. A row of data may hold one word that some header is too:
  * a single header counts only where no row above it is more than half as wide. No rows give 0.
  */
-export function findHeaderRow(rows: readonly GridRow[], sheet: SheetName): number {
+export function findHeaderRow(rows: readonly GridRow[], of: Headed): number {
   const shapes = shapesOf(
     rows.slice(0, HEADER_WITHIN_ROWS).filter(({ row }) => row <= HEADER_WITHIN_ROWS),
-    sheet,
+    of,
   );
   const most = Math.max(0, ...shapes.map((shape, at) => counted(shape, shapes.slice(0, at))));
   const best = shapes.findIndex((shape, at) =>
@@ -40,8 +39,8 @@ function counted({ known, filled, isTitle }: Shape, above: readonly Shape[]): nu
 }
 
 /** A title stands in one cell above rows of several, unless it is the one header that its sheet needs. */
-function shapesOf(rows: readonly GridRow[], sheet: SheetName): readonly Shape[] {
-  const knownHeaders = knownHeaderKeys(sheet);
+function shapesOf(rows: readonly GridRow[], { sheet, called = new Map() }: Headed): readonly Shape[] {
+  const knownHeaders = new Set([...knownHeaderKeys(sheet), ...called.keys()]);
   const needed = columns[sheet].filter((column) => column.needed).map(({ header }) => headerKey(header));
   const filled = rows.map(({ cells }) => cells.filter((cell) => cell !== '').length);
   const widest = Math.max(0, ...filled);

@@ -4,7 +4,7 @@ import type { Problem } from '../../model/problem.js';
 import type { SheetName } from '../../model/words.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
 import { columns } from '../columns/columns.js';
-import type { Cell } from '../table.js';
+import type { Cell, Headed } from '../table.js';
 
 export type FoundProblem = Problem<ProblemCode>;
 
@@ -21,8 +21,7 @@ export interface GridRow {
   readonly cells: Cell[];
 }
 
-export interface Grid {
-  readonly sheet: SheetName;
+export interface Grid extends Headed {
   readonly file: string;
   /** Ascending, blank rows left out. */
   readonly rows: readonly GridRow[];

@@ -2,7 +2,8 @@
 // sheet's shape.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
-import type { Table } from '../table.js';
+import { headerKey } from '../match-header.js';
+import type { Called, Table } from '../table.js';
 import { isNeededSheet, shapeProblems } from './check-shape.js';
 import { dropTotals } from './drop-totals.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
@@ -19,17 +20,25 @@ export interface MadeTable {
 /** Finds the header row and makes the table; without one there is no table to make. Short rows stay short. */
 export function makeTable(grid: Grid): MadeTable {
   const { sheet, file } = grid;
-  const at = findHeaderRow(grid.rows, sheet);
+  const at = findHeaderRow(grid.rows, grid);
   const header = grid.rows[at];
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
-  if (readsAsData(header.cells, sheet, grid.rows.slice(at + 1)))
+  if (readsAsData(header.cells, grid, grid.rows.slice(at + 1)))
     return { table: undefined, problems: [noHeader(grid, header)] };
-  const whole = { ...grid, header, headers: headersOf(header), body: grid.rows.slice(at + 1) };
+  const headers = headersOf(header);
+  const called = calledIn(headers, grid.called);
+  const whole = { ...grid, called, header, headers, body: grid.rows.slice(at + 1) };
 
   const { grid: headed, problems: ofTotals } = dropTotals(whole);
   const mergeProblems = splitMerges(headed);
-  const table = { sheet, file, headerRow: header.row, headers: headed.headers, rows: headed.body };
+  const table = { sheet, file, called, headerRow: header.row, headers: headed.headers, rows: headed.body };
   return { table, problems: [...shapeProblems(headed), ...mergeProblems, ...ofTotals] };
+}
+
+/** Of headers that are not there the columns sheet says nothing. */
+function calledIn(headers: readonly string[], called: Called | undefined): Called | undefined {
+  const keys = new Set(headers.map(headerKey));
+  return called && new Map([...called].filter(([key]) => keys.has(key)));
 }
 
 function headersOf({ cells }: GridRow): string[] {

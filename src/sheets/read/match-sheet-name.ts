@@ -29,6 +29,34 @@ export function matchSheetName(name: string): SheetName | undefined {
   return owned === 'paints' ? 'pots' : owned;
 }
 
+/** Of these there is one: a log is written to, and settings hold for all. */
+const undivided: readonly SheetName[] = ['log', 'settings'];
+
+/** What is called so is hardly meant to count beside the rest. */
+const setAside: ReadonlySet<string> = new Set(
+  (
+    'old backup copy template example sample test archive note notes wish wishes wishlist wanted want buy order orders shopping ' +
+    'sold alt alte kopie vorlage beispiel notiz notizen wunsch wunschliste kaufen bestellen verkauft archiv vieux copie modèle exemple souhaits ' +
+    'acheter vendu viejo copia ejemplo notas deseos comprar vendido vecchio esempio desideri comprare venduto oud ' +
+    'voorbeeld notities wens kopen verkocht stare kopia wzór przykład notatki zakupy kupić sprzedane'
+  )
+    .split(' ')
+    .map(headerKey),
+);
+
+/** The sheet of which a name tells a part: `pots attic`, `Kiste 2`. Undefined for a name of a whole sheet. */
+export function matchSheetPart(name: string): SheetName | undefined {
+  if (name.length > longest || matchSheetName(name) !== undefined) return undefined;
+  const words = name.split(/[\s_\-\u2013.,()]+/).filter((word) => word !== '');
+  for (let count = words.length - 1; count > 0; count -= 1) {
+    const sheet = matchSheetName(words.slice(0, count).join(' '));
+    if (sheet === undefined) continue;
+    const isMeant = words.slice(count).every((word) => !setAside.has(headerKey(word)));
+    return isMeant && !undivided.includes(sheet) ? sheet : undefined;
+  }
+  return undefined;
+}
+
 /** Twice the longest name of a sheet; nothing longer is near one. */
 const LONGEST = 16;
 
@@ -39,7 +67,7 @@ const LONGEST = 16;
  */
 export function nearSheetName(name: string): SheetName | undefined {
   const key = nameKey(name);
-  if (key.length > LONGEST || matchSheetName(name) !== undefined) return undefined;
+  if (key.length > LONGEST || (matchSheetName(name) ?? matchSheetPart(name)) !== undefined) return undefined;
   const ranked = sheetNames
     .map((sheet) => ({ sheet, letters: isSwap(key, sheet) ? 1 : distance(key, sheet) }))
     .filter(({ sheet, letters }) => letters <= (sheet.length >= 6 ? 2 : 1))

@@ -2,7 +2,7 @@
 // about.
 import { extname } from 'node:path';
 import { type SheetName, sheetNames } from '../../model/words.js';
-import { matchSheetName, nearSheetName } from './match-sheet-name.js';
+import { matchSheetName, matchSheetPart, nearSheetName } from './match-sheet-name.js';
 
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 export const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods'];
@@ -19,14 +19,18 @@ interface SheetFile {
 }
 
 export interface PickedFiles {
-  /** In the order of the sheets; one file each, unless the painter has two of one sheet. */
+  /** In the order of the sheets; one file each, unless the painter has two of one sheet, or it stands in parts. */
   readonly sheets: ReadonlyMap<SheetName, readonly string[]>;
+  /** Those whose files are all named as a part of it. */
+  readonly inParts: ReadonlySet<SheetName>;
+  /** Named as a part of a sheet that is there under its own name. */
+  readonly besides: readonly SheetFile[];
   /** Names close to that of a sheet. */
   readonly near: readonly SheetFile[];
   /** Named as a sheet that is not there as text, but of a type that is not read from a folder. */
   readonly ofOtherType: readonly SheetFile[];
   readonly workbooks: readonly string[];
-  /** The only one, in a folder without any sheet as text but the log that may stand beside a workbook. */
+  /** The only one, in a folder without any sheet as text but those that may stand beside a workbook. */
   readonly loneWorkbook: string | undefined;
 }
 
@@ -40,6 +44,20 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
     );
     if (files.length > 0) sheets.set(sheet, files);
   }
+  const parts = visible.flatMap((file) => {
+    const sheet = endsIn(file, SHEET_ENDINGS) ? matchSheetPart(baseOf(file)) : undefined;
+    return sheet === undefined ? [] : [{ file, sheet, ending: extname(file) }];
+  });
+  const isWhole = (sheet: SheetName): boolean =>
+    sheets.has(sheet) ||
+    visible.some((file) => endsIn(file, WORKBOOK_ENDINGS) && matchSheetName(baseOf(file)) === sheet);
+  const inParts = new Set(parts.flatMap(({ sheet }) => (isWhole(sheet) ? [] : [sheet])));
+  for (const part of inParts)
+    sheets.set(
+      part,
+      parts.flatMap(({ file, sheet }) => (sheet === part ? [file] : [])),
+    );
+  const besides = parts.filter(({ sheet }) => !inParts.has(sheet));
   const near = visible.flatMap((file) => {
     const sheet = endsIn(file, QUESTIONED_ENDINGS) ? nearSheetName(baseOf(file)) : undefined;
     return sheet === undefined ? [] : [{ file, sheet, ending: extname(file) }];
@@ -51,10 +69,21 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
   const workbooks = visible.filter((name) => endsIn(name, WORKBOOK_ENDINGS));
   const isLone =
     workbooks.length === 1 &&
-    [...sheets.keys()].every((sheet) => sheet === 'log') &&
-    visible.every((name) => !endsIn(name, SHEET_ENDINGS) || matchSheetName(baseOf(name)) === 'log');
-  return { sheets, near, ofOtherType, workbooks, loneWorkbook: isLone ? workbooks[0] : undefined };
+    [...sheets.keys()].every(isBesideBook) &&
+    visible.every((name) => !endsIn(name, SHEET_ENDINGS) || isBesideBook(matchSheetName(baseOf(name))));
+  return {
+    sheets,
+    inParts,
+    besides,
+    near,
+    ofOtherType,
+    workbooks,
+    loneWorkbook: isLone ? workbooks[0] : undefined,
+  };
 }
+
+/** Sheets that are kept as text beside a workbook. */
+export const isBesideBook = (sheet: SheetName | undefined): boolean => sheet === 'log' || sheet === 'columns';
 
 const endsIn = (name: string, endings: readonly string[]): boolean =>
   endings.includes(extname(name).toLowerCase());

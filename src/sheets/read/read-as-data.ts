@@ -6,7 +6,7 @@ import { columns } from '../columns/columns.js';
 import { settingNames } from '../columns/setting-rows.js';
 import { nameKey } from '../match-header.js';
 import { columnMeant } from '../spell-headers.js';
-import type { Cell } from '../table.js';
+import type { Cell, Headed } from '../table.js';
 import { headerText } from './find-header-row.js';
 
 /** A number with at most a sign of money, a share or a unit; a day; sides such as 25x50; a colour. */
@@ -24,11 +24,11 @@ const longest = 40;
  */
 export function readsAsData(
   cells: readonly Cell[],
-  sheet: SheetName,
+  { sheet, called }: Headed,
   below: readonly { readonly cells: readonly Cell[] }[] = [],
 ): boolean {
   const texts = cells.map(headerText).map((text) => text.trim());
-  const [first, more] = texts.filter((text) => columnMeant(sheet, text) !== undefined);
+  const [first, more] = texts.filter((text) => columnMeant({ sheet, called }, text) !== undefined);
   if (first !== undefined && (more !== undefined || first === texts[0] || !isWord(first))) return false;
   if (texts.some(isMeasure) || (sheet === 'zones' && texts.some(startsWithPart))) return true;
   const words = wordsOf(sheet);

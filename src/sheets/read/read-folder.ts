@@ -7,7 +7,8 @@ import { problem } from '../../problems/catalogue.js';
 import { joinOr } from '../check/find-nearest.js';
 import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
-import { type PickedFiles, pickSheetFiles, WORKBOOK_ENDINGS } from './pick-sheet-files.js';
+import { joinParts, type Part } from './join-parts.js';
+import { isBesideBook, type PickedFiles, pickSheetFiles, WORKBOOK_ENDINGS } from './pick-sheet-files.js';
 import { readBook } from './read-book.js';
 import { MOST_BOOK_MB, MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
@@ -26,14 +27,20 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
   if (picked.loneWorkbook !== undefined) return picked.loneWorkbook;
   const folders = [...pickSheetFiles(namesOf(true)).sheets].filter(([sheet]) => !picked.sheets.has(sheet));
   const problems = [...folders.map(folderForSheet), ...questions(picked)];
-  // Beside workbooks a log belongs to one of them.
-  const isBare = picked.workbooks.length > 0 && [...picked.sheets.keys()].every((sheet) => sheet === 'log');
+  // Beside workbooks a log and a columns sheet belong to one of them.
+  const isBare = picked.workbooks.length > 0 && [...picked.sheets.keys()].every(isBesideBook);
   if (picked.sheets.size + folders.length === 0 || isBare)
     return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
 
   const grids: Grid[] = [];
   const room = makeRoom();
   for (const [sheet, files] of picked.sheets) {
+    if (picked.inParts.has(sheet)) {
+      const parts = await readParts(path, { files, sheet }, room);
+      problems.push(...parts.problems);
+      grids.push(...parts.grids);
+      continue;
+    }
     const [file = '', ...others] = files;
     if (others.length > 0)
       problems.push(problem('two-of-one-sheet', { file }, { found: files.join(', '), expected: sheet }));
@@ -45,6 +52,22 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
   const among = await readBooksAmong(path, picked, { seen, room });
   const all = [...grids, ...among.grids];
   return { grids: all, seen: among.seen, problems: [...problems, ...among.problems] };
+}
+
+async function readParts(
+  path: string,
+  { files, sheet }: { readonly files: readonly string[]; readonly sheet: SheetName },
+  room: Room,
+): Promise<{ readonly grids: readonly Grid[]; readonly problems: readonly FoundProblem[] }> {
+  const parts: Part[] = [];
+  const problems: FoundProblem[] = [];
+  for (const file of files) {
+    const read = await readFileOfSheet(join(path, file), { file, sheet }, room);
+    problems.push(...read.problems);
+    if (read.grid !== undefined) parts.push({ name: file, grid: read.grid });
+  }
+  const joined = joinParts(parts);
+  return { grids: joined.grids, problems: [...problems, ...joined.problems] };
 }
 
 /** Workbooks that are called as a sheet is, which is not there as text; of a sheet that two of them hold the first counts. */
@@ -114,8 +137,9 @@ function noSheets(file: string, { workbooks }: PickedFiles, entries: number): Fo
   return problem('no-sheets', { file }, { hint });
 }
 
-function questions({ near, ofOtherType }: PickedFiles): FoundProblem[] {
+function questions({ near, ofOtherType, besides }: PickedFiles): FoundProblem[] {
   return [
+    ...besides.map(({ file, sheet }) => problem('part-beside-sheet', { file }, { expected: sheet })),
     ...near.map(({ file, sheet, ending }) =>
       problem('near-file-name', { file }, { found: `${sheet}${ending}`, expected: sheet }),
     ),

@@ -1,28 +1,26 @@
-// Readers: the log.csv beside a workbook. In: the workbook's path. Out: its grid where it is the workbook's log, problems.
+// Readers: log.csv and columns.csv beside a workbook. In: the workbook's path. Out: their grids where they are the workbook's, problems.
 import { join } from 'node:path';
 import type { Place } from '../../model/problem.js';
 import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
-import { findLog } from './find-log.js';
+import { type FoundLog, findLog } from './find-log.js';
 import type { FoundProblem, Grid } from './grid.js';
 import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
 
-interface ReadLog {
-  /** One or none. */
+interface ReadBeside {
   readonly grids: readonly Grid[];
   readonly problems: readonly FoundProblem[];
 }
 
-const nothing = (...problems: readonly FoundProblem[]): ReadLog => ({ grids: [], problems });
+const nothing = (...problems: readonly FoundProblem[]): ReadBeside => ({ grids: [], problems });
 
 /**
  * What `halfpot log` wrote for a workbook. A file of that name which is the log of CSV sheets, or of something that is
  * no paint, is left alone and said. No such file gives nothing.
  */
-export async function readLogBeside(path: string): Promise<ReadLog> {
-  const { folder, files, otherSheets, workbooks } = await findLog(path);
+async function readLogBeside({ folder, files, otherSheets, workbooks }: FoundLog): Promise<ReadBeside> {
   const [file, ...more] = files;
   if (file === undefined) return nothing();
   const place = { file, sheet: 'log' } as const;
@@ -32,15 +30,33 @@ export async function readLogBeside(path: string): Promise<ReadLog> {
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
   if (grid === undefined) return nothing(...problems);
-  if (grid.rows.length > 0 && !namesPaint(grid)) return nothing(problem('log-of-something-else', place));
+  if (grid.rows.length > 0 && !names(grid, 'paint')) return nothing(problem('log-of-something-else', place));
   const questions = [...twoLogs(files, more), ...twoWorkbooks(workbooks, place)];
   return { grids: [grid], problems: [...questions, ...problems] };
 }
 
 /** Other programs keep a log.csv too; paint is spoken of in ours alone. */
-function namesPaint({ rows }: Grid): boolean {
-  const header = rows[findHeaderRow(rows, 'log')];
-  return header?.cells.some((cell) => headerKey(headerText(cell)) === 'paint') ?? false;
+function names(grid: Grid, column: string): boolean {
+  const header = grid.rows[findHeaderRow(grid.rows, grid)];
+  return header?.cells.some((cell) => headerKey(headerText(cell)) === column) ?? false;
+}
+
+/** One that names no headers is of something else. */
+async function readColumnsBeside({ folder, columns, otherSheets }: FoundLog): Promise<ReadBeside> {
+  const [file] = columns;
+  if (file === undefined || otherSheets.length > 0) return nothing();
+  const place = { file, sheet: 'columns' } as const;
+  const read = await readBytes(join(folder, file), place, MOST_TEXT_MB);
+  if ('trouble' in read) return nothing(read.trouble);
+  const { grid, problems } = readCsv(read.bytes, place);
+  return grid !== undefined && names(grid, 'called') ? { grids: [grid], problems } : nothing();
+}
+
+/** The log.csv and the columns.csv that belong to a workbook. */
+export async function readBeside(path: string): Promise<ReadBeside> {
+  const found = await findLog(path);
+  const [log, columns] = [await readLogBeside(found), await readColumnsBeside(found)];
+  return { grids: [...log.grids, ...columns.grids], problems: [...log.problems, ...columns.problems] };
 }
 
 function twoLogs(files: readonly string[], more: readonly string[]): FoundProblem[] {

@@ -9,7 +9,7 @@ import type { Cell } from '../table.js';
 import { isMeasure } from '../units.js';
 import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
 import { type GridRow, spreadsheetLimits } from './grid.js';
-import { matchSheetName } from './match-sheet-name.js';
+import { matchSheetName, matchSheetPart } from './match-sheet-name.js';
 import { cellAddress } from './name-cell.js';
 import type { ReadWorksheet } from './read-worksheet.js';
 import { plainText } from './type-cell.js';
@@ -110,7 +110,7 @@ function openTable(state: State, attributes: Attributes, worksheets: Draft[]): v
     merges: [],
   };
   if (worksheets.length < mostWorksheets) worksheets.push(table);
-  state.table = matchSheetName(name) === undefined ? undefined : table;
+  state.table = (matchSheetName(name) ?? matchSheetPart(name)) === undefined ? undefined : table;
   state.row = 0;
 }
 

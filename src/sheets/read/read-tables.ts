@@ -2,10 +2,11 @@
 // problem of files and tables. The one entrance of this stage.
 import { lstat, stat } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
-import { neededSheets } from '../../model/words.js';
+import { missingSheets, type SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
+import { settleColumns } from '../check/settle-columns.js';
 import type { ReadTables, Table } from '../table.js';
-import { type FoundProblem, neededHeaders, type ReadGrids } from './grid.js';
+import { type FoundProblem, type Grid, neededHeaders, type ReadGrids } from './grid.js';
 import { makeTable } from './make-table.js';
 import { readBook } from './read-book.js';
 import { deadLink, MOST_BOOK_MB, readBytes, unreadable } from './read-bytes.js';
@@ -14,7 +15,7 @@ const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 
 /**
- * Reads a folder of CSV files, or one workbook with the log.csv beside it; a folder that holds one workbook and no CSV
+ * Reads a folder of CSV files, or one workbook with the log.csv and columns.csv beside it; a folder that holds one workbook and no CSV
  * is read as that workbook. What a painter can do wrong is in the
  * problems, never thrown; a path that cannot be read gives no tables and one problem. Nothing is ever written.
  */
@@ -23,16 +24,30 @@ export async function readTables(path: string): Promise<ReadTables> {
   const source = await readSource(path, file).catch((error: unknown) => nothing(unreadable(error, { file })));
   const tables: Table[] = [];
   const problems = [...source.problems];
-  for (const grid of source.grids) {
+  const make = (grid: Grid): Table | undefined => {
     const made = makeTable(grid);
-    if (made.table !== undefined) tables.push(made.table);
     for (const one of made.problems) problems.push(one);
+    return made.table;
+  };
+  const isOfHeaders = ({ sheet }: Grid): boolean => sheet === 'columns';
+  const [ofHeaders] = source.grids.filter(isOfHeaders);
+  const settled = settleColumns(ofHeaders && make(ofHeaders));
+  for (const grid of source.grids.filter((one) => !isOfHeaders(one))) {
+    const table = make({ ...grid, called: settled.called.get(grid.sheet) });
+    if (table !== undefined) tables.push(table);
   }
+  for (const one of settled.problemsBeside(tables)) problems.push(one);
   // Where no sheet was seen at all, one problem has said so already.
-  const missing = neededSheets.filter((sheet) => source.seen.size > 0 && !source.seen.has(sheet));
-  for (const sheet of missing) {
+  const blank = new Map(tables.flatMap((table) => (table.rows.length === 0 ? [[table.sheet, table]] : [])));
+  const isThere = (sheet: SheetName): boolean => source.seen.has(sheet) && !blank.has(sheet);
+  for (const sheet of source.seen.size === 0 ? [] : missingSheets(isThere)) {
+    const found = blank.get(sheet);
     const place = { file: source.isFolder === true ? `${sheet}.csv` : file, sheet };
-    problems.push(problem('missing-sheet', place, { expected: neededHeaders(sheet) }));
+    problems.push(
+      found === undefined
+        ? problem('missing-sheet', place, { expected: neededHeaders(sheet) })
+        : problem('header-only', { file: found.file, sheet, row: found.headerRow }),
+    );
   }
   return { tables, problems };
 }
@@ -71,8 +86,8 @@ async function readFile(
   if ('trouble' in read) return nothing(read.trouble);
   const book = await readBook(read.bytes, file);
   if (book.grids.length === 0) return book;
-  const { readLogBeside } = await import('./read-log-beside.js');
-  const beside = await readLogBeside(path);
+  const { readBeside } = await import('./read-log-beside.js');
+  const beside = await readBeside(path);
   return {
     grids: [...book.grids, ...beside.grids],
     seen: book.seen,

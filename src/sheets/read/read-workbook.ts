@@ -1,14 +1,14 @@
 // Readers: one workbook to grids. In: its bytes and name. Out: a grid for each worksheet that is a sheet,
 // problems.
-import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { type OpenZip, openZip } from '../../unpack/open-zip.js';
 import type { Cell } from '../table.js';
 import { longCells } from './check-shape.js';
 import { makeRoom } from './count-room.js';
 import type { FoundProblem, Grid, ReadGrids } from './grid.js';
+import { joinParts, type Part } from './join-parts.js';
 import { listWorksheets, type WorkbookParts } from './list-worksheets.js';
-import { matchSheetName, nearSheetName } from './match-sheet-name.js';
+import { isPart, type Listed, type PickedWorksheets, pickWorksheets } from './pick-worksheets.js';
 import { readNumberFormats } from './read-number-formats.js';
 import { readOds } from './read-ods.js';
 import { readSharedStrings } from './read-shared-strings.js';
@@ -57,10 +57,19 @@ async function readPicked<W extends Listed>(
   if (wanted.size === 0)
     return { grids: [], seen: new Set(), problems: [problem('no-sheets', { file }), ...problems] };
   const grids: Grid[] = [];
-  for (const [sheet, worksheet] of wanted) {
-    const { rows, hiddenRows, hiddenColumns, merges } = await read(worksheet);
-    grids.push({ sheet, file, rows, hiddenRows, hiddenColumns, merges });
-    for (const one of longCells(rows, { sheet, file })) problems.push(one);
+  for (const [sheet, worksheets] of wanted) {
+    const parts: Part[] = [];
+    for (const worksheet of worksheets) {
+      const { name } = worksheet;
+      const at = { sheet, file: isPart(worksheet) ? `${file}, sheet ${name}` : file };
+      const { rows, hiddenRows, hiddenColumns, merges } = await read(worksheet);
+      parts.push({ name, grid: { ...at, rows, hiddenRows, hiddenColumns, merges } });
+      for (const one of longCells(rows, at)) problems.push(one);
+    }
+    const isWhole = !worksheets.some(isPart);
+    const joined = isWhole ? { grids: parts.map(({ grid }) => grid), problems: [] } : joinParts(parts);
+    grids.push(...joined.grids);
+    problems.push(...joined.problems);
   }
   return { grids, seen: new Set(wanted.keys()), problems };
 }
@@ -78,38 +87,4 @@ function inflate(zip: OpenZip, part: string): AsyncIterable<Uint8Array> {
   const chunks = zip.inflate(part);
   if (chunks === undefined) throw new WorkbookError('broken-workbook', `${part} missing`);
   return chunks;
-}
-
-interface Listed {
-  readonly name: string;
-  readonly isHidden: boolean;
-}
-
-interface PickedWorksheets<W extends Listed> {
-  readonly wanted: ReadonlyMap<SheetName, W>;
-  readonly problems: FoundProblem[];
-}
-
-function pickWorksheets<W extends Listed>(worksheets: readonly W[], file: string): PickedWorksheets<W> {
-  const wanted = new Map<SheetName, W>();
-  const problems: FoundProblem[] = [];
-  for (const worksheet of worksheets) {
-    const { name } = worksheet;
-    const sheet = matchSheetName(name);
-    if (sheet === undefined) {
-      const near = nearSheetName(name);
-      if (near !== undefined)
-        problems.push(problem('near-worksheet-name', { file }, { found: name, expected: near }));
-      continue;
-    }
-    const other = wanted.get(sheet);
-    if (other === undefined) wanted.set(sheet, worksheet);
-    else
-      problems.push(
-        problem('two-of-one-sheet', { file }, { found: `${other.name}, ${name}`, expected: sheet }),
-      );
-  }
-  for (const [sheet, { isHidden }] of wanted)
-    if (isHidden) problems.push(problem('hidden-sheet', { file, sheet }));
-  return { wanted, problems };
 }

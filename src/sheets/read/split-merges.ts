@@ -1,7 +1,6 @@
 // Readers: merged cells of a workbook. In: a grid under its headers, merged ranges. Out: problems; the grid's
 // rows filled down. A merge hides blanks: only its first cell holds anything, and a blank price or share
 // means something.
-import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
@@ -27,8 +26,8 @@ interface Range {
  * and merges within the painter's own columns are left alone, and so is what is filled down with the other blanks of its column. Without merges there is nothing to report.
  */
 export function splitMerges(grid: HeadedGrid): FoundProblem[] {
-  const { sheet, header, headers, merges = [] } = grid;
-  const known = headers.flatMap((text, index) => (columnMeant(sheet, text) ? [index] : []));
+  const { header, headers, merges = [] } = grid;
+  const known = headers.flatMap((text, index) => (columnMeant(grid, text) ? [index] : []));
   const ranges = merges.flatMap((name) => readRange(name) ?? []).sort((a, b) => a.top - b.top);
   const lastRow = new Map<number, number>();
   return ranges.flatMap((range) => {
@@ -49,7 +48,7 @@ function splitMerge(range: Range, column: string, grid: HeadedGrid): FoundProble
   const value = first?.row === top ? (first.cells[left - 1] ?? '') : '';
   const below = covered.filter(({ row }) => row > top);
   if (value === '' || (left === right && below.length === 0)) return [];
-  if (left === right && top > header.row && fillsDown(sheet, column)) return [];
+  if (left === right && top > header.row && fillsDown(grid, column)) return [];
   if (top > header.row) fillDown(below, left - 1, value);
   return [
     problem('merged-cells', { file, sheet, row: top, column, cell: name }, { found: headerText(value) }),
@@ -57,9 +56,9 @@ function splitMerge(range: Range, column: string, grid: HeadedGrid): FoundProble
 }
 
 /** Whether its blanks are as the row above has it, merged or not. */
-function fillsDown(sheet: SheetName, header: string): boolean {
-  const key = columnMeant(sheet, header)?.key;
-  return columns[sheet].some((one) => headerKey(one.header) === key && one.fillsDown === 'always');
+function fillsDown(grid: HeadedGrid, header: string): boolean {
+  const key = columnMeant(grid, header)?.key;
+  return columns[grid.sheet].some((one) => headerKey(one.header) === key && one.fillsDown === 'always');
 }
 
 function fillDown(rows: readonly GridRow[], index: number, value: Cell): void {

@@ -107,6 +107,7 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     currency | EUR
     locale   | en
     restock  | army`),
+  columns: [],
 };
 
 /** Reads a table whose first line names the columns and whose bars part the cells. */

@@ -11,13 +11,18 @@ export interface StarterSheet {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** Every sheet with all its columns and the rows of the example; only the pots sheet leaves columns to paints. */
+/**
+ * Every sheet with all its columns and the rows of the example; only the pots sheet leaves columns to paints. Headers that are
+ * their columns' own need no columns sheet.
+ */
 export function listStarterSheets(): StarterSheet[] {
-  return sheetNames.map((sheet) => {
-    const shown = columns[sheet].filter((column) => isShown(sheet, column));
-    const rows = exampleRows[sheet].map((row) => shown.map(({ header }) => row.get(header) ?? ''));
-    return { sheet, columns: shown, rows };
-  });
+  return sheetNames
+    .filter((sheet) => sheet !== 'columns')
+    .map((sheet) => {
+      const shown = columns[sheet].filter((column) => isShown(sheet, column));
+      const rows = exampleRows[sheet].map((row) => shown.map(({ header }) => row.get(header) ?? ''));
+      return { sheet, columns: shown, rows };
+    });
 }
 
 /** The pots sheet takes the columns of paints too, which would only stand in a newcomer's way. */

@@ -1,5 +1,5 @@
 // Starter: the page of explanations. In: the starter sheets. Out: its lines, for a text file or a worksheet.
-import { neededSheets } from '../../model/words.js';
+import { armySheets } from '../../model/words.js';
 import { bodyParts, parts, readyMadeZones } from '../../model/zones.js';
 import { wordColumn, wordSheet } from '../columns/columns.js';
 import type { StarterSheet } from './list-starter-sheets.js';
@@ -7,7 +7,7 @@ import type { StarterSheet } from './list-starter-sheets.js';
 /** Lines that open the page. */
 export const howToStart: readonly string[] = [
   'These sheets hold a small invented army. Replace its rows with your own.',
-  `Needed are ${neededSheets.join(', ')}; any other sheet may be deleted. Blank cells mean what is said below.`,
+  `An army takes ${armySheets.join(', ')}; pots alone are told by themselves. Any sheet may be deleted. Blank cells mean what is said below.`,
   'Columns may stand in any order, and columns of your own are left alone.',
 ];
 

@@ -206,6 +206,32 @@ describe('side by side', () => {
       expect(chanceNeeded.chance).toBeLessThan(threshold + 3 * chanceNeeded.error);
   });
 
+  // Nothing of it is on offer, and 7 ml are likely to be lacking: in goes they count as needed, whatever the draws say.
+  it('of a paint without any price or offer takes in goes what is likely, and names it', async () => {
+    const one = drawCase(3, sizes);
+    const [lacking] = one.lackOver(1000, 1).paints;
+    if (lacking === undefined) throw new Error('nothing is lacking');
+    const moss = { ...lacking, paint: 'Moss' };
+    const lackOver = (draws: number, seed: number): DrawnLack => {
+      const lack = one.lackOver(draws, seed);
+      return { ...lack, paints: [...lack.paints, { ...moss, lackMl: new Float64Array(draws).fill(5) }] };
+    };
+    const likelyMl = new Map([...one.likelyMl, ['Moss', 7]]);
+    const found = await weigh({ ...one, lackOver, likelyMl });
+    expect(found.toBuyMl.get('Moss')).toBe(7);
+    expect(found.order.unmet.find(({ paint }) => paint === 'Moss')?.ml).toBe(7);
+    const { asLikely } = named(found, 'goes');
+    expect(asLikely).toContain('Moss');
+    const { offers } = one.market;
+    const isSold = (name: string) => offers.some(({ pots }) => pots.some(({ paint }) => paint === name));
+    expect(asLikely.filter(isSold)).toEqual([]);
+    // A promise is kept by what is lacking in the draws.
+    expect(
+      (await weigh({ ...one, lackOver, likelyMl }, { policy: 'sure', surePercent: 80 })).toBuyMl.get('Moss'),
+    ).toBe(5);
+    expect(named(found, 'sure', 80).asLikely).toEqual([]);
+  });
+
   it('an army without work buys nothing, and nothing follows', async () => {
     const one = drawCase(1, sizes);
     const none = { ...one, likelyMl: new Map(), lackOver: emptyLack, workOver: emptyWork };

@@ -1,7 +1,7 @@
 // Steps, groups and cuts: a way that keeps the promise keeps to every row, a way that does not breaks one.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { countShort, cutRows } from '../../../src/order/promise/cut-rows.js';
+import { countShort, cutRows, pairRows } from '../../../src/order/promise/cut-rows.js';
 import { groupDraws } from '../../../src/order/promise/group-draws.js';
 import type { Asked } from '../../../src/order/promise/list-asked.js';
 import { countOver, listSteps } from '../../../src/order/promise/list-steps.js';
@@ -11,7 +11,6 @@ const asked = (paint: string, ml: readonly number[]): Asked => {
   return {
     paint,
     ml: column,
-    enoughMl: column,
     rising: column.slice().sort(),
     lackMl: column,
     gains: new Map(),
@@ -100,6 +99,12 @@ describe('cuts', () => {
       2,
       new Map([[8, 2]]),
     ]);
+    // Where three may fail, one of the two must be raised. Where two may, Slate must, whose three draws fail else, and so must Oat.
+    expect(pairRows({ ...cutting, mayFail: 3 }).map(({ terms }) => terms.map(([column]) => column))).toEqual([
+      [7, 8],
+    ]);
+    expect(pairRows({ ...cutting, mayFail: 2 })).toMatchObject([{ lower: 1, terms: [[7, 1]] }]);
+    expect(pairRows({ ...cutting, mayFail: 5 })).toEqual([]);
   });
 
   it('are kept by every way that keeps the promise, and one is broken by a way that does not', () => {
@@ -130,8 +135,9 @@ describe('cuts', () => {
             ).filter(Boolean).length;
           for (const way of ways) {
             expect(countShort(groups, way)).toBe(failing(way));
-            const rows = cutRows({ groups, mayFail, stepColumns }, way);
-            const isBroken = rows.some(({ lower, terms }) => sumOf(terms, way) < lower);
+            const cuts = cutRows({ groups, mayFail, stepColumns }, way);
+            const rows = [...cuts, ...pairRows({ groups, mayFail, stepColumns })];
+            const isBroken = cuts.some(({ lower, terms }) => sumOf(terms, way) < lower);
             expect(isBroken).toBe(failing(way) > mayFail);
             for (const other of ways.filter((one) => failing(one) <= mayFail))
               for (const { lower, terms } of rows) expect(sumOf(terms, other)).toBeGreaterThanOrEqual(lower);

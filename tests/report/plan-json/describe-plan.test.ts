@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../src/model/plan.js';
 import { describePlan } from '../../../src/report/plan-json/describe-plan.js';
 import { changedPlan, smallPlan } from '../a-small-plan.js';
 import { examplePlan, warning } from './plan-example.js';
@@ -34,6 +35,25 @@ describe('describePlan', () => {
       { shop: 'The Ferry Steps', goods: '3.50', postage: '3.90', belowLeastOrder: '1.50' },
     ]);
     expect(small.restock?.total).toBe('6.40');
+  });
+
+  it('has the money so far beside what its work should have used', () => {
+    expect(small.money).toMatchObject({
+      spent: [{ month: '2026-03', shop: 'Lock Stores', cash: '5.90' }],
+      ...{
+        begunWith: '12.000000',
+        bought: '5.90',
+        standing: '9.000000',
+        onTheWay: '2.950000',
+        used: '5.950000',
+      },
+      unpricedPots: 1,
+    });
+    // The whole less what remains.
+    expect(Number(small.money.usedByEstimate)).toBeCloseTo(
+      Number(small.costs.use) - Number(small.costs.useRemaining),
+      5,
+    );
   });
 
   it('says why the order is as it is', () => {
@@ -213,11 +233,22 @@ describe('describePlan', () => {
       haveHighMl: 6.2,
       chanceShort: 0.974,
       chanceShortError: 0.004,
+      lasts: {
+        likely: { figures: 6, unit: 'First watch', ofUnit: 6 },
+        low: { figures: 3, unit: 'First watch', ofUnit: 3 },
+      },
       toBuyMl: 8.02,
       state: 'short',
       pricePerMl: null,
       pots: [{ row: 3, sizeMl: 17, usableMl: 4.08, price: null, ordered: false }],
     });
+    // Pond wash lasts for all in likely draws.
+    expect(small.paints[2]?.lasts.likely).toBeNull();
+  });
+
+  it('says of a pot without a shop that what is likely of it counts, where it was bought in goes', () => {
+    const taken = (aim: Plan['aim']) => describePlan(changedPlan({ aim }), []).withoutShop[0]?.isAsLikely;
+    expect([taken({ policy: 'goes' }), taken({ policy: 'likely' })]).toEqual([true, false]);
   });
 
   it('adds up: lines to paints and costs, units to the order', () => {

@@ -28,7 +28,8 @@ export const line = (more: Partial<ReorderLine> = {}): ReorderLine => ({
 
 /** Two pots of 12 ml as last paid. */
 const alike = (more: Partial<Alike> = {}): Alike => ({
-  ...{ paint: 'Moss', ml: 13.1459, sizeMl: 12, container: 'pot', count: 2, priceMinor: 310, isOwned: true },
+  ...{ paint: 'Moss', ml: 13.1459, sizeMl: 12, container: 'pot', count: 2, priceMinor: 310 },
+  ...{ isOwned: true, isAsLikely: false },
   ...more,
 });
 

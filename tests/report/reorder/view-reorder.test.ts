@@ -26,6 +26,7 @@ describe('viewReorder', () => {
               count: 1,
               priceMinor: undefined,
               isOwned: false,
+              isAsLikely: false,
             },
           ],
           waits: [{ paint: 'Pond wash', chanceNeeded: { chance: 0.213, error: 0.004 }, threshold: 0.2779 }],

@@ -71,21 +71,24 @@ describe('units and currencies in headers', () => {
 
 describe('headers of the painter’s own', () => {
   const leftAlone = (sheets: SheetRows) =>
-    check(sheets).leftAlone.map(({ file, headers }) => `${file} ${headers.join(' | ')}`);
+    check(sheets).read.flatMap(({ file, columns }) => {
+      const alone = columns.flatMap(({ header, column }) => (column === undefined ? [header] : []));
+      return alone.length === 0 ? [] : [`${file} ${alone.join(' | ')}`];
+    });
   const army = (...headers: readonly string[]) => [
     ['unit', 'figure', 'count', ...headers],
     ['first spears', 'spearman', '20'],
   ];
 
-  it('are listed by sheet, but for notes', () => {
+  it('are listed by sheet', () => {
     const pots = [
       ['paint', 'size ml', 'Shade', 'notes', '', ' my Notes'],
       ['brick red', '17', 'dark'],
       ['earth wash', '24', 'light'],
     ];
     expect(leftAlone({ army: army('done step', 'prior', 'Comments'), pots })).toEqual([
-      'pots.csv Shade',
-      'army.csv done step | prior',
+      'pots.csv Shade | notes |  my Notes',
+      'army.csv done step | prior | Comments',
     ]);
     expect(leftAlone({})).toEqual([]);
     expect(leftAlone({ pots: pots.map((cells) => [...cells.slice(0, 2), 'price', 'price USD']) })).toEqual([
@@ -135,5 +138,34 @@ describe('a column called model', () => {
   it('holds files where it names one, or figures have their column', () => {
     expect(told(figures('', 'spearman', 'archer.stl'))).toContain('missing-column figure');
     expect(told(figures('figure', 'spearman'))).toEqual(['unknown-figure figure']);
+  });
+});
+
+describe('how a sheet was read', () => {
+  it('is told of each header: own name, another word, left alone, asked about', () => {
+    const { read } = check({
+      pots: [
+        ['Farbe', 'Size (ml)', 'shade', 'How full', ''],
+        ['brick red', 17, 'x', '60%', ''],
+        ['earth wash', 24, '', '40%', ''],
+      ],
+      army: [
+        ['unit', 'figure', 'count', 'prior'],
+        ['first spears', 'spearman', '20', '1'],
+      ],
+    });
+    expect(read.map(({ sheet }) => sheet)).toEqual(['pots', 'figures', 'schemes', 'army']);
+    expect(read[0]).toEqual({
+      sheet: 'pots',
+      file: 'pots.csv',
+      headerRow: 1,
+      columns: [
+        { header: 'Farbe', column: 'paint', isOwn: false },
+        { header: 'Size (ml)', column: 'size ml', isOwn: true },
+        { header: 'shade', isOwn: false },
+        { header: 'How full', column: 'left', isOwn: false },
+      ],
+    });
+    expect(read[3]?.columns[3]).toEqual({ header: 'prior', maybe: 'priority', isOwn: false });
   });
 });

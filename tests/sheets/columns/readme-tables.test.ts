@@ -15,7 +15,7 @@ const bold = (name: string, isBold: boolean): string => (isBold ? `**${name}**` 
 
 const sheetRow = (sheet: SheetName): string[] => [
   bold(sheet, isNeeded(sheet)),
-  `${purposes[sheet]}${isNeeded(sheet) ? ' (needed)' : ''}`,
+  `${purposes[sheet]}${isNeeded(sheet) ? ' (needed for an army)' : ''}`,
 ];
 
 /** The columns of paints stand in both sheets alike, and are listed once. */

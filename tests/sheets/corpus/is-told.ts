@@ -46,13 +46,13 @@ function tells(problem: Problem, spot: Spot): boolean {
   return column === undefined ? isOfAll : column === spot.called;
 }
 
-/** A header tells of its whole column, a merged range of all its cells. */
-function isAt({ cell }: Problem, row: number, spot: Spot): boolean {
+/** A header tells of its whole column, a merged range of all its cells; a column that is not there has none. */
+function isAt({ cell, column }: Problem, row: number, spot: Spot): boolean {
   const [first = '', last = first] = (cell ?? '').split(':');
   const [left, right] = [first, last].map((one) => columnNumber(one.replace(/\d+/g, '')));
   const bottom = Number(/\d+/.exec(last)?.[0] ?? row);
   const isInRows = (row <= spot.row && spot.row <= bottom) || row === spot.headerRow;
-  if (cell === undefined) return row === spot.row;
+  if (cell === undefined) return row === spot.row && (column === undefined || column === spot.called);
   const at = columnNumber(spot.letter);
   return isInRows && (left ?? 0) <= at && at <= (right ?? 0);
 }

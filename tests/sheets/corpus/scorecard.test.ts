@@ -11,11 +11,11 @@ import { loadReadings, sheetsFolder } from './reading.js';
 import { type Score, scoreReading } from './score-reading.js';
 
 /** What all files come to: better numbers are put here by hand, worse ones never. */
-const leastRightPercent = 87;
+const leastRightPercent = 97;
 /** Cells that are read wrong without a word. */
 const mostWrong = 0;
 /** Files with something to mend, of those in which a person finds every cell clear. */
-const mostToMend = 65;
+const mostToMend = 18;
 
 const floorsFile = fileURLToPath(new URL('floors.txt', import.meta.url));
 const today = '2026-11-29';

@@ -6,6 +6,8 @@ export function showValue(value: unknown, currency: string): string | undefined 
   if (value === undefined) return undefined;
   if (typeof value === 'number') return currency === '' ? String(value) : showPrice(value, currency);
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  // Of a gift no price is said.
+  if (value === 'gift') return undefined;
   if (Array.isArray(value)) return value.map((one) => showValue(one, currency)).join(', ');
   return typeof value === 'object' && value !== null ? showObject(value as Shown) : String(value);
 }
@@ -18,6 +20,8 @@ function showPrice(minor: number, currency: string): string {
 /** Readings, bases and boxes. */
 interface Shown {
   readonly how?: string;
+  readonly of?: readonly Shown[];
+  readonly count?: number;
   readonly share?: number;
   readonly isRough?: boolean;
   readonly ml?: number;
@@ -30,10 +34,12 @@ interface Shown {
 }
 
 function showObject(value: Shown): string {
-  const { how, share, isRough, ml, grams, shape, acrossMm, longMm, wideMm, highMm } = value;
+  const { how, of, count, share, isRough, ml, grams, shape, acrossMm, longMm, wideMm, highMm } = value;
   const rough = isRough === true ? '~' : '';
   if (how === 'by eye' && share !== undefined) return `${rough}${Number((share * 100).toFixed(2))}%`;
   if (how === 'in ml') return `${rough}${ml} ml`;
+  if (of !== undefined) return of.map(showObject).join(', ');
+  if (count !== undefined) return `${count} x ${ml}`;
   if (how === 'in g') return `${grams} g`;
   if (shape === 'round') return `round ${acrossMm}`;
   const sides = [longMm, wideMm, ...(highMm === undefined ? [] : [highMm])].join('x');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sheetNames } from '../../../src/model/words.js';
 import { headerKey, nameKey } from '../../../src/sheets/match-header.js';
-import { matchSheetName, nearSheetName } from '../../../src/sheets/read/match-sheet-name.js';
+import { matchSheetName, matchSheetPart, nearSheetName } from '../../../src/sheets/read/match-sheet-name.js';
 import { pickSheetFiles } from '../../../src/sheets/read/pick-sheet-files.js';
 
 describe('headerKey', () => {
@@ -55,7 +55,56 @@ describe('sheet names', () => {
   });
 });
 
+describe('a part of a sheet', () => {
+  it.each([
+    ['pots attic', 'pots'],
+    ['Pots-2', 'pots'],
+    ['pots (2)', 'pots'],
+    ['Kiste 1', 'pots'],
+    ['my paints desk', 'pots'],
+    ['Farben_Keller', 'pots'],
+    ['price list 2026', 'offers'],
+    ['army of the lock', 'army'],
+  ])('%s is one of %s', (name, sheet) => {
+    expect(matchSheetPart(name)).toBe(sheet);
+  });
+
+  it.each([
+    'pots',
+    'Kiste',
+    'pots old',
+    'pots to buy',
+    'pots wishlist',
+    'Farben (Kopie)',
+    'log 2025',
+    'settings 2',
+    'attic pots',
+    'potshards 1',
+  ])('%s is none', (name) => {
+    expect(matchSheetPart(name)).toBeUndefined();
+  });
+});
+
 describe('pickSheetFiles', () => {
+  it('takes parts where the whole is not there', () => {
+    const parts = [
+      'pots attic.csv',
+      'pots desk.tsv',
+      'pots old.csv',
+      'pots list.txt',
+      'army.csv',
+      'army 2.csv',
+    ];
+    const { sheets, inParts, besides } = pickSheetFiles(parts);
+    expect([...sheets]).toEqual([
+      ['army', ['army.csv']],
+      ['pots', ['pots attic.csv', 'pots desk.tsv']],
+    ]);
+    expect([...inParts]).toEqual(['pots']);
+    expect(besides).toEqual([{ file: 'army 2.csv', sheet: 'army', ending: '.csv' }]);
+    expect([...pickSheetFiles(['pots.xlsx', 'pots 2.csv']).inParts]).toEqual([]);
+  });
+
   it('takes csv, tsv and txt in the order of the sheets', () => {
     const picked = pickSheetFiles([
       'Army.TSV',
@@ -94,6 +143,8 @@ describe('pickSheetFiles', () => {
   it('does not look at lock and shadow files', () => {
     expect(pickSheetFiles(['~$army.xlsx', '._pots.csv', '.~lock.pots.csv#', '.pots.csv'])).toEqual({
       sheets: new Map(),
+      inParts: new Set(),
+      besides: [],
       near: [],
       ofOtherType: [],
       workbooks: [],

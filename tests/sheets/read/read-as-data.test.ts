@@ -24,7 +24,7 @@ describe('a first row', () => {
     ['settings', ['Sure %', 'many']],
     ['pots', ['brick red', 'paint', '17']],
   ])('in %s of %j reads as data', (sheet, cells) => {
-    expect(readsAsData(cells, sheet)).toBe(true);
+    expect(readsAsData(cells, { sheet })).toBe(true);
   });
 
   it.each<[SheetName, readonly Cell[]]>([
@@ -40,7 +40,7 @@ describe('a first row', () => {
     ['pots', ['', '9'.repeat(50)]],
     ['pots', []],
   ])('in %s of %j does not', (sheet, cells) => {
-    expect(readsAsData(cells, sheet)).toBe(false);
+    expect(readsAsData(cells, { sheet })).toBe(false);
   });
 
   it('is a header row where measures stand under its texts', () => {
@@ -49,14 +49,14 @@ describe('a first row', () => {
       ['brick red', 'river', '', ''],
       ['oat', 'river', '17', 'half'],
     ].map((cells) => ({ cells }));
-    expect(readsAsData(header, 'pots', rows)).toBe(false);
-    expect(readsAsData(header, 'pots', rows.slice(0, 1))).toBe(true);
-    expect(readsAsData(['brick red', 'colour', ''], 'pots', rows)).toBe(true);
-    expect(readsAsData(['brick red', 'colour', '17'], 'pots', rows)).toBe(true);
+    expect(readsAsData(header, { sheet: 'pots' }, rows)).toBe(false);
+    expect(readsAsData(header, { sheet: 'pots' }, rows.slice(0, 1))).toBe(true);
+    expect(readsAsData(['brick red', 'colour', ''], { sheet: 'pots' }, rows)).toBe(true);
+    expect(readsAsData(['brick red', 'colour', '17'], { sheet: 'pots' }, rows)).toBe(true);
   });
 
   it.each(['pots', 'zones', 'settings'] as const)('of %s that goes on and on is hardly searched', (sheet) => {
     const cells = ['coat', '1'.repeat(32_000), `1${' '.repeat(32_000)}%`];
-    expect(longestSearched(() => readsAsData(cells, sheet))).toBeLessThan(100);
+    expect(longestSearched(() => readsAsData(cells, { sheet }))).toBeLessThan(100);
   });
 });

@@ -56,12 +56,34 @@ describe('a folder of CSV files', () => {
     expect(await codesIn(dir)).toEqual([]);
   });
 
-  it('misses each needed sheet once, by file', async () => {
-    const { problems } = await readTables(folderOf({ 'pots.csv': undefined, 'army.csv': undefined }));
+  it('misses what an army is not whole without, by file', async () => {
+    const { problems } = await readTables(folderOf({ 'schemes.csv': undefined, 'army.csv': undefined }));
     expect(problems).toMatchObject([
-      { code: 'missing-sheet', file: 'pots.csv', sheet: 'pots', expected: 'paint, size ml' },
-      { code: 'missing-sheet', file: 'army.csv', sheet: 'army' },
+      { code: 'missing-sheet', file: 'schemes.csv', sheet: 'schemes' },
+      { code: 'missing-sheet', file: 'army.csv', sheet: 'army', expected: 'unit, figure, count' },
     ]);
+  });
+
+  it('may hold pots and no army, or an army and no pots; offers alone miss the pots', async () => {
+    const none = { 'figures.csv': undefined, 'schemes.csv': undefined, 'army.csv': undefined };
+    expect(await codesIn(folderOf(none))).toEqual([]);
+    expect(await codesIn(folderOf({ 'pots.csv': undefined }))).toEqual([]);
+    const offers = { 'offers.csv': 'shop,offer,price,paint,size ml\nQuay,brick,3.50,brick red,17\n' };
+    expect(
+      (await readTables(folderOf({ ...none, 'pots.csv': undefined, ...offers }))).problems,
+    ).toMatchObject([{ code: 'missing-sheet', file: 'pots.csv', expected: 'paint, size ml' }]);
+  });
+
+  it('is missed too where nothing stands below its headers, unless the others do without', async () => {
+    const headers = {
+      'figures.csv': 'figure,eye mm\n',
+      'schemes.csv': 'scheme,step\n',
+      'army.csv': 'unit\n',
+    };
+    expect(await codesIn(folderOf(headers))).toEqual([]);
+    expect(await codesIn(folderOf({ ...headers, 'pots.csv': 'paint,size ml\n' }))).toEqual(['header-only']);
+    expect(await codesIn(folderOf({ 'figures.csv': headers['figures.csv'] }))).toEqual(['header-only']);
+    expect(await codesIn(folderOf({ 'pots.csv': 'paint,size ml\n' }))).toEqual([]);
   });
 
   it('does not miss a sheet that is there but cannot be read', async () => {
@@ -178,10 +200,10 @@ describe('a workbook', () => {
 
   it('misses needed sheets by worksheet', async () => {
     const path = join(newFolder(), 'army.xlsx');
-    const { pots: _, ...rest } = fourSheets;
+    const { figures: _, ...rest } = fourSheets;
     writeFileSync(path, await makeWorkbook(rest));
     expect((await readTables(path)).problems).toMatchObject([
-      { code: 'missing-sheet', file: 'army.xlsx', sheet: 'pots' },
+      { code: 'missing-sheet', file: 'army.xlsx', sheet: 'figures' },
     ]);
   });
 
@@ -191,7 +213,7 @@ describe('a workbook', () => {
       path,
       await makeWorkbook({ ...fourSheets, pots: [], army: [['unit', 'figure', 'count']], log: [] }),
     );
-    expect(await codesIn(path)).toEqual(['empty-sheet', 'header-only', 'empty-optional-sheet']);
+    expect(await codesIn(path)).toEqual(['empty-sheet', 'empty-optional-sheet', 'header-only']);
   });
 });
 

@@ -4,17 +4,10 @@ import type { Plan } from '../../../model/plan.js';
 import type { Lasting } from '../../../model/summary.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import type { TrustView } from '../../words/view-trust.js';
 import { wordNoNeed } from '../../words/word-no-need.js';
+import type { AnswerFigure } from './answer-figure.js';
+import { viewShelf } from './view-shelf.js';
 import { type AnswerWords, answerWords } from './words.js';
-
-/** One of the three figures that the page opens with; the console prints the same. */
-interface AnswerFigure {
-  readonly question: string;
-  readonly figure: string;
-  readonly detail: string;
-  readonly trust: TrustView;
-}
 
 export interface AnswerView {
   readonly heading: string;
@@ -32,7 +25,9 @@ export function viewAnswer(inputs: ViewInputs): AnswerView {
   const { next } = summary.ahead;
   return {
     heading: texts.heading,
-    figures: [viewLasting(inputs, texts.lasting), viewCost(inputs, texts.cost), viewBuying(inputs, texts)],
+    figures: inputs.plan.lacking.includes('army')
+      ? viewShelf(inputs)
+      : [viewLasting(inputs, texts.lasting), viewCost(inputs, texts.cost), viewBuying(inputs, texts)],
     evenings: time.evenings === 0 ? '' : texts.ahead.evenings(time, summary.ahead),
     next: next === undefined ? undefined : { label: texts.ahead.label, says: texts.ahead.next(next) },
   };
@@ -42,7 +37,9 @@ function viewLasting({ plan, trust }: ViewInputs, texts: AnswerWords['lasting'])
   const { work, lasting } = plan.summary;
   const isNeeded = lasting.states.length > 0;
   const { figure, detail } = isNeeded
-    ? wordLasting(plan, texts)
+    ? plan.lacking.includes('pots')
+      ? texts.noPots(plan.stock.length)
+      : wordLasting(plan, texts)
     : { figure: texts.noneNeeded, detail: wordNoNeed(work) };
   const onWay = lasting.onWayPaints === 0 ? '' : texts.onWay(lasting.onWayMl);
   return {
@@ -131,5 +128,5 @@ function wordAfter(plan: Plan, texts: AnswerWords['promise']): string {
 function wordNothing({ summary }: Plan, texts: AnswerWords['buying']): string {
   const { alike, alikeCost } = summary.order;
   if (alike.length === 0) return texts.nothing;
-  return texts.noShop(alike.some(({ isOwned }) => isOwned) ? alikeCost : undefined);
+  return texts.noShop(alikeCost);
 }

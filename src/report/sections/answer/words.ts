@@ -31,6 +31,10 @@ export type AnswerWords = ReturnType<typeof answerWords>;
 const lastingWords = (say: NumberWords) => ({
   question: 'Will the pots last?',
   noneNeeded: 'Yes',
+  noPots: (paints: number) => ({
+    figure: 'No pots yet',
+    detail: `${countOf(say, paints, 'paint')} ${formOf(paints, 'is', 'are')} needed, from scratch.`,
+  }),
   all: (paints: number) => `Yes: ${paints === 1 ? 'it lasts' : `all ${say.count(paints)} last`}`,
   may: (paints: number, of: number) =>
     `Perhaps: ${sharedWords.some(say.count(paints), say.count(of))} may run out`,
@@ -75,9 +79,9 @@ const buyingWords = (say: NumberWords) => ({
   question: 'What must I buy?',
   now: (sum: string) => `${sum} now`,
   nothing: 'Nothing',
-  /** What pots without a shop cost; undefined where none was ever owned. */
-  noShop: (cost: OrderSums['alikeCost'] | undefined) =>
-    cost === undefined ? 'Nothing on offer' : `${say.priced(cost.minor, cost.atLeast)}, without a shop`,
+  /** What pots without a shop cost; how many they are where none has a price. */
+  noShop: ({ pots, minor, atLeast }: OrderSums['alikeCost']) =>
+    `${minor === 0 ? countOf(say, pots, 'pot') : say.priced(minor, atLeast)}, without a shop`,
   isEnough: 'Your shelf should do.',
   isEnoughOnWay: 'Your shelf and the pots on the way should do.',
   order: ({ bills }: Order, pots: number) =>

@@ -24,7 +24,7 @@ export const budgetWords = (say: NumberWords) => ({
   },
   title: (budgetMinor: number) => `What ${say.money(budgetMinor)} finishes`,
   lead: (aim: Aim) =>
-    `Units by priority as long as the cash lasts; of those that it does not finish, as many figures as can be had. What ${wordAim(aim, say)} takes over the likely needs is kept in proportion.`,
+    `Units by priority as long as the cash lasts, then whole units of the others, and last as many figures as can be had of units cut short. What ${wordAim(aim, say)} takes over the likely needs is kept in proportion.`,
   finished: ({ figures, finished }: BudgetSums) => {
     const all = countOf(say, figures, 'figure');
     return finished === figures ? `All ${all}` : sharedWords.some(say.count(finished), all);

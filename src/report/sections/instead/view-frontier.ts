@@ -37,7 +37,10 @@ export function viewFrontier(pairing: Pairing): FrontierView | undefined {
   const choices: readonly FrontierChoice[] = fewest === undefined ? levels : [...levels, fewest];
   return {
     lead: texts.frontier.lead(plan.summary.colours),
-    caption: texts.frontier.caption(choices.every(({ status }) => status === 'proved')),
+    caption: texts.frontier.caption(
+      choices.every(({ status }) => status === 'proved'),
+      plan.aim,
+    ),
     rows: fewest === undefined ? rows : [...rows, viewFewest(pairing)],
     notes: listNotes(choices, pairing),
   };

@@ -104,8 +104,8 @@ const frontierWords = (say: NumberWords) => ({
       'Each paint’s whole need is served by one paint, from the shelf or bought, and all is decided together.'
     );
   },
-  caption: (isProved: boolean) =>
-    `The least cash for each colour difference allowed${isProved ? ', each proved: no choice of paints costs less' : ''}`,
+  caption: (isProved: boolean, aim: Aim) =>
+    `The least cash for each colour difference allowed, ${wordAim(aim, say)}${isProved ? ', each proved: no choice of paints costs less' : ''}`,
   unmet:
     'Where a choice can’t be met, no paint within the difference is owned or on offer in that amount; its cash is that of the rest.',
   open: `Not all of these are proved. ${searchLonger}`,

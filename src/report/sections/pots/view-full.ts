@@ -17,6 +17,8 @@ export interface FullRow {
   readonly need: string;
   readonly needRange: string;
   readonly chance: string;
+  /** '' where it is sure to last, or there is no pot. */
+  readonly lasts: string;
   readonly toBuy: string;
   readonly left: string;
   /** '' for a paint of which there is no pot. */
@@ -41,7 +43,8 @@ export function viewFull(
   const ml = (volumeMl: number): string => words.bareMl(volumeMl, digits);
   const lowHigh = (of: Range | undefined): string =>
     of === undefined || ml(of.low) === ml(of.high) ? '' : wordRange(of, ml);
-  const [isNeeded, isOwned] = [state !== 'low', pots.length > 0];
+  const [isNeeded, isOwned] = [state !== 'low' && state !== 'kept', pots.length > 0];
+  const reach = plan.summary.lasting.reach.get(paint);
   const isAtRisk = isNeeded && isOwned && needMl > 0 && range !== undefined;
   return {
     paint,
@@ -51,6 +54,7 @@ export function viewFull(
     need: isNeeded ? ml(needMl) : '',
     needRange: isNeeded ? lowHigh(range?.needMl) : '',
     chance: isAtRisk ? wordChance(range.chanceShort, words) : '',
+    lasts: isOwned && reach?.low !== undefined ? texts.lasts(reach) : '',
     toBuy: isNeeded && toBuyMl > 0 ? words.bareMl(toBuyMl) : '',
     left: isNeeded && isOwned && leftAfterMl > 0 ? ml(leftAfterMl) : '',
     keep: isOwned ? ml(keepMl) : '',

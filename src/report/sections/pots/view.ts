@@ -1,7 +1,6 @@
 // Report view: how long the pots last. In: the plan, its sums. Out: one row and one bar per paint, grouped by state (which
 // follows the chance of running short), the worst first, and low paints that this army does not use.
 
-import type { Plan } from '../../../model/plan.js';
 import type { Chance, PaintRange } from '../../../model/ranges.js';
 import type { PaintStock } from '../../../model/stock.js';
 import { rangeOf, shareOf } from '../../drawing/scale.js';
@@ -15,6 +14,7 @@ import { type PotState, type PotWords, potWords } from './words.js';
 
 export interface PotsView {
   readonly labels: PotWords['labels'];
+  readonly heading: string;
   readonly lead: string;
   /** By state, the worst first; states without a paint are left out. */
   readonly groups: readonly PotGroup[];
@@ -26,6 +26,8 @@ interface PotGroup {
   /** For looks: `none owned`, `short`, `tight`, `enough`, `low`. */
   readonly state: string;
   readonly title: string;
+  /** What is not urgent. */
+  readonly isFolded: boolean;
   /** What the lines across its bars stand for, at shares of the first. */
   readonly axis: readonly PotMark[];
   readonly paints: readonly PotRow[];
@@ -65,17 +67,24 @@ export function viewPots(inputs: ViewInputs): PotsView {
   const { plan, words } = inputs;
   const { lasting, work } = plan.summary;
   const texts = potWords(words);
-  const groups = [...lasting.states, { state: 'low' as const, paints: lasting.unusedLow }].filter(
-    ({ paints }) => paints.length > 0,
-  );
+  const isShelf = plan.lacking.includes('army');
+  const kept = isShelf ? plan.stock.filter(({ runningLow }) => !runningLow) : [];
+  const groups = [
+    ...lasting.states,
+    { state: 'low' as const, paints: lasting.unusedLow },
+    { state: 'kept' as const, paints: kept },
+  ].filter(({ paints }) => paints.length > 0);
+  const noNeed = lasting.states.length === 0 ? wordNoNeed(work) : '';
   return {
     labels: texts.labels,
-    lead: joinSentences(lasting.states.length === 0 ? wordNoNeed(work) : '', texts.lead(lasting)),
+    heading: isShelf ? texts.onShelf.heading : texts.labels.heading,
+    lead: isShelf ? texts.onShelf.lead(lasting.unusedLow.length) : joinSentences(noNeed, texts.lead(lasting)),
     groups: groups.map(({ state, paints }) => ({
       state,
-      title: texts.states[state],
+      title: isShelf && state === 'low' ? texts.onShelf.title : texts.states[state],
+      isFolded: state === 'enough' || state === 'kept' || (state === 'low' && !isShelf),
       axis: listMarks(lineOf(state), texts),
-      paints: paints.map((one) => viewPot(one, state, plan, texts)),
+      paints: paints.map((one) => viewPot(one, state, { ...inputs, texts })),
     })),
     rows: groups.flatMap(({ state, paints }) =>
       paints.map((one) => viewFull(one, state, { ...inputs, texts })),
@@ -83,7 +92,7 @@ export function viewPots(inputs: ViewInputs): PotsView {
   };
 }
 
-const lineOf = (state: PotState): PotBar['line'] => (state === 'low' ? 'keep' : 'needed');
+const lineOf = (state: PotState): PotBar['line'] => (state === 'low' || state === 'kept' ? 'keep' : 'needed');
 
 const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =>
   line === 'keep'
@@ -93,15 +102,22 @@ const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =
         { share: 2, text: axis.twice },
       ];
 
-function viewPot(stock: PaintStock, state: PotState, plan: Plan, texts: PotWords): PotRow {
+interface PotInputs extends ViewInputs {
+  readonly texts: PotWords;
+}
+
+function viewPot(stock: PaintStock, state: PotState, { plan, texts, words }: PotInputs): PotRow {
   const { paint, haveMl, orderedMl, needMl, keepMl } = stock;
   const range = plan.ranges.paints.get(paint);
+  const worth = plan.lacking.includes('army') ? plan.summary.shelf.worthOf.get(paint) : undefined;
   return {
     paint,
     says: texts.row({
       ...{ haveMl, keepMl, onWayMl: orderedMl },
-      needMl: state === 'low' ? undefined : needMl,
+      needMl: lineOf(state) === 'keep' ? undefined : needMl,
+      worth: worth === undefined || worth.exactMinor.isZero() ? '' : words.amount(worth),
       chance: chanceOf(stock, range),
+      reach: stock.pots.length === 0 ? undefined : plan.summary.lasting.reach.get(paint),
     }),
     bar: drawnBar(stock, range, {
       hex: hexOf(plan, paint),

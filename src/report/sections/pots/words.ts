@@ -1,7 +1,7 @@
 // Pots: its English. In: results, ways to say numbers. Out: text.
 import type { Chance } from '../../../model/ranges.js';
 import type { StockState } from '../../../model/stock.js';
-import type { Lasting } from '../../../model/summary.js';
+import type { Lasting, PaintReach, Reach } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import { nameOf } from '../../words/word-name.js';
@@ -10,7 +10,7 @@ import { lowHighMeaning, wordTimes } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
 
 /** A needed paint's state; `low` for one that this army does not need. */
-export type PotState = StockState | 'low';
+export type PotState = StockState | 'low' | 'kept';
 
 const labels = {
   heading: 'How long your pots last',
@@ -27,6 +27,7 @@ const labels = {
   have: 'have',
   needed: 'need',
   chance: 'runs out',
+  lasts: 'lasts',
   left: 'likely left',
   keepLevel: 'keep level',
   runningLow: 'running low',
@@ -50,19 +51,31 @@ export const potWords = (say: NumberWords) => ({
     return joinSentences(needed, wordUnused(unusedLow.length, say));
   },
   states: stateWords,
+  /** Of a shelf without an army. */
+  onShelf: {
+    heading: 'Your pots',
+    title: 'Below their keep level',
+    lead: (low: number): string =>
+      `${countOf(say, low, 'paint')} below ${formOf(low, 'its', 'their')} keep level.`,
+  },
   barTitle: (paint: string, state: PotState): string =>
-    `${nameOf(paint)}: ${state === 'low' ? 'low' : sharedWords.states[state]}`,
-  /** `2.4 of 5.1 ml`, `1.2 ml on the way`, `runs out in 92 of 100` */
-  row: ({ haveMl, needMl, keepMl, onWayMl, chance }: PotAmounts): string[] => {
+    `${nameOf(paint)}: ${state === 'low' || state === 'kept' ? barStates[state] : sharedWords.states[state]}`,
+  /** `to figure 57, in Lower Gate Watch`, `2.4 of 5.1 ml`, `1.2 ml on the way`, `runs out in 92 of 100` */
+  row: ({ haveMl, needMl, keepMl, onWayMl, worth, chance, reach }: PotAmounts): string[] => {
     const digits = aboutDigits(Math.max(haveMl, needMl ?? keepMl));
     const of = say.ml(needMl ?? keepMl, digits);
-    const have = haveMl === 0 ? `none of ${of}` : sharedWords.some(say.bareMl(haveMl, digits), of);
+    const some = haveMl === 0 ? 'none' : say.bareMl(haveMl, digits);
+    const have =
+      needMl === undefined ? `${say.ml(haveMl, digits)}, to keep ${of}` : sharedWords.some(some, of);
     return [
+      ...(reach?.low === undefined ? [] : [wordFirst(reach, say)]),
       have,
       ...(onWayMl > 0 ? [`${say.ml(onWayMl, digits)} of it on the way`] : []),
+      ...(worth === '' ? [] : [`worth ${worth}`]),
       ...(chance === undefined ? [] : [`runs out in ${wordTimes(chance, say)}`]),
     ];
   },
+  lasts: (reach: PaintReach): string => wordReach(reach, say),
   none: 'none',
 });
 export type PotWords = ReturnType<typeof potWords>;
@@ -74,8 +87,31 @@ interface PotAmounts {
   readonly needMl: number | undefined;
   readonly keepMl: number;
   readonly onWayMl: number;
+  /** Of a shelf without an army, what it is worth; else ''. */
+  readonly worth: string;
   /** Undefined where the state says it. */
   readonly chance: Chance | undefined;
+  /** Undefined where there is no pot. */
+  readonly reach: PaintReach | undefined;
+}
+
+/** Figures as they are painted, one after the other. */
+const wordTo = ({ figures, unit, ofUnit }: Reach, say: NumberWords): string =>
+  figures === 0
+    ? 'for no figure'
+    : `to figure ${say.count(figures)}, ${ofUnit === 0 ? 'before' : 'in'} ${nameOf(unit)}`;
+
+/** Likely; of a paint that is likely to last, one time in ten. */
+const wordFirst = ({ likely, low }: PaintReach, say: NumberWords): string =>
+  likely === undefined && low !== undefined
+    ? `one time in ten ${wordTo(low, say)}`
+    : wordReach({ likely, low: likely }, say);
+
+function wordReach({ likely, low }: PaintReach, say: NumberWords): string {
+  const text = likely === undefined ? 'for all' : wordTo(likely, say);
+  return low === undefined || low.figures === likely?.figures
+    ? text
+    : `${text} (one time in ten ${wordTo(low, say)})`;
 }
 
 const wordPaints = (paints: number, one: string, many: string) =>
@@ -93,4 +129,7 @@ const stateWords: Readonly<Record<PotState, string>> = {
   tight: 'May run out',
   enough: 'Should last',
   low: 'Low, though this army does not need it',
+  kept: 'Above their keep level',
 };
+
+const barStates = { low: 'low', kept: 'above its keep level' };

@@ -84,7 +84,11 @@ export function viewShopping({ plan, words, trust }: ViewInputs, reorder: Reorde
   });
   return {
     labels: texts.labels,
-    lead: order.lines.length === 0 ? '' : texts.lead(plan.aim, summary.order.pots),
+    lead: plan.lacking.includes('army')
+      ? texts.shelfAlone
+      : order.lines.length === 0
+        ? ''
+        : texts.lead(plan.aim, summary.order.pots),
     trust: trust.of(summary.lasting.trust),
     groups: reorder.groups.map((group, index) => viewGroup(group, at(inputs, index))),
     bothTotal: bought.length > 1 ? words.money(reorder.totalMinor) : '',
@@ -104,10 +108,11 @@ const mostWaiting = 30;
 function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
   const { plan, words, texts } = inputs;
   const { for: whom, shops, unmet, waits } = group;
+  const isAlone = plan.lacking.includes('army');
   const isTogether = whom === 'shelf' && shops.some(({ shop }) => armyPays(plan, shop));
   return {
-    title: whom === 'army' ? '' : texts.title(whom, words.money(group.totalMinor)),
-    says: joinSentences(texts.shelf, isTogether ? texts.together : ''),
+    title: whom === 'army' || isAlone ? '' : texts.title(whom, words.money(group.totalMinor)),
+    says: joinSentences(texts.shelf(plan.aim), isTogether ? texts.together : ''),
     shops: shops.map((shop) => viewShop(shop, whom, inputs)),
     nothing: texts.nothing(unmet.length > 0),
     totalLabel: texts.total(whom),

@@ -3,6 +3,7 @@ import type { Aim, Needed } from '../../../model/choices.js';
 import type { Order, ShopBill } from '../../../model/order.js';
 import type { Alike, OtherWay } from '../../../model/order-sums.js';
 import type { ReorderGroup, ReorderLine, ReorderPot } from '../../reorder/view-reorder.js';
+import { wordAim } from '../../words/word-aim.js';
 import { wordAlike, wordPots } from '../../words/word-alike.js';
 import { nameOf } from '../../words/word-name.js';
 import { wordNeeded } from '../../words/word-needed.js';
@@ -52,11 +53,14 @@ const groupWords = (say: NumberWords) => ({
   lowLeftOut: 'Low pots are not on this list; the setting restock = shelf adds them.',
   title: (whom: ReorderGroup['for'], total: string) => `${sharedWords.whom[whom]}: ${total}`,
   total: (whom: ReorderGroup['for']) => `${sharedWords.whom[whom]}, in all`,
-  shelf: 'Brings every low pot back to its keep level. Leave it out and the army is still painted.',
+  shelfAlone: 'Brings every low pot back to its keep level.',
+  shelf: (aim: Aim) =>
+    `Brings every low pot back to its keep level after what ${wordAim(aim, say)} takes. Leave it out and the army is still painted.`,
   /** Postage of the shelf's group is only what it adds. */
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: sharedWords.nothingToBuy,
-  missing: (one: Alike) => `${wordAlike(one, say)}; ${say.aboutMl(one.ml)} missing`,
+  missing: (one: Alike) =>
+    `${wordAlike(one, say)}; ${say.aboutMl(one.ml)} missing${one.isAsLikely ? ', taken as likely: nobody sells it' : ''}`,
   moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,
 });
 

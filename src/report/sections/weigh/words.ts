@@ -64,6 +64,8 @@ function wordRemedy({ how, what, paint }: Remedy, pot: Container | undefined): s
   switch (how) {
     case 'measure':
       return `Find out the surface of a ${nameOf(what)}, and write it into the figures sheet as area cm2`;
+    case 'count':
+      return `Count ${wordPot(what, pot)} (halfpot count): what was painted since has only been estimated`;
     case 'read':
       return `Weigh ${wordPot(what, pot)} and an empty one like it, and write both into the pots sheet`;
     case 'weigh':

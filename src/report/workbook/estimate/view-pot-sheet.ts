@@ -99,16 +99,26 @@ interface Supply {
   readonly priceMinor: number | undefined;
 }
 
-const fromShelf = ({ row, ordered, container, sizeMl, usableMl, priceMinor }: ShelfPot): Supply => ({
-  where: cellWords.pot(row, ordered),
-  ...{ container, sizeMl, pots: 1, usableMl, priceMinor },
+const fromShelf = ({ row, ordered, fromLog, ...pot }: ShelfPot): Supply => ({
+  where: cellWords.pot(row, { isOnWay: ordered, sheet: sheetOf({ fromLog }) }),
+  ...{
+    container: pot.container,
+    sizeMl: pot.sizeMl,
+    pots: 1,
+    usableMl: pot.usableMl,
+    priceMinor: pot.priceMinor,
+  },
 });
+
+const sheetOf = ({ fromLog }: { readonly fromLog?: true | undefined }): string => (fromLog ? 'log' : 'pots');
 
 function anotherLike({ pots }: PaintStock): Supply[] {
   const newest = newestPaid(pots);
   if (newest === undefined) return [];
   const { row, container, sizeMl, priceMinor } = newest;
-  return [{ where: cellWords.notThere(row), container, sizeMl, pots: undefined, priceMinor }];
+  return [
+    { where: cellWords.notThere(row, sheetOf(newest)), container, sizeMl, pots: undefined, priceMinor },
+  ];
 }
 
 const fromShop = (shop: string, { container, sizeMl, count, costMinor }: OrderedPot): Supply => ({

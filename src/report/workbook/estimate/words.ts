@@ -81,7 +81,8 @@ export const cellWords = {
   allExtras: 'all of them',
   moreUnits: (units: number): string => `${units} more units`,
   leftOut: (units: number): string => formOf(units, 'the unit left out', `the ${units} units left out`),
-  pot: (row: number, isOnWay: boolean): string => `${isOnWay ? 'on its way' : 'shelf'}, row ${row} of pots`,
-  notThere: (row: number): string => `not there; priced as row ${row} of pots`,
+  pot: (row: number, { isOnWay, sheet }: { readonly isOnWay: boolean; readonly sheet: string }): string =>
+    `${isOnWay ? 'on its way' : 'shelf'}, row ${row} of ${sheet}`,
+  notThere: (row: number, sheet: string): string => `not there; priced as row ${row} of ${sheet}`,
   ordered: (shop: string): string => `order, ${shop}`,
 };

@@ -49,6 +49,9 @@ const about = listOf(
 );
 const almost = listOf('almost, nearly, fast, beinahe, presque, casi, quasi, bijna, haast, prawie, niemal');
 
+/** What may stand behind a share: `1/2 full`. */
+const fulls = [...shares.keys()].filter((word) => shares.get(word) === 1);
+
 /** What `almost empty` still holds, and `almost full` lacks. From memory. */
 const almostShare = 0.1;
 const longest = 40;
@@ -58,8 +61,8 @@ const fraction = /^(\d) ?\/ ?(\d\d?)$/;
 export interface InWords {
   /** Of the whole, 0 to 1; undefined where the text is none of the words. */
   readonly share: number | undefined;
-  /** The text without the words of doubt. */
-  readonly bare: string;
+  /** The text without the words of doubt, and without the `full` of `60% full`; undefined where it has none. */
+  readonly bare: string | undefined;
   readonly isRough: boolean;
 }
 
@@ -68,9 +71,11 @@ export function readWords(written: string): InWords {
   const text = written.length > longest ? '' : fold(written);
   const sure = without(text, about);
   const whole = without(sure, almost);
-  const bare = without(whole, about);
-  const share = shares.get(bare) ?? fractionOf(bare);
-  const isRough = bare !== text;
+  const sized = without(whole, about);
+  const isRough = sized !== text;
+  const part = shares.has(sized) ? sized : without(sized, fulls);
+  const share = shares.get(part) ?? fractionOf(part);
+  const bare = part === text ? undefined : part;
   if (whole === sure || share === undefined) return { share, bare, isRough };
   const isEnd = share === 0 || share === 1;
   return { share: isEnd ? Math.abs(share - almostShare) : share, bare, isRough };

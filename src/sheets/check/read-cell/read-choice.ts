@@ -1,24 +1,35 @@
 // Checks: words out of a closed list. In: a cell, the list. Out: the word as the list spells it, or a mistake.
-import { nameKey } from '../../match-header.js';
+import type { Called } from '../../columns/choice-words.js';
+import { headerKey, nameKey } from '../../match-header.js';
 import { findNearest, joinOr } from '../find-nearest.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 
-/** Finds a word of a list whatever its case, blanks and hyphens. */
-export function wordFinder<T extends string>(words: readonly T[]): (written: string) => T | undefined {
+/** Finds a word of a list whatever its case, blanks and hyphens; by what else it is called whatever its accents, too. */
+export function wordFinder<T extends string>(
+  words: readonly T[],
+  called?: Called<T>,
+): (written: string) => T | undefined {
   const byKey = new Map(words.map((word) => [nameKey(word), word]));
+  const others = new Map(
+    words.flatMap((word) => (called?.[word]?.split(', ') ?? []).map((other) => [headerKey(other), word])),
+  );
   const seen = new Map<string, T | undefined>();
   return (written) => {
     const known = seen.get(written);
     if (known !== undefined) return known;
-    const word = byKey.get(nameKey(written));
+    const word = byKey.get(nameKey(written)) ?? others.get(headerKey(written));
     if (word !== undefined) seen.set(written, word);
     return word;
   };
 }
 
 /** A cell that holds one word of a list. */
-export function choiceKind<T extends string>(noun: string, words: readonly T[]): CellKind<T> {
-  const find = wordFinder(words);
+export function choiceKind<T extends string>(
+  noun: string,
+  words: readonly T[],
+  called?: Called<T>,
+): CellKind<T> {
+  const find = wordFinder(words, called);
   return {
     noun,
     choices: words,

@@ -1,6 +1,8 @@
 // Checks: numbers with a unit and bounds. In: a cell. Out: a number inside its bounds, or a mistake.
 import type { ProblemCode } from '../../../problems/catalogue.js';
-import type { Unit } from '../../units.js';
+import { figureWords } from '../../columns/choice-words.js';
+import { headerKey } from '../../match-header.js';
+import { partNumber, type Unit } from '../../units.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { parseMeasure, parseNumber } from './parse-number.js';
 
@@ -14,6 +16,8 @@ interface NumberKind {
   readonly example: string;
   /** What the number is in; a cell may say so behind it. */
   readonly unit?: Unit;
+  /** What is counted: the cell may say so behind its number. */
+  readonly things?: ReadonlySet<string>;
   readonly whole?: boolean;
   /** 0 is refused unless it is allowed here. */
   readonly zero?: boolean;
@@ -32,9 +36,15 @@ export function numberKind(of: NumberKind): CellKind<number> {
 }
 
 function readNumber(cell: Written, of: NumberKind): number | Mistake {
-  const value = of.unit === undefined ? parseNumber(cell) : parseMeasure(cell, of.unit);
+  const value = of.unit === undefined ? parseNumber(withoutThings(cell, of)) : parseMeasure(cell, of.unit);
   if (value === undefined) return new Mistake(of.code, of.example);
   return value instanceof Mistake ? value : checkBounds(value, of);
+}
+
+/** `20 figures` is 20. */
+function withoutThings(cell: Written, { things }: NumberKind): Written {
+  const parted = things === undefined || typeof cell !== 'string' ? undefined : partNumber(cell);
+  return parted !== undefined && things?.has(headerKey(parted.suffix)) === true ? parted.number.trim() : cell;
 }
 
 /** The value itself, or the mistake in it. */
@@ -47,6 +57,9 @@ export function checkBounds(value: number, of: Omit<NumberKind, 'code'>): number
     return new Mistake('too-little', of.least[1]);
   return value;
 }
+
+/** As keys. */
+export const figureThings: ReadonlySet<string> = new Set(figureWords.split(', ').map(headerKey));
 
 const volume = { noun: 'a volume', code: 'not-a-volume', example: '12.5', unit: 'ml' } as const;
 const weight = { noun: 'a weight', code: 'not-a-weight', example: '31.2', unit: 'g' } as const;
@@ -134,6 +147,7 @@ export const rank = numberKind({
 });
 /** Figures that one item serves. */
 export const servedFigures = numberKind({
+  things: figureThings,
   noun: 'a number of figures',
   code: 'not-a-number',
   example: '200',

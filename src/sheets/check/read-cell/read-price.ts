@@ -1,5 +1,7 @@
 // Checks: prices. In: a cell, the currency of the settings sheet. Out: whole minor units, or a mistake.
 import { minorDigits, priceToMinor } from '../../../model/money.js';
+import { giftWords } from '../../columns/choice-words.js';
+import { headerKey } from '../../match-header.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { decimalOf } from './parse-number.js';
 
@@ -44,6 +46,17 @@ export function priceKind({ currency, locale }: PriceTerms): CellKind<number> {
 
 /** Until the settings are read nobody knows a currency. */
 export const anyPrice = priceKind({ currency: undefined, locale: 'en' });
+
+const gifts: ReadonlySet<string> = new Set(giftWords.split(', ').map(headerKey));
+
+/** What was paid: a price, or `gift`, of which nobody knows the worth. */
+export const paidKind = (price: CellKind<number>): CellKind<number | 'gift'> => ({
+  ...price,
+  read: (cell) => {
+    const isGift = typeof cell === 'string' && cell.length <= longest && gifts.has(headerKey(cell));
+    return isGift ? 'gift' : price.read(cell);
+  },
+});
 
 function readPrice(cell: Written, reading: Reading): number | Mistake {
   const { currency } = reading;

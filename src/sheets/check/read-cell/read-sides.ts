@@ -1,10 +1,14 @@
 // Checks: bases and boxes. In: `round 25`, `25x50`, `90x30x20`. Out: shapes in mm, or a mistake.
 import type { BaseShape, BoxSides } from '../../../model/figure.js';
+import { baseWords } from '../../columns/choice-words.js';
 import { type CellKind, Mistake, type Written } from './cell-kind.js';
 import { parseNumber } from './parse-number.js';
+import { wordFinder } from './read-choice.js';
 import { type Bound, checkBounds } from './read-number.js';
 
-const shapes = /^(round|square|oval|rectangle)?\s*([\d.,\sx×*]+?)\s*(?:mm)?$/i;
+const findShape = wordFinder(['round', 'square', 'oval', 'rectangle', 'none'], baseWords);
+/** The word for the shape stands in front or behind. */
+const shapes = /^(\p{L}{2,})?\s*([\d.,\sx×*]+?)\s*(?:mm)?\s*(\p{L}{2,})?$/iu;
 const longest = 60;
 
 interface SideLimits {
@@ -40,14 +44,17 @@ function readSides(text: string, limits: SideLimits): readonly number[] | Mistak
   return sides;
 }
 
-/** `round 25`, `square 20`, `25x50` or `oval 60x35`; the longer side comes first; `none` is no base. */
+/** `round 25`, `25mm round`, `square 20`, `25x50` or `oval 60x35`; the longer side comes first; `none` is no base. */
 function readBase(cell: Written): BaseShape | 'none' | Mistake {
   const text = typeof cell === 'string' && cell.length <= longest ? cell.trim() : '';
-  if (/^none$/i.test(text)) return 'none';
-  const [, shape = '', numbers] = shapes.exec(text) ?? [];
+  if (findShape(text) === 'none') return 'none';
+  const [, before, numbers, after] = shapes.exec(text) ?? [];
+  const word = before ?? after ?? '';
+  const shape = word === '' ? '' : findShape(word);
+  if (shape === undefined || (before !== undefined && after !== undefined)) return new Mistake('not-a-base');
   const sides = numbers === undefined ? undefined : readSides(numbers, ofBase);
   if (sides instanceof Mistake) return sides;
-  return shapeOf(shape.toLowerCase(), sides ?? []) ?? new Mistake('not-a-base');
+  return shapeOf(shape, sides ?? []) ?? new Mistake('not-a-base');
 }
 
 function shapeOf(shape: string, sides: readonly number[]): BaseShape | undefined {

@@ -165,7 +165,7 @@ describe('other plans', () => {
   it('does not call an unmet need nothing', () => {
     const [, , cash] = answerOf({ order: nothingOrdered, restock: undefined });
     expect(cash).toBe(
-      'What must I buy? Nothing on offer. In 24 of 100 armies like yours nothing runs out: no shop brings the 80% ' +
+      'What must I buy? 1 pot, without a shop. In 24 of 100 armies like yours nothing runs out: no shop brings the 80% ' +
         'asked for. No shop sells enough Rust hush (1 pot of 17 ml, unpriced).',
     );
   });

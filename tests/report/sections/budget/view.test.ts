@@ -25,6 +25,11 @@ describe('eight euros', () => {
     });
   });
 
+  it('go to whole units first, at what the chosen way to buy takes', () => {
+    expect(view?.lead).toContain('then whole units of the others, and last as many figures as can be had');
+    expect(view?.lead).toContain('What 80% sure takes over the likely needs is kept in proportion.');
+  });
+
   it('leave four of the second watch, for which 4.90 more would be wanted', () => {
     // 7.40 + 5.50 - 8.00 = 4.90.
     expect(view?.open).toEqual([

@@ -177,6 +177,10 @@ describe('cash against colour', () => {
     expect(shown.map((one) => one?.frontier === undefined)).toEqual([true, false]);
   });
 
+  it('says by which way to buy', () => {
+    expect(frontier?.caption).toContain('for each colour difference allowed, 80% sure');
+  });
+
   it('says why other paints may cost more', () => {
     const [own] = smallFrontier.points;
     if (own === undefined) throw new Error('no points');

@@ -1,6 +1,8 @@
 // How long the pots last: groups, amounts that fit one another, bars as shares of the need.
 import { describe, expect, it } from 'vitest';
 import { viewPlan } from '../../../../src/report/page/view.js';
+import { potWords } from '../../../../src/report/sections/pots/words.js';
+import { numberWords } from '../../../../src/report/words/word-numbers.js';
 import { changedPlan, smallPlan } from '../../a-small-plan.js';
 
 const { pots } = viewPlan(smallPlan, []);
@@ -45,22 +47,63 @@ describe('groups', () => {
 describe('amounts', () => {
   it.each([
     ['Rust hush', 'none of 4.1 ml'],
-    ['Nettle coat', '4 of 12 ml, runs out in 97 of 100'],
-    ['Pond wash', '17 of 12 ml, 12 ml of it on the way, runs out in 21 of 100'],
+    ['Nettle coat', 'to figure 6, in First watch, 4 of 12 ml, runs out in 97 of 100'],
+    [
+      'Pond wash',
+      'one time in ten to figure 16, in Second watch, 17 of 12 ml, 12 ml of it on the way, runs out in 21 of 100',
+    ],
     ['Chalk light', '16 of 1 ml, runs out in under 1 of 100'],
-    ['Lamp white', '0.8 of 2.6 ml'],
+    ['Lamp white', '0.8 ml, to keep 2.6 ml'],
   ])('%s: %s', (paint, text) => expect(rowOf(paint).says.join(', ').replaceAll('\u00a0', ' ')).toBe(text));
 
   it.each([
-    ['Rust hush', ['none', '', '4.1', '2.4 to 7.6', '', '4.1', '', '']],
-    ['Nettle coat', ['4.1', '2.0 to 6.2', '12.1', '7.3 to 22.4', '97%', '8.0', '', '2.6']],
-    ['Pond wash', ['17.3', '15.8 to 18.8', '12.2', '7.1 to 21.5', '21%', '', '5.1', '1.8']],
-    ['Chalk light', ['16.3', '', '0.9', '0.5 to 1.8', 'under 1%', '', '15.4', '2.6']],
-    ['Lamp white', ['0.82', '', '', '', '', '', '', '2.55']],
+    ['Rust hush', ['none', '', '4.1', '2.4 to 7.6', '', '4.1', '', '', '']],
+    [
+      'Nettle coat',
+      [
+        '4.1',
+        '2.0 to 6.2',
+        '12.1',
+        '7.3 to 22.4',
+        '97%',
+        '8.0',
+        '',
+        '2.6',
+        'to figure 6, in First watch (one time in ten to figure 3, in First watch)',
+      ],
+    ],
+    [
+      'Pond wash',
+      [
+        '17.3',
+        '15.8 to 18.8',
+        '12.2',
+        '7.1 to 21.5',
+        '21%',
+        '',
+        '5.1',
+        '1.8',
+        'for all (one time in ten to figure 16, in Second watch)',
+      ],
+    ],
+    ['Chalk light', ['16.3', '', '0.9', '0.5 to 1.8', 'under 1%', '', '15.4', '2.6', '']],
+    ['Lamp white', ['0.82', '', '', '', '', '', '', '2.55', '']],
   ])('in full: %s', (paint, amounts) => {
-    const { have, haveRange, need, needRange, chance, toBuy, left, keep } = fullOf(paint);
-    expect([have, haveRange, need, needRange, chance, toBuy, left, keep]).toEqual(amounts);
+    const { have, haveRange, need, needRange, chance, toBuy, left, keep, lasts } = fullOf(paint);
+    expect([have, haveRange, need, needRange, chance, toBuy, left, keep, lasts]).toEqual(amounts);
   });
+});
+
+describe('how far it lasts', () => {
+  const at = (figures: number, ofUnit: number) => ({ figures, unit: 'Second watch', ofUnit });
+  const lasts = (likely: ReturnType<typeof at> | undefined, low = likely) =>
+    potWords(numberWords(smallPlan.settings)).lasts({ likely, low });
+  it.each([
+    [at(0, 0), at(0, 0), 'for no figure'],
+    [at(10, 0), at(0, 0), 'to figure 10, before Second watch (one time in ten for no figure)'],
+    [at(11, 1), at(11, 1), 'to figure 11, in Second watch'],
+    [undefined, at(11, 1), 'for all (one time in ten to figure 11, in Second watch)'],
+  ])('%j, %j: %s', (likely, low, says) => expect(lasts(likely, low)).toBe(says));
 });
 
 describe('bars', () => {

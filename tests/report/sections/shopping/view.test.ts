@@ -12,6 +12,10 @@ const shoppingOf = (changes: Partial<Plan>) => viewPlan(changedPlan({ ...changes
 describe('the small order', () => {
   const { groups, bothTotal, lead } = shoppingOf({});
 
+  it('brings the shelf to its level after what the chosen way to buy takes', () => {
+    expect(groups.at(-1)?.says).toContain('back to its keep level after what 80% sure takes.');
+  });
+
   it('parts army and shelf', () => {
     expect(groups.map(({ title }) => title)).toEqual(['', 'For the shelf: €6.40']);
     expect(lead).toBe(
@@ -64,6 +68,14 @@ describe('the small order', () => {
     expect(shoppingOf(plan).groups[0]?.unmet[0]?.missing).toBe(
       '3 droppers of 17\u00a0ml like yours, €8.85; 36\u00a0ml missing',
     );
+  });
+
+  it('says in goes what is taken as likely for want of any offer', () => {
+    const missingOf = (aim: Plan['aim']) => shoppingOf({ aim }).groups[0]?.unmet[0]?.missing;
+    expect(missingOf({ policy: 'goes' })).toMatch(
+      /unpriced; 4\.1\u00a0ml missing, taken as likely: nobody sells it$/,
+    );
+    expect(missingOf({ policy: 'likely' })).toMatch(/4\.1\u00a0ml missing$/);
   });
 });
 

@@ -78,6 +78,12 @@ describe('the small staircase', () => {
     expect(view?.lead).toContain('by priority, First watch first; after the last one a second army follows');
   });
 
+  it('says by which way to buy', () => {
+    expect(view?.lead).toContain(
+      'What 80% sure takes over the likely needs of your army is kept in proportion',
+    );
+  });
+
   it('draws shares of twice the army and of the most cash', () => {
     // 7, 30 and 35 of 42 figures; 7.40, 12.90 and 16.40 of 16.40; the army is 21 of 42.
     const { risers = [], army } = view?.chart ?? {};

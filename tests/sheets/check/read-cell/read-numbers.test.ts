@@ -6,7 +6,6 @@ import { parseMeasure, parseNumber } from '../../../../src/sheets/check/read-cel
 import { doneStep, figureCount } from '../../../../src/sheets/check/read-cell/read-count.js';
 import { dateKind } from '../../../../src/sheets/check/read-cell/read-date.js';
 import { hexKind } from '../../../../src/sheets/check/read-cell/read-hex.js';
-import { leftKind } from '../../../../src/sheets/check/read-cell/read-left.js';
 import {
   baseHeight,
   density,
@@ -20,6 +19,7 @@ import {
 import { readOverride } from '../../../../src/sheets/check/read-cell/read-override.js';
 import { priceKind } from '../../../../src/sheets/check/read-cell/read-price.js';
 import { surePercentKind } from '../../../../src/sheets/check/read-cell/read-setting.js';
+import { leftsKind } from '../../../../src/sheets/check/read-cell/read-several.js';
 import { areaShare, mixShare } from '../../../../src/sheets/check/read-cell/read-share.js';
 import { baseKind, boxKind } from '../../../../src/sheets/check/read-cell/read-sides.js';
 import { longestSearched } from '../../../count-letters.js';
@@ -208,7 +208,7 @@ describe('cells that go on and on', () => {
     source: '',
   } as const;
   const readers = {
-    left: leftKind,
+    left: leftsKind,
     volume: potVolume,
     count: doneStep,
     share: areaShare,

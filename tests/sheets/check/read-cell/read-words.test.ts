@@ -5,7 +5,6 @@ import { choiceKind, yesKind } from '../../../../src/sheets/check/read-cell/read
 import { codeKind, rightCheckDigit } from '../../../../src/sheets/check/read-cell/read-code.js';
 import { dateKind } from '../../../../src/sheets/check/read-cell/read-date.js';
 import { hexKind } from '../../../../src/sheets/check/read-cell/read-hex.js';
-import { leftKind } from '../../../../src/sheets/check/read-cell/read-left.js';
 import { listKind, nameKind, readPart } from '../../../../src/sheets/check/read-cell/read-name.js';
 import { priceKind } from '../../../../src/sheets/check/read-cell/read-price.js';
 import {
@@ -13,6 +12,7 @@ import {
   localeKind,
   surePercentKind,
 } from '../../../../src/sheets/check/read-cell/read-setting.js';
+import { leftsKind } from '../../../../src/sheets/check/read-cell/read-several.js';
 import { baseKind, boxKind } from '../../../../src/sheets/check/read-cell/read-sides.js';
 
 describe('prices', () => {
@@ -248,7 +248,7 @@ describe('what is left', () => {
     ['7,5ML', { how: 'in ml', ml: 7.5 }],
     ['31.2 g', { how: 'in g', grams: 31.2 }],
   ])('%j', (written, reading) => {
-    expect(leftKind.read(written)).toEqual(reading);
+    expect(leftsKind.read(written)).toEqual(reading);
   });
 
   it.each([
@@ -260,7 +260,7 @@ describe('what is left', () => {
     ['a lot', 'not-a-reading', ''],
     ['7 spoons', 'not-a-reading', ''],
   ])('%j is questioned: %s', (written, code, expected) => {
-    expect(leftKind.read(written)).toMatchObject({ code, expected });
+    expect(leftsKind.read(written)).toMatchObject({ code, expected });
   });
 });
 

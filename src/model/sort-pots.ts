@@ -1,5 +1,5 @@
-// Stock: which pot is used first. In: pots of one paint. Out: the same in the order in which they are used up.
-import type { Pot } from '../model/sheets.js';
+// Model: which pot is used first. In: pots of one paint. Out: the same in the order in which they are used up.
+import type { Pot } from './sheets.js';
 
 /** Pots opened first (oldest opening first, then those begun without a date), then unopened, then those on their way. */
 export function sortPots(pots: readonly Pot[]): Pot[] {

@@ -1,7 +1,7 @@
 // A new row against the sheets: what it becomes, and what stops it.
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../../src/assumptions/registry.js';
-import { checkLogRow, placeCells } from '../../../src/sheets/append/check-log-row.js';
+import { checkLogRows, placeCells } from '../../../src/sheets/append/check-log-rows.js';
 import { makeTables, type SheetRows, shortRows } from '../check/make-tables.js';
 
 const known = { assumptions: registry, today: '2026-11-02' };
@@ -9,7 +9,12 @@ const known = { assumptions: registry, today: '2026-11-02' };
 function checkRow(typed: Readonly<Record<string, string>>, sheets: SheetRows = {}, file = 'log.csv') {
   const tables = makeTables({ ...shortRows, ...sheets });
   const cells = new Map(Object.entries({ date: '2026-03-01', ...typed }));
-  return checkLogRow({ tables, problems: [] }, { file, typed: cells }, known);
+  const {
+    ofRows,
+    elsewhere,
+    cells: checked,
+  } = checkLogRows({ tables, problems: [] }, { file, typed: [cells] }, known);
+  return { ofRow: ofRows, elsewhere, cells: checked?.[0] };
 }
 
 describe('a row that can be', () => {
