@@ -19,14 +19,17 @@ const precompile = (text) => handlebars.precompile(text, { strict: true });
 
 /** @param {string} root the checkout */
 export async function compileTemplates(root) {
-  const { page, partials, sheet } = await loadSources(root);
+  const { pages, partials } = await loadSources(root);
+  const listed = Object.entries(pages).map(
+    ([name, { page, sheet }]) => `${name}: { spec: ${precompile(page)}, sheet: ${JSON.stringify(sheet)} }`,
+  );
   return `import handlebars from 'handlebars/runtime.js';
-const page = ${precompile(page)};
+const pages = {${listed.join(',\n')}};
 const partials = {${partials.map(({ name, text }) => `${JSON.stringify(name)}: ${precompile(text)}`).join(',\n')}};
-export async function openTemplates() {
+export async function openTemplates(name) {
   const bars = handlebars.create();
-  for (const [name, spec] of Object.entries(partials)) bars.registerPartial(name, bars.template(spec));
-  return { bars, page: bars.template(page), sheet: ${JSON.stringify(sheet)} };
+  for (const [part, spec] of Object.entries(partials)) bars.registerPartial(part, bars.template(spec));
+  return { bars, page: bars.template(pages[name].spec), sheet: pages[name].sheet };
 }
 `;
 }

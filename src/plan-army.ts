@@ -114,7 +114,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     : undefined;
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
-  const ranges = sumUpArmy({ drawn, estimate, buyPerMl, ...pricesOfUse(costs) });
+  const ranges = sumUpArmy({ drawn, estimate, assumptions, buyPerMl, ...pricesOfUse(costs) });
 
   const demands = listDemands(estimate, assumptions);
   const table: Table = { ...shown, sheets, market, buying, coats, demands, stock, takeShelf };

@@ -16,6 +16,7 @@ export const potAssumptions: readonly Assumption[] = [
   define('density', [1.1, 1.2, 1.35], { unit: 'g/ml', ...memory('water-based colour') }),
   define('density of a wash', [0.98, 1, 1.05], { unit: 'g/ml', ...memory('mostly water') }),
   define('density in a can', [0.75, 0.8, 0.9], { unit: 'g/ml', ...memory('mostly solvent and propellant') }),
+  define('drop', 0.05, { unit: 'ml', mark: 'common practice', source: '20 drops to a millilitre' }),
   define('years of an opened pot', 5, {
     unit: 'years',
     ...memory('older ones are asked about, until they are counted'),

@@ -2,9 +2,13 @@
 import { open, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 
+const page = /^<!doctype html>[\s\S]* – Halfpot<\/title>/i;
+
 /** How our texts begin, also where a spreadsheet program has saved one anew. */
 const beginnings: ReadonlyMap<string, RegExp> = new Map([
-  ['report.html', /^<!doctype html>[\s\S]* – Halfpot<\/title>/i],
+  ['report.html', page],
+  ['shop.html', page],
+  ['bench.html', page],
   ['reorder.csv', /^"?for"?[,;\t]"?entry"?[,;\t]/],
   ['plan.json', /^\{\s*"version":/],
 ]);

@@ -1,7 +1,7 @@
 // Command line: the files of a plan. In: plan, view, sheets, problems. Out: names and contents in the order of writing.
 import type { planArmy } from '../plan-army.js';
 import { loadPageLibrary } from '../report/page/fill-templates.js';
-import { renderReport } from '../report/page/render-report.js';
+import { renderBench, renderReport, renderShop } from '../report/page/render-report.js';
 import type { ReportView } from '../report/page/view.js';
 import { describePlan } from '../report/plan-json/describe-plan.js';
 import { writePlanJson } from '../report/plan-json/write-plan-json.js';
@@ -17,6 +17,8 @@ import type { OutputFile } from './write-files.js';
 /** plan.json comes last: where it stands, the others stand too. */
 export const outputNames = [
   'report.html',
+  'shop.html',
+  'bench.html',
   'reorder.csv',
   'reorder.xlsx',
   'estimate.xlsx',
@@ -34,6 +36,8 @@ export async function renderFiles({ plan, view, sheets, problems }: Planned): Pr
   const reorder = viewReorder(plan);
   const contents: Readonly<Record<(typeof outputNames)[number], OutputFile['content']>> = {
     'report.html': await renderReport(view),
+    'shop.html': await renderShop(plan),
+    'bench.html': await renderBench(plan),
     'reorder.csv': writeReorderCsv(reorder),
     'reorder.xlsx': await writeReorderWorkbook(reorder),
     'estimate.xlsx': await writeEstimateWorkbook(viewEstimate(plan, sheets)),

@@ -105,6 +105,8 @@ function setByFlags(settings: Settings, wayToBuy: ReturnType<typeof readWayToBuy
 function fileList(folder: string): string[] {
   const says = [
     'open it in a browser',
+    'the shopping list for a phone',
+    'cards for the bench, four to a page',
     'the reorder list',
     'the same as a workbook',
     'the estimate, to try changes',

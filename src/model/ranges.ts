@@ -1,6 +1,6 @@
 // Model: how sure. What the draws say of needs, shelf, cost and cash, what the order promises, what weighings taught.
 // Volumes ml of usable paint; `...Minor` minor units, unrounded where a range.
-
+import type { BatchMl } from './bench.js';
 import type { IsoDate } from './sheets.js';
 import type { Job } from './work.js';
 
@@ -111,6 +111,8 @@ export interface Ranges {
   readonly useRemaining: Range;
   /** Cost of use of one figure of a job, whole scheme with extras. */
   readonly perFigure: ReadonlyMap<Job, Range>;
+  /** What the next batch takes, in the order of `job.remaining`; only of units with a card for the bench. */
+  readonly batches: ReadonlyMap<Job, readonly BatchMl[]>;
   /** What causes the spread of `lackMinor`, the greatest first. Empty where no draw lacks anything. */
   readonly doubts: readonly Doubt[];
   readonly remedies: readonly Remedy[];

@@ -1,5 +1,6 @@
 // Model: what follows from the plan's results, summed and compared for report and plan.json. Volumes ml; `...Minor` is money
 // in minor units, whole where it is cash; shares and chances 0 to 1.
+import type { BenchSums } from './bench.js';
 import type { CoatReason } from './colour.js';
 import type { FrontierChoice, FrontierPoint } from './frontier.js';
 import type { Amount, ExactMinor } from './money.js';
@@ -230,12 +231,14 @@ export interface Summary {
   readonly restock: OrderSums | undefined;
   /** Both orders together. */
   readonly cashMinor: number;
+  readonly pots: number;
   /** Undefined for an army of nobody. */
   readonly stairs: StairSums | undefined;
   readonly budget: BudgetSums | undefined;
   readonly coats: CoatSums;
   readonly colours: ColourSums;
   readonly doubts: DoubtSums;
+  readonly bench: BenchSums;
   /** Of the minutes. */
   readonly timeTrust: Trust;
   /** The unit that is painted first; undefined for an army of nobody. */

@@ -1,10 +1,11 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
-
+import type { Assumptions } from '../model/assumption.js';
 import { chanceOf, rangeAbout, rangeOf } from '../model/quantiles.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate, Job } from '../model/work.js';
 import type { DrawnArmy, DrawnPaint } from './draw-army.js';
+import { drawBatches } from './draw-batches.js';
 import { chanceMet } from './fill-shelf.js';
 import { sumTerms } from './list-terms.js';
 import { openRanking, type Ranking } from './rank-doubts.js';
@@ -15,6 +16,7 @@ const tight = { from: 0.01, to: 0.99 };
 export interface SumUpInputs {
   readonly drawn: DrawnArmy;
   readonly estimate: Estimate;
+  readonly assumptions: Assumptions;
   /** Minor units a ml of paint used; 0 where unpriced. */
   readonly usePerMl: (paint: string) => number;
   /** Minor units a ml of paint bought; undefined where nobody knows. */
@@ -38,6 +40,7 @@ export function sumUpArmy(inputs: SumUpInputs): Ranges {
     useWhole: shift(rangeOfCost(inputs, 'lines'), extras.whole),
     useRemaining: shift(rangeOfCost(inputs, 'remaining'), extras.remaining),
     perFigure: rangeFigures(inputs),
+    batches: drawBatches(estimate, inputs),
     doubts: hasLack ? ranking.doubtsOf(lack) : [],
     remedies: hasLack ? ranking.remediesFor(lack) : [],
   };

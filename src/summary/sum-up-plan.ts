@@ -4,6 +4,7 @@ import type { Summary } from '../model/summary.js';
 import { judgeLasting } from './judge-lasting.js';
 import { judgePromise } from './judge-promise.js';
 import { lookAhead } from './look-ahead.js';
+import { sumBench } from './sum-bench.js';
 import { sumBudget } from './sum-budget.js';
 import { sumChoices } from './sum-choices.js';
 import { sumCoats } from './sum-coats.js';
@@ -27,6 +28,10 @@ export function sumUpPlan(results: PlanResults): Summary {
     assumptions: new Map(assumptions.map((one) => [one.name, one])),
     asLikely: buying.chosen?.asLikely ?? [],
   };
+  const sums = {
+    order: sumOrder(order, shelf),
+    restock: restock === undefined ? undefined : sumOrder(restock, { ...shelf, asLikely: [] }),
+  };
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,
   );
@@ -39,14 +44,15 @@ export function sumUpPlan(results: PlanResults): Summary {
     ahead: lookAhead(results),
     promise: judgePromise(results),
     buying,
-    order: sumOrder(order, shelf),
-    restock: restock === undefined ? undefined : sumOrder(restock, { ...shelf, asLikely: [] }),
+    ...sums,
     cashMinor: order.totalMinor + (restock?.totalMinor ?? 0),
+    pots: sums.order.pots + (sums.restock?.pots ?? 0),
     stairs: sumStairs(results.stairs, order, results.figureCount),
     budget: sumBudget(results.budget),
     coats: sumCoats({ ...results, jobs: estimate.jobs.keys() }),
     colours: sumColours(results),
     doubts: sumDoubts(ranges, learned),
+    bench: sumBench(shelf),
     timeTrust: trustTime(estimate.jobs, assumptions),
     firstUnit: first?.unit,
     isPostageKnown: !defaults.some(({ sheet, column }) => sheet === 'shops' && column === 'postage'),

@@ -14,7 +14,15 @@ import { planVersion } from '../../src/report/plan-json/plan-version.js';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
-const names = ['estimate.xlsx', 'plan.json', 'reorder.csv', 'reorder.xlsx', 'report.html'];
+const names = [
+  'bench.html',
+  'estimate.xlsx',
+  'plan.json',
+  'reorder.csv',
+  'reorder.xlsx',
+  'report.html',
+  'shop.html',
+];
 const sample = 'sample-data/low-sluice';
 const date = ['--date', '2026-11-01'];
 
@@ -265,6 +273,8 @@ describe('where files may go', () => {
 
   it.each([
     ['report.html', '<!doctype html><title>Our club</title>'],
+    ['shop.html', '<!doctype html><title>Our shop</title>'],
+    ['bench.html', '<!doctype html><title>Our bench</title>'],
     ['reorder.csv', 'paint,pots\nOat,2\n'],
     ['plan.json', '{ "name": "my plan" }'],
     ['estimate.xlsx', 'a workbook of another program'],

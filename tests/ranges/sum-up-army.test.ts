@@ -20,7 +20,8 @@ function sumUp(
   const stock = takeStock(sheets, estimate.needs, assumptions);
   const beliefs = { assumptions, joint: undefined };
   const drawn = drawArmy({ estimate, stock, beliefs }, { draws: 10_000, seed: 1 });
-  const ranges = sumUpArmy({ drawn, estimate, usePerMl: () => perMl, buyPerMl: () => perMl, extras });
+  const prices = { usePerMl: () => perMl, buyPerMl: () => perMl, extras };
+  const ranges = sumUpArmy({ drawn, estimate, assumptions, ...prices });
   return { estimate, drawn, ranges };
 }
 

@@ -1,6 +1,8 @@
 // How sure the small plan is. Nothing is drawn here: ranges and chances are set by hand so that each case has one, in states
 // that fit them (`enough` up to a tenth, `tight` to a half); what is to be bought stands in a-small-shelf.ts.
+import type { BatchMl } from '../../src/model/bench.js';
 import type { Chance, Doubt, Learned, PaintRange, Promised, Range, Ranges } from '../../src/model/ranges.js';
+import type { Job } from '../../src/model/work.js';
 import { ram, wardens } from './a-small-army.js';
 
 const range = (low: number, high: number): Range => ({ low, high });
@@ -16,6 +18,12 @@ interface Known {
 const paint = (name: string, { needMl, haveMl, short, doubts = [] }: Known): [string, PaintRange] => [
   name,
   { needMl, haveMl, chanceShort: chance(short), doubts },
+];
+
+/** Both next batches are all that is left of their jobs, so that what is likely is what the lines put out. */
+const batchOf = (job: Job, figures: number, highs: readonly number[]): [Job, readonly BatchMl[]] => [
+  job,
+  job.remaining.map(({ putOutMl }, at) => ({ figures, likelyMl: putOutMl, highMl: highs[at] ?? putOutMl })),
 ];
 
 /** Cost of use of a figure: wardens 43.55 cents, the ram 39.3; of the army 910.3, still to be used 874.3. */
@@ -52,6 +60,7 @@ export const smallRanges: Ranges = {
   lackMinor: range(90, 520),
   useWhole: range(640, 1340),
   useRemaining: range(610, 1290),
+  batches: new Map([batchOf(wardens, 10, [48, 9.6, 9.7, 0.81, 0.13]), batchOf(ram, 1, [6.6])]),
   perFigure: new Map([
     [wardens, range(30.4, 64.2)],
     [ram, range(22.6, 68.9)],

@@ -17,6 +17,8 @@ beforeAll(() => {
 /** What an earlier plan left, cut short: it begins as ours do. */
 const old: Readonly<Record<(typeof outputNames)[number], string>> = {
   'report.html': '<!doctype html><title>Old – Halfpot</title>\n',
+  'shop.html': '<!doctype html><title>Old list – Halfpot</title>\n',
+  'bench.html': '<!doctype html><title>Old cards – Halfpot</title>\n',
   'reorder.csv': 'for,entry,shop\n',
   'reorder.xlsx': 'old workbook\n',
   'estimate.xlsx': 'old estimate\n',

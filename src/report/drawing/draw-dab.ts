@@ -16,6 +16,13 @@ export function drawSwatch(hex: string): string {
   return `<svg class="swatch" aria-hidden="true"><use href="#swatch" ${fill}/>${cross}</svg>`;
 }
 
+/** A paint's colour as a field to hold a lid against; crossed out where no sheet gives one. */
+export function drawLid(hex: string): string {
+  const fill = hex === '' ? 'class="no-colour"' : `fill="${escapeMarkup(hex)}"`;
+  const cross = hex === '' ? '<path d="M0 16L16 0"/>' : '';
+  return `<svg class="lid" viewBox="0 0 16 16" aria-hidden="true"><rect width="16" height="16" ${fill}/>${cross}</svg>`;
+}
+
 /** Pixels of the drawing: likely stands in its middle, drawn by the stylesheet. */
 const middle = 36;
 

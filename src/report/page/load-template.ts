@@ -1,15 +1,30 @@
-// Report HTML: the only file access of the report. In: nothing. Out: templates, stylesheet and script as text, and the
-// hashes by which a page lets in these two and nothing else.
+// Report HTML: the only file access of the report. In: nothing. Out: templates, stylesheet and script of each page as text, and
+// the hashes by which a page lets in these two and nothing else.
 import { createHash } from 'node:crypto';
 import { readdir, readFile } from 'node:fs/promises';
 
-/** The frame, read before the sections; and what holds for a width or for paper, read after them. Later rules win. */
+/** The report's frame, read before the sections; and what holds for a width or for paper, read after them. Later rules win. */
 const [firstFolder, lastFolder] = ['page', 'widths'];
 
-export interface Templates {
+/** Pages beside the report, each in a folder of its own. */
+const smallPages = ['shop', 'bench'] as const;
+export type PageName = 'report' | (typeof smallPages)[number];
+const pageNames: readonly PageName[] = ['report', ...smallPages];
+
+/** What small pages have in common, and what they have from the report. */
+const [smallFolder, sharedFile] = ['small', 'page/1-pigments.css'];
+
+/** How ticks are kept, for all pages alike. */
+const ticksFolder = 'ticks';
+
+interface PageFiles {
   readonly page: string;
-  readonly partials: readonly { readonly name: string; readonly text: string }[];
   readonly sheet: PageSheet;
+}
+
+export interface Templates {
+  readonly pages: Readonly<Record<PageName, PageFiles>>;
+  readonly partials: readonly { readonly name: string; readonly text: string }[];
 }
 
 /** What goes into the page as it is, beside its source for a Content-Security-Policy. */
@@ -23,30 +38,44 @@ export interface PageSheet {
 /** templates/ of the checkout, from here. */
 const ownFolder = (): URL => new URL('../../../templates/', import.meta.url);
 
-/**
- * Reads templates/ of this package, or another folder like it: a folder for each section, named like that of its view, with
- * its template, style and script, and one for the frame. Each file is found by its name's end, in the order of names.
- */
-export async function loadTemplates(folder = ownFolder()): Promise<Templates> {
-  const files = await listFiles(folder);
-  const read = async (end: string) =>
-    Promise.all(
-      files
-        .filter((file) => file.endsWith(end))
-        .map(async (file) => ({ name: nameOf(file), text: await readFile(new URL(file, folder), 'utf8') })),
-    );
-  const [markup, looks, acts] = await Promise.all([read('.hbs'), read('.css'), read('.js')]);
-  const page = markup.find(({ name }) => name === frame);
-  if (page === undefined) throw new Error(`${folder} holds no ${frame}.hbs`);
-  const partials = markup
-    .filter((one) => one !== page)
-    .map(({ name, text }) => ({ name, text: withoutEnds(text) }));
-  return { page: page.text, partials, sheet: sheetOf(looks.map(textOf), acts.map(textOf)) };
+interface TemplateFile {
+  /** Folder and name. */
+  readonly file: string;
+  readonly text: string;
 }
 
-const frame = 'report';
+/**
+ * Reads templates/ of this package, or another folder like it: a folder for each section of the report, named like that of its
+ * view, with its template, style and script, one for the report's frame, one for each small page. Each file is found by its
+ * name's end, in the order of names.
+ */
+export async function loadTemplates(folder = ownFolder()): Promise<Templates> {
+  const names = (await listFiles(folder)).filter((file) => /\.(hbs|css|js)$/.test(file));
+  const files = await Promise.all(
+    names.map(async (file) => ({ file, text: await readFile(new URL(file, folder), 'utf8') })),
+  );
+  const markup = files.filter(({ file }) => file.endsWith('.hbs'));
+  const pageOf = (name: PageName): PageFiles => {
+    const page = markup.find(({ file }) => nameOf(file) === name);
+    if (page === undefined) throw new Error(`${folder} holds no ${name}.hbs`);
+    return { page: page.text, sheet: sheetOf(files.filter(({ file }) => isOf(name, file))) };
+  };
+  return {
+    pages: { report: pageOf('report'), shop: pageOf('shop'), bench: pageOf('bench') },
+    partials: markup
+      .filter(({ file }) => pageNames.every((name) => nameOf(file) !== name))
+      .map(({ file, text }) => ({ name: nameOf(file), text: withoutEnds(text) })),
+  };
+}
 
-const textOf = ({ text }: { readonly text: string }): string => text;
+/** Whether a style or script is one of a page's. */
+function isOf(page: PageName, file: string): boolean {
+  const folder = file.slice(0, file.indexOf('/'));
+  if (folder === ticksFolder) return true;
+  const isSmall = folder === smallFolder || smallPages.some((one) => one === folder);
+  if (page === 'report') return !isSmall;
+  return file === sharedFile || folder === smallFolder || folder === page;
+}
 
 /** `costs/cost-tables.hbs` is the part `cost-tables`. */
 const nameOf = (file: string): string => file.slice(file.lastIndexOf('/') + 1, file.lastIndexOf('.'));
@@ -66,7 +95,10 @@ async function listFiles(folder: URL): Promise<string[]> {
   return lists.flat();
 }
 
-const placeOf = (section: string): number => (section === firstFolder ? 0 : section === lastFolder ? 2 : 1);
+const firstFolders = [firstFolder, smallFolder];
+
+const placeOf = (section: string): number =>
+  firstFolders.includes(section) ? 0 : section === lastFolder ? 2 : 1;
 
 /** HTML lets these ends and quotes be left out (sections 13.1.2.3, 13.1.2.4); in a long report they are a tenth of all bytes. */
 const withoutEnds = (html: string): string =>
@@ -75,9 +107,10 @@ const withoutEnds = (html: string): string =>
     .replace(/<\/(td|th|li|dt|dd)>/g, '')
     .replace(/ scope="(\w+)"/g, ' scope=$1');
 
-function sheetOf(looks: readonly string[], acts: readonly string[]): PageSheet {
-  const stylesheet = withoutRemarks(looks.join('\n'));
-  const script = `(() => {\n'use strict';\n${acts.map(withoutNotes).join('\n')}})();`;
+function sheetOf(files: readonly TemplateFile[]): PageSheet {
+  const textsOf = (end: string) => files.flatMap(({ file, text }) => (file.endsWith(end) ? [text] : []));
+  const stylesheet = withoutRemarks(textsOf('.css').join('\n'));
+  const script = `(() => {\n'use strict';\n${textsOf('.js').map(withoutNotes).join('\n')}})();`;
   return { stylesheet, styleSource: sourceOf(stylesheet), script, scriptSource: sourceOf(script) };
 }
 

@@ -17,6 +17,8 @@ const frame = {
     use: 'Figures',
     weigh: 'Trust',
     sheets: 'Sheets',
+    bench: 'Bench cards',
+    shop: 'Shopping list',
     everything: 'Print everything',
   },
   made: 'Made by Halfpot from your own sheets. Nothing here was sent anywhere.',

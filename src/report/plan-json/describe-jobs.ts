@@ -1,4 +1,5 @@
 // plan.json: units, and the jobs that they share. In: units with job, cost and time. Out: entries with rounded numbers.
+import type { JobBench } from '../../model/bench.js';
 import { type Amount, type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
 import type { Plan, UnitCost } from '../../model/plan.js';
 import type { JobSummary } from '../../model/summary.js';
@@ -51,7 +52,10 @@ export function describeJobs(plan: Plan): DocumentJob[] {
     const [cost, sums, minutes] = [costOf.get(job), summary.jobs.get(job), timeOf.get(job)];
     if (cost === undefined || sums === undefined || minutes === undefined) return [];
     const time = describeJobTime(minutes);
-    return [{ ...describeJob({ job, units, cost, sums }, plan), time, lines: describeLines(cost, plan) }];
+    const bench = describeBench(summary.bench.jobs.get(job));
+    return [
+      { ...describeJob({ job, units, cost, sums }, plan), time, bench, lines: describeLines(cost, plan) },
+    ];
   });
 }
 
@@ -67,7 +71,7 @@ interface CountedJob {
 function describeJob(
   { job, units, cost: { use, figuresPriceMinor }, sums }: CountedJob,
   { ranges, settings: { currency } }: Plan,
-): Omit<DocumentJob, 'time' | 'lines'> {
+): Omit<DocumentJob, 'time' | 'bench' | 'lines'> {
   const { figure, scheme, count, batch, done, unfinished, notPainted } = job;
   const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
   const likely = use.perFigure.exactMinor.toNumber();
@@ -102,6 +106,20 @@ function describeJob(
     biggestDoubt: sums.trust.biggestDoubt,
   };
 }
+
+const describeBench = (bench: JobBench | undefined): DocumentJob['bench'] =>
+  bench === undefined
+    ? null
+    : {
+        ...{ batch: bench.batch, batches: bench.batches, figures: bench.figures },
+        steps: bench.steps.map(({ step, zone, layer, figures, coats, driesMin, startNext, paints }) => ({
+          ...{ step, zone, layer, figures, coats, driesMin, startNext },
+          paints: paints.map(({ paint, isSwap, coatMl, coatHighMl, drops, highDrops }) => ({
+            ...{ paint, isSwap, coatMl: roundNumber(coatMl), coatHighMl: roundNumber(coatHighMl) },
+            ...{ drops: drops ?? null, highDrops: highDrops ?? null },
+          })),
+        })),
+      };
 
 function describeLines({ job, use }: UnitCost, { settings }: Plan): DocumentJob['lines'] {
   const unpriced: Amount = { exactMinor: exactMinor(0), atLeast: true };

@@ -55,6 +55,34 @@ const line = z.object({
 const part = (says: string) =>
   z.object({ name: text(says), useCost: cost('On one figure, the whole scheme.'), atLeast });
 
+const benchPaint = z.object({
+  paint: text('Name of the paint.'),
+  isSwap: yesNo('True where it goes on instead of the paint that the scheme names.'),
+  coatMl: ml('To put out for one coat.'),
+  coatHighMl: ml('Enough for it nine times in ten.'),
+  drops: whole('The same in drops; null for what is sprayed or spread.').nullable(),
+  highDrops: whole('Enough nine times in ten; null for what is sprayed or spread.').nullable(),
+});
+
+const bench = z.object({
+  batch: whole('Which of its batches comes next, from 1.'),
+  batches: whole('How many it has in all.'),
+  figures: whole('Figures in it.'),
+  steps: list(
+    z.object({
+      step: whole('Number of the step.'),
+      zone: text('What is painted.'),
+      layer: z.enum(layers).describe('What goes on.'),
+      figures: whole('How many of the batch still lack it.'),
+      coats: number('How many coats.'),
+      driesMin: number('How long a coat dries, in minutes.'),
+      startNext: yesNo('True where it dries long and the batch has nothing else to be painted meanwhile.'),
+      paints: list(benchPaint, 'Its paint, or those of its mix.'),
+    }),
+    'In order.',
+  ),
+});
+
 export const job = z.object({
   figure: text('Name of the figure.'),
   scheme: text('Name of the scheme.'),
@@ -89,5 +117,8 @@ export const job = z.object({
   mark,
   biggestDoubt,
   time: jobTime.describe('How long one unit takes.'),
+  bench: bench
+    .nullable()
+    .describe('The next batch; null for a finished job and one whose units wait longest.'),
   lines: list(line, 'Work still to be done on one unit, in step order.'),
 });

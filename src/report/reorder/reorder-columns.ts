@@ -1,5 +1,4 @@
-// Export: the columns of the reorder list. In: a row. Out: what stands in it, how it looks; reorder.csv and reorder.xlsx
-// have the same columns.
+// Export: the columns of reorder.csv, some of which reorder.xlsx has too. In: a row. Out: what stands in it, how it looks.
 import type { ReorderRow } from './list-reorder-rows.js';
 import { reorderWords } from './words.js';
 
@@ -9,8 +8,8 @@ type ColumnKey = keyof typeof reorderWords.columns;
 interface ReorderColumn {
   readonly key: ColumnKey;
   readonly kind: 'text' | 'code' | 'number' | 'money';
-  /** Of the sheet, in characters, at the least; undefined: only CSV has it, for the sheet's amounts name their currency. */
-  readonly width: number | undefined;
+  /** Of a worksheet, in characters, at the least. */
+  readonly width: number;
   /** Undefined or '': blank. */
   readonly value: (row: ReorderRow, currency: string) => string | number | undefined;
 }
@@ -29,8 +28,13 @@ export const reorderColumns: readonly ReorderColumn[] = [
   { key: 'pots', kind: 'number', width: 6, value: ({ pots }) => pots },
   { key: 'offers', kind: 'number', width: 7, value: ({ offers }) => offers },
   { key: 'price', kind: 'money', width: 13, value: ({ priceMinor }) => priceMinor },
-  { key: 'cost', kind: 'money', width: 14, value: ({ cost }) => cost?.minor },
-  { key: 'currency', kind: 'text', width: undefined, value: ({ cost }, currency) => cost && currency },
+  { key: 'cost', kind: 'money', width: 14, value: ({ costMinor }) => costMinor },
+  {
+    key: 'currency',
+    kind: 'text',
+    width: 8,
+    value: ({ costMinor }, currency) => (costMinor === undefined ? undefined : currency),
+  },
   { key: 'code', kind: 'code', width: 15, value: ({ code }) => code },
   { key: 'coversMl', kind: 'number', width: 10, value: ({ coversMl }) => coversMl },
   { key: 'overMl', kind: 'number', width: 13, value: ({ overMl }) => overMl },

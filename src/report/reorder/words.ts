@@ -1,9 +1,11 @@
 // Reorder list: its English, in names of columns and in cells. In: sums as text. Out: text.
+import type { OrderedPot } from '../../model/order.js';
 import type { Container } from '../../model/words.js';
+import { formOf } from '../words/form-of.js';
 import { sharedWords } from '../words/words.js';
 
 export const reorderWords = {
-  /** As reorder.csv has them; the sheet begins each with a capital. */
+  /** As reorder.csv has them; worksheets begin each with a capital. */
   columns: {
     for: 'for',
     entry: 'entry',
@@ -12,8 +14,10 @@ export const reorderWords = {
     paint: 'paint',
     sizeMl: 'size ml',
     container: 'container',
-    pots: 'pots',
-    offers: 'offers',
+    pots: 'pots in all',
+    offers: 'how many',
+    inIt: 'what is in it',
+    bought: 'bought',
     price: 'price',
     cost: 'cost',
     currency: 'currency',
@@ -35,6 +39,14 @@ export const reorderWords = {
     noShop: 'without a shop',
     waits: 'waits',
   },
+  /** `Oat, 2 droppers of 17 ml` */
+  inIt: ({
+    paint,
+    count,
+    container,
+    sizeMl,
+  }: Pick<OrderedPot, 'paint' | 'count' | 'container' | 'sizeMl'>): string =>
+    `${paint}, ${count} ${formOf(count, ...sharedWords.containers[container])} of ${sizeMl} ml`,
   container: (of: Container): string => sharedWords.containers[of][0],
   /** Where the pot of a row without a shop comes from. */
   alike: {
@@ -42,7 +54,8 @@ export const reorderWords = {
     unpriced: 'another like yours, without a price',
     usual: 'never owned: the usual size, without a price',
   },
-  sheet: 'reorder',
+  /** Worksheets beside those of the shops. */
+  sheets: { sums: 'sums', leftOut: 'in no order' },
 
   notProved: (above: string): string =>
     `not proved to be the cheapest: at most ${above} above the best possible`,

@@ -56,6 +56,12 @@ export const sharedWords = {
     tube: ['tube', 'tubes'],
     can: ['can', 'cans'],
   } satisfies Record<Container, readonly [one: string, many: string]>,
+  whom: { army: 'For this army', shelf: 'For the shelf' },
+  nothingToBuy: (isUnmet: boolean): string =>
+    isUnmet ? 'No shop in your sheets has what is missing.' : 'Nothing to buy.',
+  noShop: 'Without a shop',
+  /** Beside a box of the list to buy, for who can't see it. */
+  bought: (offer: string): string => `Bought: ${offer}`,
 
   /** The end of a list that is cut short. */
   rest: (count: number): string => `${count} more`,

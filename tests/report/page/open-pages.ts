@@ -1,6 +1,7 @@
 // Reports in a real browser. In: plans or HTML. Out: pages of Chromium without a network, with all that they ask for and
 // complain of.
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -20,8 +21,8 @@ export interface Visit {
 
 export interface Pages {
   readonly browser: Browser;
-  /** Writes a report; gives its address. */
-  readonly write: (name: string, plan: Plan) => Promise<string>;
+  /** Writes a report, or another page of a plan; gives its address. */
+  readonly write: (name: string, plan: Plan, render?: (plan: Plan) => Promise<string>) => Promise<string>;
   readonly visit: (url: string, options?: BrowserContextOptions) => Promise<Visit>;
   readonly close: () => Promise<void>;
 }
@@ -37,9 +38,9 @@ export async function openPages(): Promise<Pages> {
   const folder = mkdtempSync(join(tmpdir(), 'halfpot-page-'));
   return {
     browser,
-    write: async (name, plan) => {
+    write: async (name, plan, render = (one) => renderReport(viewPlan(one, []))) => {
       const path = join(folder, name);
-      writeFileSync(path, await renderReport(viewPlan(plan, [])));
+      writeFileSync(path, await render(plan));
       return pathToFileURL(path).href;
     },
     visit: (url, options) => visit(browser, url, options),
@@ -48,6 +49,21 @@ export async function openPages(): Promise<Pages> {
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe finds by WCAG 2.2 AA and good practice; the page must be visited with `bypassCSP`. */
+export async function findViolations(page: Page): Promise<string[]> {
+  await page.addScriptTag({ content: axe });
+  return page.evaluate(async () => {
+    const { axe: tool } = window as unknown as {
+      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations } = await tool.run({ runOnly: { type: 'tag', values: tags } });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
 }
 
 /** Opens every fold. */

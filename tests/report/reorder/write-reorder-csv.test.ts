@@ -23,7 +23,7 @@ function readBack(view: ReorderView): Record<string, string>[] {
 describe('writeReorderCsv', () => {
   it('gives exactly these bytes', () => {
     const head =
-      'for,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,needed,plan of,note';
+      'for,entry,shop,offer,paint,size ml,container,pots in all,how many,price,cost,currency,code,covers ml,left over ml,missing ml,needed,plan of,note';
     expect(writeReorderCsv(reorderExample).split('\r\n')).toEqual([
       `\ufeff${head}`,
       'army,pot,The Eel Trap,Oat 17 ml,Oat,17,dropper,2,2,3.35,6.70,EUR,"0230471200207",20.1,12.54,,0.93,,',
@@ -58,7 +58,7 @@ describe('writeReorderCsv', () => {
         .split('\r\n')
         .slice(0, 8),
     ).toEqual([
-      '\ufefffor;entry;shop;offer;paint;size ml;container;pots;offers;price;cost;currency;code;covers ml;left over ml;missing ml;needed;plan of;note',
+      '\ufefffor;entry;shop;offer;paint;size ml;container;pots in all;how many;price;cost;currency;code;covers ml;left over ml;missing ml;needed;plan of;note',
       'army;pot;The Eel Trap;Oat 17 ml;Oat;17;dropper;2;2;3,35;6,70;EUR;"0230471200207";20,1;12,54;;0,93;;',
       'army;pot;The Eel Trap;Earth set;Slate;17;dropper;1;1;12,99;12,99;EUR;;0,01;16,32;;;;',
       'army;pot;The Eel Trap;Earth set;"Rust, dark";12,5;dropper;1;;;;;;0;12;;;;',

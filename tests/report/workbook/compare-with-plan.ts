@@ -50,7 +50,7 @@ function compareAreas(book: Recalculated, { estimate }: Plan, expectNear: Expect
 /** Units by recipe: those of one figure and scheme, or one alone that the log knows. */
 function groupUnits(book: Recalculated, plan: Plan): Map<unknown, UnitCost[]> {
   const groups = new Map<unknown, UnitCost[]>();
-  for (const [at, { recipe }] of book.rows('units').entries()) {
+  for (const [at, { job: recipe }] of book.rows('units').entries()) {
     const one = plan.costs.units[at];
     if (one !== undefined) groups.set(recipe, [...(groups.get(recipe) ?? []), one]);
   }
@@ -60,7 +60,7 @@ function groupUnits(book: Recalculated, plan: Plan): Map<unknown, UnitCost[]> {
 function compareLines(book: Recalculated, plan: Plan, how: How): void {
   const rows = book.rows('lines');
   for (const [recipe, units] of groupUnits(book, plan)) {
-    const mine = rows.filter((row) => row.recipe === recipe);
+    const mine = rows.filter((row) => row.job === recipe);
     const lines = units[0]?.job.lines ?? [];
     how.expectNear(mine.length, lines.length, `lines of recipe ${recipe}`);
     for (const [at, line] of lines.entries()) {

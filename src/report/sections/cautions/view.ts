@@ -1,6 +1,6 @@
 // Report view: cautions that the plan calls for. In: the plan's list. Out: sentences, common practice of safe work.
 import type { Caution } from '../../../model/plan.js';
-import { type CautionBlock, type CautionWords, cautionWords } from './words.js';
+import { type CautionBlock, type CautionWords, cautionWords } from '../../words/word-cautions.js';
 
 export interface CautionsView extends Pick<CautionWords, 'labels'> {
   readonly blocks: readonly CautionBlock[];

@@ -12,6 +12,8 @@ export interface ShoppingLine {
   readonly offer: string;
   /** Beside its box, for who can't see the table. */
   readonly tick: string;
+  /** Its cost in minor units, by which its tick is known again. */
+  readonly minor: number;
   readonly count: string;
   readonly price: string;
   readonly cost: string;
@@ -45,6 +47,7 @@ export function viewLine(line: ReorderLine, shop: ReorderShop, inputs: LineInput
   return {
     offer: line.offer,
     tick: texts.tick(line.offer),
+    minor: line.costMinor,
     count: words.count(line.count),
     price: words.money(line.priceMinor),
     cost: words.money(line.costMinor),

@@ -9,6 +9,7 @@ import { hexOf } from '../../words/hex-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
+import { wordGoods } from '../../words/word-goods.js';
 import { listNeeded, type NeededRow } from '../../words/word-needed.js';
 import { wordMore, wordProof } from '../../words/word-proof.js';
 import { type LineInputs, type ShoppingLine, viewLine } from './view-line.js';
@@ -130,17 +131,12 @@ function viewGroup(group: ReorderGroup, inputs: LineInputs): ShoppingGroup {
 const armyPays = ({ order }: Plan, shop: string): boolean => order.bills.some((bill) => bill.shop === shop);
 
 function viewShop(shop: ReorderShop, whom: ReorderGroup['for'], inputs: LineInputs): ShoppingShop {
-  const { plan, words, texts } = inputs;
-  const { more, free, unknown } = texts.noPostage;
-  const none = plan.summary.isPostageKnown ? free : unknown;
+  const { plan, words } = inputs;
   const isMore = whom === 'shelf' && armyPays(plan, shop.shop);
   return {
     shop: shop.shop,
     lines: shop.lines.map((line) => viewLine(line, shop, inputs)),
-    sums: texts.sums(
-      words.money(shop.goodsMinor),
-      shop.postageMinor === 0 ? (isMore ? more : none) : texts.postage(shop),
-    ),
+    sums: wordGoods(shop, { isMore, isPostageKnown: plan.summary.isPostageKnown }, words),
     total: words.money(shop.totalMinor),
     note: shop.note,
   };

@@ -4,7 +4,7 @@ import type { Order, ShopBill } from '../../../model/order.js';
 import type { Alike, OtherWay } from '../../../model/order-sums.js';
 import type { ReorderGroup, ReorderLine, ReorderPot } from '../../reorder/view-reorder.js';
 import { wordAim } from '../../words/word-aim.js';
-import { wordAlike } from '../../words/word-alike.js';
+import { wordAlike, wordPots } from '../../words/word-alike.js';
 import { nameOf } from '../../words/word-name.js';
 import { wordNeeded } from '../../words/word-needed.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
@@ -21,7 +21,7 @@ const labels = {
   price: 'Price',
   count: 'Count',
   cost: 'Cost',
-  unmet: 'Without a shop',
+  unmet: sharedWords.noShop,
   waits: 'What waits',
   found: 'How this order was found',
   ways: 'Other ways to buy the same, as far as they were weighed',
@@ -34,14 +34,11 @@ const labels = {
 export const shoppingWords = (say: NumberWords) => ({
   labels,
   ...groupWords(say),
-  ...shopWords(say),
   ...lineWords(say),
   ...wayWords,
 });
 
 export type ShoppingWords = ReturnType<typeof shoppingWords>;
-
-const titles: Record<ReorderGroup['for'], string> = { army: 'For this army', shelf: 'For the shelf' };
 
 const groupWords = (say: NumberWords) => ({
   /** Why these pots. */
@@ -54,34 +51,23 @@ const groupWords = (say: NumberWords) => ({
   },
   /** Pots run low, and the settings ask for no order for the shelf. */
   lowLeftOut: 'Low pots are not on this list; the setting restock = shelf adds them.',
-  title: (whom: ReorderGroup['for'], total: string) => `${titles[whom]}: ${total}`,
-  total: (whom: ReorderGroup['for']) => `${titles[whom]}, in all`,
+  title: (whom: ReorderGroup['for'], total: string) => `${sharedWords.whom[whom]}: ${total}`,
+  total: (whom: ReorderGroup['for']) => `${sharedWords.whom[whom]}, in all`,
   shelfAlone: 'Brings every low pot back to its keep level.',
   shelf: (aim: Aim) =>
     `Brings every low pot back to its keep level after what ${wordAim(aim, say)} takes. Leave it out and the army is still painted.`,
   /** Postage of the shelf's group is only what it adds. */
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
-  nothing: (isUnmet: boolean) =>
-    isUnmet ? 'No shop in your sheets has what is missing.' : 'Nothing to buy.',
+  nothing: sharedWords.nothingToBuy,
   missing: (one: Alike) =>
     `${wordAlike(one, say)}; ${say.aboutMl(one.ml)} missing${one.isAsLikely ? ', taken as likely: nobody sells it' : ''}`,
   moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,
 });
 
-const shopWords = (say: NumberWords) => ({
-  /** `Goods €56.70, postage free` */
-  sums: (goods: string, postage: string) => `Goods ${goods}, ${postage}`,
-  /** Goods of the shelf's group may make those of the army travel free. */
-  postage: ({ postageMinor }: Pick<ShopBill, 'postageMinor'>) =>
-    postageMinor < 0 ? `postage back ${say.money(-postageMinor)}` : `postage ${say.money(postageMinor)}`,
-  noPostage: { more: 'no more postage', free: 'postage free', unknown: 'postage not known' },
-});
-
 const lineWords = (say: NumberWords) => ({
-  tick: (offer: string) => `Bought: ${offer}`,
+  tick: sharedWords.bought,
   /** `2 pots of 17 ml` */
-  pots: ({ count, container, sizeMl }: ReorderPot) =>
-    `${countOf(say, count, ...sharedWords.containers[container])} of ${say.plain(sizeMl)}\u00a0ml`,
+  pots: (pot: ReorderPot) => wordPots(pot, say),
   /** `you lack 1.1 ml, 11 ml to spare` */
   covers: ({ coversMl, overMl }: ReorderPot) =>
     coversMl === 0

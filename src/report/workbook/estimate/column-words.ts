@@ -12,7 +12,7 @@ export const columnWords = {
     unit: 'unit',
     figure: 'figure',
     scheme: 'scheme',
-    recipe: 'recipe',
+    recipe: 'job',
     count: 'figures',
     batch: 'batch',
     done: 'last step done',
@@ -51,7 +51,7 @@ export const columnWords = {
     areaCm2: 'area cm2',
   },
   lines: {
-    recipe: 'recipe',
+    recipe: 'job',
     figure: 'figure',
     scheme: 'scheme',
     unit: 'only for (by the log)',
@@ -125,7 +125,7 @@ export const columnWords = {
     cost: 'cost of use',
   },
   recipes: {
-    recipe: 'recipe',
+    recipe: 'job',
     figure: 'figure',
     scheme: 'scheme',
     lastStep: 'last step',

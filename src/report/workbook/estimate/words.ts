@@ -22,7 +22,7 @@ export const sheetWords = {
     says: 'where the paint comes from, in the order in which it is used up, and what a ml costs',
   },
   recipes: {
-    name: 'recipes',
+    name: 'jobs',
     says: 'what one figure, and one sitting of each step, of a figure in a scheme cost',
   },
   costs: { name: 'costs', says: 'cost of use by unit' },

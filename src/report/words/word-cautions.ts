@@ -1,5 +1,5 @@
 // Cautions: their English, common practice of safe work. In: nothing. Out: text.
-import type { Caution } from '../../../model/plan.js';
+import type { Caution } from '../../model/plan.js';
 
 export interface CautionBlock {
   readonly about: string;

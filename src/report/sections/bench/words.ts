@@ -1,0 +1,65 @@
+// Bench: the English of the cards. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
+import type { BenchCard, BenchPaint, BenchStep, JobBench } from '../../../model/bench.js';
+import type { Caution } from '../../../model/plan.js';
+import { quoteName } from '../../words/quote-name.js';
+import { cautionWords } from '../../words/word-cautions.js';
+import { wordMinutes } from '../../words/word-minutes.js';
+import { nameOf } from '../../words/word-name.js';
+import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { sharedWords } from '../../words/words.js';
+
+export const benchWords = (say: NumberWords) => ({
+  title: 'Bench cards',
+  lead: 'What to put out for the next batch of each unit: likely, and enough in nine batches of ten.',
+  labels: { report: 'The report', swap: 'swap', log: 'When it is done:' },
+  nothing: sharedWords.nothingLeft,
+  more: (units: number) =>
+    units === 0
+      ? ''
+      : `${countOf(say, units, 'more unit')}: their cards come once some of these are painted.`,
+  ...cardWords(say),
+  ...stepWords(say),
+});
+
+export type BenchWords = ReturnType<typeof benchWords>;
+
+const cardWords = (say: NumberWords) => ({
+  /** `lock keeper: batch 1 of 4, 10 figures` */
+  batch: (figure: string, { batch, batches, figures }: JobBench, isContinued: boolean) => {
+    const which = batches === 1 ? '' : `batch ${sharedWords.some(say.count(batch), say.count(batches))}, `;
+    const all = `${nameOf(figure)}: ${which}${countOf(say, figures, 'figure')}`;
+    return isContinued ? `${all}, continued` : all;
+  },
+  finished: ({ doneOnEvening }: BenchCard) =>
+    doneOnEvening === undefined ? '' : `Finished on evening ${say.count(doneOnEvening)}`,
+  caution: (sprays: readonly Caution[]) =>
+    [...new Set(sprays)].map((one) => cautionWords.blocks[one].says[0] ?? '').join(' '),
+  /** The steps of one card, all logged at once. */
+  command: (unit: string, steps: readonly { readonly no: number }[], figures: number) => {
+    const [first, last] = [steps[0]?.no, steps.at(-1)?.no];
+    const range = first === last ? `${first}` : `${first}-${last}`;
+    return `halfpot log SHEETS --unit ${quoteName(unit)} --steps ${range} --figures ${figures}`;
+  },
+});
+
+const stepWords = (say: NumberWords) => ({
+  tick: (unit: string, { step, zone, layer }: BenchStep) =>
+    `${nameOf(unit)}, step ${say.count(step)}: ${nameOf(zone)}, ${sharedWords.layers[layer]}`,
+  layer: ({ layer, figures }: BenchStep, batchOf: number) =>
+    sharedWords.layers[layer] + (figures === batchOf ? '' : `, on ${say.count(figures)}`),
+  /** `2 coats, unthinned` */
+  coats: ({ coats, thin, spray }: BenchStep) => {
+    const laid = `${say.plain(coats)} ${coats === 1 ? 'coat' : 'coats'}`;
+    if (spray && thin === 0) return laid;
+    return `${laid}, ${thin === 0 ? 'unthinned' : `${countOf(say, thin, 'part')} of water`}`;
+  },
+  /** `a coat: 9 drops, 0.45 ml; enough in 9 of 10: 18`; sprays in ml alone. */
+  amount: ({ coatMl, coatHighMl, drops, highDrops }: BenchPaint, { coats }: BenchStep) => {
+    const each = coats === 1 ? '' : 'a coat: ';
+    if (drops === undefined || highDrops === undefined)
+      return `${each}${say.ml(coatMl)}; enough in 9 of 10:\u00a0${say.ml(coatHighMl, mlDigits(coatMl))}`;
+    return `${each}${countOf(say, drops, 'drop')}, ${say.ml(coatMl)}; enough in 9 of 10:\u00a0${say.count(highDrops)}`;
+  },
+  dries: ({ driesMin, startNext }: BenchStep) =>
+    `dries ${wordMinutes(driesMin, say)}${startNext ? ': start the next batch here' : ''}`,
+});
