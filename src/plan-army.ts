@@ -89,11 +89,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const shown = { colours, assumptions, estimate };
   const takeShelf = openShelf(given, all, { ...shown, army: options.army });
   const counted = takeShelf(sheets, estimate.needs);
-  const drawing = drawingFor(estimate.needs.size, options.draws);
-  const inputs = { estimate, stock: counted, beliefs };
-  const drawn = drawArmy(inputs, drawing);
-  const fresh = drawLack(inputs, { ...drawing, seed: drawing.seed + 1 });
-  const work = drawStages(inputs, stagesDrawing(estimate.needs.size));
+  const { drawn, fresh, work } = drawAll({ estimate, stock: counted, beliefs }, options.draws);
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
@@ -134,6 +130,17 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     lacking,
   };
   return { ...results, summary: sumUpPlan(results) };
+}
+
+/** What the army may lack, once more to check promises by, and as it is painted unit by unit. */
+function drawAll(inputs: Parameters<typeof drawArmy>[0], draws: PlanOptions['draws']) {
+  const paints = inputs.estimate.needs.size;
+  const drawing = drawingFor(paints, draws);
+  return {
+    drawn: drawArmy(inputs, drawing),
+    fresh: drawLack(inputs, { ...drawing, seed: drawing.seed + 1 }),
+    work: drawStages(inputs, stagesDrawing(paints)),
+  };
 }
 
 /** How each paint of the shelf stands on a day, at the likely values before any weighing. */
