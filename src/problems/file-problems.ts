@@ -184,7 +184,7 @@ export const fileProblems = {
   },
   'guessed-encoding': {
     severity: 'warning',
-    says: 'this file is not in UTF-8 and was read as Windows-1252, in which its first special letters read "{found}"',
+    says: 'this file is not in UTF-8 and was read as {expected}, in which its first special letters read "{found}"',
     hint: 'If that is wrong, save it again as "CSV UTF-8".',
   },
   'hidden-rows': {
