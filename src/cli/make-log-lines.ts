@@ -30,7 +30,7 @@ export function makeLogLines({ file, rows, held, likeness }: Lines): Uint8Array 
   const bytes = encodeRows(isNew ? [headers, ...placed] : placed, shape);
   if (bytes instanceof Unwritable)
     throw new UsageError(
-      `${file} is in Windows-1252, which cannot write "${bytes.letters}". Save it as "CSV UTF-8" and try again.`,
+      `${file} is in ${bytes.encodingName}, which cannot write "${bytes.letters}". Save it as "CSV UTF-8" and try again.`,
     );
   return held === undefined || held.length === 0 ? Buffer.concat([byteOrderMark, bytes]) : bytes;
 }

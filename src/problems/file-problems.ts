@@ -107,6 +107,21 @@ export const fileProblems = {
     says: 'this sheet has no header row, as its first row reads like data: {found}',
     hint: 'Put a row with the names of its columns above it, at least these: {expected}.',
   },
+  'headers-far-below': {
+    severity: 'error',
+    says: 'the headers stand in row {found}, and are looked for in the first {expected} only',
+    hint: 'Delete the rows above them.',
+  },
+  'sheet-on-its-side': {
+    severity: 'error',
+    says: 'this sheet is turned on its side, its headers below each other: {found}',
+    hint: 'Copy all of it and paste it transposed, so that they stand in one row.',
+  },
+  'sheet-of-sums': {
+    severity: 'error',
+    says: 'this adds up another table, and lists no thing by itself',
+    hint: 'Name the table that it was made from, or save that one instead.',
+  },
   'header-only': {
     severity: 'error',
     says: 'there is nothing below the header row',
@@ -184,7 +199,7 @@ export const fileProblems = {
   },
   'guessed-encoding': {
     severity: 'warning',
-    says: 'this file is not in UTF-8 and was read as Windows-1252, in which its first special letters read "{found}"',
+    says: 'this file is not in UTF-8 and was read as {expected}, in which its first special letters read "{found}"',
     hint: 'If that is wrong, save it again as "CSV UTF-8".',
   },
   'hidden-rows': {
@@ -206,6 +221,16 @@ export const fileProblems = {
     severity: 'warning',
     says: 'what stands above the header row was not read: {found}',
     hint: 'A title may stay there; what is meant as a row belongs below the header row.',
+  },
+  'headers-again': {
+    severity: 'warning',
+    says: 'the headers stand there again, which was left alone: {found}',
+    hint: 'Change a cell of a row that is meant to count.',
+  },
+  'table-beside': {
+    severity: 'warning',
+    says: 'a second table stands beside the first and was not read: {found}',
+    hint: 'Move it to a sheet of its own, called {expected}.',
   },
   'totals-row': {
     severity: 'warning',

@@ -61,7 +61,7 @@ describe('halfpot start', () => {
     expect({ ...two, read: [] }).toEqual({ ...one, read: [] });
     const plan = one;
     expect(plan.problems).toEqual([]);
-    expect(plan.army).toMatchObject({ figures: 26, units: 4 });
+    expect(plan.army).toMatchObject({ figures: 31, units: 9 });
     const states = new Set(plan.paints.map((paint: { state: string }) => paint.state));
     expect(states).toEqual(new Set(['none owned', 'short', 'tight', 'enough']));
     expect(plan.order.unmet).toEqual([]);

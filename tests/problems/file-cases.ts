@@ -319,6 +319,45 @@ const tables: readonly ProblemCase[] = [
     says: ['offers.csv: this sheet is empty and counts as not there. Fill it in, or remove it.'],
   },
   {
+    code: 'headers-far-below',
+    make: folder({ 'pots.csv': `${'an evening\n'.repeat(20)}paint,size ml\nbrick red,17\nearth wash,24\n` }),
+    says: [
+      'pots.csv: the headers stand in row 21, and are looked for in the first 20 only. Delete the rows above them.',
+    ],
+  },
+  {
+    code: 'sheet-on-its-side',
+    make: folder({
+      'pots.csv': 'paint,brick red,earth wash\nsize ml,17,24\nleft,half,full\nplace,desk,attic\n',
+    }),
+    says: [
+      'pots.csv: this sheet is turned on its side, its headers below each other: "paint", "size ml", "left". Copy all of it and paste it transposed, so that they stand in one row.',
+    ],
+  },
+  {
+    code: 'sheet-of-sums',
+    make: folder({ 'pots.csv': 'Rows,desk,attic,Total\nbrick red,1,1,2\nearth wash,,1,1\nTotal,1,2,3\n' }),
+    says: [
+      'pots.csv: this adds up another table, and lists no thing by itself. Name the table that it was made from, or save that one instead.',
+    ],
+  },
+  {
+    code: 'headers-again',
+    make: folder({ 'pots.csv': 'paint,size ml\nbrick red,17\npaint,size ml\nearth wash,24\n' }),
+    says: [
+      'pots.csv: the headers stand there again, which was left alone: row 3. Change a cell of a row that is meant to count.',
+    ],
+  },
+  {
+    code: 'table-beside',
+    make: folder({
+      'pots.csv': 'paint,size ml,,shop,free from\nbrick red,17,,the ferry,30\nearth wash,24,,,\n',
+    }),
+    says: [
+      'pots.csv row 1 (D1:E1): a second table stands beside the first and was not read: "shop", "free from". Move it to a sheet of its own, called shops.',
+    ],
+  },
+  {
     code: 'no-header-row',
     make: folder({
       'army.csv': 'first spears,spearman,20\nsecond spears,spearman,10\n',

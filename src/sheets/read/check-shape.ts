@@ -96,7 +96,7 @@ function hiddenColumns(grid: HeadedGrid): FoundProblem[] {
 }
 
 /** `3 rows (4, 5, 9)`, the first five named. */
-function listRows(numbers: readonly number[]): string {
+export function listRows(numbers: readonly number[]): string {
   const named = numbers.slice(0, 5).join(', ') + (numbers.length > 5 ? ' ...' : '');
   return numbers.length === 1 ? `row ${named}` : `${numbers.length} rows (${named})`;
 }

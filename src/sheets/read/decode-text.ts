@@ -1,6 +1,17 @@
-// Readers: bytes of a text file to a string. In: bytes. Out: the text and the encoding it was read in.
+// Readers: bytes of a text file to a string. In: bytes, the keys of the headers that its sheet knows. Out: the text and the
+// encoding it was read in.
+import { countHeaders } from './find-delimiter.js';
 
-type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
+/** Encodings that take nearly any byte, so that reading in them is a guess. */
+const guessed = { 'windows-1252': 'Windows-1252', 'windows-1250': 'Windows-1250' } as const;
+type Guessed = keyof typeof guessed;
+
+type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | Guessed;
+
+export const isGuessed = (encoding: Encoding): encoding is Guessed => Object.hasOwn(guessed, encoding);
+
+/** As people write it. */
+export const nameOfGuess = (encoding: Guessed): string => guessed[encoding];
 
 export interface DecodedText {
   readonly text: string;
@@ -12,9 +23,9 @@ const SAMPLE_BYTES = 4096;
 
 /**
  * Decodes by byte order mark, else UTF-16 by its pattern of zero bytes, else UTF-8 where it is valid, else
- * Windows-1252, which takes any byte. Undefined where the bytes are no text; no bytes give an empty text.
+ * Windows-1252, or Windows-1250 where the words are Polish. Undefined where the bytes are no text; no bytes give an empty text.
  */
-export function decodeText(bytes: Uint8Array): DecodedText | undefined {
+export function decodeText(bytes: Uint8Array, knownHeaders: ReadonlySet<string>): DecodedText | undefined {
   const utf16 = utf16Of(bytes);
   if (utf16 !== undefined) {
     const text = new TextDecoder(utf16).decode(bytes);
@@ -24,7 +35,7 @@ export function decodeText(bytes: Uint8Array): DecodedText | undefined {
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'utf-8' };
   } catch {
-    return { text: decodeWindows1252(bytes), encoding: 'windows-1252' };
+    return guess(bytes, knownHeaders);
   }
 }
 
@@ -52,8 +63,26 @@ function looksBinary(bytes: Uint8Array): boolean {
   return controls * 50 > sample.length;
 }
 
-/** In one shot Node decodes 0x80 to 0x9F as Latin-1 control characters; as a stream it does so rightly. */
-function decodeWindows1252(bytes: Uint8Array): string {
-  const decoder = new TextDecoder('windows-1252');
+/** The ł, ą and ż of Windows-1250 inside a word, as Windows-1252 reads them. */
+const polishLetters = /\p{L}[³¹¿]\p{L}/u;
+
+/** The encoding that shows more known headers; where both show as many, the letters tell. */
+function guess(bytes: Uint8Array, knownHeaders: ReadonlySet<string>): DecodedText {
+  const [western, central] = (['windows-1252', 'windows-1250'] as const).map((encoding) => {
+    const text = decodeGuessed(bytes, encoding);
+    return { text, encoding, headers: countHeaders(text, knownHeaders) };
+  }) as [Guess, Guess];
+  const gain = central.headers - western.headers;
+  const { text, encoding } = gain > 0 || (gain === 0 && polishLetters.test(western.text)) ? central : western;
+  return { text, encoding };
+}
+
+interface Guess extends DecodedText {
+  readonly headers: number;
+}
+
+/** In one shot Node decodes 0x80 to 0x9F of Windows-1252 as control characters; as a stream it does so rightly. */
+export function decodeGuessed(bytes: Uint8Array, encoding: Guessed): string {
+  const decoder = new TextDecoder(encoding);
   return decoder.decode(bytes, { stream: true }) + decoder.decode();
 }

@@ -147,7 +147,7 @@ const isWord = (cell: Cell): boolean => {
 };
 
 /** `Total pots`, `grand total`. */
-const startsInWord = (cell: Cell): boolean => lettersOf(cell).some((word) => words.has(word));
+export const startsInWord = (cell: Cell): boolean => lettersOf(cell).some((word) => words.has(word));
 
 /** A formula that adds up, which no program has worked out yet; files have its name in English (ECMA-376 18.17.7). */
 const isSum = (cell: Cell): boolean =>

@@ -32,6 +32,12 @@ export function findDelimiter(text: string, knownHeaders: ReadonlySet<string>): 
   return { delimiter: first?.delimiter ?? ',', start: 0 };
 }
 
+/** Most headers that one of the first rows of a text shows, whatever parts them. */
+export function countHeaders(text: string, knownHeaders: ReadonlySet<string>): number {
+  const sample = text.slice(0, SAMPLE_CHARACTERS).replace(/\r\n?/g, '\n');
+  return Math.max(...DELIMITERS.map((delimiter) => vote(sample, delimiter, knownHeaders).headers));
+}
+
 interface Vote {
   readonly delimiter: string;
   /** Known headers in the best of the first rows. */

@@ -10,6 +10,7 @@ import { findHeaderRow, headerText } from './find-header-row.js';
 import { type FoundProblem, type Grid, type GridRow, neededHeaders, startOf } from './grid.js';
 import { readsAsData } from './read-as-data.js';
 import { splitMerges } from './split-merges.js';
+import { dropHeadersAgain, setAside, tellOddTable } from './tell-odd-table.js';
 
 export interface MadeTable {
   /** Undefined for a sheet without any cell, and for one without its header row. */
@@ -25,14 +26,25 @@ export function makeTable(grid: Grid): MadeTable {
   if (header === undefined) return { table: undefined, problems: [emptySheet(sheet, file)] };
   if (readsAsData(header.cells, grid, grid.rows.slice(at + 1)))
     return { table: undefined, problems: [noHeader(grid, header)] };
+  const odd = tellOddTable(grid, header);
+  if (odd !== undefined) return { table: undefined, problems: [odd] };
   const headers = headersOf(header);
   const called = calledIn(headers, grid.called);
   const whole = { ...grid, called, header, headers, body: grid.rows.slice(at + 1) };
 
-  const { grid: headed, problems: ofTotals } = dropTotals(whole);
+  const { grid: alone, problems: beside } = setAside(whole);
+  const { grid: once, problems: again } = dropHeadersAgain(alone);
+  const { grid: headed, problems: ofTotals } = dropTotals(once);
   const mergeProblems = splitMerges(headed);
-  const table = { sheet, file, called, headerRow: header.row, headers: headed.headers, rows: headed.body };
-  return { table, problems: [...shapeProblems(headed), ...mergeProblems, ...ofTotals] };
+  const table = {
+    sheet,
+    file,
+    called: headed.called,
+    headerRow: header.row,
+    headers: headed.headers,
+    rows: headed.body,
+  };
+  return { table, problems: [...beside, ...shapeProblems(headed), ...mergeProblems, ...again, ...ofTotals] };
 }
 
 /** Of headers that are not there the columns sheet says nothing. */

@@ -20,13 +20,14 @@ export interface CsvShape {
 /** Undefined where the bytes are no text. A file of one line and no line end counts as CRLF, as RFC 4180 has it. */
 export function readCsvShape(bytes: Uint8Array, place: CsvPlace): CsvShape | undefined {
   const { grid } = readCsv(bytes, place);
-  const decoded = decodeText(bytes);
+  const knownHeaders = knownHeaderKeys(place.sheet);
+  const decoded = decodeText(bytes, knownHeaders);
   if (grid === undefined || decoded === undefined) return undefined;
   const { text, encoding } = decoded;
   const lines = text.replace(/\r\n?/g, '\n');
   return {
     encoding,
-    delimiter: findDelimiter(lines, knownHeaderKeys(place.sheet)).delimiter,
+    delimiter: findDelimiter(lines, knownHeaders).delimiter,
     lineEnd: /\r\n|\n|\r/.exec(text)?.[0] ?? '\r\n',
     endsLine: lines === '' || lines.endsWith('\n'),
     headers: makeTable(grid).table?.headers ?? [],

@@ -5,7 +5,7 @@ import { problem } from '../../problems/catalogue.js';
 import { knownHeaderKeys } from '../spell-headers.js';
 import { longCells } from './check-shape.js';
 import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
-import { type DecodedText, decodeText } from './decode-text.js';
+import { type DecodedText, decodeText, isGuessed, nameOfGuess } from './decode-text.js';
 import { findDelimiter } from './find-delimiter.js';
 import { type FoundProblem, type Grid, type GridRow, spreadsheetLimits, startOf } from './grid.js';
 import { sniffFile } from './sniff-file.js';
@@ -44,7 +44,7 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace, room = makeRoom()): 
   const kind = sniffFile(bytes);
   if (kind === 'document') return { grid: undefined, problems: [problem('csv-is-not-text', place)] };
   if (kind !== 'other') return { grid: undefined, problems: [problem('csv-is-workbook', place)] };
-  const decoded = decodeText(bytes);
+  const decoded = decodeText(bytes, knownHeaderKeys(place.sheet));
   if (decoded === undefined) return { grid: undefined, problems: [problem('csv-is-not-text', place)] };
 
   try {
@@ -111,8 +111,9 @@ function trimCells(cells: string[]): boolean {
 }
 
 function encodingProblems({ text, encoding }: DecodedText, place: CsvPlace): FoundProblem[] {
-  if (encoding !== 'windows-1252') return [];
-  return [problem('guessed-encoding', place, { found: startOf(specialWord(text)) })];
+  if (!isGuessed(encoding)) return [];
+  const words = { found: startOf(specialWord(text)), expected: nameOfGuess(encoding) };
+  return [problem('guessed-encoding', place, words)];
 }
 
 /** The first word with a letter that is not ASCII; of a very long one the letters around it. */

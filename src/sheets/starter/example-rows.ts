@@ -1,4 +1,4 @@
-// Starter: a small invented army that plans without a problem. In: nothing. Out: its rows, sheet by sheet, as text.
+// Starter: common ways of working and kinds of figures to copy, in a small invented army that plans without a problem. In: nothing. Out: its rows, sheet by sheet, as text.
 import type { SheetName } from '../../model/words.js';
 
 /** One row: cells by header; columns that are left out stay blank. */
@@ -20,6 +20,8 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     Peat         | 17      |        |         | 2.80  | dropper   | yes     | 2000310000064 |
     Steel        | 17      | 50%    |         | 3.10  | dropper   |         | 2000310000071 | rack 2
     Soot wash    | 24      | 40%    |         | 4.60  | pot       |         | 2000310000088 | rack 2
+    Fern stain   | 17      |        |         | 3.20  | dropper   |         | 2000310000118 | rack 2
+    Clay stain   | 17      | half   |         | 3.20  | dropper   |         | 2000310000125 | rack 2
     Brook gravel | 100     | 70 ml  |         | 6.40  | tube      |         | 2000310000095 | drawer`),
   paints: rowsOf(`
     paint        | kind     | hex     | opacity | density g/ml | thin | keep ml | also called
@@ -32,6 +34,8 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     Rust         | colour   | #9c4a2f | fair    |              |      |         |
     Steel        | metallic | #8a9096 | strong  | 1.3          |      |         |
     Soot wash    | wash     | #2b2622 |         |              |      |         |
+    Fern stain   | wash     | #5d6b3a |         |              |      |         |
+    Clay stain   | wash     | #96694a |         |              |      |         |
     Brook gravel | texture  | #b59f78 | strong  |              |      |         |`),
   offers: rowsOf(`
     shop       | offer            | price | paint        | size ml | pots | available | container | code
@@ -46,57 +50,71 @@ export const exampleRows: Readonly<Record<SheetName, readonly ExampleRow[]>> = {
     south shop | earth set        |       | Oat          | 17      | 1    |           | dropper   |
     south shop | primer 400 ml    | 9.20  | Chalk primer | 400     |      |           | can       | 2000310000019
     south shop | pale 400 ml      | 9.90  | Pale varnish | 400     |      |           | can       | 2000310000026
+    south shop | fern 17 ml       | 3.20  | Fern stain   | 17      |      |           | dropper   | 2000310000118
+    south shop | clay 17 ml       | 3.20  | Clay stain   | 17      |      |           | dropper   | 2000310000125
     south shop | gravel 100 ml    | 6.40  | Brook gravel | 100     |      |           | tube      | 2000310000095`),
   shops: rowsOf(`
     shop       | postage | free from | least order
     north shop | 3.90    | 30        |
     south shop | 4.50    |           | 10`),
   figures: rowsOf(`
-    figure     | eye mm | build  | dress   | kit                  | base     | base high mm | box mm   | price
-    hill scout | 28     |        | clothed | weapon, round shield | round 25 |              |          | 1.50
-    hill rider | 28     | heroic | clothed | weapon, horse        | 25x50    | 4            |          | 4.20
-    ox cart    |        |        |         |                      |          |              | 60x30x25 | 8`),
+    figure           | eye mm | build  | long mm | dress   | kit                         | base       | base high mm | box mm   | price
+    foot with shield | 28     |        |         | clothed | weapon, round shield        | round 25   |              |          | 1.50
+    bow              | 28     |        |         | clothed | weapon, bow                 | round 25   |              |          | 1.50
+    rider            | 28     | heroic |         | clothed | weapon, round shield, horse | 25x50      | 4            |          | 4.20
+    gun crew         | 28     |        |         | clothed | weapon                      | round 25   |              |          | 1.50
+    gun              |        | engine | 60      |         |                             |            |              |          | 6
+    beast            |        | beast  | 30      |         |                             | oval 60x35 |              |          | 7.50
+    wagon            |        |        |         |         |                             |            |              | 60x30x25 | 8
+    wall             |        | wall   | 120     |         |                             |            |              |          | 3
+    house            |        | house  | 90      |         |                             |            |              |          | 14`),
   zones: rowsOf(`
-    zone | parts                                                          | figure
-    coat | front trunk, back trunk, buttocks, groin, upper arms, forearms |`),
+    zone          | parts                                                          | figure
+    coat          | front trunk, back trunk, buttocks, groin, upper arms, forearms |
+    shield or bow | round shield, bow                                              |`),
   schemes: rowsOf(`
-    scheme | step | zone         | layer          | paint        | coats | method | area % | thin | share
-    scouts | 1    | all          | primer         | Chalk primer |       |        |        |      |
-    scouts | 2    | coat         | base coat      | Oat          |       |        |        |      |
-    scouts | 3    | trousers     | base coat      | Slate        |       |        |        |      |
-    scouts | 4    | boots        | base coat      | Peat         |       |        |        |      |
-    scouts | 4    | base edge    | base coat      | Peat         | 1     |        |        |      |
-    scouts | 5    | skin         | base coat      | Bone         |       |        |        |      |
-    scouts | 6    | weapon       | base coat      | Steel        | 1     |        |        |      |
-    scouts | 6    | round shield | base coat      | Rust         |       |        |        |      |
-    scouts | 7    | whole        | wash           | Soot wash    |       |        |        |      |
-    scouts | 8    | coat         | highlight      | Oat          |       |        |        |      | 2
-    scouts | 8    | coat         | highlight      | Bone         |       |        |        |      | 1
-    scouts | 9    | base top     | basing         | Brook gravel |       |        |        |      |
-    scouts | 10   | all          | varnish        | Pale varnish |       |        |        |      |
-    riders | 1    | all          | primer         | Chalk primer |       |        |        |      |
-    riders | 2    | horse        | base coat      | Peat         |       |        |        |      |
-    riders | 3    | coat         | base coat      | Rust         |       |        |        |      |
-    riders | 3    | legs         | base coat      | Slate        |       |        |        |      |
-    riders | 3    | feet         | base coat      | Peat         |       |        |        |      |
-    riders | 4    | skin         | base coat      | Bone         |       |        |        |      |
-    riders | 5    | weapon       | base coat      | Steel        | 1     |        |        |      |
-    riders | 6    | whole        | wash           | Soot wash    |       |        |        |      |
-    riders | 7    | horse        | drybrush       | Oat          |       |        | 20     |      |
-    riders | 7    | coat         | edge highlight | Bone         |       |        |        | 0.5  |
-    riders | 8    | base         | basing         | Brook gravel |       |        |        |      |
-    riders | 9    | all          | varnish        | Pale varnish |       |        |        |      |
-    cart   | 1    | whole        | primer         | Chalk primer |       |        |        |      |
-    cart   | 2    | whole        | base coat      | Peat         | 1     |        |        |      |
-    cart   | 3    | whole        | wash           | Soot wash    |       |        | 50     |      |
-    cart   | 4    | whole        | drybrush       | Bone         |       |        |        |      |`),
+    scheme       | step | zone             | layer          | paint        | coats | method | area % | thin | share | like
+    plain        | 1    | all              | primer         | Chalk primer |       |        |        |      |       |
+    plain        | 2    | coat             | base coat      | Oat          |       |        |        |      |       |
+    plain        | 3    | trousers         | base coat      | Slate        |       |        |        |      |       |
+    plain        | 4    | boots, base edge | base coat      | Peat         |       |        |        |      |       |
+    plain        | 5    | skin             | base coat      | Bone         |       |        |        |      |       |
+    plain        | 6    | weapon           | base coat      | Steel        | 1     |        |        |      |       |
+    plain        | 7    | shield or bow    | base coat      | Rust         |       |        |        |      |       |
+    plain        | 8    | whole            | wash           | Soot wash    |       |        |        |      |       |
+    plain        | 9    | coat             | highlight      | Oat          |       |        |        |      | 2     |
+    plain        | 9    | coat             | highlight      | Bone         |       |        |        |      | 1     |
+    plain        | 10   | all              | varnish        | Pale varnish |       |        |        |      |       |
+    plain        | 11   | base top         | basing         | Brook gravel |       |        |        |      |       |
+    plain riders | 7    | horse            | base coat      | Peat         |       |        |        |      |       | plain
+    plain riders | 9    | horse            | drybrush       | Oat          |       |        | 20     |      |       | plain
+    careful      | 8    | coat             | tidy-up        | Oat          |       |        |        |      |       | plain
+    careful      | 8    | trousers         | midtone        | Slate        |       |        |        |      |       | plain
+    careful      | 9    | coat             | edge highlight | Bone         |       |        |        | 0.5  |       | plain
+    careful      | 9    | belt             | detail         | Rust         |       |        |        |      |       | plain
+    quick        | 1    | all              | primer         | Chalk primer |       |        |        |      |       |
+    quick        | 2    | coat             | base coat      | Fern stain   | 1     | flood  |        |      |       |
+    quick        | 2    | skin, legs, feet | base coat      | Clay stain   | 1     | flood  |        |      |       |
+    quick        | 3    | weapon           | base coat      | Steel        | 1     |        |        |      |       |
+    quick        | 4    | all              | varnish        | Pale varnish |       |        |        |      |       |
+    quick        | 5    | base             | basing         | Brook gravel |       |        |        |      |       |
+    drybrushed   | 1    | all              | primer         | Chalk primer |       |        |        |      |       |
+    drybrushed   | 2    | all              | base coat      | Peat         | 1     |        |        |      |       |
+    drybrushed   | 3    | all              | wash           | Soot wash    |       |        | 50     |      |       |
+    drybrushed   | 4    | all              | drybrush       | Bone         |       |        |        |      |       |
+    stone        |      |                  | base coat      | Slate        |       |        |        |      |       | drybrushed`),
   swaps: [],
   army: rowsOf(`
-    unit          | figure     | scheme | count | batch | done | priority
-    first scouts  | hill scout | scouts | 10    |       | 2    | 1
-    second scouts | hill scout | scouts | 10    |       |      | 2
-    riders        | hill rider | riders | 5     | 5     |      | 3
-    the cart      | ox cart    | cart   | 1     | 1     |      | 4`),
+    unit         | figure           | scheme       | count | batch | done | priority
+    first scouts | foot with shield | plain        | 10    |       | 2    | 1
+    bows         | bow              | careful      | 5     |       |      | 2
+    riders       | rider            | plain riders | 5     | 5     |      | 3
+    gun crew     | gun crew         | quick        | 3     |       |      | 4
+    the gun      | gun              | drybrushed   | 1     | 1     |      | 5
+    beasts       | beast            | drybrushed   | 2     |       |      | 6
+    the wagon    | wagon            | drybrushed   | 1     | 1     |      | 7
+    walls        | wall             | stone        | 3     |       |      | 8
+    the house    | house            | stone        | 1     | 1     |      | 9`),
   extras: rowsOf(`
     item             | price | serves
     pointed brush    | 6.50  | 80

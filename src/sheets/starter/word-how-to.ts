@@ -7,6 +7,8 @@ import type { StarterSheet } from './list-starter-sheets.js';
 /** Lines that open the page. */
 export const howToStart: readonly string[] = [
   'These sheets hold a small invented army. Replace its rows with your own.',
+  'Its figures and schemes are kinds and ways of working to keep: copy the rows of one, give them a name of your own and your paints.',
+  'Or write one row that is like it, as stone is like drybrushed: only what differs is said.',
   `An army takes ${armySheets.join(', ')}; pots alone are told by themselves. Any sheet may be deleted. Blank cells mean what is said below.`,
   'Columns may stand in any order, and columns of your own are left alone.',
 ];

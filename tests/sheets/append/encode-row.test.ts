@@ -58,7 +58,16 @@ describe('a row at the end of a file', () => {
     expect(shape.encoding).toBe('windows-1252');
     expect([...whole.subarray(-8)]).toEqual([...western('Gr\xf6\xdfe \x80\n')]);
     expect(rows?.at(-1)).toEqual(['2026-03-02', 'Größe €']);
-    expect(encodeRows([['łąka Ω']], shape)).toEqual(new Unwritable('łąΩ'));
+    expect(encodeRows([['łąka Ω']], shape)).toEqual(new Unwritable('łąΩ', 'Windows-1252'));
+  });
+
+  it('is in Windows-1250 where a Polish file is', () => {
+    // "dzień" (ń 0xF1), "oddział" (ł 0xB3) and "żółć" (ż 0xBF, ó 0xF3, ł 0xB3, ć 0xE6) in CP1250.TXT of the Unicode consortium.
+    const { shape, whole, rows } = add(western('dzie\xf1;farba;oddzia\xb3\n'), '2026-03-02', 'żółć', '1');
+    expect(shape.encoding).toBe('windows-1250');
+    expect([...whole.subarray(-7)]).toEqual([...western('\xbf\xf3\xb3\xe6;1\n')]);
+    expect(rows?.at(-1)).toEqual(['2026-03-02', 'żółć', '1']);
+    expect(encodeRows([['é è']], shape)).toEqual(new Unwritable('è', 'Windows-1250'));
   });
 
   it('keeps quotation marks, line ends and outer blanks of a cell', () => {

@@ -43,11 +43,6 @@ describe('the header row', () => {
       1,
     ],
     ['the first row that is not blank where no header is known', [[], ['Farbe', 'Inhalt'], ['Rot', '17']], 2],
-    [
-      'the first row that is not blank where headers stand below the twentieth',
-      [...Array(20).fill(['x']), ['paint', 'size ml']],
-      1,
-    ],
   ])('is %s', (_, rows, headerRow) => {
     expect(table(rows)?.headerRow).toBe(headerRow);
   });

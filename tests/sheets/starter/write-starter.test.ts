@@ -1,6 +1,6 @@
 import exceljs from 'exceljs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { sheetNames as allSheets } from '../../../src/model/words.js';
+import { sheetNames as allSheets, layers, type SheetName } from '../../../src/model/words.js';
 import { readyMadeZones } from '../../../src/model/zones.js';
 import { choicesOf } from '../../../src/sheets/columns/column.js';
 import { columns } from '../../../src/sheets/columns/columns.js';
@@ -25,11 +25,25 @@ describe('the starter sheets', () => {
     }
   });
 
-  it('fill every needed cell but the price, which stands once in a set', () => {
+  it('fill every needed cell, but the price, which stands once in a set, and what another cell spares', () => {
     for (const { sheet, columns: shown, rows } of sheets)
-      for (const [at, { header, needed }] of shown.entries())
+      for (const [at, { header, needed, unless }] of shown.entries())
         if (needed && header !== 'price')
-          for (const row of rows) expect(row[at], `${sheet} ${header}`).not.toBe('');
+          for (const row of rows) {
+            const sparing = shown.findIndex((one) => one.header === unless);
+            expect(`${row[at]}${row[sparing] ?? ''}`, `${sheet} ${header}`).not.toBe('');
+          }
+  });
+
+  it('hold figures of all kinds, and all layers but one in schemes, and fit a screen each', () => {
+    const cells = (sheet: SheetName, header: string): Set<string | undefined> =>
+      new Set(exampleRows[sheet].map((row) => row.get(header)));
+    const kinds = ['foot with shield', 'bow', 'rider', 'gun crew', 'gun', 'beast', 'wagon', 'wall', 'house'];
+    expect(cells('figures', 'figure')).toEqual(new Set(kinds));
+    expect(cells('army', 'figure')).toEqual(new Set(kinds));
+    expect(cells('army', 'scheme')).toEqual(cells('schemes', 'scheme'));
+    expect(layers.filter((layer) => !cells('schemes', 'layer').has(layer))).toEqual(['glaze']);
+    for (const { rows } of sheets) expect(rows.length).toBeLessThanOrEqual(30);
   });
 
   it('carry codes with a right check digit, of the range for use inside a shop', () => {
