@@ -46,6 +46,7 @@ import { learnFromLog } from './ranges/learn/learn-from-log.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { onlyPaints, sumUpPromise } from './ranges/sum-up-promise.js';
+import { compareUse } from './stock/compare-use.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findLacking, findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
 import { valueShelf } from './stock/value-shelf.js';
@@ -126,7 +127,10 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     swaps: listSwaps(given, colours),
     time: planTime(estimate, assumptions),
     ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
-    money: valueShelf(given, stock, assumptions),
+    money: {
+      ...valueShelf(given, stock, assumptions),
+      useBeside: compareUse({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
+    },
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,

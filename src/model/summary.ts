@@ -101,6 +101,22 @@ export interface CostSums {
   readonly dearestMinor: number;
 }
 
+/** A figure of finished units, on average. */
+export interface FinishedFigure {
+  readonly figure: string;
+  readonly scheme: string;
+  readonly figures: number;
+  /** Cost of use by the estimate, and by what its paints really took; with extras. */
+  readonly estimated: Amount;
+  readonly really: Amount;
+}
+
+export interface MoneySums {
+  readonly spentMinor: number;
+  /** Those of whose paints some were measured. */
+  readonly finished: readonly FinishedFigure[];
+}
+
 /** The paint that is empty first by likely use, when the evenings go as spelled out. */
 export interface FirstOut {
   readonly paint: string;
@@ -220,6 +236,7 @@ export interface Summary {
   readonly work: WorkSums;
   readonly jobs: ReadonlyMap<Job, JobSummary>;
   readonly costs: CostSums;
+  readonly money: MoneySums;
   readonly shelf: ShelfSums;
   readonly lasting: Lasting;
   readonly ahead: Ahead;

@@ -11,6 +11,7 @@ import { sumColours } from './sum-colours.js';
 import { sumCosts } from './sum-costs.js';
 import { sumDoubts } from './sum-doubts.js';
 import { sumJobs } from './sum-jobs.js';
+import { sumMoney } from './sum-money.js';
 import { sumOrder } from './sum-order.js';
 import { sumShelf } from './sum-shelf.js';
 import { sumStairs } from './sum-stairs.js';
@@ -34,6 +35,7 @@ export function sumUpPlan(results: PlanResults): Summary {
     work,
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
+    money: sumMoney(results),
     shelf: sumShelf(results.stock),
     lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),

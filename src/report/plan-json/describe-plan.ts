@@ -114,6 +114,12 @@ function describeMoney({ money, summary, settings: { currency } }: Plan): PlanDo
     used: worth(money.used),
     usedByEstimate: worth(done.exactMinor),
     usedByEstimateAtLeast: done.atLeast,
+    finishedFigures: summary.money.finished.map(({ estimated, really, ...figure }) => ({
+      ...figure,
+      estimated: worth(estimated.exactMinor),
+      really: worth(really.exactMinor),
+      atLeast: really.atLeast,
+    })),
     unpricedPots: money.unpricedPots,
   };
 }
