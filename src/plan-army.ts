@@ -127,10 +127,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     swaps: listSwaps(given, colours),
     time: planTime(estimate, assumptions),
     ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
-    money: {
-      ...valueShelf(given, stock, assumptions),
-      useBeside: compareUse({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
-    },
+    money: tellMoney({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
     defaults: sheets.defaults,
@@ -147,6 +144,15 @@ export async function takeShelfNow(given: Sheets): Promise<CountedStock[]> {
   const colours = await openColours(all.paints.values());
   const { estimate } = estimateWork(all, { colours, assumptions });
   return openShelf(given, all, { colours, assumptions, estimate, army: undefined })(all, estimate.needs);
+}
+
+function tellMoney(
+  sheets: Sheets,
+  shelf: Pick<Table, 'stock' | 'estimate'>,
+  assumptions: Assumptions,
+): Plan['money'] {
+  const useBeside = compareUse(sheets, shelf, assumptions);
+  return { ...valueShelf(sheets, shelf.stock, assumptions), useBeside };
 }
 
 /** What the further questions are asked of, once the army is planned. */

@@ -112,6 +112,10 @@ export interface FinishedFigure {
 }
 
 export interface MoneySums {
+  /** Whether anything was bought or used. */
+  readonly isTold: boolean;
+  /** What pots with a price hold and held: used, standing, on its way. */
+  readonly paid: ExactMinor;
   readonly spentMinor: number;
   /** Those of whose paints some were measured. */
   readonly finished: readonly FinishedFigure[];

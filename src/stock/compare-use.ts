@@ -17,7 +17,10 @@ import { measurePot } from './measure-pot.js';
  */
 export function compareUse(
   { pots, log, paints }: Pick<Sheets, 'pots' | 'log' | 'paints'>,
-  { stock, estimate }: { readonly stock: readonly CountedStock[]; readonly estimate: Pick<Estimate, 'units'> },
+  {
+    stock,
+    estimate,
+  }: { readonly stock: readonly CountedStock[]; readonly estimate: Pick<Estimate, 'units'> },
   assumptions: Assumptions,
 ): ReadonlyMap<string, UseBeside> {
   const potsOf = groupByPaint(pots);

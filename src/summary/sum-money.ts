@@ -1,12 +1,15 @@
 // Summary: money so far. In: what was spent, real use beside its estimate, costs of use. Out: sums, not yet rounded.
-import { type Amount, sumMinor, zeroMinor } from '../model/money.js';
+import { type Amount, roundMinor, sumMinor, zeroMinor } from '../model/money.js';
 import type { Costs, JobCost, UnitCost } from '../model/plan.js';
 import type { ShelfMoney, UseBeside } from '../model/spent.js';
 import type { FinishedFigure, MoneySums } from '../model/summary.js';
 import type { Job } from '../model/work.js';
 
 export function sumMoney({ money, costs }: { readonly money: ShelfMoney; readonly costs: Costs }): MoneySums {
+  const { begunWith, boughtMinor, used, spent } = money;
   return {
+    isTold: spent.length > 0 || roundMinor(used) > 0,
+    paid: begunWith.plus(boughtMinor),
     spentMinor: money.spent.reduce((sum, { minor }) => sum + minor, 0),
     finished: listFinished(costs.units, money.useBeside),
   };
@@ -25,7 +28,13 @@ function listFinished(
   const sums = new Map<string, FinishedFigure>();
   for (const [job, { use, figures }] of jobs) {
     const { figure, scheme } = job;
-    const one = { figure, scheme, figures, estimated: use.perFigure, really: reallyCost(job, use, useBeside) };
+    const one = {
+      figure,
+      scheme,
+      figures,
+      estimated: use.perFigure,
+      really: reallyCost(job, use, useBeside),
+    };
     const key = `${figure}\n${scheme}`;
     const before = sums.get(key);
     sums.set(key, before === undefined ? one : together(before, one));

@@ -15,7 +15,10 @@ const other = {
   unit: { ...one.unit, count: 5 },
 };
 
-function sum(units: Costs['units'], useBeside = new Map([['Nettle coat', { usedMl: 12.1, estimatedMl: 6.05 }]])) {
+function sum(
+  units: Costs['units'],
+  useBeside = new Map([['Nettle coat', { usedMl: 12.1, estimatedMl: 6.05 }]]),
+) {
   const { finished, spentMinor } = sumMoney({
     money: { ...smallPlan.money, useBeside },
     costs: { ...smallCosts, units },

@@ -11,6 +11,7 @@ import { type CoatsView, viewCoats } from '../sections/coats/view.js';
 import { type CostsView, viewCosts } from '../sections/costs/view.js';
 import { type GroundView, viewGround } from '../sections/ground/view.js';
 import { type InsteadView, viewInstead } from '../sections/instead/view.js';
+import { type MoneyView, viewMoney } from '../sections/money/view.js';
 import { type PotsView, viewPots } from '../sections/pots/view.js';
 import { type ProgressView, viewProgress } from '../sections/progress/view.js';
 import { type SheetsView, viewSheets } from '../sections/sheets/view.js';
@@ -53,6 +54,8 @@ export interface ReportView {
   /** Undefined for an army of nobody. */
   readonly stairs: StairsView | undefined;
   readonly costs: CostsView;
+  /** Undefined where nothing was bought and nothing used. */
+  readonly money: MoneyView | undefined;
   /** Undefined where nothing is done yet. */
   readonly progress: ProgressView | undefined;
   /** Undefined where nothing is said of coats, and no primers are compared. */
@@ -96,6 +99,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     instead: isBare(plan) ? undefined : viewInstead(inputs),
     stairs: viewStairs(inputs),
     costs: viewCosts(inputs),
+    money: viewMoney(inputs),
     progress: viewProgress(inputs),
     coats: viewCoats(inputs),
     use: viewUse(inputs),
