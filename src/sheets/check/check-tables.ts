@@ -102,8 +102,9 @@ function checkAll(
   run: Run,
 ): Omit<Sheets, 'defaults' | 'read'> {
   const { known, findings, unread } = run;
+  const [ownSettings, ...more] = tables.get('settings') ?? [];
   const ofSettings = checkSettings(
-    { table: tables.get('settings')?.[0], terms: { price: anyPrice }, findings },
+    { table: ownSettings, more, terms: { price: anyPrice }, findings },
     known.assumptions,
     findCurrency([...tables.values()].flat()),
   );
