@@ -111,6 +111,20 @@ export interface FinishedFigure {
   readonly really: Amount;
 }
 
+/** What one of several armies has of the plan. */
+export interface ArmyShare {
+  readonly army: string;
+  readonly units: number;
+  readonly figures: number;
+  /** Of the order, postage included; the armies add up to it. */
+  readonly cashMinor: number;
+  /** Cost of use of all of it, and of what is still to be done. */
+  readonly whole: Amount;
+  readonly remaining: Amount;
+  /** Paints that its remaining work needs and that run short. */
+  readonly short: readonly string[];
+}
+
 export interface MoneySums {
   /** Whether anything was bought or used. */
   readonly isTold: boolean;
@@ -241,6 +255,8 @@ export interface Summary {
   readonly jobs: ReadonlyMap<Job, JobSummary>;
   readonly costs: CostSums;
   readonly money: MoneySums;
+  /** In the order in which they are painted; none where only one is planned. */
+  readonly armies: readonly ArmyShare[];
   readonly shelf: ShelfSums;
   readonly lasting: Lasting;
   readonly ahead: Ahead;

@@ -4,6 +4,7 @@ import type { Summary } from '../model/summary.js';
 import { judgeLasting } from './judge-lasting.js';
 import { judgePromise } from './judge-promise.js';
 import { lookAhead } from './look-ahead.js';
+import { sumArmies } from './sum-armies.js';
 import { sumBudget } from './sum-budget.js';
 import { sumChoices } from './sum-choices.js';
 import { sumCoats } from './sum-coats.js';
@@ -36,6 +37,7 @@ export function sumUpPlan(results: PlanResults): Summary {
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
     money: sumMoney(results),
+    armies: sumArmies(results),
     shelf: sumShelf(results.stock),
     lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),

@@ -4,7 +4,7 @@ import { dirname, resolve } from 'node:path';
 import { problem } from '../../problems/catalogue.js';
 import { headerKey } from '../match-header.js';
 import type { FoundProblem } from '../read/grid.js';
-import { openTable, type Source } from './source.js';
+import { fileIn, openTable, type Source } from './source.js';
 
 interface FoundShelf {
   /** Undefined: the pots stand in the armies' own sheets. */
@@ -16,13 +16,13 @@ interface FoundShelf {
 export async function findShelf(armies: readonly Source[], named: string | undefined): Promise<FoundShelf> {
   let path = named === undefined ? undefined : resolve(named);
   const problems: FoundProblem[] = [];
-  for (const { path: sheets, read } of armies) {
+  for (const { name, path: sheets, read } of armies) {
     for (const table of read.tables.filter((one) => one.sheet === 'settings')) {
       const { table: filled, text } = openTable(table);
       for (const row of filled.rows.filter((one) => headerKey(text(one, 'name')) === 'shelf')) {
         const value = text(row, 'value');
         const own = value === '' ? path : resolve(await folderOf(sheets), value);
-        const place = { file: table.file, sheet: table.sheet, row: row.row };
+        const place = { file: fileIn(name, table.file), sheet: table.sheet, row: row.row };
         if (path !== undefined && own !== path)
           problems.push(problem('two-shelves', place, { found: value, expected: path }));
         path ??= own;

@@ -7,7 +7,7 @@ import type { FoundProblem } from '../read/grid.js';
 import type { ReadTables } from '../table.js';
 import { dropRepeats } from './drop-repeats.js';
 import { keepUnitsApart, type UnitsApart } from './keep-units-apart.js';
-import { changeTables, type Source } from './source.js';
+import { changeTables, fileIn, type Source } from './source.js';
 
 export interface JoinedArmies extends Pick<UnitsApart, 'armyOf'> {
   readonly read: ReadTables;
@@ -28,8 +28,10 @@ export function joinArmies(given: readonly Source[]): JoinedArmies {
 
 function nameFiles({ read, ...source }: Source): Source {
   const { name } = source;
-  const inside = <T extends { readonly file: string }>(one: T): T =>
-    one.file === name || one.file.startsWith(`${name},`) ? one : { ...one, file: `${name}/${one.file}` };
+  const inside = <T extends { readonly file: string }>(one: T): T => ({
+    ...one,
+    file: fileIn(name, one.file),
+  });
   return { ...source, read: { tables: read.tables.map(inside), problems: read.problems.map(inside) } };
 }
 

@@ -14,6 +14,10 @@ export interface Source {
   readonly read: ReadTables;
 }
 
+/** As it is named among those of all armies; a workbook has a name of its own. */
+export const fileIn = (source: string, file: string): string =>
+  file === source || file.startsWith(`${source},`) ? file : `${source}/${file}`;
+
 type Row = Table['rows'][number];
 
 export interface OpenedTable {
