@@ -4,6 +4,7 @@ import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import { viewReorder } from '../reorder/view-reorder.js';
 import { type AnswerView, viewAnswer } from '../sections/answer/view.js';
+import { type ArmiesView, viewArmies } from '../sections/armies/view.js';
 import { type BudgetView, viewBudget } from '../sections/budget/view.js';
 import { type BuyingView, viewBuying } from '../sections/buying/view.js';
 import { type CautionsView, viewCautions } from '../sections/cautions/view.js';
@@ -53,6 +54,8 @@ export interface ReportView {
   readonly instead: InsteadView | undefined;
   /** Undefined for an army of nobody. */
   readonly stairs: StairsView | undefined;
+  /** Undefined where one army is planned alone. */
+  readonly armies: ArmiesView | undefined;
   readonly costs: CostsView;
   /** Undefined where nothing was bought and nothing used. */
   readonly money: MoneyView | undefined;
@@ -98,6 +101,7 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     weigh: viewWeigh(inputs),
     instead: isBare(plan) ? undefined : viewInstead(inputs),
     stairs: viewStairs(inputs),
+    armies: viewArmies(inputs),
     costs: viewCosts(inputs),
     money: viewMoney(inputs),
     progress: viewProgress(inputs),

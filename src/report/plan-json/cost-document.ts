@@ -34,6 +34,17 @@ export const money = z
   })
   .describe('Money so far.');
 
+export const armyShare = z.object({
+  army: text('Name of its folder or workbook.'),
+  units: whole('Units in it.'),
+  figures: whole('Figures in it.'),
+  cash: cash('Its share of the order, postage included; the armies add up to the total of the order.'),
+  use: cost('Cost of use of its schemes on its figures, extras included.'),
+  useAtLeast: atLeast,
+  useRemaining: cost('Of that, what is still to be done.'),
+  short: list(z.string(), 'Paints that its remaining work needs and that run short on the shelf of all.'),
+});
+
 export const costs = z
   .object({
     use: cost('Cost of use of every scheme on every figure, extras included.'),
