@@ -124,15 +124,12 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
-    swaps: listSwaps(given, colours),
-    time: planTime(estimate, assumptions),
+    ...{ swaps: listSwaps(given, colours), time: planTime(estimate, assumptions) },
     ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
     money: tellMoney({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
-    defaults: sheets.defaults,
-    read: sheets.read,
-    lacking,
+    ...{ defaults: sheets.defaults, read: sheets.read, lacking },
   };
   return { ...results, summary: sumUpPlan(results) };
 }

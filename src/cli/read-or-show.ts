@@ -1,7 +1,7 @@
 // Command line: sheets from paths. In: paths of armies and their shelf, the day. Out: checked sheets; their problems go to the error stream.
 import { registry } from '../plan-army.js';
 import type { Known } from '../sheets/check/check-tables.js';
-import { type CheckedSheets, readArmies } from '../sheets/read-sheets.js';
+import { type CheckedArmies, type CheckedSheets, readArmies } from '../sheets/read-sheets.js';
 import { showProblems } from './show-problems.js';
 
 /** Sheets without errors. */
@@ -12,7 +12,7 @@ export async function readOrShow(
   paths: readonly string[],
   day: Omit<Known, 'assumptions'>,
   shelf?: string,
-): Promise<CheckedSheets> {
+): Promise<CheckedArmies> {
   const result = await readArmies(paths, { assumptions: registry, ...day }, shelf);
   showProblems(result.problems);
   return result;

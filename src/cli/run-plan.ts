@@ -44,16 +44,14 @@ export async function runPlan(paths: readonly string[], flags: PlanFlags): Promi
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const wayToBuy = readWayToBuy(flags);
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
-  if (folder !== undefined)
-    await checkOutFolder(folder, {
-      sheets: [...paths, ...(flags.shelf === undefined ? [] : [flags.shelf])],
-      names: outputNames,
-    });
+  if (folder !== undefined) await checkOutFolder(folder, { sheets: paths, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems } = await readOrShow(paths, day, flags.shelf);
+    const { sheets, problems, shelf } = await readOrShow(paths, day, flags.shelf);
     if (sheets === undefined) return exitCodes.problems;
+    if (folder !== undefined && shelf !== undefined)
+      await checkOutFolder(folder, { sheets: [shelf], names: outputNames });
     const settings = setByFlags(sheets.settings, wayToBuy);
     const part = narrowSheets({ ...sheets, settings }, flags);
     const asked = { folder, ...part, problems, today: day.today };

@@ -18,6 +18,11 @@ export type { CheckedSheets } from './check/check-tables.js';
  */
 export const readSheets = (path: string, known: Known): Promise<CheckedSheets> => readArmies([path], known);
 
+export interface CheckedArmies extends CheckedSheets {
+  /** Where their shelf stands, if it does so by itself. */
+  readonly shelf?: string;
+}
+
 /**
  * The same of several armies, the first of them before the second, and of the shelf that is named or that their settings name.
  * Each unit then bears its army's name, where there are several.
@@ -26,11 +31,11 @@ export async function readArmies(
   paths: readonly string[],
   known: Known,
   shelf?: string,
-): Promise<CheckedSheets> {
+): Promise<CheckedArmies> {
   const armies: Source[] = [];
   for (const [at, path] of paths.entries())
     armies.push({ name: nameOf(path, at, paths), path, isShelf: false, read: await readTables(path) });
-  const found = await findShelf(armies, shelf);
+  const found = findShelf(armies, shelf);
   const [only, ...others] = armies;
   if (only !== undefined && others.length === 0 && found.path === undefined)
     return checkTables(only.read, { ...known, ...(await readModels([only])) });
@@ -40,8 +45,9 @@ export async function readArmies(
   const checked = checkTables({ ...joined.read, problems }, { ...known, ...models });
   const { sheets } = checked;
   const names = armies.map(({ name }) => name);
-  if (sheets === undefined || others.length === 0) return checked;
-  return { ...checked, sheets: rankArmies(sheets, joined.armyOf, names) };
+  const shelfOf = found.path === undefined ? {} : { shelf: found.path };
+  if (sheets === undefined || others.length === 0) return { ...checked, ...shelfOf };
+  return { ...checked, ...shelfOf, sheets: rankArmies(sheets, joined.armyOf, names) };
 }
 
 async function readShelf(path: string | undefined): Promise<Source[]> {

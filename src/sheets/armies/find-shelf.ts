@@ -1,7 +1,7 @@
 // Armies: where their shelf stands. In: what was read of each army, the folder that was named. Out: the shelf's path, problems.
-import { stat } from 'node:fs/promises';
-import { dirname, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { problem } from '../../problems/catalogue.js';
+import { settingRows } from '../columns/setting-rows.js';
 import { headerKey } from '../match-header.js';
 import type { FoundProblem } from '../read/grid.js';
 import { fileIn, openTable, type Source } from './source.js';
@@ -13,26 +13,38 @@ interface FoundShelf {
 }
 
 /** `named` counts from the current folder, a setting from its sheets; they may not name two. */
-export async function findShelf(armies: readonly Source[], named: string | undefined): Promise<FoundShelf> {
+export function findShelf(armies: readonly Source[], named: string | undefined): FoundShelf {
   let path = named === undefined ? undefined : resolve(named);
   const problems: FoundProblem[] = [];
-  for (const { name, path: sheets, read } of armies) {
-    for (const table of read.tables.filter((one) => one.sheet === 'settings')) {
-      const { table: filled, text } = openTable(table);
-      for (const row of filled.rows.filter((one) => headerKey(text(one, 'name')) === 'shelf')) {
-        const value = text(row, 'value');
-        const own = value === '' ? path : resolve(await folderOf(sheets), value);
-        const place = { file: fileIn(name, table.file), sheet: table.sheet, row: row.row };
-        if (path !== undefined && own !== path)
-          problems.push(problem('two-shelves', place, { found: value, expected: path }));
-        path ??= own;
-      }
-    }
+  for (const { found, file, row, own } of armies.flatMap(listShelves)) {
+    const place = { file, sheet: 'settings', row } as const;
+    if (path !== undefined && own !== path)
+      problems.push(problem('two-shelves', place, { found, expected: path }));
+    path ??= own;
   }
   return { path, problems };
 }
 
-async function folderOf(path: string): Promise<string> {
-  const found = await stat(path).catch(() => undefined);
-  return found?.isDirectory() === true ? path : dirname(path);
+interface NamedShelf {
+  readonly file: string;
+  readonly row: number;
+  /** As written. */
+  readonly found: string;
+  readonly own: string;
+}
+
+function listShelves({ name, path, read }: Source): NamedShelf[] {
+  return read.tables
+    .filter(({ sheet }) => sheet === 'settings')
+    .flatMap((table) => {
+      const { table: filled, text } = openTable(table);
+      // A workbook stands in the folder that its shelf counts from.
+      const folder = table.file.startsWith(basename(resolve(path))) ? dirname(path) : path;
+      return filled.rows
+        .filter((row) => headerKey(text(row, 'name')) === settingRows.shelf.name && text(row, 'value') !== '')
+        .map((row) => ({
+          ...{ file: fileIn(name, table.file), row: row.row, found: text(row, 'value') },
+          own: resolve(folder, text(row, 'value')),
+        }));
+    });
 }

@@ -6,6 +6,7 @@ import { foldName } from '../check/fold-name.js';
 import type { FoundProblem } from '../read/grid.js';
 import type { ReadTables } from '../table.js';
 import { dropRepeats } from './drop-repeats.js';
+import { fillSchemes } from './fill-schemes.js';
 import { keepUnitsApart, type UnitsApart } from './keep-units-apart.js';
 import { changeTables, fileIn, type Source } from './source.js';
 
@@ -19,7 +20,7 @@ export interface JoinedArmies extends Pick<UnitsApart, 'armyOf'> {
 export function joinArmies(given: readonly Source[]): JoinedArmies {
   const problems: FoundProblem[] = [];
   const named = given.map(nameFiles).map((source) => (source.isShelf ? onlyShelf(source, problems) : source));
-  const apart = keepUnitsApart(named);
+  const apart = keepUnitsApart(fillSchemes(named));
   const { sources, problems: differing } = dropRepeats(apart.sources);
   problems.push(...apart.problems, ...differing, ...sources.flatMap(({ read }) => read.problems));
   const tables = sources.flatMap(({ read }) => read.tables);

@@ -51,12 +51,12 @@ function nameUnits(
   const { name, isShelf } = source;
   if (isShelf) return source;
   const called = (unit: string): string => (shared.has(foldName(unit)) ? `${unit} (${name})` : unit);
-  const ofSheets = (['army', 'swaps', 'log'] as const).reduce(
+  return (['army', 'swaps', 'log'] as const).reduce(
     (changed, sheet) =>
       changeTables(changed, sheet, (table) => {
         const opened = openTable(table);
         if (opened.indexOf('unit') === -1) return table;
-        return setColumn(opened, { key: 'unit' }, (row) => {
+        return setColumn(opened, 'unit', (row) => {
           const unit = opened.text(row, 'unit');
           if (sheet === 'army' && unit !== '') armyOf.set(foldName(called(unit)), name);
           return shared.has(foldName(unit)) ? called(unit) : undefined;
@@ -64,25 +64,4 @@ function nameUnits(
       }),
     source,
   );
-  return fillScheme(ofSheets);
-}
-
-/** A blank scheme is the only one of its own army. */
-function fillScheme(source: Source): Source {
-  const schemes = new Map<string, string>();
-  for (const table of source.read.tables.filter(({ sheet }) => sheet === 'schemes')) {
-    const { table: filled, text } = openTable(table);
-    for (const row of filled.rows) {
-      const scheme = text(row, 'scheme');
-      if (scheme !== '') schemes.set(foldName(scheme), scheme);
-    }
-  }
-  const [only] = schemes.values();
-  if (schemes.size !== 1) return source;
-  return changeTables(source, 'army', (table) => {
-    const opened = openTable(table);
-    return setColumn(opened, { key: 'scheme' }, (row) =>
-      opened.text(row, 'scheme') === '' ? only : undefined,
-    );
-  });
 }

@@ -43,20 +43,20 @@ export function openTable(written: Table): OpenedTable {
 /** The table with a column set anew, added where it is missing; undefined leaves a cell as it is. */
 export function setColumn(
   { table, indexOf }: OpenedTable,
-  { key, header = key }: { readonly key: string; readonly header?: string },
-  valueOf: (row: Row) => string | undefined,
+  key: string,
+  cellOf: (row: Row) => string | undefined,
 ): Table {
   const found = indexOf(key);
   const at = found === -1 ? table.headers.length : found;
   const rows = table.rows.map((row) => {
-    const value = valueOf(row);
+    const value = cellOf(row);
     if (value === undefined) return row;
     const cells = Array.from({ length: Math.max(row.cells.length, at + 1) }, (_, place) =>
       place === at ? value : (row.cells[place] ?? ''),
     );
     return { ...row, cells };
   });
-  return { ...table, headers: found === -1 ? [...table.headers, header] : table.headers, rows };
+  return { ...table, headers: found === -1 ? [...table.headers, key] : table.headers, rows };
 }
 
 /** The source with the tables of one sheet put through `change`; a table that is left without rows goes. */

@@ -145,18 +145,13 @@ function checkAll(
   if (book !== undefined && swapsRead !== undefined)
     questionPaints({ book, schemes: schemes.sheet, ...naming });
   return {
-    pots,
-    paints,
-    offers,
+    ...{ pots, paints, offers, extras, log, settings },
     shops: shops.shops,
     figures: figures.figures,
     zones: zones.zones,
     schemes: schemes.schemes,
     army: army.units,
-    extras,
-    log,
     swaps: swaps?.swaps ?? [],
-    settings,
   };
 }
 
