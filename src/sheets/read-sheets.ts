@@ -1,13 +1,15 @@
 // Sheets, the whole stage: folders or workbooks in; checked rows, or every problem there is with them, out.
 import { basename, resolve } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
+import { problem } from '../problems/catalogue.js';
 import { findShelf } from './armies/find-shelf.js';
 import { joinArmies, rankArmies } from './armies/join-armies.js';
 import type { Source } from './armies/source.js';
 import { type CheckedSheets, checkTables, type Known } from './check/check-tables.js';
 import { listModelFiles } from './check/list-model-files.js';
-import type { ModelFiles } from './model-file.js';
+import type { ModelFile } from './model-file.js';
+import type { FoundProblem } from './read/grid.js';
 import { readTables } from './read/read-tables.js';
-import type { ReadTables } from './table.js';
 
 export type { DefaultUsed, SheetRead } from '../model/sheets.js';
 export type { CheckedSheets } from './check/check-tables.js';
@@ -41,7 +43,7 @@ export async function readArmies(
     return checkTables(only.read, { ...known, ...(await readModels([only])) });
   const joined = joinArmies([...(await readShelf(found.path)), ...armies]);
   const problems = [...joined.read.problems, ...found.problems];
-  const models = await readModels(joined.sources);
+  const models = await readModels(joined.sources, problems);
   const checked = checkTables({ ...joined.read, problems }, { ...known, ...models });
   const { sheets } = checked;
   const names = armies.map(({ name }) => name);
@@ -62,14 +64,24 @@ function nameOf(path: string, at: number, paths: readonly string[]): string {
   return isShared ? path : name;
 }
 
-/** Loaded where a figure names a model. */
-async function readModels(sources: readonly { readonly path: string; readonly read: ReadTables }[]) {
-  const models = new Map<string, ModelFiles extends ReadonlyMap<string, infer File> ? File : never>();
-  for (const { path, read } of sources) {
+/** Loaded where a figure names a model. Of two files with one name the first counts, and they have to be alike. */
+async function readModels(sources: readonly Source[], problems: FoundProblem[] = []) {
+  const models = new Map<string, ModelFile>();
+  const firstOf = new Map<string, string>();
+  for (const { name: source, path, read } of sources) {
     const names = listModelFiles(read);
     if (names.size === 0) continue;
     const { readModels: measure } = await import('./read/models/read-models.js');
-    for (const [name, file] of await measure(path, names)) models.set(name, file);
+    for (const [name, file] of await measure(path, names)) {
+      const before = models.get(name);
+      const expected = firstOf.get(name) ?? source;
+      if (before !== undefined && !isDeepStrictEqual(before, file))
+        problems.push(
+          problem('names-of-armies-differ', { file: `${source}/${name}` }, { found: name, expected }),
+        );
+      if (before === undefined) models.set(name, file);
+      firstOf.set(name, expected);
+    }
   }
   return models.size === 0 ? {} : { models };
 }

@@ -80,7 +80,8 @@ function dropKnown(opened: OpenedTable, { keys, known, groups, source, problems 
     else if (before.rows !== written && first !== undefined && isTold(name, table))
       problems.push(blame(opened, first, { key: blamed, expected: before.source }));
   }
-  return { ...table, rows: table.rows.filter((row) => !known.has(nameOf(row))) };
+  const rows = table.rows.filter((row) => !known.has(nameOf(row)));
+  return rows.length === table.rows.length ? opened.written : { ...table, rows };
 }
 
 const nameText = (text: string, { sheet }: Table): string =>

@@ -12,7 +12,7 @@ import { changeTables, fileIn, type Source } from './source.js';
 
 export interface JoinedArmies extends Pick<UnitsApart, 'armyOf'> {
   readonly read: ReadTables;
-  /** Each with the tables that are left of it. */
+  /** Each with all of its tables. */
   readonly sources: readonly Source[];
 }
 
@@ -24,7 +24,7 @@ export function joinArmies(given: readonly Source[]): JoinedArmies {
   const { sources, problems: differing } = dropRepeats(apart.sources);
   problems.push(...apart.problems, ...differing, ...sources.flatMap(({ read }) => read.problems));
   const tables = sources.flatMap(({ read }) => read.tables);
-  return { read: { tables, problems }, sources, armyOf: apart.armyOf };
+  return { read: { tables, problems }, sources: apart.sources, armyOf: apart.armyOf };
 }
 
 function nameFiles({ read, ...source }: Source): Source {

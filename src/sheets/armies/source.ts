@@ -21,6 +21,8 @@ export const fileIn = (source: string, file: string): string =>
 type Row = Table['rows'][number];
 
 export interface OpenedTable {
+  /** As it was read; its rows are those of `table`. */
+  readonly written: Table;
   /** Names written once above their rows stand in each. */
   readonly table: Table;
   readonly keys: readonly string[];
@@ -35,28 +37,29 @@ export function openTable(written: Table): OpenedTable {
   const { table = written, columns, indexOf, text } = openSheet(written.sheet, from);
   const asRow = (row: Row) => ({ ...row, part: 0, bad: [] });
   return {
-    ...{ table, indexOf, keys: Object.keys(columns) },
+    ...{ written, table, indexOf, keys: Object.keys(columns) },
     text: (row, key) => (indexOf(key) === -1 ? '' : text(asRow(row), key as keyof typeof columns & string)),
   };
 }
 
 /** The table with a column set anew, added where it is missing; undefined leaves a cell as it is. */
 export function setColumn(
-  { table, indexOf }: OpenedTable,
+  { written, table, indexOf }: OpenedTable,
   key: string,
   cellOf: (row: Row) => string | undefined,
 ): Table {
   const found = indexOf(key);
-  const at = found === -1 ? table.headers.length : found;
-  const rows = table.rows.map((row) => {
-    const value = cellOf(row);
+  const at = found === -1 ? written.headers.length : found;
+  const set = table.rows.map(cellOf);
+  if (set.every((value) => value === undefined)) return written;
+  const rows = written.rows.map((row, place) => {
+    const value = set[place];
     if (value === undefined) return row;
-    const cells = Array.from({ length: Math.max(row.cells.length, at + 1) }, (_, place) =>
-      place === at ? value : (row.cells[place] ?? ''),
-    );
+    const width = Math.max(row.cells.length, at + 1);
+    const cells = Array.from({ length: width }, (_, one) => (one === at ? value : (row.cells[one] ?? '')));
     return { ...row, cells };
   });
-  return { ...table, headers: found === -1 ? [...table.headers, key] : table.headers, rows };
+  return { ...written, headers: found === -1 ? [...written.headers, key] : written.headers, rows };
 }
 
 /** The source with the tables of one sheet put through `change`; a table that is left without rows goes. */
