@@ -69,6 +69,27 @@ describe('two armies', () => {
   });
 });
 
+describe('model files of one name', () => {
+  const facet = (wide: number): string =>
+    `solid a\nfacet normal 0 0 1\nouter loop\nvertex 0 0 0\nvertex ${wide} 0 0\nvertex 0 20 30\nendloop\nendfacet\nendsolid a\n`;
+  const figures = 'figure,eye mm,model\nspearman,28,spear.stl\n';
+  const army = (wide: number) => ({ 'figures.csv': figures, 'spear.stl': facet(wide) });
+
+  it('have to be alike', async () => {
+    makeArmies(dir, { north: army(20), south: army(30) });
+    const { says } = await read(['north', 'south']);
+    expect(says.filter((one) => one.includes('as it is in'))).toEqual([
+      'south/spear.stl: "spear.stl" is not as it is in north. Write the same in both, or give one of them another name.',
+    ]);
+  });
+
+  it('that are alike are one', async () => {
+    makeArmies(dir, { north: army(20), south: army(20) });
+    const { says } = await read(['north', 'south']);
+    expect(says.filter((one) => one.includes('as it is in'))).toEqual([]);
+  });
+});
+
 describe('a shelf', () => {
   const attic = { 'pots.csv': 'paint,size ml\nEarth Wash,30\n' };
 
