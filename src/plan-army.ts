@@ -46,6 +46,7 @@ import { learnFromLog } from './ranges/learn/learn-from-log.js';
 import { promiseRatios, scaleDemands, scaleNeeds } from './ranges/scale-to-promise.js';
 import { chancesShort, sumUpArmy } from './ranges/sum-up-army.js';
 import { onlyPaints, sumUpPromise } from './ranges/sum-up-promise.js';
+import { compareUse } from './stock/compare-use.js';
 import { judgeStock } from './stock/judge-stock.js';
 import { findLacking, findMissing, findShort, haveMlOf, takeStock } from './stock/take-stock.js';
 import { valueShelf } from './stock/value-shelf.js';
@@ -119,15 +120,12 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
     ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
     ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
     ...(await askColours(table, marginOf)),
-    swaps: listSwaps(given, colours),
-    time: planTime(estimate, assumptions),
+    ...{ swaps: listSwaps(given, colours), time: planTime(estimate, assumptions) },
     ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
-    money: valueShelf(given, stock, assumptions),
+    money: tellMoney({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
     cautions: findCautions(estimate, sheets, [order, restock]),
     assumptions: [...assumptions.values()],
-    defaults: sheets.defaults,
-    read: sheets.read,
-    lacking,
+    ...{ defaults: sheets.defaults, read: sheets.read, lacking },
   };
   return { ...results, summary: sumUpPlan(results) };
 }
@@ -150,6 +148,15 @@ export async function takeShelfNow(given: Sheets): Promise<CountedStock[]> {
   const colours = await openColours(all.paints.values());
   const { estimate } = estimateWork(all, { colours, assumptions });
   return openShelf(given, all, { colours, assumptions, estimate, army: undefined })(all, estimate.needs);
+}
+
+function tellMoney(
+  sheets: Sheets,
+  shelf: Pick<Table, 'stock' | 'estimate'>,
+  assumptions: Assumptions,
+): Plan['money'] {
+  const useBeside = compareUse(sheets, shelf, assumptions);
+  return { ...valueShelf(sheets, shelf.stock, assumptions), useBeside };
 }
 
 /** What the further questions are asked of, once the army is planned. */

@@ -8,8 +8,8 @@ import { findForeign } from './find-foreign.js';
 import { nameFault } from './name-fault.js';
 
 interface Outputs {
-  /** Folder or workbook from which the plan is made. */
-  readonly sheets: string;
+  /** Folders or workbooks from which the plan is made. */
+  readonly sheets: readonly string[];
   readonly names: readonly string[];
 }
 
@@ -21,7 +21,7 @@ export async function checkOutFolder(folder: string, { sheets, names }: Outputs)
     throw new UsageError(`${folder} is a file. Name a folder with --out.`);
   if (there === undefined && (await lstat(folder).catch(() => undefined)) !== undefined)
     throw new UsageError(`${folder} is a link that leads nowhere. Name a folder with --out.`);
-  await checkSheetsApart(folder, { sheets, names });
+  for (const one of sheets) await checkSheetsApart(folder, one, names);
   for (const name of names) await checkNoFolder(join(folder, name));
   const foreign = await findForeign(folder, names);
   if (foreign !== undefined)
@@ -50,7 +50,7 @@ async function checkWritable(folder: string): Promise<void> {
 }
 
 /** The sheets are the painter's: no file of ours goes among them, let alone over them. */
-async function checkSheetsApart(folder: string, { sheets, names }: Outputs): Promise<void> {
+async function checkSheetsApart(folder: string, sheets: string, names: readonly string[]): Promise<void> {
   const source = await realPath(sheets);
   if ((await realPath(folder)) === source)
     throw new UsageError(`${folder} is where your sheets are. Name another folder with --out.`);

@@ -59,7 +59,11 @@ function definePlan(program: Command): void {
   program
     .command('plan')
     .description('plan the army: report, reorder list, estimate, plan.json')
-    .argument('[sheets]', sheetsSays, '.')
+    .argument(
+      '[armies...]',
+      `${sheetsSays}; several armies are planned from one shelf, the first named first`,
+    )
+    .option('--shelf <folder>', 'where the pots, offers, shops and log of all of them stand', once)
     .option('--out <folder>', `where the files go (default: ${usualFolder} in the current folder)`, once)
     .option('--date <day>', 'plan as of this day, written 2026-03-14', once)
     .option('--budget <sum>', 'say what this much cash finishes', once)
@@ -80,9 +84,9 @@ function definePlan(program: Command): void {
         'plans the sheets in my-army and says what 60 finishes; the report is my-report/report.html',
       ),
     )
-    .action(async (sheets: string, options: Omit<PlanFlags, 'usualFolder'>) => {
+    .action(async (armies: string[], options: Omit<PlanFlags, 'usualFolder'>) => {
       const { runPlan } = await import('./run-plan.js');
-      process.exitCode = await runPlan(sheets, { ...options, usualFolder });
+      process.exitCode = await runPlan(armies.length === 0 ? ['.'] : armies, { ...options, usualFolder });
     });
 }
 

@@ -1,15 +1,19 @@
-// Command line: sheets from a path. In: the path, the day. Out: checked sheets; their problems go to the error stream.
+// Command line: sheets from paths. In: paths of armies and their shelf, the day. Out: checked sheets; their problems go to the error stream.
 import { registry } from '../plan-army.js';
 import type { Known } from '../sheets/check/check-tables.js';
-import { type CheckedSheets, readSheets } from '../sheets/read-sheets.js';
+import { type CheckedArmies, type CheckedSheets, readArmies } from '../sheets/read-sheets.js';
 import { showProblems } from './show-problems.js';
 
 /** Sheets without errors. */
 export type Sheets = NonNullable<CheckedSheets['sheets']>;
 
 /** Reads and checks; `sheets` is undefined where an error stands among the problems. */
-export async function readOrShow(path: string, day: Omit<Known, 'assumptions'>): Promise<CheckedSheets> {
-  const result = await readSheets(path, { assumptions: registry, ...day });
+export async function readOrShow(
+  paths: readonly string[],
+  day: Omit<Known, 'assumptions'>,
+  shelf?: string,
+): Promise<CheckedArmies> {
+  const result = await readArmies(paths, { assumptions: registry, ...day }, shelf);
   showProblems(result.problems);
   return result;
 }

@@ -15,7 +15,7 @@ export interface CheckFlags {
 
 /** Gives 0 where the sheets can be planned, with or without warnings, else 1. */
 export async function runCheck(path: string, { writeColumns }: CheckFlags): Promise<number> {
-  const checked = await readOrShow(path, { today: today() });
+  const checked = await readOrShow([path], { today: today() });
   const { sheets, problems, read } = checked;
   const isRight = sheets !== undefined;
   const verdict = problems.length === 0 ? 'No problems.' : 'No errors: it can be planned.';

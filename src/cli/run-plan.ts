@@ -1,5 +1,5 @@
-// Command line: `halfpot plan`. In: a path to sheets, flags. Out: the report's files, the answer on the console.
-import { join } from 'node:path';
+// Command line: `halfpot plan`. In: paths to the sheets of armies, flags. Out: the report's files, the answer on the console.
+import { join, resolve } from 'node:path';
 import { openSolver, type PlanOptions, planArmy } from '../plan-army.js';
 import { viewPlan } from '../report/page/view.js';
 import { describePlan } from '../report/plan-json/describe-plan.js';
@@ -22,6 +22,8 @@ interface Search extends Pick<PlanOptions, 'seconds'> {
 }
 
 export interface PlanFlags extends Narrowing {
+  /** Folder of the pots, offers and log of all armies. */
+  readonly shelf?: string;
   readonly out?: string;
   readonly date?: string;
   readonly json?: true;
@@ -36,17 +38,20 @@ export interface PlanFlags extends Narrowing {
 }
 
 /** Plans and writes; gives 1, with nothing written, where the sheets have errors. */
-export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
+export async function runPlan(paths: readonly string[], flags: PlanFlags): Promise<number> {
+  checkArmies(paths);
   const day = { today: today(), chosenDay: flags.date === undefined ? undefined : checkDate(flags.date) };
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const wayToBuy = readWayToBuy(flags);
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
-  if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
+  if (folder !== undefined) await checkOutFolder(folder, { sheets: paths, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems } = await readOrShow(path, day);
+    const { sheets, problems, shelf } = await readOrShow(paths, day, flags.shelf);
     if (sheets === undefined) return exitCodes.problems;
+    if (folder !== undefined && shelf !== undefined)
+      await checkOutFolder(folder, { sheets: [shelf], names: outputNames });
     const settings = setByFlags(sheets.settings, wayToBuy);
     const part = narrowSheets({ ...sheets, settings }, flags);
     const asked = { folder, ...part, problems, today: day.today };
@@ -55,6 +60,11 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   } finally {
     await solver.close();
   }
+}
+
+function checkArmies(paths: readonly string[]): void {
+  const again = paths.find((path, at) => paths.findIndex((other) => resolve(other) === resolve(path)) < at);
+  if (again !== undefined) throw new UsageError(`${again} is named twice. Name each army once.`);
 }
 
 interface Asked {

@@ -119,6 +119,8 @@ export interface Unit {
   readonly done: number;
   /** Lower comes first; blank cells take the row's place in the sheet. */
   readonly priority: number;
+  /** Of several armies that are planned together, the one it belongs to. */
+  readonly army?: string;
 }
 
 export interface Extra {
@@ -191,6 +193,8 @@ export interface Settings {
   /** What another order is worth beyond its postage, whole minor units. Absent: one postage more. */
   readonly againMinor?: number;
   readonly restock: 'army' | 'shelf';
+  /** Where pots, offers and log of several armies stand, from the sheets; absent: in them. */
+  readonly shelf?: string;
   readonly overrides: readonly Override[];
 }
 

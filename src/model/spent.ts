@@ -10,6 +10,13 @@ export interface Spent {
   readonly minor: number;
 }
 
+/** What a paint took, and what the work it went into should have taken; ml. */
+export interface UseBeside {
+  readonly usedMl: number;
+  /** Above 0. */
+  readonly estimatedMl: number;
+}
+
 /**
  * Pots with a price, by what of them is left: begun with and bought is used, standing and on its way. What was thrown away is used.
  */
@@ -25,4 +32,6 @@ export interface ShelfMoney {
   readonly used: ExactMinor;
   /** Pots on the shelf or on their way that have no price, and are in none of these sums. */
   readonly unpricedPots: number;
+  /** Of the paints of which both can be told. */
+  readonly useBeside: ReadonlyMap<string, UseBeside>;
 }

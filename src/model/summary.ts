@@ -102,6 +102,40 @@ export interface CostSums {
   readonly dearestMinor: number;
 }
 
+/** A figure of finished units, on average. */
+export interface FinishedFigure {
+  readonly figure: string;
+  readonly scheme: string;
+  readonly figures: number;
+  /** Cost of use by the estimate, and by what its paints really took; with extras. */
+  readonly estimated: Amount;
+  readonly really: Amount;
+}
+
+/** What one of several armies has of the plan. */
+export interface ArmyShare {
+  readonly army: string;
+  readonly units: number;
+  readonly figures: number;
+  /** Of the order, postage included; the armies add up to it. */
+  readonly cashMinor: number;
+  /** Cost of use of all of it, and of what is still to be done. */
+  readonly whole: Amount;
+  readonly remaining: Amount;
+  /** Paints that its remaining work needs and that run short. */
+  readonly short: readonly string[];
+}
+
+export interface MoneySums {
+  /** Whether anything was bought or used. */
+  readonly isTold: boolean;
+  /** What pots with a price hold and held: used, standing, on its way. */
+  readonly paid: ExactMinor;
+  readonly spentMinor: number;
+  /** Those of whose paints some were measured. */
+  readonly finished: readonly FinishedFigure[];
+}
+
 /** The paint that is empty first by likely use, when the evenings go as spelled out. */
 export interface FirstOut {
   readonly paint: string;
@@ -221,6 +255,9 @@ export interface Summary {
   readonly work: WorkSums;
   readonly jobs: ReadonlyMap<Job, JobSummary>;
   readonly costs: CostSums;
+  readonly money: MoneySums;
+  /** In the order in which they are painted; none where only one is planned. */
+  readonly armies: readonly ArmyShare[];
   readonly shelf: ShelfSums;
   readonly lasting: Lasting;
   readonly ahead: Ahead;

@@ -13,7 +13,7 @@ export function valueShelf(
   { pots, log, paints }: Pick<Sheets, 'pots' | 'log' | 'paints'>,
   stock: readonly CountedStock[],
   assumptions: Assumptions,
-): ShelfMoney {
+): Omit<ShelfMoney, 'useBeside'> {
   const measure = (pot: Pot): ShelfPot =>
     measurePot(
       pot,

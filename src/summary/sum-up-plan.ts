@@ -4,6 +4,7 @@ import type { Summary } from '../model/summary.js';
 import { judgeLasting } from './judge-lasting.js';
 import { judgePromise } from './judge-promise.js';
 import { lookAhead } from './look-ahead.js';
+import { sumArmies } from './sum-armies.js';
 import { sumBench } from './sum-bench.js';
 import { sumBudget } from './sum-budget.js';
 import { sumChoices } from './sum-choices.js';
@@ -12,6 +13,7 @@ import { sumColours } from './sum-colours.js';
 import { sumCosts } from './sum-costs.js';
 import { sumDoubts } from './sum-doubts.js';
 import { sumJobs } from './sum-jobs.js';
+import { sumMoney } from './sum-money.js';
 import { sumOrder } from './sum-order.js';
 import { sumShelf } from './sum-shelf.js';
 import { sumStairs } from './sum-stairs.js';
@@ -39,6 +41,8 @@ export function sumUpPlan(results: PlanResults): Summary {
     work,
     jobs: sumJobs(estimate.jobs.keys(), costs.units),
     costs: sumCosts(results),
+    money: sumMoney(results),
+    armies: sumArmies(results),
     shelf: sumShelf(results.stock),
     lasting: judgeLasting({ ...results, work }),
     ahead: lookAhead(results),

@@ -7,6 +7,7 @@ import { registry } from '../../src/assumptions/registry.js';
 import { problemCodes } from '../../src/problems/catalogue.js';
 import { wordProblem } from '../../src/problems/word-problem.js';
 import { readSheets } from '../../src/sheets/read-sheets.js';
+import { armyCases } from './army-cases.js';
 import { cellCases } from './cell-cases.js';
 import { crossCases } from './cross-cases.js';
 import { fileCases } from './file-cases.js';
@@ -61,6 +62,7 @@ describe('all codes', () => {
     ...ledgerCases,
     ...modelCases,
     ...swapCases,
+    ...armyCases,
   ];
 
   it('have a case each', () => {

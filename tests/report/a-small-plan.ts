@@ -77,7 +77,7 @@ const results: PlanResults = {
   learned: smallLearned,
   money: {
     spent: [{ month: '2026-03', shop: 'Lock Stores', minor: 590 }],
-    ...{ boughtMinor: 590, unpricedPots: 1 },
+    ...{ boughtMinor: 590, unpricedPots: 1, useBeside: new Map() },
     ...{
       begunWith: exactMinor(1200),
       standing: exactMinor(900),

@@ -4,6 +4,7 @@ import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import { viewReorder } from '../reorder/view-reorder.js';
 import { type AnswerView, viewAnswer } from '../sections/answer/view.js';
+import { type ArmiesView, viewArmies } from '../sections/armies/view.js';
 import { type BudgetView, viewBudget } from '../sections/budget/view.js';
 import { type BuyingView, viewBuying } from '../sections/buying/view.js';
 import { type CautionsView, viewCautions } from '../sections/cautions/view.js';
@@ -11,6 +12,7 @@ import { type CoatsView, viewCoats } from '../sections/coats/view.js';
 import { type CostsView, viewCosts } from '../sections/costs/view.js';
 import { type GroundView, viewGround } from '../sections/ground/view.js';
 import { type InsteadView, viewInstead } from '../sections/instead/view.js';
+import { type MoneyView, viewMoney } from '../sections/money/view.js';
 import { type PotsView, viewPots } from '../sections/pots/view.js';
 import { type ProgressView, viewProgress } from '../sections/progress/view.js';
 import { type SheetsView, viewSheets } from '../sections/sheets/view.js';
@@ -52,7 +54,11 @@ export interface ReportView {
   readonly instead: InsteadView | undefined;
   /** Undefined for an army of nobody. */
   readonly stairs: StairsView | undefined;
+  /** Undefined where one army is planned alone. */
+  readonly armies: ArmiesView | undefined;
   readonly costs: CostsView;
+  /** Undefined where nothing was bought and nothing used. */
+  readonly money: MoneyView | undefined;
   /** Undefined where nothing is done yet. */
   readonly progress: ProgressView | undefined;
   /** Undefined where nothing is said of coats, and no primers are compared. */
@@ -95,7 +101,9 @@ export function viewPlan(plan: Plan, problems: readonly Problem[]): ReportView {
     weigh: viewWeigh(inputs),
     instead: isBare(plan) ? undefined : viewInstead(inputs),
     stairs: viewStairs(inputs),
+    armies: viewArmies(inputs),
     costs: viewCosts(inputs),
+    money: viewMoney(inputs),
     progress: viewProgress(inputs),
     coats: viewCoats(inputs),
     use: viewUse(inputs),

@@ -19,9 +19,31 @@ export const money = z
     used: cost('What of both is used up or thrown away.'),
     usedByEstimate: cost('What the work that is done should have used; extras included.'),
     usedByEstimateAtLeast: atLeast,
+    finishedFigures: list(
+      z.object({
+        figure: text('The sculpt.'),
+        scheme: text('Its scheme.'),
+        figures: whole('Figures of units that are finished.'),
+        estimated: cost('Cost of use of one, by the estimate.'),
+        really: cost('By what its paints took: by counts and amounts in the log, else as estimated.'),
+        atLeast,
+      }),
+      'What finished figures have cost; only where some paint of theirs was counted or measured since.',
+    ),
     unpricedPots: whole('Pots without a price, which are in none of these sums.'),
   })
   .describe('Money so far.');
+
+export const armyShare = z.object({
+  army: text('Name of its folder or workbook.'),
+  units: whole('Units in it.'),
+  figures: whole('Figures in it.'),
+  cash: cash('Its share of the order, postage included; the armies add up to the total of the order.'),
+  use: cost('Cost of use of its schemes on its figures, extras included.'),
+  useAtLeast: atLeast,
+  useRemaining: cost('Of that, what is still to be done.'),
+  short: list(z.string(), 'Paints that its remaining work needs and that run short on the shelf of all.'),
+});
 
 export const costs = z
   .object({

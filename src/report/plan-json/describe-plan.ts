@@ -41,6 +41,7 @@ export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDesc
     shelf: describeShelf(plan),
     draws,
     costs: describeCosts(plan),
+    armies: describeArmies(plan),
     money: describeMoney(plan),
     units: describeUnits(plan),
     jobs: describeJobs(plan),
@@ -114,8 +115,24 @@ function describeMoney({ money, summary, settings: { currency } }: Plan): PlanDo
     used: worth(money.used),
     usedByEstimate: worth(done.exactMinor),
     usedByEstimateAtLeast: done.atLeast,
+    finishedFigures: summary.money.finished.map(({ estimated, really, ...figure }) => ({
+      ...figure,
+      estimated: worth(estimated.exactMinor),
+      really: worth(really.exactMinor),
+      atLeast: really.atLeast,
+    })),
     unpricedPots: money.unpricedPots,
   };
+}
+
+function describeArmies({ summary, settings: { currency } }: Plan): PlanDocument['armies'] {
+  return summary.armies.map(({ cashMinor, whole, remaining, ...army }) => ({
+    ...army,
+    cash: toMajor(cashMinor, currency),
+    use: toMajor(whole.exactMinor, currency, useDigits),
+    useAtLeast: whole.atLeast,
+    useRemaining: toMajor(remaining.exactMinor, currency, useDigits),
+  }));
 }
 
 function describeWork({ wholeMl, remainingMl, zones, paints }: WorkSums): PlanDocument['work'] {

@@ -5,7 +5,7 @@ import { cautions, lackable } from '../../model/plan.js';
 import { layers, sheetNames } from '../../model/words.js';
 import { choice, policy, sureOfPolicy } from './choice-document.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
-import { costs, money } from './cost-document.js';
+import { armyShare, costs, money } from './cost-document.js';
 import {
   atLeast,
   biggestDoubt,
@@ -178,6 +178,10 @@ export const planSchema = z
     draws,
     costs,
     money,
+    armies: list(
+      armyShare,
+      'Each army’s share, in the order in which they are painted; none where one is planned alone.',
+    ),
     units: list(unit, 'The units, in the order of the army sheet.'),
     jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
     work: work.describe('Paint put out by the whole army.'),

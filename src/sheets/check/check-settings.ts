@@ -133,6 +133,7 @@ function recordDefaults(
   borne: string | undefined,
 ): void {
   for (const [key, { name, blank }] of rows) {
+    if (name === settingRows.shelf.name) continue;
     // A promise is a way to buy: then `buy` is not left to its default.
     if (given.has(headerKey(name)) || (name === 'buy' && given.has('sure%'))) continue;
     const isBorne = key === 'currency' && borne !== undefined;

@@ -102,8 +102,9 @@ function checkAll(
   run: Run,
 ): Omit<Sheets, 'defaults' | 'read'> {
   const { known, findings, unread } = run;
+  const [ownSettings, ...more] = tables.get('settings') ?? [];
   const ofSettings = checkSettings(
-    { table: tables.get('settings')?.[0], terms: { price: anyPrice }, findings },
+    { table: ownSettings, more, terms: { price: anyPrice }, findings },
     known.assumptions,
     findCurrency([...tables.values()].flat()),
   );
@@ -144,13 +145,12 @@ function checkAll(
   if (book !== undefined && swapsRead !== undefined)
     questionPaints({ book, schemes: schemes.sheet, ...naming });
   return {
-    ...{ pots, paints, offers, log, settings },
+    ...{ pots, paints, offers, extras, log, settings },
     shops: shops.shops,
     figures: figures.figures,
     zones: zones.zones,
     schemes: schemes.schemes,
     army: army.units,
-    extras,
     swaps: swaps?.swaps ?? [],
   };
 }

@@ -3,6 +3,7 @@
 import type { CellKind } from '../check/read-cell/cell-kind.js';
 import { choiceKind } from '../check/read-cell/read-choice.js';
 import { dateKind } from '../check/read-cell/read-date.js';
+import { nameKind } from '../check/read-cell/read-name.js';
 import { type PriceTerms, priceKind } from '../check/read-cell/read-price.js';
 import { currencyKind, localeKind, surePercentKind } from '../check/read-cell/read-setting.js';
 import type { Blank } from './column.js';
@@ -36,6 +37,7 @@ export const settingRows = {
     means: 'army: only what the plan needs; without an army shelf',
     value: 'army',
   }),
+  shelf: row('shelf', nameKind, { means: 'none: pots stand in these sheets' }),
 };
 
 export const settingNames: readonly string[] = Object.values(settingRows).map(({ name }) => name);

@@ -155,6 +155,14 @@ export const columnWords = {
     serves: 'serves figures',
     each: 'cost a figure',
   },
+  money: {
+    what: 'what',
+    of: 'shop or figure',
+    scheme: 'scheme',
+    figures: 'figures',
+    money: 'money',
+    atLeast: 'or more',
+  },
   assumptions: {
     name: 'assumption',
     likely: 'likely',

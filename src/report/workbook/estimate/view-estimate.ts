@@ -11,6 +11,7 @@ import { openAssumptions } from './view-assumption-sheet.js';
 import { writeCosts } from './view-cost-sheet.js';
 import { writeExtras } from './view-extras-sheet.js';
 import { priceLines, writeLines } from './view-line-sheet.js';
+import { viewMoneySheet } from './view-money-sheet.js';
 import { writePaints } from './view-paint-sheet.js';
 import { openPots } from './view-pot-sheet.js';
 import { viewReadMe } from './view-read-me.js';
@@ -70,6 +71,7 @@ export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds
       zones.view(),
       ...[lines, paints, pots.table, perRecipe, costs].map((table) => table.view()),
       extras.view,
+      viewMoneySheet(plan, major),
     ],
   };
 }

@@ -27,6 +27,7 @@ export const sheetWords = {
   },
   costs: { name: 'costs', says: 'cost of use by unit' },
   extras: { name: 'extras', says: 'what else is used up' },
+  money: { name: 'money', says: 'what was bought and used so far; plain numbers' },
 };
 
 const plainWords: readonly string[] = [
@@ -71,6 +72,15 @@ export const totalWords = {
   atLeast: ', at least',
   order: ({ promised: { surePercent } }: Plan): string =>
     surePercent === undefined ? 'cash for the order' : `cash for the order, to be ${surePercent}% sure`,
+};
+
+export const moneySheetWords = {
+  used: 'used up',
+  standing: 'standing in the pots',
+  onWay: 'on its way',
+  bought: (month: string): string => `bought in ${month}`,
+  estimated: 'a finished figure, estimated',
+  really: 'a finished figure, really',
 };
 
 export const cellWords = {

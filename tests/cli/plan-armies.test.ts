@@ -1,0 +1,49 @@
+// Several armies on one shelf, as a painter types it.
+import { existsSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { makeArmies } from '../problems/army-cases.js';
+import { writeSheets } from '../problems/problem-case.js';
+import { makeFolder, runHalfpot } from './run-halfpot.js';
+
+const root = makeFolder();
+makeArmies(root, { north: { 'settings.csv': 'name,value\nshelf,../shelf\n' } });
+mkdirSync(join(root, 'shelf'));
+writeSheets(join(root, 'shelf'), {
+  'pots.csv': 'paint,size ml,left\nearth wash,24,empty\n',
+  'offers.csv': 'shop,offer,price,paint,size ml\nQuay,red,3,brick red,17\nQuay,wash,4,earth wash,24\n',
+  'shops.csv': 'shop,postage\nQuay,5\n',
+});
+const plan = (...args: readonly string[]) =>
+  runHalfpot(['plan', ...args, '--date', '2026-11-28'], { cwd: root });
+
+describe('halfpot plan north south', () => {
+  it('places one order, whose cash the armies share to the cent', () => {
+    const run = plan('south', 'north', '--buy', 'likely', '--json');
+    expect(run.code).toBe(0);
+    const { armies, order, units } = JSON.parse(run.out);
+    expect(armies.map(({ army, figures }: { army: string; figures: number }) => [army, figures])).toEqual([
+      ['south', 5],
+      ['north', 20],
+    ]);
+    const cents = armies.map(({ cash }: { cash: string }) => Math.round(Number(cash) * 100));
+    expect(cents[0] + cents[1]).toBe(Math.round(Number(order.total) * 100));
+    expect(units.map(({ army }: { army: string }) => army)).toEqual(['south', 'north']);
+  });
+
+  it('writes nothing among the sheets of an army, nor on the shelf that a setting names', () => {
+    for (const folder of ['south', 'shelf']) {
+      const run = plan('north', 'south', '--out', folder);
+      expect(run.code).toBe(2);
+      expect(run.err).toContain('is where your sheets are. Name another folder with --out.');
+      expect(existsSync(join(root, folder, 'plan.json'))).toBe(false);
+    }
+  });
+
+  it('takes each army, and a shelf, once', () => {
+    const army = plan('north', './north');
+    expect([army.code, army.err]).toEqual([2, 'halfpot: ./north is named twice. Name each army once.\n']);
+    const shelf = plan('north', '--shelf', 'shelf', '--shelf', 'shelf');
+    expect([shelf.code, shelf.err.includes('It is given twice, also as "shelf".')]).toEqual([2, true]);
+  });
+});
