@@ -73,6 +73,7 @@ function definePlan(program: Command): void {
     .option('--without <offer>', 'as if "Shop: offer" were sold out; may be given again and again', collect)
     .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)', once)
     .option('--json', 'print plan.json and nothing else; files only with --out')
+    .option('--open', 'open the report when it is written')
     .addHelpText(
       'after',
       example(

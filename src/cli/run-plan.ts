@@ -8,6 +8,7 @@ import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes, UsageError } from './end-run.js';
 import { type Narrowing, narrowSheets } from './narrow-sheets.js';
+import { openOrSay } from './open-file.js';
 import { printChunks } from './print-chunks.js';
 import { readBudget, readBuy, readSeconds, readSure } from './read-budget.js';
 import { readOrShow, type Sheets } from './read-or-show.js';
@@ -25,6 +26,8 @@ export interface PlanFlags extends Narrowing {
   readonly out?: string;
   readonly date?: string;
   readonly json?: true;
+  /** Whether to open the report. */
+  readonly open?: true;
   /** How sure the order shall be, as written. */
   readonly sure?: string;
   /** How much to buy at once, as written. */
@@ -41,6 +44,8 @@ export async function runPlan(path: string, flags: PlanFlags): Promise<number> {
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const wayToBuy = readWayToBuy(flags);
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
+  if (flags.open && folder === undefined)
+    throw new UsageError('--json writes no report to open. Name a folder with --out, or leave --open out.');
   if (folder !== undefined) await checkOutFolder(folder, { sheets: path, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
@@ -84,6 +89,7 @@ async function planAndWrite(
   if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view, fileList(folder));
+  if (flags.open && folder !== undefined) await openOrSay(join(folder, outputNames[0]));
 }
 
 type Settings = Sheets['settings'];
