@@ -80,13 +80,18 @@ async function planAndWrite(
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
-  const progress = showProgress(sheets.settings);
-  const options = { solve: solver.solve, seconds, budgetMinor, army, onProgress: progress.onProgress };
-  const plan = await planArmy(sheets, today, options).finally(progress.end);
+  const { onStage, onProgress, end } = showProgress();
+  const told = { onStage, onProgress: onProgress?.(sheets.settings) };
+  const options = { solve: solver.solve, seconds, budgetMinor, army, ...told };
+  const plan = await planArmy(sheets, today, options).finally(end);
   // The files take the memory that the solver leaves.
   await solver.close();
   const view = viewPlan(plan, problems);
-  if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
+  if (folder !== undefined) {
+    onStage('writing');
+    const files = renderFiles({ plan, view, sheets, problems });
+    await files.then((all) => writeFiles(folder, all)).finally(end);
+  }
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view, fileList(folder));
   if (flags.open && folder !== undefined) await openOrSay(join(folder, outputNames[0]));
