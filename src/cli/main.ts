@@ -6,6 +6,7 @@ import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
 import { nameFault } from './name-fault.js';
 import type { CheckFlags } from './run-check.js';
+import type { CompareFlags } from './run-compare.js';
 import type { LogFlags } from './run-log.js';
 import type { MeasureFlags } from './run-measure.js';
 import type { PlanFlags } from './run-plan.js';
@@ -51,7 +52,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
       const { runCheck } = await import('./run-check.js');
       process.exitCode = await runCheck(sheets, flags);
     });
-  for (const define of [definePlan, defineLog, definePots, defineMeasure]) define(program);
+  for (const define of [definePlan, defineCompare, defineLog, definePots, defineMeasure]) define(program);
   return program;
 }
 
@@ -84,6 +85,29 @@ function definePlan(program: Command): void {
     .action(async (sheets: string, options: Omit<PlanFlags, 'usualFolder'>) => {
       const { runPlan } = await import('./run-plan.js');
       process.exitCode = await runPlan(sheets, { ...options, usualFolder });
+    });
+}
+
+function defineCompare(program: Command): void {
+  program
+    .command('compare')
+    .description('put two plans side by side: compare.html, compare.json')
+    .argument('<a>', 'sheets, or a folder that plan has written')
+    .argument('[b]', 'the same of the other')
+    .option('--with <sheet=file>', 'the other is A with this CSV file as that sheet; for each sheet', collect)
+    .option('--out <folder>', 'where the files go (default: halfpot-compare in the current folder)', once)
+    .option('--date <day>', 'plan as of this day, written 2026-03-14', once)
+    .option('--seconds <time>', 'search for orders no longer than that in each plan (default: 25)', once)
+    .addHelpText(
+      'after',
+      example(
+        'compare my-army --with schemes=quick.csv',
+        'says what the schemes in quick.csv would change, in money, paint and evenings',
+      ),
+    )
+    .action(async (a: string, b: string | undefined, flags: CompareFlags) => {
+      const { runCompare } = await import('./run-compare.js');
+      process.exitCode = await runCompare(a, b, flags);
     });
 }
 

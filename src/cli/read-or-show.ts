@@ -9,10 +9,14 @@ import { showProgress } from './show-progress.js';
 export type Sheets = NonNullable<CheckedSheets['sheets']>;
 
 /** Reads and checks; `sheets` is undefined where an error stands among the problems. */
-export async function readOrShow(path: string, day: Omit<Known, 'assumptions'>): Promise<CheckedSheets> {
+export async function readOrShow(
+  path: string,
+  day: Omit<Known, 'assumptions'>,
+  instead: Parameters<typeof readSheets>[2] = [],
+): Promise<CheckedSheets> {
   const progress = showProgress();
   progress.onStage('reading');
-  const result = await readSheets(path, { assumptions: registry, ...day }).finally(progress.end);
+  const result = await readSheets(path, { assumptions: registry, ...day }, instead).finally(progress.end);
   showProblems(result.problems);
   return result;
 }
