@@ -100,10 +100,7 @@ function defineCompare(program: Command): void {
     .option('--seconds <time>', 'search for orders no longer than that in each plan (default: 25)', once)
     .addHelpText(
       'after',
-      example(
-        'compare my-army --with schemes=quick.csv',
-        'says what the schemes in quick.csv would change, in money, paint and evenings',
-      ),
+      example('compare my-report my-army', 'says what has changed since that plan was made'),
     )
     .action(async (a: string, b: string | undefined, flags: CompareFlags) => {
       const { runCompare } = await import('./run-compare.js');

@@ -10,19 +10,22 @@ const mostRows = 12;
 
 /** Sums, paints and what differs in the sheets, then where the files are. */
 export function showCompare(view: CompareView, files: readonly string[]): void {
-  const { names, currencies, isSame, sums, paints, sheets } = view;
+  const { names, notes, isSame, sums, paints, sheets } = view;
   const { columns, headings } = compareWords;
-  const head = { what: '', a: columns.a, b: columns.b, difference: columns.difference };
+  const head = { what: '', a: columns.a, b: columns.b, difference: columns.difference, isAlike: false };
+  const differing = paints.filter(({ isAlike }) => !isAlike);
+  const alike = paints.length - differing.length;
   const lines = [
     `${columns.a}: ${showPlain(names.a)}`,
     `${columns.b}: ${showPlain(names.b)}`,
     ...(isSame ? ['', compareWords.same] : []),
     '',
     ...[head, ...sums].map(wordRow),
-    ...(currencies === '' ? [] : [currencies]),
+    ...notes,
     '',
     headings.paints,
-    ...cut(paints, (row) => [wordRow(row)]),
+    ...cut(differing, (row) => [wordRow(row)]),
+    ...(alike === 0 ? [] : [compareWords.alike(alike)]),
     '',
     headings.sheets,
     ...(sheets.length === 0 ? [compareWords.sameSheets] : cut(sheets, wordSheet)),

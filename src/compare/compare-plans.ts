@@ -17,7 +17,7 @@ export interface SumRow {
   readonly isMoney: boolean;
   readonly a: Sum;
   readonly b: Sum;
-  /** B less A; undefined where one is missing, and for money in two currencies. */
+  /** B less A; undefined where one is missing or has no price at all, and for money in two currencies. */
   readonly difference: number | undefined;
 }
 
@@ -46,7 +46,7 @@ export function comparePlans(a: ComparedPlan, b: ComparedPlan): Comparison {
     const isMoney = moneyNames.has(what);
     const canDiffer = isOneCurrency || !isMoney;
     const pair = { a: ofA[what], b: ofB[what] };
-    return { what, isMoney, ...pair, difference: canDiffer ? less(pair.b.value, pair.a.value) : undefined };
+    return { what, isMoney, ...pair, difference: canDiffer ? less(pair.b, pair.a) : undefined };
   });
   const paints = comparePaints(a, b);
   const sheets = differSheets(a, b);
@@ -68,8 +68,13 @@ const sumNames = [
 
 const moneyNames: ReadonlySet<SumName> = new Set(['cash now', 'cash in all', 'cost a figure']);
 
-const less = (one: number | undefined, other: number | undefined): number | undefined =>
-  one === undefined || other === undefined ? undefined : one - other;
+/** Where one is not known, or has no price at all, there is none. */
+function less(one: Sum, other: Sum): number | undefined {
+  const isKnown = ({ value, atLeast }: Sum): boolean => value !== 0 || !atLeast;
+  const { value } = one;
+  if (value === undefined || other.value === undefined || !isKnown(one) || !isKnown(other)) return undefined;
+  return value - other.value;
+}
 
 function sumUp(plan: ComparedPlan): Readonly<Record<SumName, Sum>> {
   const { army, choices, costs, currency, order, paints, time } = plan;

@@ -76,8 +76,9 @@ function listSteps({ jobs }: ComparedPlan, other: ComparedPlan): Rows {
   const steps = new Map<string, Map<string, Set<Fact>>>();
   for (const { scheme, lines } of jobs.filter((job) => shared.has(job.scheme)))
     for (const { step, zone, layer, paint, coats, method, thin, areaShare } of lines) {
-      const columns = steps.get(`${scheme} ${step}`) ?? new Map<string, Set<Fact>>();
-      steps.set(`${scheme} ${step}`, columns);
+      const name = `${scheme}, step ${step}`;
+      const columns = steps.get(name) ?? new Map<string, Set<Fact>>();
+      steps.set(name, columns);
       const facts = { zone, layer, paint, coats, method, thin, 'area %': Math.round(areaShare * 1000) / 10 };
       for (const [column, fact] of Object.entries(facts))
         columns.set(column, (columns.get(column) ?? new Set<Fact>()).add(fact));

@@ -36,7 +36,7 @@ ${drawSections(view)}</main>
 `;
 }
 
-function drawSections({ currencies, isSame, sums, paints, sheets }: CompareView): string {
+function drawSections({ notes, isSame, sums, paints, sheets }: CompareView): string {
   const differing =
     sheets.length === 0
       ? note(compareWords.sameSheets)
@@ -45,7 +45,7 @@ function drawSections({ currencies, isSame, sums, paints, sheets }: CompareView)
     isSame ? note(compareWords.same) : '',
     section(
       headings.sums,
-      drawTable({ first: columns.sum, rows: sums, hasDifference: true }) + note(currencies),
+      drawTable({ first: columns.sum, rows: sums, hasDifference: true }) + notes.map(note).join(''),
     ),
     section(headings.paints, drawTable({ first: columns.paint, rows: paints, hasDifference: true })),
     section(headings.sheets, differing + note(compareWords.noOffers)),

@@ -2,7 +2,6 @@
 import type { Comparison, PaintRow, Sum, SumRow } from '../../compare/compare-plans.js';
 import type { Fact } from '../../compare/differ-sheets.js';
 import { type NumberWords, numberWords } from '../words/word-numbers.js';
-import { sharedWords } from '../words/words.js';
 import { compareWords } from './words.js';
 
 /** One of the two, as the painter called it. */
@@ -18,12 +17,13 @@ export interface CompareRow {
   readonly b: string;
   /** '' where none is made. */
   readonly difference: string;
+  readonly isAlike: boolean;
 }
 
 export interface CompareView {
   readonly names: { readonly a: string; readonly b: string };
-  /** '' unless they are in two currencies. */
-  readonly currencies: string;
+  /** What is to be known of the sums. */
+  readonly notes: readonly string[];
   readonly isSame: boolean;
   readonly sums: readonly CompareRow[];
   readonly paints: readonly CompareRow[];
@@ -40,7 +40,10 @@ export function viewCompare(
   const inB = numberWords({ locale, currency: sides.b.currency });
   return {
     names: { a: sides.a.name, b: sides.b.name },
-    currencies: isOneCurrency ? '' : compareWords.currencies(sides.a.currency, sides.b.currency),
+    notes: [
+      ...(isOneCurrency ? [] : [compareWords.currencies(sides.a.currency, sides.b.currency)]),
+      ...(sums.some(({ a, b }) => a.atLeast || b.atLeast) ? [compareWords.atLeast] : []),
+    ],
     isSame,
     sums: sums.map((row) => viewSum(row, inA, inB)),
     paints: paints.map((row) => viewPaint(row, inA)),
@@ -48,6 +51,7 @@ export function viewCompare(
       what: compareWords.row(row),
       ...{ a: wordFact(row.a, inA), b: wordFact(row.b, inA) },
       difference: '',
+      isAlike: false,
     })),
   };
 }
@@ -59,22 +63,21 @@ function viewSum(
 ): CompareRow {
   const say = ({ value, atLeast }: Sum, words: NumberWords): string => {
     if (value === undefined) return '';
-    return isMoney ? wordMoney(value, atLeast, words) : words.count(value);
+    return isMoney ? words.priced(value, atLeast) : words.count(value);
   };
   const change = isMoney ? inA.money : inA.count;
   return {
     what: compareWords.sums[what],
     ...{ a: say(a, inA), b: say(b, inB) },
     difference: difference === undefined ? '' : signed(difference, change),
+    isAlike: difference === 0,
   };
 }
 
-const wordMoney = (minor: number, atLeast: boolean, words: NumberWords): string =>
-  atLeast ? sharedWords.atLeast(words.money(minor)) : words.money(minor);
-
 function viewPaint({ paint, aMl, bMl, differenceMl }: PaintRow, words: NumberWords): CompareRow {
   const say = (ml: number): string => words.bareMl(ml, 1);
-  return { what: paint, a: say(aMl), b: say(bMl), difference: signed(differenceMl, say) };
+  const difference = signed(differenceMl, say);
+  return { what: paint, a: say(aMl), b: say(bMl), difference, isAlike: differenceMl === 0 };
 }
 
 /** With its sign, a minus as it is printed (U+2212); what is alike is 0 without one. */
