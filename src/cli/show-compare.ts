@@ -4,7 +4,7 @@ import type { CompareRow, CompareView } from '../report/compare/view-compare.js'
 import { compareWords } from '../report/compare/words.js';
 import { showPlain } from './show-plain.js';
 
-const [firstWide, otherWide] = [29, 17];
+const [firstWide, otherWide] = [26, 18];
 /** More paints and more rows of sheets are in the page. */
 const mostRows = 12;
 
@@ -44,7 +44,7 @@ function cut(rows: readonly CompareRow[], word: (row: CompareRow) => readonly st
 
 const wordRow = ({ what, a, b, difference }: CompareRow): string =>
   `${shorten(showPlain(what), firstWide).padEnd(firstWide)}${[a, b, difference]
-    .map((text) => showPlain(text).padStart(otherWide))
+    .map((text) => ` ${showPlain(text).padStart(otherWide - 1)}`)
     .join('')}`.trimEnd();
 
 const wordSheet = ({ what, a, b }: CompareRow): string[] => [

@@ -109,6 +109,19 @@ describe('what cannot be compared', () => {
     expect(compare(...args)).toEqual({ code: 2, out: '', err: `halfpot: ${says}\n` });
   });
 
+  it('a page of that name which is not ours stays', () => {
+    mkdirSync(join(root, 'theirs'));
+    writeFileSync(join(root, 'theirs', 'compare.html'), '<!doctype html><title>Mine</title>');
+    const path = join('theirs', 'compare.html');
+    expect(compare('mine', 'swiss', '--out', 'theirs')).toEqual({
+      code: 2,
+      out: '',
+      err:
+        `halfpot: ${path} is there already and not of an earlier plan. Name another folder with --out, ` +
+        'or move that file away.\n',
+    });
+  });
+
   it('a folder with neither sheets nor a plan is told', () => {
     expect(compare('empty', 'mine')).toEqual({
       code: 1,
