@@ -1,6 +1,7 @@
 // Compare: compare.html. In: the view. Out: one self-contained page as text, in the looks of the report, without a script.
 import { escapeMarkup } from '../drawing/escape-markup.js';
 import { loadPageLibrary } from '../page/fill-templates.js';
+import { sharedWords } from '../words/words.js';
 import type { CompareRow, CompareView } from './view-compare.js';
 import { compareWords } from './words.js';
 
@@ -29,7 +30,7 @@ export async function drawCompare(view: CompareView): Promise<string> {
 <main>
 ${drawSections(view)}</main>
 <footer>
-<p>${compareWords.made}</p>
+<p>${sharedWords.made}</p>
 </footer>
 </body>
 </html>

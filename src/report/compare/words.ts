@@ -27,5 +27,4 @@ export const compareWords = {
     `${sheet}, ${name}${column === undefined || column === 'value' ? '' : `: ${column}`}`,
   missing: 'not there',
   blank: 'none',
-  made: 'Made by Halfpot from your own sheets. Nothing here was sent anywhere.',
 };
