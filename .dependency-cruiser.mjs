@@ -110,6 +110,27 @@ const edges = [
       'A file to take away is written from the plan, with the cells that all workbooks share, and never from the page.',
   })),
   {
+    name: 'compare-imports-model-and-plan-json',
+    from: '^src/compare/',
+    allowed: ['^src/compare/', '^src/model/', '^src/report/plan-json/plan-(document|version)\\.ts$'],
+    comment:
+      'Two plans are compared by what plan.json holds of them, whoever wrote it. Put what is missing into plan.json, and ' +
+      'the wording into src/report/compare.',
+  },
+  {
+    name: 'compared-imports-words',
+    from: '^src/report/compare/',
+    allowed: [
+      '^src/report/(compare|words|drawing)/',
+      '^src/report/page/fill-templates\\.ts$',
+      '^src/compare/',
+      '^src/model/',
+    ],
+    comment:
+      'The page of two plans words what src/compare has reckoned, in the looks of the report. It knows no section: move ' +
+      'what both need into src/report/words.',
+  },
+  {
     name: 'page-imports-report',
     from: '^src/report/page/',
     allowed: ['^src/report/(page|sections|words|drawing|reorder)/', '^src/model/', '^src/problems/'],
@@ -133,9 +154,16 @@ const edges = [
   {
     name: 'cli-imports-fronts',
     from: '^src/cli/',
-    allowed: ['^src/cli/', '^src/plan-army\\.ts$', '^src/sheets/', '^src/report/', '^src/problems/'],
+    allowed: [
+      '^src/cli/',
+      '^src/plan-army\\.ts$',
+      '^src/sheets/',
+      '^src/compare/',
+      '^src/report/',
+      '^src/problems/',
+    ],
     comment:
-      'The command line only connects sheets, plan-army and report. Move the reckoning into a stage and the ' +
+      'The command line only connects sheets, plan-army, compare and report. Move the reckoning into a stage and the ' +
       'wording into src/report.',
   },
 ];

@@ -70,7 +70,13 @@ export interface PlanOptions extends Search {
   readonly draws?: number | undefined;
   /** The part of the army to plan for; left out: all of it. What weighings teach comes of all of it in any case. */
   readonly army?: Sheets['army'] | undefined;
+  /** Told what comes next, before it begins. */
+  readonly onStage?: ((stage: PlanStage) => void) | undefined;
 }
+
+/** What takes long, in the order in which it comes. */
+export const planStages = ['draws', 'ways to buy', 'staircase', 'colours'] as const;
+export type PlanStage = (typeof planStages)[number];
 
 /** Units with nothing left to do. */
 export const findDoneUnits = (sheets: Sheets): ReadonlySet<Unit> => findDone(applySwaps(sheets));
@@ -90,13 +96,14 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const shown = { colours, assumptions, estimate };
   const takeShelf = openShelf(given, all, { ...shown, army: options.army });
   const counted = takeShelf(sheets, estimate.needs);
-  const { drawn, fresh, work } = drawAll({ estimate, stock: counted, beliefs }, options.draws);
+  const { drawn, fresh, work } = drawAll({ estimate, stock: counted, beliefs }, options);
 
   const market = { offers: sheets.offers, shops: sheets.shops, assumptions };
   const buying = prepareBuying(options);
   const canBuy = isOnOffer(market);
   const freshOffered = onlyPaints(fresh, canBuy);
   const aim = aimOf(settings);
+  options.onStage?.('ways to buy');
   const { order, toBuyMl, choices } = await weighChoices({
     ...{ aim, drawn, work, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
     metBy: (found) => chanceMet(freshOffered, found),
@@ -118,8 +125,8 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const results: PlanResults = {
     ...{ settings, paints, estimate, demands, stock, order, aim, choices },
     ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
-    ...(await askOtherSizes(table, marginOf, options.budgetMinor)),
-    ...(await askColours(table, marginOf)),
+    ...(await askOtherSizes(table, marginOf, options)),
+    ...(await askColours(table, marginOf, options)),
     ...{ swaps: listSwaps(given, colours), time: planTime(estimate, assumptions) },
     ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
     money: tellMoney({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
@@ -131,7 +138,8 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
 }
 
 /** What the army may lack, once more to check promises by, and as it is painted unit by unit. */
-function drawAll(inputs: Parameters<typeof drawArmy>[0], draws: PlanOptions['draws']) {
+function drawAll(inputs: Parameters<typeof drawArmy>[0], { draws, onStage }: PlanOptions) {
+  onStage?.('draws');
   const paints = inputs.estimate.needs.size;
   const drawing = drawingFor(paints, draws);
   return {
@@ -203,7 +211,8 @@ function estimateWork(sheets: Sheets, { colours, assumptions }: Pick<Table, 'col
 }
 
 /** More figures and fewer: the staircase, and what a budget finishes, at the promise's margin. */
-async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: number | undefined) {
+async function askOtherSizes(table: Table, marginOf: MarginOf, { budgetMinor, onStage }: PlanOptions) {
+  onStage?.('staircase');
   const { sheets, assumptions, market, buying, estimate, stock } = table;
   const demands = scaleDemands(table.demands, marginOf);
   const demandsAnew = scaleDemands(listDemandsAnew(estimate, assumptions), marginOf);
@@ -222,7 +231,8 @@ async function askOtherSizes(table: Table, marginOf: MarginOf, budgetMinor: numb
 }
 
 /** Other colours: beneath, as primer, instead of what is missing, and cash against colour difference. */
-async function askColours(table: Table, marginOf: MarginOf) {
+async function askColours(table: Table, marginOf: MarginOf, { onStage }: PlanOptions) {
+  onStage?.('colours');
   const { sheets, colours, assumptions, market, buying, estimate, coats, stock } = table;
   const { paints } = sheets;
   const palette = { paints, colours, assumptions };

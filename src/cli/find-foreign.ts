@@ -11,6 +11,8 @@ const beginnings: ReadonlyMap<string, RegExp> = new Map([
   ['bench.html', page],
   ['reorder.csv', /^"?for"?[,;\t]"?entry"?[,;\t]/],
   ['plan.json', /^\{\s*"version":/],
+  ['compare.html', /^<!doctype html>[\s\S]* – Halfpot<\/title>/i],
+  ['compare.json', /^\{\s*"version":/],
 ]);
 
 const lookedAtBytes = 4096;

@@ -6,6 +6,7 @@ import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { exitCodes, reportCrash } from './end-run.js';
 import { nameFault } from './name-fault.js';
 import type { CheckFlags } from './run-check.js';
+import type { CompareFlags } from './run-compare.js';
 import type { LogFlags } from './run-log.js';
 import type { MeasureFlags } from './run-measure.js';
 import type { PlanFlags } from './run-plan.js';
@@ -51,7 +52,7 @@ Exit codes: 0 done, 1 problems in the sheets, 2 wrong usage or an unexpected err
       const { runCheck } = await import('./run-check.js');
       process.exitCode = await runCheck(sheets, flags);
     });
-  for (const define of [definePlan, defineLog, definePots, defineMeasure]) define(program);
+  for (const define of [definePlan, defineCompare, defineLog, definePots, defineMeasure]) define(program);
   return program;
 }
 
@@ -77,6 +78,7 @@ function definePlan(program: Command): void {
     .option('--without <offer>', 'as if "Shop: offer" were sold out; may be given again and again', collect)
     .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)', once)
     .option('--json', 'print plan.json and nothing else; files only with --out')
+    .option('--open', 'open the report when it is written')
     .addHelpText(
       'after',
       example(
@@ -87,6 +89,26 @@ function definePlan(program: Command): void {
     .action(async (armies: string[], options: Omit<PlanFlags, 'usualFolder'>) => {
       const { runPlan } = await import('./run-plan.js');
       process.exitCode = await runPlan(armies.length === 0 ? ['.'] : armies, { ...options, usualFolder });
+    });
+}
+
+function defineCompare(program: Command): void {
+  program
+    .command('compare')
+    .description('put two plans side by side: compare.html, compare.json')
+    .argument('<a>', 'sheets, or a folder that plan has written')
+    .argument('[b]', 'the same of the other')
+    .option('--with <sheet=file>', 'the other is A with this CSV file as that sheet; for each sheet', collect)
+    .option('--out <folder>', 'where the files go (default: halfpot-compare in the current folder)', once)
+    .option('--date <day>', 'plan as of this day, written 2026-03-14', once)
+    .option('--seconds <time>', 'search for orders no longer than that in each plan (default: 25)', once)
+    .addHelpText(
+      'after',
+      example('compare my-report my-army', 'says what has changed since that plan was made'),
+    )
+    .action(async (a: string, b: string | undefined, flags: CompareFlags) => {
+      const { runCompare } = await import('./run-compare.js');
+      process.exitCode = await runCompare(a, b, flags);
     });
 }
 

@@ -3,6 +3,7 @@ import { registry } from '../plan-army.js';
 import type { Known } from '../sheets/check/check-tables.js';
 import { type CheckedArmies, type CheckedSheets, readArmies } from '../sheets/read-sheets.js';
 import { showProblems } from './show-problems.js';
+import { showProgress } from './show-progress.js';
 
 /** Sheets without errors. */
 export type Sheets = NonNullable<CheckedSheets['sheets']>;
@@ -11,9 +12,11 @@ export type Sheets = NonNullable<CheckedSheets['sheets']>;
 export async function readOrShow(
   paths: readonly string[],
   day: Omit<Known, 'assumptions'>,
-  shelf?: string,
+  beside: Parameters<typeof readArmies>[2] = {},
 ): Promise<CheckedArmies> {
-  const result = await readArmies(paths, { assumptions: registry, ...day }, shelf);
+  const progress = showProgress();
+  progress.onStage('reading');
+  const result = await readArmies(paths, { assumptions: registry, ...day }, beside).finally(progress.end);
   showProblems(result.problems);
   return result;
 }

@@ -8,6 +8,7 @@ import { checkOutFolder } from './check-out-folder.js';
 import { checkDate, today } from './choose-date.js';
 import { exitCodes, UsageError } from './end-run.js';
 import { type Narrowing, narrowSheets } from './narrow-sheets.js';
+import { openOrSay } from './open-file.js';
 import { printChunks } from './print-chunks.js';
 import { readBudget, readBuy, readSeconds, readSure } from './read-budget.js';
 import { readOrShow, type Sheets } from './read-or-show.js';
@@ -27,6 +28,8 @@ export interface PlanFlags extends Narrowing {
   readonly out?: string;
   readonly date?: string;
   readonly json?: true;
+  /** Whether to open the report. */
+  readonly open?: true;
   /** How sure the order shall be, as written. */
   readonly sure?: string;
   /** How much to buy at once, as written. */
@@ -44,11 +47,13 @@ export async function runPlan(paths: readonly string[], flags: PlanFlags): Promi
   const seconds = flags.seconds === undefined ? undefined : readSeconds(flags.seconds);
   const wayToBuy = readWayToBuy(flags);
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
+  if (flags.open && folder === undefined)
+    throw new UsageError('--json writes no report to open. Name a folder with --out, or leave --open out.');
   if (folder !== undefined) await checkOutFolder(folder, { sheets: paths, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
-    const { sheets, problems, shelf } = await readOrShow(paths, day, flags.shelf);
+    const { sheets, problems, shelf } = await readOrShow(paths, day, { shelf: flags.shelf });
     if (sheets === undefined) return exitCodes.problems;
     if (folder !== undefined && shelf !== undefined)
       await checkOutFolder(folder, { sheets: [shelf], names: outputNames });
@@ -85,15 +90,21 @@ async function planAndWrite(
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
-  const progress = showProgress(sheets.settings);
-  const options = { solve: solver.solve, seconds, budgetMinor, army, onProgress: progress.onProgress };
-  const plan = await planArmy(sheets, today, options).finally(progress.end);
+  const { onStage, onProgress, end } = showProgress();
+  const told = { onStage, onProgress: onProgress?.(sheets.settings) };
+  const options = { solve: solver.solve, seconds, budgetMinor, army, ...told };
+  const plan = await planArmy(sheets, today, options).finally(end);
   // The files take the memory that the solver leaves.
   await solver.close();
   const view = viewPlan(plan, problems);
-  if (folder !== undefined) await writeFiles(folder, await renderFiles({ plan, view, sheets, problems }));
+  if (folder !== undefined) {
+    onStage('writing');
+    const files = renderFiles({ plan, view, sheets, problems });
+    await files.then((all) => writeFiles(folder, all)).finally(end);
+  }
   if (flags.json) await printChunks(writePlanJson(describePlan(plan, problems)));
   else if (folder !== undefined) showAnswer(view, fileList(folder));
+  if (flags.open && folder !== undefined) await openOrSay(join(folder, outputNames[0]));
 }
 
 type Settings = Sheets['settings'];

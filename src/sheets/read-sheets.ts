@@ -10,6 +10,7 @@ import { listModelFiles } from './check/list-model-files.js';
 import type { ModelFile } from './model-file.js';
 import type { FoundProblem } from './read/grid.js';
 import { readTables } from './read/read-tables.js';
+import type { Replacement } from './read/replace-sheet.js';
 
 export type { DefaultUsed, SheetRead } from '../model/sheets.js';
 export type { CheckedSheets } from './check/check-tables.js';
@@ -17,8 +18,13 @@ export type { CheckedSheets } from './check/check-tables.js';
 /**
  * Reads a folder of CSV files or one workbook and checks all of it in one run. `sheets` is undefined where any
  * problem is an error; warnings leave it whole. Sheets that are optional and not there give empty lists.
+ * `instead`: files read in the place of sheets of the path.
  */
-export const readSheets = (path: string, known: Known): Promise<CheckedSheets> => readArmies([path], known);
+export const readSheets = (
+  path: string,
+  known: Known,
+  instead: readonly Replacement[] = [],
+): Promise<CheckedSheets> => readArmies([path], known, { instead });
 
 export interface CheckedArmies extends CheckedSheets {
   /** Where their shelf stands, if it does so by itself. */
@@ -32,11 +38,19 @@ export interface CheckedArmies extends CheckedSheets {
 export async function readArmies(
   paths: readonly string[],
   known: Known,
-  shelf?: string,
+  {
+    shelf,
+    instead = [],
+  }: { readonly shelf?: string | undefined; readonly instead?: readonly Replacement[] } = {},
 ): Promise<CheckedArmies> {
   const armies: Source[] = [];
   for (const [at, path] of paths.entries())
-    armies.push({ name: nameOf(path, at, paths), path, isShelf: false, read: await readTables(path) });
+    armies.push({
+      name: nameOf(path, at, paths),
+      path,
+      isShelf: false,
+      read: await readTables(path, instead),
+    });
   const found = findShelf(armies, shelf);
   const [only, ...others] = armies;
   if (only !== undefined && others.length === 0 && found.path === undefined)

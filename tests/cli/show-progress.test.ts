@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { showProgress } from '../../src/cli/show-progress.js';
+import { planArmy } from '../../src/plan-army.js';
+import { makeSheets, makeStep } from '../make-sheets.js';
 
 const settings = { currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army', overrides: [] } as const;
 
@@ -13,10 +15,10 @@ const fakeStream = (isTTY: boolean) => {
 describe('progress of a long search', () => {
   it('is one line, written over itself, once a second has passed; and is taken away', () => {
     const { written, stream } = fakeStream(true);
-    const { onProgress, end } = showProgress(settings, stream);
-    onProgress?.({ best: 5000, bound: 4000, seconds: 0.5 });
+    const { onProgress, end } = showProgress(stream);
+    onProgress?.(settings)({ best: 5000, bound: 4000, seconds: 0.5 });
     expect(written).toEqual([]);
-    onProgress?.({ best: 5000, bound: 4860.2, seconds: 2.4 });
+    onProgress?.(settings)({ best: 5000, bound: 4860.2, seconds: 2.4 });
     expect(written.join('')).toContain(
       'Cheapest order so far €50.00, at most €1.40 above the best possible (2 s)',
     );
@@ -26,8 +28,38 @@ describe('progress of a long search', () => {
 
   it('is silent before a first order is found, and where no one watches', () => {
     const { written, stream } = fakeStream(true);
-    showProgress(settings, stream).onProgress?.({ best: Number.POSITIVE_INFINITY, bound: 0, seconds: 5 });
+    showProgress(stream).onProgress?.(settings)({ best: Number.POSITIVE_INFINITY, bound: 0, seconds: 5 });
     expect(written).toEqual([]);
-    expect(showProgress(settings, fakeStream(false).stream).onProgress).toBeUndefined();
+    expect(showProgress(fakeStream(false).stream).onProgress).toBeUndefined();
+  });
+});
+
+describe('progress of a run', () => {
+  it('says each stage before it begins and how many there are, on one line, which is taken away', async () => {
+    const { written, stream } = fakeStream(true);
+    const { onStage, end } = showProgress(stream);
+    onStage('reading');
+    await planArmy(makeSheets({ steps: [makeStep({ step: 1 })] }), '2026-11-01', { draws: 100, onStage });
+    onStage('writing');
+    end();
+    end();
+    expect(written.map((text) => text.replace('\r\u001b[K', ''))).toEqual([
+      'Reading the sheets',
+      'How widely the needs vary (1 of 5)',
+      'Ways to buy (2 of 5)',
+      'More figures and fewer (3 of 5)',
+      'Other colours (4 of 5)',
+      'Writing the files (5 of 5)',
+      '',
+    ]);
+    expect(written.every((text) => text.startsWith('\r\u001b[K'))).toBe(true);
+  });
+
+  it('is silent where no one watches', () => {
+    const { written, stream } = fakeStream(false);
+    const { onStage, end } = showProgress(stream);
+    onStage('draws');
+    end();
+    expect(written).toEqual([]);
   });
 });

@@ -21,7 +21,7 @@ const frame = {
     shop: 'Shopping list',
     everything: 'Print everything',
   },
-  made: 'Made by Halfpot from your own sheets. Nothing here was sent anywhere.',
+  made: sharedWords.made,
   /** What the page's script says of its own, and by what it knows how a number is meant. */
   acts: {
     find: 'Find',

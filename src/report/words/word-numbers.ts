@@ -57,7 +57,7 @@ export interface NumberWords {
 
 const space = '\u00a0';
 
-export function numberWords({ locale, currency }: Settings): NumberWords {
+export function numberWords({ locale, currency }: Pick<Settings, 'locale' | 'currency'>): NumberWords {
   const digits = minorDigits(currency);
   const moneyFormat = new Intl.NumberFormat(locale, {
     style: 'currency',

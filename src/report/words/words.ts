@@ -67,6 +67,8 @@ export const sharedWords = {
   rest: (count: number): string => `${count} more`,
   under: (number: string): string => `under ${number}`,
   over: (number: string): string => `over ${number}`,
+  /** At the foot of every page. */
+  made: 'Made by Halfpot from your own sheets. Nothing here was sent anywhere.',
   atLeast: (sum: string): string => `at least ${sum}`,
   unpriced: 'unpriced',
   range: (low: string, high: string): string => `${low} to ${high}`,

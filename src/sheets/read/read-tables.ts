@@ -10,6 +10,7 @@ import { type FoundProblem, type Grid, neededHeaders, type ReadGrids } from './g
 import { makeTable } from './make-table.js';
 import { readBook } from './read-book.js';
 import { deadLink, MOST_BOOK_MB, readBytes, unreadable } from './read-bytes.js';
+import { type Replacement, replaceSheet } from './replace-sheet.js';
 
 const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods', '.xls'];
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
@@ -19,9 +20,10 @@ const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
  * is read as that workbook. What a painter can do wrong is in the
  * problems, never thrown; a path that cannot be read gives no tables and one problem. Nothing is ever written.
  */
-export async function readTables(path: string): Promise<ReadTables> {
+export async function readTables(path: string, instead: readonly Replacement[] = []): Promise<ReadTables> {
   const file = basename(resolve(path)) || path;
-  const source = await readSource(path, file).catch((error: unknown) => nothing(unreadable(error, { file })));
+  let source = await readSource(path, file).catch((error: unknown) => nothing(unreadable(error, { file })));
+  for (const one of instead) source = await replaceSheet(source, one);
   const tables: Table[] = [];
   const problems = [...source.problems];
   const make = (grid: Grid): Table | undefined => {

@@ -19,7 +19,7 @@ afterEach(() => rmSync(dir, { recursive: true, force: true }));
 
 async function read(names: readonly string[], shelf?: string) {
   const paths = names.map((name) => join(dir, name));
-  const { sheets, problems } = await readArmies(paths, known, shelf && join(dir, shelf));
+  const { sheets, problems } = await readArmies(paths, known, { shelf: shelf && join(dir, shelf) });
   const pots = sheets?.pots.map(({ paint, sizeMl }) => `${paint} ${sizeMl}`);
   const units = sheets?.army.map(({ unit, army, priority }) => [unit, army, priority]);
   return { sheets, pots, units, says: problems.map((one) => wordProblem(one).replaceAll(`${dir}/`, '')) };

@@ -3,7 +3,7 @@ import { exactMinor } from '../../../../src/model/money.js';
 import { viewPartCosts } from '../../../../src/report/sections/use/view-part-costs.js';
 import { numberWords } from '../../../../src/report/words/word-numbers.js';
 
-const words = numberWords({ currency: 'EUR', locale: 'en', surePercent: 80, restock: 'army', overrides: [] });
+const words = numberWords({ currency: 'EUR', locale: 'en' });
 const amount = (minor: number, atLeast = false) => ({ exactMinor: exactMinor(minor), atLeast });
 
 it('rounds three thirds of ten cents to 4, 3 and 3, so that they add up', () => {
