@@ -7,7 +7,13 @@ import { writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
 const root = makeFolder();
-makeArmies(root, { north: { 'settings.csv': 'name,value\nshelf,../shelf\n' } });
+makeArmies(root, {
+  north: {
+    'settings.csv': 'name,value\nshelf,../shelf\n',
+    'pots.csv': 'paint,size ml,left\nbrick red,17,empty\nearth wash,24,empty\n',
+  },
+  south: { 'pots.csv': 'paint,size ml,left\nbrick red,12,empty\n' },
+});
 mkdirSync(join(root, 'shelf'));
 writeSheets(join(root, 'shelf'), {
   'pots.csv': 'paint,size ml,left\nearth wash,24,empty\n',
@@ -27,6 +33,7 @@ describe('halfpot plan north south', () => {
       ['north', 20],
     ]);
     const cents = armies.map(({ cash }: { cash: string }) => Math.round(Number(cash) * 100));
+    expect(Math.min(...cents)).toBeGreaterThan(0);
     expect(cents[0] + cents[1]).toBe(Math.round(Number(order.total) * 100));
     expect(units.map(({ army }: { army: string }) => army)).toEqual(['south', 'north']);
   });
@@ -45,5 +52,18 @@ describe('halfpot plan north south', () => {
     expect([army.code, army.err]).toEqual([2, 'halfpot: ./north is named twice. Name each army once.\n']);
     const shelf = plan('north', '--shelf', 'shelf', '--shelf', 'shelf');
     expect([shelf.code, shelf.err.includes('It is given twice, also as "shelf".')]).toEqual([2, true]);
+  });
+
+  it('sees the order that was written down on the shelf', () => {
+    expect(plan('north', 'south', '--out', 'out').code).toBe(0);
+    const day = ['--date', '2026-11-28'];
+    expect(runHalfpot(['bought', 'shelf', 'out/reorder.csv', ...day], { cwd: root }).code).toBe(0);
+    const { money, paints } = JSON.parse(plan('north', 'south', '--json').out);
+    expect(money.spent).toMatchObject([{ month: '2026-11', shop: 'Quay' }]);
+    expect(money.onTheWay).toBe(`${money.spent[0].cash}0000`);
+    const pots = paints.flatMap((one: { pots: { sheet: string; ordered: boolean }[] }) => one.pots);
+    expect(pots.some((pot: { sheet: string; ordered: boolean }) => pot.sheet === 'log' && pot.ordered)).toBe(
+      true,
+    );
   });
 });

@@ -23,7 +23,7 @@ export function describeUnits({ costs: { units }, estimate, time, settings }: Pl
       for (const [at, { unit, job, cashMinor }] of units.entries())
         yield {
           unit: unit.unit,
-          army: unit.army ?? null,
+          ...(unit.army === undefined ? {} : { army: unit.army }),
           job: places.get(job) ?? 0,
           cash: toMajor(cashMinor, currency),
           cashPerFigure: perFigure(cashMinor, unit.count),

@@ -24,7 +24,7 @@ export const unit = z.object({
   job: whole('Its place in `jobs`, from 0.'),
   cash: cash('Its share of the order, postage included; the units add up to the total of the order.'),
   cashPerFigure: cost('The same for one figure.'),
-  army: text('Of several armies, the one it belongs to; null where one is planned alone.').nullable(),
+  army: text('Of several armies, the one it belongs to; left out where one is planned alone.').optional(),
   doneOnEvening: whole(
     'The evening, from 1, on which its last figure is finished; null where finished or not spelled out.',
   ).nullable(),

@@ -33,5 +33,9 @@ describe('each army', () => {
 
 it('one army alone has no such table', () => {
   expect(viewPlan(smallPlan, []).armies).toBeUndefined();
-  expect([...describePlan(smallPlan, []).units].map(({ army }) => army)).toEqual([null, null, null]);
+  expect([...describePlan(smallPlan, []).units].map(({ army }) => army)).toEqual([
+    undefined,
+    undefined,
+    undefined,
+  ]);
 });
