@@ -118,7 +118,7 @@ describe('problems', () => {
   it.each(armyCases.map((one) => [one.code, one] as const))('%s', async (code, one) => {
     one.make(dir);
     const paths = one.armies.map((name) => join(dir, name));
-    const { problems } = await readArmies(paths, known, one.shelf && join(dir, one.shelf));
+    const { problems } = await readArmies(paths, known, { shelf: one.shelf && join(dir, one.shelf) });
     const told = problems.filter((problem) => problem.code === code).map(wordProblem);
     expect(told.map((says) => says.replaceAll(`${dir}/`, ''))).toEqual(one.says);
   });
