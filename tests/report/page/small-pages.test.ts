@@ -125,6 +125,13 @@ describe('the list to take along', () => {
     await page.context().close();
   });
 
+  it('says what one of two costs', async () => {
+    const [line] = smallPlan.order.lines;
+    if (line === undefined) throw new Error('no line');
+    const order = { ...smallPlan.order, lines: [{ ...line, count: 2, costMinor: 2 * line.priceMinor }] };
+    expect(await renderShop({ ...smallPlan, order })).toContain('2 at €3.50');
+  });
+
   it('is small', async () => {
     expect(Buffer.byteLength(await renderShop(smallPlan))).toBeLessThan(60_000);
   });

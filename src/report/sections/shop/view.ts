@@ -45,7 +45,7 @@ interface ShopLine {
   readonly minor: number;
   readonly cost: string;
   /** Of several of the offer, how many at which price; else ''. */
-  readonly each: string;
+  readonly apiece: string;
   readonly pots: readonly {
     readonly paint: string;
     readonly hex: string;
@@ -111,7 +111,7 @@ function viewLine(line: ReorderLine, { plan, words, texts }: ShopInputs): ShopLi
     tick: texts.tick(offer),
     minor: costMinor,
     cost: words.money(costMinor),
-    each: count > 1 ? texts.each(count, priceMinor) : '',
+    apiece: count > 1 ? texts.apiece(count, priceMinor) : '',
     pots: pots.map((pot) => ({
       ...{ paint: pot.paint, hex: hexOf(plan, pot.paint), what: texts.what(pot) },
       ...{ code: isOne ? '' : pot.code, count: pot.count },

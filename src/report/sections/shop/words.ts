@@ -19,7 +19,7 @@ export const shopWords = (say: NumberWords) => ({
   potWords: { one: '{count} pot', many: '{count} pots' },
   what: (pot: Parameters<typeof wordPots>[0]) => wordPots(pot, say),
   /** Of several of one offer. */
-  each: (count: number, priceMinor: number) => `${say.count(count)} at ${say.money(priceMinor)}`,
+  apiece: (count: number, priceMinor: number) => `${say.count(count)} at ${say.money(priceMinor)}`,
   alike: (one: Parameters<typeof wordAlike>[0]) => wordAlike(one, say),
 });
 

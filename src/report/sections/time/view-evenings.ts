@@ -30,7 +30,7 @@ export interface EveningBar {
 }
 
 /** Evenings shown at once, and at most with those folded away. */
-const [shownRows, mostRows] = [3, 90];
+const [shownRows, mostRows] = [3, 60];
 
 export interface EveningsView {
   readonly layers: readonly { readonly key: string; readonly layer: string }[];

@@ -38,7 +38,7 @@ describe('the list to take along', () => {
             tick: 'Bought: Nettle coat, dropper',
             minor: 350,
             cost: '€3.50',
-            each: '',
+            apiece: '',
             pots: [
               {
                 paint: 'Nettle coat',
@@ -73,7 +73,7 @@ describe('the list to take along', () => {
     expect(shopOf({ order: { ...smallOrder, lines: [line] } }).groups[0]?.shops[0]?.lines[0]).toMatchObject({
       offer: '',
       cost: '€7.00',
-      each: '2 at €3.50',
+      apiece: '2 at €3.50',
     });
   });
 
