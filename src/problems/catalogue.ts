@@ -1,15 +1,19 @@
 // Problems: every code with its severity and exact words. In: a code, a place, what was found and expected.
 // Out: a Problem. The words of one area stand in one file; a new code goes there, with a test of its words.
 import type { Place, Problem } from '../model/problem.js';
+import { armyProblems } from './army-problems.js';
 import { cellProblems } from './cell-problems.js';
 import { crossProblems } from './cross-problems.js';
 import { fileProblems } from './file-problems.js';
 import { modelProblems } from './model-problems.js';
+import { noteProblems } from './note-problems.js';
 import { useProblems } from './use-problems.js';
 import type { Wording } from './wording.js';
 
 const catalogue = {
+  ...armyProblems,
   ...fileProblems,
+  ...noteProblems,
   ...cellProblems,
   ...modelProblems,
   ...crossProblems,

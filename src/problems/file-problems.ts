@@ -2,31 +2,6 @@
 import type { Wording } from './wording.js';
 
 export const fileProblems = {
-  'army-on-shelf': {
-    severity: 'error',
-    says: 'this stands on a shelf, which has no army of its own',
-    hint: 'Move it into a folder with its figures and schemes, and plan that folder.',
-  },
-  'two-shelves': {
-    severity: 'error',
-    says: 'the shelf is "{found}" here, and {expected} otherwise',
-    hint: 'Armies that are planned together share one shelf: name the same in each, or in one alone.',
-  },
-  'names-of-armies-differ': {
-    severity: 'error',
-    says: '"{found}" is not as it is in {expected}',
-    hint: 'Write the same in both, or give one of them another name.',
-  },
-  'settings-of-armies-differ': {
-    severity: 'error',
-    says: '"{found}" has another value in {expected}',
-    hint: 'Armies that are planned together share their settings: write the same in both, or in one alone.',
-  },
-  'unit-of-two-armies': {
-    severity: 'warning',
-    says: '"{found}" is a unit of {expected} too',
-    hint: 'They are kept apart: each is called by its name and, in brackets, its army.',
-  },
   'missing-path': {
     severity: 'error',
     says: 'there is no such file or folder',
@@ -221,60 +196,5 @@ export const fileProblems = {
     severity: 'warning',
     says: 'this counts for each of the workbooks beside it: {found}',
     hint: 'Where they are different shelves or armies, give each a folder of its own.',
-  },
-  'guessed-encoding': {
-    severity: 'warning',
-    says: 'this file is not in UTF-8 and was read as {expected}, in which its first special letters read "{found}"',
-    hint: 'If that is wrong, save it again as "CSV UTF-8".',
-  },
-  'hidden-rows': {
-    severity: 'warning',
-    says: 'what is hidden in the workbook was read like any other row: {found}',
-    hint: 'Delete it if it is not meant.',
-  },
-  'hidden-columns': {
-    severity: 'warning',
-    says: 'what is hidden in the workbook was read like any other column: {found}',
-    hint: 'Delete it if it is not meant.',
-  },
-  'hidden-sheet': {
-    severity: 'warning',
-    says: 'this sheet is hidden in the workbook and was read like any other',
-    hint: 'Rename or delete it if it is not meant.',
-  },
-  'rows-above-header': {
-    severity: 'warning',
-    says: 'what stands above the header row was not read: {found}',
-    hint: 'A title may stay there; what is meant as a row belongs below the header row.',
-  },
-  'headers-again': {
-    severity: 'warning',
-    says: 'the headers stand there again, which was left alone: {found}',
-    hint: 'Change a cell of a row that is meant to count.',
-  },
-  'table-beside': {
-    severity: 'warning',
-    says: 'a second table stands beside the first and was not read: {found}',
-    hint: 'Move it to a sheet of its own, called {expected}.',
-  },
-  'totals-row': {
-    severity: 'warning',
-    says: 'this row was left alone, as it adds up those above it: {found}',
-    hint: 'If it is a row like the others, give it a name of its own and fill in its needed cells.',
-  },
-  'note-row': {
-    severity: 'warning',
-    says: 'this row was left alone, as a heading or a note: {found}',
-    hint: 'If it is a row like the others, fill in its needed cells.',
-  },
-  'filled-down': {
-    severity: 'warning',
-    says: 'blanks under {found} were read as what stands above them ({expected})',
-    hint: 'Write the name on each row where it is another.',
-  },
-  'column-without-header': {
-    severity: 'warning',
-    says: 'column {expected} has no header, so what stands in it was not read: {found}',
-    hint: 'Give it a header if it is meant.',
   },
 } as const satisfies Record<string, Wording>;

@@ -1,8 +1,9 @@
 // Summary: each army's share of a plan of several. In: units' costs, the shelf. Out: sums by army, not yet rounded.
+
+import type { ArmyShare } from '../model/cost-sums.js';
 import { type Amount, zeroMinor } from '../model/money.js';
 import type { Costs, UnitCost } from '../model/plan.js';
 import type { PaintStock } from '../model/stock.js';
-import type { ArmyShare } from '../model/summary.js';
 
 interface Inputs {
   readonly costs: Pick<Costs, 'units'>;

@@ -1,8 +1,9 @@
 // Summary: what the army costs, unit by unit and a figure on average. In: costs and ranges. Out: sums, not yet rounded.
+
+import { type CostSums, mostUnitRows, type UnitSums } from '../model/cost-sums.js';
 import { type Amount, roundMinor, zeroMinor } from '../model/money.js';
 import type { Costs, JobCost, UnitCost } from '../model/plan.js';
 import type { Range, Ranges } from '../model/ranges.js';
-import { type CostSums, mostUnitRows, type UnitSums } from '../model/summary.js';
 import type { Estimate } from '../model/work.js';
 import { type Doubts, noDoubts, trustOf } from './doubts.js';
 import { doubtCost } from './sum-jobs.js';

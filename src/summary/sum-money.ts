@@ -1,8 +1,9 @@
 // Summary: money so far. In: what was spent, real use beside its estimate, costs of use. Out: sums, not yet rounded.
+
+import type { FinishedFigure, MoneySums } from '../model/cost-sums.js';
 import { type Amount, roundMinor, sumMinor, zeroMinor } from '../model/money.js';
 import type { Costs, JobCost, UnitCost } from '../model/plan.js';
 import type { ShelfMoney, UseBeside } from '../model/spent.js';
-import type { FinishedFigure, MoneySums } from '../model/summary.js';
 import type { Job } from '../model/work.js';
 
 export function sumMoney({ money, costs }: { readonly money: ShelfMoney; readonly costs: Costs }): MoneySums {

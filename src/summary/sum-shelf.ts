@@ -1,7 +1,8 @@
 // Summary: what stands on the shelf, and what it is worth. In: stock by paint. Out: sums, and the worth of each paint.
+
+import type { ShelfSums } from '../model/cost-sums.js';
 import { type Amount, exactMinor, sumMinor } from '../model/money.js';
 import type { PaintStock, ShelfPot } from '../model/stock.js';
-import type { ShelfSums } from '../model/summary.js';
 
 /** A pot is worth the share of its price that can still be got out of it. */
 export function sumShelf(stock: readonly PaintStock[]): ShelfSums {

@@ -1,8 +1,8 @@
 // What the small army costs, in cents, and how many units become one row. By hand.
 import { describe, expect, it } from 'vitest';
+import { mostUnitRows, type UnitSums } from '../../src/model/cost-sums.js';
 import { exactMinor } from '../../src/model/money.js';
 import type { Costs } from '../../src/model/plan.js';
-import { mostUnitRows, type UnitSums } from '../../src/model/summary.js';
 import { sumCosts } from '../../src/summary/sum-costs.js';
 import { ram, smallCosts, smallUnits, wardens } from '../report/a-small-army.js';
 import { smallRanges } from '../report/a-small-doubt.js';

@@ -1,7 +1,7 @@
 // Report words: units' costs in whole minor units. In: exact sums. Out: parts that add up to the army's rounded sums.
 import { at } from '../../model/at.js';
+import type { CostSums } from '../../model/cost-sums.js';
 import { roundMinor, splitWhole } from '../../model/money.js';
-import type { CostSums } from '../../model/summary.js';
 
 /** Whole minor units of one row. */
 export interface RoundedUnit {

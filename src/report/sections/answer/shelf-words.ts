@@ -1,6 +1,7 @@
 // Answer: its English where there is no army. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
+
+import type { ShelfSums } from '../../../model/cost-sums.js';
 import type { OrderSums } from '../../../model/order-sums.js';
-import type { ShelfSums } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';

@@ -1,11 +1,12 @@
 // Answer: its English. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
 
 import type { Follows } from '../../../model/choices.js';
+import type { CostSums } from '../../../model/cost-sums.js';
 import type { Order } from '../../../model/order.js';
 import type { Alike, BudgetSums, OrderSums, Standing } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
 import type { Chance, Promised, Range } from '../../../model/ranges.js';
-import type { Ahead, CostSums, FirstOut, NextStep } from '../../../model/summary.js';
+import type { Ahead, FirstOut, NextStep } from '../../../model/summary.js';
 import type { TimePlan } from '../../../model/time.js';
 import { formOf } from '../../words/form-of.js';
 import { wordAlike } from '../../words/word-alike.js';

@@ -1,6 +1,7 @@
 // Costs: units in rows of their own, and the rest of them in one. In: sums. Out: text, rounded so that it adds up.
+
+import type { UnitSums } from '../../../model/cost-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import type { UnitSums } from '../../../model/summary.js';
 import { roundUnits } from '../../words/round-units.js';
 import type { NumberWords } from '../../words/word-numbers.js';
 import { wordCostRange } from '../../words/word-sure.js';

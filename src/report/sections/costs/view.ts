@@ -1,7 +1,7 @@
 // Report view: what the army costs. In: the plan, its sums. Out: the sums explained, cost per figure split over
 // layers, and each unit's sums.
 
-import { mostUnitRows } from '../../../model/summary.js';
+import { mostUnitRows } from '../../../model/cost-sums.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { wordCostRange } from '../../words/word-sure.js';

@@ -1,5 +1,7 @@
 // Report view: what is finished. In: the plan, its sums. Out: per unit steps finished and begun, and how its need has shrunk.
-import { type JobSummary, mostUnitRows } from '../../../model/summary.js';
+
+import { mostUnitRows } from '../../../model/cost-sums.js';
+import type { JobSummary } from '../../../model/summary.js';
 import type { Job } from '../../../model/work.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { listOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
