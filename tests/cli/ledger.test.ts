@@ -21,7 +21,7 @@ const offers = {
     'shop,offer,price,paint,size ml\nThe Eel Trap,red and wash,7.00,brick red,17\nThe Eel Trap,red and wash,,earth wash,24\nLock Stores,red,2.90,brick red,12\n',
 };
 /** As a plan writes it: a set of two pots, three of another shop, and what is in no shop. */
-const order = `\ufefffor,entry,shop,offer,paint,size ml,container,pots,offers,price,cost,currency,code,covers ml,left over ml,missing ml,needed,plan of,note
+const order = `\ufefffor,entry,shop,offer,paint,size ml,container,pots in all,how many,price,cost,currency,code,covers ml,left over ml,missing ml,needed,plan of,note
 army,pot,The Eel Trap,red and wash,brick red,17,pot,1,1,7.00,7.00,EUR,,1,1,,0.7,,
 army,pot,The Eel Trap,red and wash,earth wash,24,pot,1,,,,,,1,1,,,,
 army,goods,The Eel Trap,,,,,,,,7.00,EUR,,,,,,,
