@@ -48,6 +48,18 @@ const logOf = (folder: string): string[] =>
 const run = (...args: readonly string[]) => runHalfpot(args);
 
 describe('an order', () => {
+  it('is read as a plan has written it', () => {
+    const folder = folderWith('planned', {
+      'offers.csv': `shop,offer,price,paint,size ml\n${['brick red', 'earth wash'].map((paint) => `The Eel Trap,${paint},3,${paint},17`).join('\n')}\n`,
+      'pots.csv': 'paint,size ml,left\nbrick red,17,empty\nearth wash,24,empty\n',
+    });
+    const out = join(root, 'planned-out');
+    expect(run('plan', folder, '--out', out, ...day).code).toBe(0);
+    const bought = run('bought', folder, join(out, 'reorder.csv'), ...day);
+    expect([bought.code, bought.err]).toEqual([0, '']);
+    expect(logOf(folder)).toHaveLength(2);
+  });
+
   it('is bought in one line, arrives in one, and both are taken back in one', () => {
     const { folder, list } = ordered('order');
     // The set is shared by volume: 17 and 24 of 41 ml.

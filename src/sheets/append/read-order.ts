@@ -6,11 +6,21 @@ import { readCsv } from '../read/read-csv.js';
 import type { TypedCells } from './check-log-rows.js';
 import { unguardFormula } from './guard-formula.js';
 
+const columnsRead = [
+  'entry',
+  'shop',
+  'offer',
+  'paint',
+  'sizeMl',
+  'pots',
+  'cost',
+  'currency',
+  'date',
+] as const;
+
 /** The list's own words for its columns, and for a row that is a pot. */
 export interface OrderWords {
-  readonly columns: Readonly<
-    Record<'entry' | 'shop' | 'offer' | 'paint' | 'sizeMl' | 'pots' | 'cost' | 'currency' | 'date', string>
-  >;
+  readonly columns: Readonly<Record<(typeof columnsRead)[number], string>>;
   readonly pot: string;
 }
 
@@ -21,15 +31,13 @@ export interface ReadOrder {
   readonly planOf: string;
 }
 
-type Row = Readonly<Record<keyof OrderWords['columns'], string>>;
+type Row = Readonly<Record<(typeof columnsRead)[number], string>>;
 
 /** Undefined for a file that is no reorder list. Pots without a shop were not bought; an offer's cost is shared by volume. */
 export function readOrder(bytes: Uint8Array, file: string, words: OrderWords): ReadOrder | undefined {
   const [headers, ...rows] = readCsv(bytes, { file, sheet: 'offers' }).grid?.rows ?? [];
   const keys = headers?.cells.map((cell) => headerKey(String(cell))) ?? [];
-  const places = Object.entries(words.columns).map(
-    ([key, header]) => [key, keys.indexOf(headerKey(header))] as const,
-  );
+  const places = columnsRead.map((key) => [key, keys.indexOf(headerKey(words.columns[key]))] as const);
   if (places.some(([, place]) => place < 0)) return undefined;
   const read = rows.map(({ cells }) =>
     Object.fromEntries(places.map(([key, place]) => [key, String(cells[place] ?? '')])),
