@@ -54,7 +54,8 @@ export function markFailing(
   return fails;
 }
 
-function markPaint(
+/** Marks the draws in which a paint runs out in spite of so much of it, by container. */
+export function markPaint(
   fails: Uint8Array,
   { lackMl, gains }: Asked,
   bought: readonly (readonly [Container, number])[],
