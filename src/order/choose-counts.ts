@@ -22,9 +22,12 @@ export interface Buying {
   readonly held?: Held;
 }
 
-/** For side questions, many to a plan: a tenth of the nodes and of the time that the order itself may take. */
-export function besides({ limits: { nodes, seconds }, ...rest }: Buying): Buying {
-  return { ...rest, limits: { nodes: Math.ceil(nodes / 10), seconds: seconds / 10 } };
+/** For side questions, many to a plan: a tenth of the time that the order itself may take. */
+export const besides = (buying: Buying): Buying => within(0.1, buying);
+
+/** A search of a share of the time. */
+export function within(share: number, { limits, ...rest }: Buying): Buying {
+  return { ...rest, limits: { ...limits, seconds: share * limits.seconds } };
 }
 
 /** The least-cash counts for needs within what the market holds, ties not settled. */

@@ -7,9 +7,6 @@ import { solveProgram } from './solver/solve-program.js';
 
 const defaultSeconds = 25;
 
-/** So many nodes are allowed for each second: fewer than most machines search, so that the same sheets end alike. */
-const nodesPerSecond = 100;
-
 /** How an order is searched for; each has its default. */
 export interface Search {
   /** Solves what our own search leaves, in this thread unless given another, such as one in a worker. */
@@ -20,7 +17,7 @@ export interface Search {
 }
 
 /**
- * Searches that together take no more than the seconds of a plan; each ends at a number of nodes first. Small programs are
+ * Searches that together take no more than the seconds of a plan. Small programs are
  * searched by our own search before.
  */
 export function prepareBuying({
@@ -28,7 +25,6 @@ export function prepareBuying({
   seconds = defaultSeconds,
   onProgress,
 }: Search): Buying {
-  const ofOrder = seconds / wholeOverOrder;
-  const limits = { nodes: Math.ceil(ofOrder * nodesPerSecond), seconds: ofOrder };
+  const limits = { seconds: seconds / wholeOverOrder };
   return { solve: searchFirst(solve), limits, ...(onProgress === undefined ? {} : { onProgress }) };
 }

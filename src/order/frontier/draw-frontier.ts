@@ -4,7 +4,7 @@ import { differenceBands } from '../../model/colour.js';
 import type { FewestPots, Frontier, FrontierChoice, FrontierPoint } from '../../model/frontier.js';
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
-import type { Buying } from '../choose-counts.js';
+import { type Buying, within } from '../choose-counts.js';
 import type { Market } from '../open-market.js';
 import { sharing } from '../share-time.js';
 import type { Supply } from '../split-needs.js';
@@ -74,12 +74,7 @@ function openPairCount({ needs, candidates, sources, market }: AskedFrontier): (
     mostPairs;
 }
 
-/** A search of a share of the time that the order may take. */
-function within(share: number, { limits, solve }: Buying): Buying {
-  return { solve, limits: { nodes: Math.ceil(limits.nodes / 10), seconds: limits.seconds * share } };
-}
-
-/** Of each point. */
+/** Of the time that the order may take, for each point. */
 const shareOfPoint = 0.1;
 const shareOfTies = 0.02;
 const shareOfPots = 0.03;

@@ -5,7 +5,7 @@ import type { DrawnLack, LackingPaint, StagedWork } from '../../model/draws.js';
 import type { Order } from '../../model/order.js';
 import { quantileOf } from '../../model/quantiles.js';
 import type { Chance } from '../../model/ranges.js';
-import { type Buying, besides } from '../choose-counts.js';
+import { type Buying, besides, within } from '../choose-counts.js';
 import { chooseOrder, placeOrder } from '../choose-order.js';
 import type { Market } from '../open-market.js';
 import { containersOnOffer } from '../price-buying.js';
@@ -111,7 +111,7 @@ function openSearches(buying: Buying): Searches {
   return {
     own: sharing('order', buying),
     reasons: sharing('reasons', buying),
-    promises: { ...others, limits: { ...limits, seconds: shareOfPromise * limits.seconds } },
+    promises: within(shareOfPromise, others),
     beside: besides(others),
     paper: { ...onPaper, limits: { ...limits, seconds: secondsOnPaper } },
   };

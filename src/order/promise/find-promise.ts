@@ -117,7 +117,7 @@ async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Pr
   return false;
 }
 
-const soonOf = (limits: Limits): Limits => ({ ...limits, nodes: Math.min(limits.nodes, soonNodes) });
+const soonOf = (limits: Limits): Limits => ({ ...limits, nodes: soonNodes });
 
 interface Searching {
   readonly sought: Sought;

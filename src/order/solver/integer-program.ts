@@ -27,25 +27,26 @@ export interface IntegerProgram {
 }
 
 export interface Limits {
-  /** Nodes of the solver's search tree: the limit that repeats, whatever the machine. Our own search counts its work instead. */
-  readonly nodes: number;
-  /** Seconds behind it, against a search that hangs. */
+  /** Seconds of work, which is counted: the same sheets end alike on every machine, however busy it is. */
   readonly seconds: number;
+  /** Nodes of the solver's search tree; left out: as many as the seconds allow. Our own search does not mind them. */
+  readonly nodes?: number;
 }
 
 /** Called while the search goes on: the incumbent's cost, the dual bound, seconds spent. */
 export type OnProgress = (progress: { best: number; bound: number; seconds: number }) => void;
 
 /**
- * What a search found, and the seconds that the solver took for it.
+ * What a search found, and the seconds of work that it was.
  * `proved`: nothing is cheaper. `not proved`: a limit came first; nothing is under `bound`.
  * `none found`: a limit came before any solution. `impossible`: there is none.
  */
-export type Solution = { readonly seconds: number } & (
+export type Solution = Found & { readonly seconds: number };
+
+export type Found =
   | { readonly state: 'proved' | 'not proved'; readonly values: readonly number[]; readonly bound: number }
   | { readonly state: 'none found' }
-  | { readonly state: 'impossible' }
-);
+  | { readonly state: 'impossible' };
 
 /** Anything that solves programs: in this thread, or in one of its own. */
 export type Solve = (program: IntegerProgram, limits: Limits, onProgress?: OnProgress) => Promise<Solution>;

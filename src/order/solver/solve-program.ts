@@ -1,7 +1,8 @@
 // Solver: an integer program through HiGHS. In: columns, rows, limits. Out: values, and whether they are proved best.
 import { cachedDataVersionTag, setFlagsFromString } from 'node:v8';
-import type { Highs, Model, ModelData } from 'highs';
-import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './integer-program.js';
+import type { CallbackData, Highs, Model, ModelData } from 'highs';
+import type { Found, IntegerProgram, Limits, OnProgress, Solution, Solve } from './integer-program.js';
+import { clockFor, paceOf } from './pace.js';
 
 let loading: Promise<Highs> | undefined;
 
@@ -69,6 +70,9 @@ interface Job {
 }
 
 function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): Solution {
+  const pace = paceOf(program);
+  const mostIterations = pace.iterationsIn(limits.seconds);
+  const isMip = program.columns.some(({ integer }) => integer);
   model.options.set({
     output_flag: false,
     presolve: program.columns.length < smallColumns || program.isStartNear ? 'off' : 'choose',
@@ -77,40 +81,41 @@ function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): 
     mip_heuristic_run_feasibility_jump: program.start === undefined,
     mip_rel_gap: 0,
     mip_abs_gap: 1e-6,
-    mip_max_nodes: limits.nodes,
-    time_limit: limits.seconds,
+    ...(limits.nodes === undefined ? {} : { mip_max_nodes: limits.nodes }),
+    ...(isMip ? {} : { simplex_iteration_limit: mostIterations }),
+    time_limit: clockFor(limits.seconds),
   });
   if (program.start !== undefined) model.setSolution({ colValue: Float64Array.from(program.start) });
-  const { mipLogging } = highs.constants.callbackType;
-  model.run(
-    onProgress === undefined
-      ? undefined
-      : {
-          [mipLogging]: ({ data }) => {
-            onProgress({
-              best: data.mip_primal_bound ?? Number.POSITIVE_INFINITY,
-              bound: data.mip_dual_bound ?? Number.NEGATIVE_INFINITY,
-              seconds: data.running_time ?? 0,
-            });
-          },
-        },
-  );
-  return readSolution(highs, model, program);
+  const { mipInterrupt, mipLogging } = highs.constants.callbackType;
+  model.run({
+    [mipInterrupt]: (event) => {
+      if (Number(event.data.mip_total_lp_iterations ?? 0) >= mostIterations) event.interrupt();
+    },
+    ...(onProgress === undefined ? {} : { [mipLogging]: ({ data }) => void onProgress(progressOf(data)) }),
+  });
+  // What it may do is looked at now and then, and may be passed.
+  const spent = pace.secondsOf(Number(model.info.get('simplex_iteration_count')));
+  const seconds = Math.min(spent, limits.seconds);
+  return { ...readSolution(highs, model, program, isMip), seconds };
 }
 
-function readSolution(highs: Highs, model: Model, { columns }: IntegerProgram): Solution {
+const progressOf = (data: CallbackData): Parameters<OnProgress>[0] => ({
+  best: data.mip_primal_bound ?? Number.POSITIVE_INFINITY,
+  bound: data.mip_dual_bound ?? Number.NEGATIVE_INFINITY,
+  seconds: data.running_time ?? 0,
+});
+
+function readSolution(highs: Highs, model: Model, { columns }: IntegerProgram, isMip: boolean): Found {
   const status = model.getModelStatus();
-  const seconds = model.getRunTime();
   const { optimal, infeasible, unboundedOrInfeasible } = highs.constants.modelStatus;
-  if (status === infeasible || status === unboundedOrInfeasible) return { state: 'impossible', seconds };
+  if (status === infeasible || status === unboundedOrInfeasible) return { state: 'impossible' };
   const feasible = Number(model.info.get('primal_solution_status')) === 2;
-  if (!feasible) return { state: 'none found', seconds };
+  if (!feasible) return { state: 'none found' };
   const values = [...model.getSolution().colValue].map((value, index) =>
     columns[index]?.integer ? Math.round(value) + 0 : value,
   );
-  const isMip = columns.some(({ integer }) => integer);
   const bound = Number(isMip ? model.info.get('mip_dual_bound') : model.getObjectiveValue());
-  return { state: status === optimal ? 'proved' : 'not proved', values, bound, seconds };
+  return { state: status === optimal ? 'proved' : 'not proved', values, bound };
 }
 
 /** The program as sparse columns. */
