@@ -22,6 +22,7 @@ import { findDone } from './estimate/track-progress.js';
 import type { Assumptions } from './model/assumption.js';
 import { type CoatChoices, differenceBands } from './model/colour.js';
 import { potsThere } from './model/follow-pots.js';
+import type { Order } from './model/order.js';
 import { type Lacking, lackable, type Plan, type PlanResults } from './model/plan.js';
 import type { IsoDate, Sheets, Unit } from './model/sheets.js';
 import type { CountedStock, PaintStock } from './model/stock.js';
@@ -33,7 +34,7 @@ import { drawFrontier } from './order/frontier/draw-frontier.js';
 import type { Market } from './order/open-market.js';
 import { orderRestock } from './order/order-restock.js';
 import { aimOf } from './order/policy/aim-of.js';
-import { weighChoices } from './order/policy/weigh-choices.js';
+import { type Chosen, chooseWay } from './order/policy/weigh-choices.js';
 import { prepareBuying, type Search } from './order/prepare-buying.js';
 import { isOnOffer, openPrices } from './order/price-buying.js';
 import { sharing } from './order/share-time.js';
@@ -72,10 +73,12 @@ export interface PlanOptions extends Search {
   readonly army?: Sheets['army'] | undefined;
   /** Told what comes next, before it begins. */
   readonly onStage?: ((stage: PlanStage) => void) | undefined;
+  /** Told the army's order once it is found; what follows does not change it. */
+  readonly onOrder?: ((order: Order) => void) | undefined;
 }
 
-/** What takes long, in the order in which it comes. */
-export const planStages = ['draws', 'ways to buy', 'staircase', 'colours'] as const;
+/** What takes long, in the order in which it comes; `beside`: all questions that come after the order, side by side. */
+export const planStages = ['draws', 'order', 'beside'] as const;
 export type PlanStage = (typeof planStages)[number];
 
 /** Units with nothing left to do. */
@@ -103,30 +106,29 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const canBuy = isOnOffer(market);
   const freshOffered = onlyPaints(fresh, canBuy);
   const aim = aimOf(settings);
-  options.onStage?.('ways to buy');
-  const { order, toBuyMl, choices } = await weighChoices({
+  options.onStage?.('order');
+  const { order, toBuyMl, weighAll } = await chooseWay({
     ...{ aim, drawn, work, market, buying, againMinor: settings.againMinor, likelyMl: findLacking(counted) },
     metBy: (found) => chanceMet(freshOffered, found),
   });
-  const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
-  const marginOf = promiseRatios(toBuyMl, counted);
+  options.onOrder?.(order);
+  options.onStage?.('beside');
   const stock = judgeStock(counted, { chancesShort: chancesShort(drawn), toBuyMl });
+  const demands = listDemands(estimate, assumptions);
+  const table: Table = { ...shown, sheets, market, buying, coats, demands, stock, takeShelf };
   const lacking = listLacking(all);
   const isRestocking = settings.restock === 'shelf' || lacking.includes('army');
-  const restock = isRestocking
-    ? await orderRestock({ stock, army: order, marginOf }, market, sharing('shelf', buying))
-    : undefined;
+  const ordered = { order, weighAll, isRestocking, marginOf: promiseRatios(toBuyMl, counted) };
+  const beside = await askBeside(table, ordered, options);
+  const { choices, restock } = beside;
+  const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, assumptions, buyPerMl, ...pricesOfUse(costs) });
 
-  const demands = listDemands(estimate, assumptions);
-  const table: Table = { ...shown, sheets, market, buying, coats, demands, stock, takeShelf };
   const results: PlanResults = {
-    ...{ settings, paints, estimate, demands, stock, order, aim, choices },
-    ...{ restock, costs, ranges, promised, learned, reachMl: findReach(work) },
-    ...(await askOtherSizes(table, marginOf, options)),
-    ...(await askColours(table, marginOf, options)),
+    ...{ settings, paints, estimate, demands, stock, order, aim },
+    ...{ ...beside, costs, ranges, promised, learned, reachMl: findReach(work) },
     ...{ swaps: listSwaps(given, colours), time: planTime(estimate, assumptions) },
     ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
     money: tellMoney({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
@@ -210,16 +212,35 @@ function estimateWork(sheets: Sheets, { colours, assumptions }: Pick<Table, 'col
   return { estimate: estimateArmy(sheets, assumptions, { figures, coats }), coats };
 }
 
+interface Ordered extends Pick<Chosen, 'order' | 'weighAll'> {
+  readonly marginOf: MarginOf;
+  readonly isRestocking: boolean;
+}
+
+/** What follows the order and does not change it, side by side: other ways to buy, the shelf, more figures and fewer, other colours. */
+async function askBeside(
+  table: Table,
+  { order, weighAll, marginOf, isRestocking }: Ordered,
+  options: PlanOptions,
+) {
+  const { stock, market, buying } = table;
+  const ofShelf = { stock, army: order, marginOf };
+  const [choices, restock, otherSizes, otherColours] = await Promise.all([
+    weighAll(),
+    isRestocking ? orderRestock(ofShelf, market, sharing('shelf', buying)) : undefined,
+    askOtherSizes(table, marginOf, options),
+    askColours(table, marginOf),
+  ]);
+  return { choices, restock, ...otherSizes, ...otherColours };
+}
+
 /** More figures and fewer: the staircase, and what a budget finishes, at the promise's margin. */
-async function askOtherSizes(table: Table, marginOf: MarginOf, { budgetMinor, onStage }: PlanOptions) {
-  onStage?.('staircase');
+async function askOtherSizes(table: Table, marginOf: MarginOf, { budgetMinor }: PlanOptions) {
   const { sheets, assumptions, market, buying, estimate, stock } = table;
   const demands = scaleDemands(table.demands, marginOf);
   const demandsAnew = scaleDemands(listDemandsAnew(estimate, assumptions), marginOf);
   const needsAt = addUpDemands([...demands, ...demandsAnew]);
   const toBuyAt = (figures: number) => findMissing(needsAt(figures), stock);
-  const stairs = await climbStairs({ toBuyAt, figures: countFigures(sheets), market, buying });
-
   const again = sharing('again', buying);
   const planAgain = (finished: readonly number[]) => {
     const fewer = { ...sheets, army: cutArmy(demands, finished, sheets.army) };
@@ -227,12 +248,15 @@ async function askOtherSizes(table: Table, marginOf: MarginOf, { budgetMinor, on
     return placeOrder(findMissing(scaleNeeds(needs, marginOf), stock), market, again);
   };
   const spending = { demands, haveMl: haveMlOf(stock), market, buying, planAgain };
-  return { stairs, budget: await spendBudget(budgetMinor, spending) };
+  const [stairs, budget] = await Promise.all([
+    climbStairs({ toBuyAt, figures: countFigures(sheets), market, buying }),
+    spendBudget(budgetMinor, spending),
+  ]);
+  return { stairs, budget };
 }
 
 /** Other colours: beneath, as primer, instead of what is missing, and cash against colour difference. */
-async function askColours(table: Table, marginOf: MarginOf, { onStage }: PlanOptions) {
-  onStage?.('colours');
+async function askColours(table: Table, marginOf: MarginOf) {
   const { sheets, colours, assumptions, market, buying, estimate, coats, stock } = table;
   const { paints } = sheets;
   const palette = { paints, colours, assumptions };
@@ -244,7 +268,6 @@ async function askColours(table: Table, marginOf: MarginOf, { onStage }: PlanOpt
     minutesOf,
   });
   const pricing = { ...table, buying: sharing('primers', buying) };
-  const primers = await comparePrimers(sheets, (changed) => tryPrimer(changed, pricing));
 
   const haveMl = haveMlOf(stock);
   const canBuy = isOnOffer(market);
@@ -253,7 +276,10 @@ async function askColours(table: Table, marginOf: MarginOf, { onStage }: PlanOpt
   const atHand = [...paints.keys()].filter((paint) => haveMl.has(paint) || canBuy(paint));
   const reach = { needed: promised.keys(), atHand, limit: differenceBands.other };
   const candidates = listCandidates(reach, palette);
-  const frontier = await drawFrontier({ needs, haveMl, candidates, market, buying });
+  const [primers, frontier] = await Promise.all([
+    comparePrimers(sheets, (changed) => tryPrimer(changed, pricing)),
+    drawFrontier({ needs, haveMl, candidates, market, buying }),
+  ]);
   return { undercoats, primers, instead: findInstead(stock, palette), frontier };
 }
 

@@ -90,8 +90,8 @@ async function planAndWrite(
   const budgetMinor = flags.budget === undefined ? undefined : readBudget(flags.budget, sheets.settings);
   // The main thread has nothing to do while a solver searches: it loads what the files will need.
   if (folder !== undefined) loadWriters();
-  const { onStage, onProgress, end } = showProgress();
-  const told = { onStage, onProgress: onProgress?.(sheets.settings) };
+  const { onStage, follow, end } = showProgress();
+  const told = { onStage, ...follow?.(sheets.settings) };
   const options = { solve: solver.solve, seconds, budgetMinor, army, ...told };
   const plan = await planArmy(sheets, today, options).finally(end);
   // The files take the memory that the solver leaves.

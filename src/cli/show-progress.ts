@@ -1,6 +1,6 @@
 // Command line: what a run is at. In: its stages, how far a search is. Out: one line on the terminal, written over itself.
 import { stderr } from 'node:process';
-import { type PlanStage, planStages } from '../plan-army.js';
+import { type PlanOptions, type PlanStage, planStages } from '../plan-army.js';
 import { numberWords } from '../report/words/word-numbers.js';
 
 type Stage = 'reading' | PlanStage | 'writing';
@@ -8,15 +8,15 @@ type Stage = 'reading' | PlanStage | 'writing';
 const says: Readonly<Record<Stage, string>> = {
   reading: 'Reading the sheets',
   draws: 'How widely the needs vary',
-  'ways to buy': 'Ways to buy',
-  staircase: 'More figures and fewer',
-  colours: 'Other colours',
+  order: 'The cheapest order',
+  beside: 'Other ways to buy, more figures and fewer, other colours',
   writing: 'Writing the files',
 };
 /** Reading comes before, also where nothing is planned. */
 const numbered: readonly Stage[] = [...planStages, 'writing'];
 
 type Settings = Parameters<typeof numberWords>[0];
+type Order = Parameters<NonNullable<PlanOptions['onOrder']>>[0];
 
 interface Progress {
   readonly best: number;
@@ -26,10 +26,15 @@ interface Progress {
 
 export interface ShownProgress {
   readonly onStage: (stage: Stage) => void;
-  /** Undefined where no one watches: then the solver need not tell. */
-  readonly onProgress: ((settings: Settings) => (progress: Progress) => void) | undefined;
+  /** How far the search for the order is, and the order before what follows it. Undefined where no one watches. */
+  readonly follow: ((settings: Settings) => Following) | undefined;
   /** Takes the line away. */
   readonly end: () => void;
+}
+
+interface Following {
+  readonly onProgress: (progress: Progress) => void;
+  readonly onOrder: (order: Pick<Order, 'totalMinor'>) => void;
 }
 
 const shownFromSeconds = 1;
@@ -39,28 +44,34 @@ const shownFromSeconds = 1;
  * stays. A search is told of when it takes over a second.
  */
 export function showProgress(to = stderr): ShownProgress {
-  if (!to.isTTY) return { onStage: () => undefined, onProgress: undefined, end: () => undefined };
+  if (!to.isTTY) return { onStage: () => undefined, follow: undefined, end: () => undefined };
   let shown = false;
+  let found = '';
   const show = (text: string): void => {
-    to.write(`\r\u001b[K${text}`);
+    to.write(`\r\u001b[K${found}${text}`);
     shown = true;
   };
-  const onProgress = (settings: Settings) => {
+  const follow = (settings: Settings): Following => {
     const words = numberWords(settings);
-    return ({ best, bound, seconds }: Progress): void => {
-      if (seconds < shownFromSeconds || !Number.isFinite(best)) return;
-      const above = Math.max(0, best - Math.max(0, bound));
-      show(
-        `Cheapest order so far ${words.money(Math.round(best))}, at most ${words.money(Math.ceil(above))} above the best possible (${Math.floor(seconds)} s)`,
-      );
+    return {
+      onProgress: ({ best, bound, seconds }) => {
+        if (seconds < shownFromSeconds || !Number.isFinite(best)) return;
+        const above = Math.max(0, best - Math.max(0, bound));
+        show(
+          `Cheapest order so far ${words.money(Math.round(best))}, at most ${words.money(Math.ceil(above))} above the best possible (${Math.floor(seconds)} s)`,
+        );
+      },
+      onOrder: ({ totalMinor }) => {
+        found = `To buy now: ${words.money(totalMinor)}. `;
+      },
     };
   };
   return {
     onStage: (stage) => show(`${says[stage]}${wordPlace(numbered.indexOf(stage) + 1)}`),
-    onProgress,
+    follow,
     end: () => {
       if (shown) to.write('\r\u001b[K');
-      shown = false;
+      [shown, found] = [false, ''];
     },
   };
 }

@@ -54,8 +54,8 @@ async function planSheets({ path, instead, day, seconds }: Given): Promise<strin
   try {
     const { sheets, problems } = await readOrShow([path], day, { instead });
     if (sheets === undefined) return undefined;
-    const { onStage, onProgress, end } = showProgress();
-    const told = { onStage, onProgress: onProgress?.(sheets.settings) };
+    const { onStage, follow, end } = showProgress();
+    const told = { onStage, ...follow?.(sheets.settings) };
     const plan = await planArmy(sheets, day.today, { solve: solver.solve, seconds, ...told }).finally(end);
     return [...writePlanJson(describePlan(plan, problems))].join('');
   } finally {

@@ -4,11 +4,13 @@ import { shareSeconds } from './solver/share-seconds.js';
 
 /**
  * What all searches of one kind may take together, in the time that one search for an order may take. For a promise the army's order
- * is searched for twice: what it takes, and the order for that. `levels`: the other ways to buy; `paper`: later orders of all ways.
+ * is searched for twice: what it takes, and the order for that. `levels`: promises beside the chosen way; `beside`: other ways to buy;
+ * `paper`: later orders of all ways.
  */
 const shares = {
   order: 1.25,
-  levels: 1,
+  levels: 0.9,
+  beside: 0.1,
   paper: 0.25,
   reasons: 0.25,
   shelf: 0.25,
@@ -22,7 +24,12 @@ const shares = {
 /** The time of a whole plan over that of one order. */
 export const wholeOverOrder = Object.values(shares).reduce((sum, share) => sum + share, 0);
 
-/** For questions of one kind: however many are asked with what this gives, all searches together keep to their share. */
-export function sharing(kind: keyof typeof shares, buying: Buying): Buying {
-  return { ...buying, solve: shareSeconds(buying.solve, shares[kind] * buying.limits.seconds) };
+/**
+ * For questions of one kind, or a part of them: however many are asked with what this gives, all searches together keep to their share.
+ * They are asked one after the other, so that each has the same time left whatever goes on beside. Of the army's order alone is told
+ * how far it is.
+ */
+export function sharing(kind: keyof typeof shares, { onProgress, ...buying }: Buying, part = 1): Buying {
+  const solve = shareSeconds(buying.solve, part * shares[kind] * buying.limits.seconds);
+  return { ...buying, solve, ...(kind === 'order' && onProgress !== undefined ? { onProgress } : {}) };
 }

@@ -15,10 +15,11 @@ const fakeStream = (isTTY: boolean) => {
 describe('progress of a long search', () => {
   it('is one line, written over itself, once a second has passed; and is taken away', () => {
     const { written, stream } = fakeStream(true);
-    const { onProgress, end } = showProgress(stream);
-    onProgress?.(settings)({ best: 5000, bound: 4000, seconds: 0.5 });
+    const { follow, end } = showProgress(stream);
+    const { onProgress } = follow?.(settings) ?? {};
+    onProgress?.({ best: 5000, bound: 4000, seconds: 0.5 });
     expect(written).toEqual([]);
-    onProgress?.(settings)({ best: 5000, bound: 4860.2, seconds: 2.4 });
+    onProgress?.({ best: 5000, bound: 4860.2, seconds: 2.4 });
     expect(written.join('')).toContain(
       'Cheapest order so far €50.00, at most €1.40 above the best possible (2 s)',
     );
@@ -28,28 +29,30 @@ describe('progress of a long search', () => {
 
   it('is silent before a first order is found, and where no one watches', () => {
     const { written, stream } = fakeStream(true);
-    showProgress(stream).onProgress?.(settings)({ best: Number.POSITIVE_INFINITY, bound: 0, seconds: 5 });
+    showProgress(stream)
+      .follow?.(settings)
+      .onProgress({ best: Number.POSITIVE_INFINITY, bound: 0, seconds: 5 });
     expect(written).toEqual([]);
-    expect(showProgress(fakeStream(false).stream).onProgress).toBeUndefined();
+    expect(showProgress(fakeStream(false).stream).follow).toBeUndefined();
   });
 });
 
 describe('progress of a run', () => {
   it('says each stage before it begins and how many there are, on one line, which is taken away', async () => {
     const { written, stream } = fakeStream(true);
-    const { onStage, end } = showProgress(stream);
+    const { onStage, follow, end } = showProgress(stream);
     onStage('reading');
-    await planArmy(makeSheets({ steps: [makeStep({ step: 1 })] }), '2026-11-01', { draws: 100, onStage });
+    const told = { onStage, ...follow?.(settings) };
+    await planArmy(makeSheets({ steps: [makeStep({ step: 1 })] }), '2026-11-01', { draws: 100, ...told });
     onStage('writing');
     end();
     end();
     expect(written.map((text) => text.replace('\r\u001b[K', ''))).toEqual([
       'Reading the sheets',
-      'How widely the needs vary (1 of 5)',
-      'Ways to buy (2 of 5)',
-      'More figures and fewer (3 of 5)',
-      'Other colours (4 of 5)',
-      'Writing the files (5 of 5)',
+      'How widely the needs vary (1 of 4)',
+      'The cheapest order (2 of 4)',
+      'To buy now: €0.00. Other ways to buy, more figures and fewer, other colours (3 of 4)',
+      'To buy now: €0.00. Writing the files (4 of 4)',
       '',
     ]);
     expect(written.every((text) => text.startsWith('\r\u001b[K'))).toBe(true);

@@ -53,9 +53,13 @@ export async function paintOnPaper(paper: Paper, { first, wants }: WayToBuy): Pr
       else layPaint(stage, going, paper);
     }
     painted.push(endOf(going));
+    await letOthers();
   }
   return painted;
 }
+
+/** What threads have found is heard of in between. */
+const letOthers = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
 /** One draw on the way; by place of the paint where it is a list. */
 interface Going {

@@ -79,7 +79,10 @@ const isProved = ({ best, leastMinor }: Known): boolean =>
   best !== undefined && best.totalMinor <= leastMinor;
 
 const cheaper = (one: Way | undefined, other: Way | undefined): Way | undefined =>
-  one === undefined || (other !== undefined && other.totalMinor < one.totalMinor) ? other : one;
+  other !== undefined && isCheaper(other, one) ? other : one;
+
+export const isCheaper = (one: Way, other: Way | undefined): boolean =>
+  other === undefined || one.totalMinor < other.totalMinor;
 
 /** The cheapest order for some needs, where it keeps the promise, and then for what of it the promise does need. */
 async function tryNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {

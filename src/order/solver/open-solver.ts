@@ -1,83 +1,71 @@
-// Solver: programs solved in a thread of their own. In: programs, one at a time. Out: solutions; close ends the thread.
-import { Worker } from 'node:worker_threads';
-import type { IntegerProgram, Limits, OnProgress, Solution, Solve } from './integer-program.js';
-import type { SolveReply, SolveRequest } from './solver-worker.js';
+// Solver: programs solved in threads, several at a time. In: programs. Out: solutions; close ends the threads.
+import { availableParallelism } from 'node:os';
+import type { Solve } from './integer-program.js';
+import { openThread, type Thread } from './thread.js';
 
-export interface SolverThread {
+export interface SolverThreads {
   readonly solve: Solve;
-  /** Ends the thread; a solve under way is given up. */
+  /** Ends the threads; what is under way is given up. */
   readonly close: () => Promise<void>;
 }
+
+/** More at a time take more memory than they save time. */
+const mostThreads = 4;
 
 /** The solver keeps what memory it once took: after a program of more columns than that its thread is given up. */
 const mostColumnsKept = 2000;
 
 /**
- * A solver thread, started when a program comes to it, and anew where it has ended; it keeps no process alive. One program
- * at a time, in the order in which they come. Once closed, every question is refused.
+ * As many threads as the machine has cores, four at the most, each started when a program comes to it, and anew where it has ended;
+ * they keep no process alive. Programs are begun in the order in which they come, of the large ones one at a time. How many threads
+ * there are changes no answer; without any, programs are solved in this one. Once closed, every question is refused.
  */
-export function openSolver(): SolverThread {
-  let worker: Worker | undefined;
+export function openSolver(threads = Math.min(mostThreads, availableParallelism())): SolverThreads {
+  const all = Array.from({ length: Math.max(1, threads) }, openThread);
+  const free = openTurns(all);
+  const forLarge = openTurns([undefined]);
   let isClosed = false;
-  let last: Promise<unknown> = Promise.resolve();
-  const openWorker = (): Worker => {
-    const started = startWorker();
-    started.once('exit', () => {
-      if (worker === started) worker = undefined;
-    });
-    worker = started;
-    return started;
-  };
   const solve: Solve = (program, limits, onProgress) => {
-    const turn = last.then(async () => {
+    const isLarge = program.columns.length > mostColumnsKept;
+    const ask = async (thread: Thread) => {
       if (isClosed) throw new Error('the solver is closed');
-      const running = worker ?? openWorker();
-      const solution = await ask(running, { program, limits }, onProgress);
-      if (program.columns.length > mostColumnsKept) await running.terminate();
+      const solution = await thread.ask({ program, limits }, onProgress);
+      if (isLarge) await thread.end();
       return solution;
-    });
-    last = turn.catch(() => undefined);
-    return turn;
+    };
+    return isLarge ? forLarge(() => free(ask)) : free(ask);
   };
   return {
     solve,
     close: async () => {
       isClosed = true;
-      await worker?.terminate();
+      await Promise.all(all.map((thread) => thread.end()));
     },
   };
 }
 
-/** An error between two questions ends the thread and nothing else; one during a question is told to who asked. */
-function startWorker(): Worker {
-  const worker = new Worker(new URL('./solver-worker.js', import.meta.url));
-  worker.on('error', () => undefined);
-  worker.unref();
-  return worker;
-}
-
-interface Asked {
-  readonly program: IntegerProgram;
-  readonly limits: Limits;
-}
-
-function ask(worker: Worker, asked: Asked, onProgress: OnProgress | undefined): Promise<Solution> {
-  worker.ref();
-  return new Promise<Solution>((resolve, reject) => {
-    const end = (finish: () => void): void => {
-      worker.off('message', hear).off('error', fail).off('exit', leave);
-      worker.unref();
-      finish();
-    };
-    const fail = (error: Error): void => end(() => reject(error));
-    const leave = (): void => fail(new Error('the solver ended before it had an answer'));
-    const hear = (reply: SolveReply): void => {
-      if ('progress' in reply) onProgress?.(reply.progress);
-      else if ('solution' in reply) end(() => resolve(reply.solution));
-      else fail(new Error(reply.failure));
-    };
-    worker.on('message', hear).on('error', fail).on('exit', leave);
-    const request: SolveRequest = { ...asked, wantsProgress: onProgress !== undefined };
-    worker.postMessage(request);
-  });
+/** Whoever asks first is first to get one of them; the last given back goes first, since it is warm. */
+function openTurns<One>(
+  all: readonly One[],
+): <Answer>(use: (one: One) => Promise<Answer>) => Promise<Answer> {
+  const free = [...all].reverse();
+  const waiting: ((one: One) => void)[] = [];
+  const take = (): Promise<One> =>
+    new Promise((resolve) => {
+      if (free.length > 0) resolve(free.pop() as One);
+      else waiting.push(resolve);
+    });
+  const give = (one: One): void => {
+    const next = waiting.shift();
+    if (next === undefined) free.push(one);
+    else next(one);
+  };
+  return async (use) => {
+    const one = await take();
+    try {
+      return await use(one);
+    } finally {
+      give(one);
+    }
+  };
 }

@@ -1,5 +1,4 @@
-// Solver: small programs by our own branch and bound, at once and in this thread; larger ones by a solver. In: a solver.
-// Out: one that does both.
+// Solver: small programs by our own branch and bound; larger ones by a solver. In: a solver. Out: one that does both.
 
 import { branchAndBound } from './branch-and-bound.js';
 import type { IntegerProgram, Solution, Solve } from './integer-program.js';
@@ -20,13 +19,24 @@ const mostSeconds = 0.5;
  */
 const largest = 6e7;
 
+/** Alike, of programs that are sooner searched here than brought to a thread whose code is still to be compiled: up to 30 paints. */
+const largestHere = 3e6;
+
+/** Small programs, wherever they are searched. */
+export const searchFirst = (solve: Solve): Solve => searchSizes(0, largest, solve);
+
+/** Those that are searched at once, in the thread that asks; and the others, in one that is asked. */
+export const searchHere = (solve: Solve): Solve => searchSizes(0, largestHere, solve);
+export const searchThere = (solve: Solve): Solve => searchSizes(largestHere, largest, solve);
+
 /**
- * Searches small programs itself, which spares them the way to the solver and back. What that does not prove in half a second of
- * work, and what is not small, goes on to `solve`, from the incumbent.
+ * Searches programs of some sizes itself, which spares them the way to the solver and back. What that does not prove in half a second
+ * of work, and what has another size, goes on to `solve`, from the incumbent.
  */
-export function searchFirst(solve: Solve): Solve {
+function searchSizes(above: number, upTo: number, solve: Solve): Solve {
   return async (program, limits, onProgress) => {
-    if (!isSmall(program)) return solve(program, limits, onProgress);
+    const size = sizeOf(program);
+    if (size <= above || size > upTo) return solve(program, limits, onProgress);
     const searched = branchAndBound(program, Math.min(mostSeconds, limits.seconds / 2) * workPerSecond);
     const seconds = searched.work / workPerSecond;
     if (searched.state === 'impossible') return { state: 'impossible', seconds };
@@ -43,7 +53,7 @@ export function searchFirst(solve: Solve): Solve {
  * many questions of which none is worth a wait. Of larger programs nothing is found.
  */
 export const searchAlone: Solve = async (program, limits) => {
-  if (!isSmall(program)) return { state: 'none found', seconds: 0 };
+  if (sizeOf(program) > largest) return { state: 'none found', seconds: 0 };
   const searched = branchAndBound(program, limits.seconds * workPerSecond);
   const seconds = searched.work / workPerSecond;
   if (!('values' in searched)) return { state: searched.state, seconds };
@@ -51,9 +61,10 @@ export const searchAlone: Solve = async (program, limits) => {
   return { state, values, bound: state === 'proved' ? cost : Number.NEGATIVE_INFINITY, seconds };
 };
 
-function isSmall({ columns, rows }: IntegerProgram): boolean {
+/** Endless where a column has no end: our own search can't do these. */
+function sizeOf({ columns, rows }: IntegerProgram): number {
   const isBounded = columns.every(({ lower, upper }) => Number.isFinite(lower) && Number.isFinite(upper));
-  return isBounded && rows.length ** 2 * columns.length <= largest;
+  return isBounded ? rows.length ** 2 * columns.length : Number.POSITIVE_INFINITY;
 }
 
 const startFrom = (program: IntegerProgram, start: readonly number[] | undefined): IntegerProgram =>

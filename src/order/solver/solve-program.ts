@@ -16,7 +16,7 @@ const patientBudget = 300_000_000;
 const ownBudgets = [1_800_000, 13_000_000];
 
 /** Loads the solver once, when it is first needed. */
-export function loadSolver(): Promise<Highs> {
+function loadSolver(): Promise<Highs> {
   loading ??= openSolver();
   return loading;
 }

@@ -1,7 +1,7 @@
 // Solver: the thread in which programs are solved, so that the main one stays free. In: messages. Out: messages.
 import { parentPort } from 'node:worker_threads';
 import type { IntegerProgram, Limits, OnProgress, Solution } from './integer-program.js';
-import { loadSolver, solveProgram } from './solve-program.js';
+import { solveWhole } from './solve-whole.js';
 
 export interface SolveRequest {
   readonly program: IntegerProgram;
@@ -14,14 +14,11 @@ export type SolveReply =
   | { readonly solution: Solution }
   | { readonly failure: string };
 
-// Loading takes longer than most programs: begun before the first one comes.
-void loadSolver();
-
 const send = (reply: SolveReply): void => parentPort?.postMessage(reply);
 
 parentPort?.on('message', ({ program, limits, wantsProgress }: SolveRequest) => {
   const onProgress = wantsProgress ? (progress: Parameters<OnProgress>[0]) => send({ progress }) : undefined;
-  solveProgram(program, limits, onProgress).then(
+  solveWhole(program, limits, onProgress).then(
     (solution) => send({ solution }),
     (error: unknown) => send({ failure: error instanceof Error ? error.message : String(error) }),
   );
