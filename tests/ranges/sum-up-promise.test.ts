@@ -5,7 +5,7 @@ import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import type { Order } from '../../src/model/order.js';
 import type { Promised } from '../../src/model/ranges.js';
 import type { Offer, Sheets } from '../../src/model/sheets.js';
-import { weighChoices } from '../../src/order/policy/weigh-choices.js';
+import { chooseWay } from '../../src/order/policy/weigh-choices.js';
 import { prepareBuying } from '../../src/order/prepare-buying.js';
 import { isOnOffer } from '../../src/order/price-buying.js';
 import { drawArmy } from '../../src/ranges/draw-army.js';
@@ -67,11 +67,12 @@ async function promise(sheets: Sheets, surePercent: number, draws = 5000): Promi
   const canBuy = isOnOffer(market);
   const [made, fresh] = [drawn(1), drawn(2)];
   const aim = { policy: 'sure', surePercent } as const;
-  const { order, toBuyMl, choices } = await weighChoices({
+  const { order, toBuyMl, weighAll } = await chooseWay({
     ...{ aim, drawn: made, market, buying, againMinor: undefined, likelyMl: findLacking(stock) },
     work: drawStages({ estimate, stock, beliefs }, { draws: 50, seed: 3 }),
     metBy: (found) => chanceMet(onlyPaints(fresh, canBuy), found),
   });
+  const choices = await weighAll();
   const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn: made, fresh, canBuy });
   return { order, promised, onMany: chanceMet(drawn(99, 100_000), order).chance };
 }

@@ -4,6 +4,7 @@ import { at, numberAt } from '../../model/at.js';
 import type { StagedWork } from '../../model/draws.js';
 import type { Order } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
+import { letOthers } from '../solver/let-others.js';
 import type { Goods } from './list-goods.js';
 import type { Wants } from './list-wants.js';
 import { type FindRefill, isOf, type Piece, piecesOf, type Refill, type Wanted } from './open-refill.js';
@@ -57,9 +58,6 @@ export async function paintOnPaper(paper: Paper, { first, wants }: WayToBuy): Pr
   }
   return painted;
 }
-
-/** What threads have found is heard of in between. */
-const letOthers = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
 /** One draw on the way; by place of the paint where it is a list. */
 interface Going {

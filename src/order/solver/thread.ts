@@ -4,7 +4,7 @@ import type { IntegerProgram, Limits, OnProgress, Solution } from './integer-pro
 import { solveWhole } from './solve-whole.js';
 import type { SolveReply, SolveRequest } from './solver-worker.js';
 
-export interface Asked {
+interface Asked {
   readonly program: IntegerProgram;
   readonly limits: Limits;
 }

@@ -9,7 +9,7 @@ import { openWants } from '../../../src/order/policy/list-wants.js';
 import { openRefill } from '../../../src/order/policy/open-refill.js';
 import { paintOnPaper } from '../../../src/order/policy/paint-on-paper.js';
 import { sumUpPaper } from '../../../src/order/policy/sum-up-paper.js';
-import { type Weighed, weighChoices } from '../../../src/order/policy/weigh-choices.js';
+import { type Chosen, chooseWay } from '../../../src/order/policy/weigh-choices.js';
 import { prepareBuying } from '../../../src/order/prepare-buying.js';
 import { containersOnOffer, isOnOffer } from '../../../src/order/price-buying.js';
 import { searchAlone } from '../../../src/order/solver/search-first.js';
@@ -22,17 +22,22 @@ const buying = prepareBuying({ seconds: 1 });
 const sizes = { paints: 20, offers: 60, shops: 3, stages: 8 };
 const againMinor = 400;
 
-function weigh(one: DrawnCase, aim: Aim = { policy: 'goes' }): Promise<Weighed> {
+interface Weighed extends Omit<Chosen, 'weighAll'> {
+  readonly choices: readonly Choice[];
+}
+
+async function weigh(one: DrawnCase, aim: Aim = { policy: 'goes' }): Promise<Weighed> {
   const { market, likelyMl } = one;
   const canBuy = isOnOffer(market);
   const fresh = one.lackOver(2000, 2);
   const offered = { ...fresh, paints: fresh.paints.filter(({ paint }) => canBuy(paint)) };
-  return weighChoices({
+  const { weighAll, ...chosen } = await chooseWay({
     ...{ aim, market, likelyMl, againMinor, buying },
     drawn: one.lackOver(1000, 1),
     work: one.workOver(400, 3),
     metBy: (order) => chanceMet(offered, order),
   });
+  return { ...chosen, choices: await weighAll() };
 }
 
 const named = ({ choices }: Weighed, policy: string, surePercent?: number): Choice => {
@@ -55,7 +60,7 @@ function worthOf({ lines, follows }: Choice): Sampled {
 function openPaper({ market }: DrawnCase, work: StagedWork) {
   const names = work.paints.map(({ paint }) => paint);
   const goods = listGoods(names, market);
-  const limits = { nodes: 100, seconds: 0.005 };
+  const limits = { seconds: 0.005 };
   return { work, goods, refill: openRefill(names, goods, { solve: searchAlone, limits }) };
 }
 
