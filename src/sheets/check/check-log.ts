@@ -128,7 +128,7 @@ function logRowOf(entry: LogEntry, beside: Beside): LogRow | undefined {
 
 function useOf({ sheet, row, unit }: LogEntry): Partial<LogRow> {
   const { step, figures, beforeG, afterG, usedMl } = row;
-  tellIdle(sheet, row, ['left', 'sizeMl', 'pots', 'price', 'shop']);
+  tellIdle(sheet, row, ['left', 'sizeMl', 'pots', 'price', 'postage', 'shop']);
   return {
     ...(unit === undefined ? {} : { unit: unit.unit }),
     ...(step === undefined ? {} : { step }),
@@ -140,16 +140,17 @@ function useOf({ sheet, row, unit }: LogEntry): Partial<LogRow> {
 }
 
 function potsOf({ sheet, row, paint = '' }: LogEntry, { shops, paintOf }: Beside): Partial<LogRow> {
-  const { what, sizeMl, pots, price, shop } = row;
+  const { what, sizeMl, pots, price, postage, shop } = row;
   tellIdle(sheet, row, ['unit', 'step', 'figures', 'beforeG', 'afterG', 'usedMl']);
   if (what !== 'counted') tellIdle(sheet, row, ['left']);
-  if (what !== 'bought') tellIdle(sheet, row, ['price']);
+  if (what !== 'bought') tellIdle(sheet, row, ['price', 'postage']);
   const container = sizeMl === undefined ? undefined : pickContainer(sizeMl, paintOf.get(paint)?.kind);
   return {
     ...(sizeMl === undefined ? {} : { sizeMl }),
     ...(container === undefined ? {} : { container }),
     ...(pots === undefined ? {} : { pots }),
     ...(price === undefined ? {} : { priceMinor: price }),
+    ...(postage === undefined ? {} : { postageMinor: postage }),
     ...(shop === undefined ? {} : { shop: shopOf(shop, shops) ?? shop }),
   };
 }

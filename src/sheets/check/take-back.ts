@@ -31,7 +31,7 @@ export function takeRowsBack(entries: readonly LogEntry[]): readonly LogEntry[] 
 }
 
 function keyOf({ row, paint, unit }: LogEntry, what: string): string {
-  const { date, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, shop } = row;
+  const { date, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, postage, shop } = row;
   const used = [date, paint ?? row.paint, unit?.unit ?? row.unit, step, figures, beforeG, afterG, usedMl];
-  return JSON.stringify([what, ...used, left, sizeMl, pots, price, shop]);
+  return JSON.stringify([what, ...used, left, sizeMl, pots, price, postage, shop]);
 }

@@ -10,8 +10,9 @@ export function tellLogRepeats(entries: readonly LogEntry[]): void {
   for (const entry of entries) {
     const { sheet, row, paint, unit } = entry;
     if (row.date === undefined || paint === undefined) continue;
-    const { date, what, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, shop } = row;
-    const ofPots = [what, left, sizeMl, pots, price, shop];
+    const { date, what, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, postage, shop } =
+      row;
+    const ofPots = [what, left, sizeMl, pots, price, postage, shop];
     const key = JSON.stringify([date, paint, unit?.unit, step, figures, beforeG, afterG, usedMl, ...ofPots]);
     const before = first.get(key);
     if (before === undefined) first.set(key, entry);
