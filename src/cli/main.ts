@@ -142,6 +142,7 @@ function defineLog(program: Command): void {
     .option('--after <grams>', 'what it weighs now', once)
     .option('--used <ml>', 'what was used, where the pot was not weighed', once)
     .option('--date <day>', 'the day of the work, written 2026-03-14 (default: today)', once)
+    .option('--shelf <folder>', shelfSays, once)
     .option('--undo', undoSays)
     .addHelpText(
       'after',
@@ -163,6 +164,7 @@ function definePots(program: Command): void {
       .description(says)
       .argument('[sheets]', sheetsSays, '.')
       .option('--date <day>', 'the day, written 2026-03-14 (default: today)', once)
+      .option('--shelf <folder>', shelfSays, once)
       .option('--undo', undoSays)
       .addHelpText('after', shown);
   define(
@@ -202,6 +204,7 @@ function definePots(program: Command): void {
     });
 }
 
+const shelfSays = 'where pots and log stand, if the sheets are those of one army on it';
 const undoSays = 'take back what this command wrote last';
 
 /** The value of a flag; given twice, nobody could tell which of the two is meant. */

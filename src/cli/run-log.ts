@@ -18,10 +18,12 @@ export interface LogFlags {
   readonly after?: string;
   readonly used?: string;
   readonly date?: string;
+  /** Folder of the pots and log, where it is not that of the army. */
+  readonly shelf?: string;
   readonly undo?: true;
 }
 
-type TextFlag = Exclude<keyof LogFlags, 'undo' | 'steps'>;
+type TextFlag = Exclude<keyof LogFlags, 'undo' | 'steps' | 'shelf'>;
 
 /** By the columns of the log. */
 const flagOf: ReadonlyMap<string, TextFlag> = new Map([
@@ -37,12 +39,13 @@ const flagOf: ReadonlyMap<string, TextFlag> = new Map([
 
 /** Checks the rows against the sheets, then writes them; gives 1, with nothing written, where they cannot be. */
 export async function runLog(path: string, flags: LogFlags): Promise<number> {
+  const place = { path, shelf: flags.shelf };
   const writing = { flagOf, isToday: flags.date === undefined };
-  if (flags.undo) return writeKnown(path, (_, ledger) => undoRows(ledger, 'used'), writing);
+  if (flags.undo) return writeKnown(place, (_, ledger) => undoRows(ledger, 'used'), writing);
   if (flags.steps !== undefined)
-    return writeKnown(path, (sheets) => listEvening(sheets, flags, dayOf(flags)), writing);
+    return writeKnown(place, (sheets) => listEvening(sheets, flags, dayOf(flags)), writing);
   const typed = typedCells(flags);
-  const ledger = await openLedger(path);
+  const ledger = await openLedger(place);
   if (ledger === undefined) return exitCodes.problems;
   const { sheets } = ledger;
   const rows = [sheets === undefined ? typed : completeCells(typed, sheets)];

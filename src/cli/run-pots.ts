@@ -20,6 +20,8 @@ import { undoRows } from './undo-rows.js';
 
 interface DayFlags {
   readonly date?: string;
+  /** Folder of the pots and log, where it is not that of the army. */
+  readonly shelf?: string;
   readonly undo?: true;
 }
 
@@ -68,7 +70,7 @@ export function runBought(path: string, file: string, flags: BoughtFlags): Promi
     return withDay(rows, flags);
   };
   return writeKnown(
-    path,
+    { path, shelf: flags.shelf },
     (sheets, ledger) => (flags.undo ? undoRows(ledger, 'bought') : make(sheets)),
     writingOf(flags),
   );
@@ -78,7 +80,7 @@ function fail(error: unknown, file: string): never {
   throw nameFault(error, file);
 }
 
-const orderWords = { columns: reorderWords.columns, pot: reorderWords.entries.pot };
+const orderWords = { columns: reorderWords.columns, ...reorderWords.entries };
 
 const isFrom = (shop: string | undefined, wanted: string | undefined): boolean =>
   wanted === undefined || foldName(shop ?? '') === foldName(wanted);
@@ -87,7 +89,7 @@ const isFrom = (shop: string | undefined, wanted: string | undefined): boolean =
 export function runArrived(path: string, flags: ArrivedFlags): Promise<number> {
   const make = (sheets: Sheets) => withDay(listArrived(sheets, flags.shop), flags);
   return writeKnown(
-    path,
+    { path, shelf: flags.shelf },
     (sheets, ledger) => (flags.undo ? undoRows(ledger, 'arrived') : make(sheets)),
     writingOf(flags),
   );
@@ -99,7 +101,7 @@ export function runCount(path: string, flags: CountFlags): Promise<number> {
   const make = async (sheets: Sheets) =>
     withDay(isAsking ? await askInTerminal(sheets) : [listCount(sheets, flags)], flags);
   return writeKnown(
-    path,
+    { path, shelf: flags.shelf },
     (sheets, ledger) => (flags.undo ? undoRows(ledger, 'counted') : make(sheets)),
     writingOf(flags),
   );

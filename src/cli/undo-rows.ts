@@ -9,26 +9,43 @@ import type { Ledger } from './open-ledger.js';
 
 type What = 'used' | 'bought' | 'arrived' | 'counted' | 'thrown away';
 
-/** All rows that one command wrote at once; of rows written by hand the last. Throws a UsageError where there is none. */
-export function undoRows({ read, file, sheets }: Ledger, what: What): TypedCells[] {
-  const rows = (sheets?.log ?? []).filter((row) => row.file === file && (row.what ?? 'used') === what);
-  const last = rows.reduce((late, row) => (late === undefined || row.row > late.row ? row : late), rows[0]);
-  if (last === undefined) throw new UsageError(`The log has nothing ${what} that could be taken back.`);
-  const isOne = (row: typeof last): boolean =>
-    last.written === undefined ? row === last : row.written === last.written;
-  const table = read.tables.find((one) => one.sheet === 'log' && one.file === file);
-  const headers = new Map(
-    table?.headers.map((header, at) => [columnKey({ sheet: 'log' }, header), at] as const).toReversed(),
+/**
+ * All rows that one command wrote at once; of rows written by hand the last. Of a shelf's log only what is not about another
+ * army. Throws a UsageError where there is none.
+ */
+export function undoRows(ledger: Ledger, what: What): TypedCells[] {
+  const { found, inTables, sheets } = ledger;
+  const files = new Set(
+    [found.files[0], found.next].flatMap((file) => (file === undefined ? [] : inTables(file))),
   );
+  const rows = (sheets?.log ?? []).filter(
+    ({ file = '', what: event = 'used' }) => files.has(file) && event === what,
+  );
+  const last = rows.findLast((row) => row.unit !== undefined || openText(ledger, row)('unit') === '');
+  if (last === undefined) throw new UsageError(`The log has nothing ${what} that could be taken back.`);
+  const isOne = (row: Row): boolean =>
+    last.written === undefined ? row === last : row.written === last.written;
   return rows.filter(isOne).map((row) => {
-    const cells = table?.rows.find((one) => one.row === row.row)?.cells ?? [];
+    const text = openText(ledger, row);
     const { date, paint, unit, shop } = row;
     const names: Readonly<Record<string, string | undefined>> = { date, paint, unit, shop };
-    const typed = Object.values(tables.log).map(({ header }): [string, string] => {
-      const at = headers.get(columnKey({ sheet: 'log' }, header)) ?? -1;
-      return [header, names[header] ?? cellText(cells[at] ?? '')];
-    });
-    const own = typed.filter(([header, text]) => text !== '' && header !== 'written' && header !== 'what');
+    const typed = Object.values(tables.log).map(
+      ({ header }) => [header, names[header] ?? text(header)] as const,
+    );
+    const own = typed.filter(([header, cell]) => cell !== '' && header !== 'written' && header !== 'what');
     return new Map([...own, ['what', `${takesBack}${what}`]]);
   });
+}
+
+type Row = NonNullable<Ledger['sheets']>['log'][number];
+
+/** What its file says in a column. */
+function openText({ home, inTables }: Ledger, { file, row }: Row): (header: string) => string {
+  const table = home.tables.find((one) => one.sheet === 'log' && inTables(one.file) === file);
+  const cells = table?.rows.find((one) => one.row === row)?.cells ?? [];
+  const keyOf = (header: string): string => columnKey({ sheet: 'log' }, header);
+  return (header) => {
+    const at = table?.headers.findIndex((one) => keyOf(one) === keyOf(header)) ?? -1;
+    return cellText(cells[at] ?? '');
+  };
 }

@@ -158,6 +158,8 @@ export interface LogRow {
   readonly pots?: number;
   /** Of all pots of the row, whole minor units. */
   readonly priceMinor?: number;
+  /** Of the order that the row belongs to, whole minor units. */
+  readonly postageMinor?: number;
   readonly shop?: string;
 }
 

@@ -21,7 +21,7 @@ export interface UseBeside {
  * Pots with a price, by what of them is left: begun with and bought is used, standing and on its way. What was thrown away is used.
  */
 export interface ShelfMoney {
-  /** By month, then by shop; without postage, which the log does not know. */
+  /** By month, then by shop, with postage. */
   readonly spent: readonly Spent[];
   /** What the pots of those rows cost. */
   readonly boughtMinor: number;

@@ -3,7 +3,7 @@ import { basename, resolve } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { problem } from '../problems/catalogue.js';
 import { findShelf } from './armies/find-shelf.js';
-import { joinArmies, rankArmies } from './armies/join-armies.js';
+import { type JoinedArmies, joinArmies, rankArmies } from './armies/join-armies.js';
 import type { Source } from './armies/source.js';
 import { type CheckedSheets, checkTables, type Known } from './check/check-tables.js';
 import { listModelFiles } from './check/list-model-files.js';
@@ -31,39 +31,54 @@ export interface CheckedArmies extends CheckedSheets {
   readonly shelf?: string;
 }
 
-/**
- * The same of several armies, the first of them before the second, and of the shelf that is named or that their settings name.
- * Each unit then bears its army's name, where there are several.
- */
+/** Tables of armies and their shelf as if they were one. */
+export interface JoinedTables extends Pick<JoinedArmies, 'read' | 'sources' | 'armyOf'> {
+  /** Of the armies, in their order. */
+  readonly names: readonly string[];
+  /** Among whose sheets the log stands, as written there: the shelf, else the first army. */
+  readonly home: Source | undefined;
+  /** Where their shelf stands, if it does so by itself. */
+  readonly shelf?: string;
+}
+
+interface Beside {
+  readonly shelf?: string | undefined;
+  readonly instead?: readonly Replacement[];
+}
+
+/** What stands there, not checked yet; the shelf is the one that is named or that their settings name. */
+export async function readArmyTables(paths: readonly string[], beside: Beside = {}): Promise<JoinedTables> {
+  const armies: Source[] = [];
+  for (const [at, path] of paths.entries()) {
+    const read = await readTables(path, beside.instead);
+    armies.push({ name: nameOf(path, at, paths), path, isShelf: false, read });
+  }
+  const names = armies.map(({ name }) => name);
+  const found = findShelf(armies, beside.shelf);
+  const [only, ...others] = armies;
+  if (only !== undefined && others.length === 0 && found.path === undefined)
+    return { names, home: only, read: only.read, sources: [only], armyOf: new Map() };
+  const all = [...(await readShelf(found.path)), ...armies];
+  const { read, ...joined } = joinArmies(all);
+  const problems = [...read.problems, ...found.problems];
+  const shelf = found.path === undefined ? {} : { shelf: found.path };
+  return { names, home: all[0], ...joined, read: { ...read, problems }, ...shelf };
+}
+
+/** The same of several armies, the first of them before the second. Each unit then bears its army's name, where there are several. */
 export async function readArmies(
   paths: readonly string[],
   known: Known,
-  {
-    shelf,
-    instead = [],
-  }: { readonly shelf?: string | undefined; readonly instead?: readonly Replacement[] } = {},
+  beside: Beside = {},
 ): Promise<CheckedArmies> {
-  const armies: Source[] = [];
-  for (const [at, path] of paths.entries())
-    armies.push({
-      name: nameOf(path, at, paths),
-      path,
-      isShelf: false,
-      read: await readTables(path, instead),
-    });
-  const found = findShelf(armies, shelf);
-  const [only, ...others] = armies;
-  if (only !== undefined && others.length === 0 && found.path === undefined)
-    return checkTables(only.read, { ...known, ...(await readModels([only])) });
-  const joined = joinArmies([...(await readShelf(found.path)), ...armies]);
-  const problems = [...joined.read.problems, ...found.problems];
-  const models = await readModels(joined.sources, problems);
-  const checked = checkTables({ ...joined.read, problems }, { ...known, ...models });
+  const { names, read, sources, armyOf, shelf } = await readArmyTables(paths, beside);
+  const problems = [...read.problems];
+  const models = await readModels(sources, problems);
+  const checked = checkTables({ ...read, problems }, { ...known, ...models });
   const { sheets } = checked;
-  const names = armies.map(({ name }) => name);
-  const shelfOf = found.path === undefined ? {} : { shelf: found.path };
-  if (sheets === undefined || others.length === 0) return { ...checked, ...shelfOf };
-  return { ...checked, ...shelfOf, sheets: rankArmies(sheets, joined.armyOf, names) };
+  const shelfOf = shelf === undefined ? {} : { shelf };
+  if (sheets === undefined || names.length < 2) return { ...checked, ...shelfOf };
+  return { ...checked, ...shelfOf, sheets: rankArmies(sheets, armyOf, names) };
 }
 
 async function readShelf(path: string | undefined): Promise<Source[]> {
@@ -79,7 +94,7 @@ function nameOf(path: string, at: number, paths: readonly string[]): string {
 }
 
 /** Loaded where a figure names a model. Of two files with one name the first counts, and they have to be alike. */
-async function readModels(sources: readonly Source[], problems: FoundProblem[] = []) {
+async function readModels(sources: readonly Source[], problems: FoundProblem[]) {
   const models = new Map<string, ModelFile>();
   const firstOf = new Map<string, string>();
   for (const { name: source, path, read } of sources) {

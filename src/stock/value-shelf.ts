@@ -26,7 +26,7 @@ export function valueShelf(
   const standing = worthOf(now.filter(({ ordered }) => !ordered));
   const onWay = worthOf(now.filter(({ ordered }) => ordered));
   return {
-    spent: listSpent(log.filter(isPaid)),
+    spent: listSpent(log),
     ...{ boughtMinor, begunWith, standing, onWay },
     used: begunWith.plus(boughtMinor).minus(standing).minus(onWay),
     unpricedPots: now.filter(({ priceMinor }) => priceMinor === undefined).length,
@@ -53,11 +53,12 @@ const worthOf = (pots: readonly ShelfPot[]): ExactMinor =>
     ),
   );
 
-function listSpent(rows: readonly Paid[]): Spent[] {
+function listSpent(log: readonly LogRow[]): Spent[] {
   const sums = new Map<string, number>();
-  for (const { date, shop = '', priceMinor } of rows) {
+  for (const { what, date, shop = '', priceMinor, postageMinor } of log) {
+    if (what !== 'bought' || (priceMinor === undefined && postageMinor === undefined)) continue;
     const key = `${date.slice(0, 7)}\n${shop}`;
-    sums.set(key, (sums.get(key) ?? 0) + priceMinor);
+    sums.set(key, (sums.get(key) ?? 0) + (priceMinor ?? 0) + (postageMinor ?? 0));
   }
   return [...sums]
     .map(([key, minor]) => ({ month: key.slice(0, 7), shop: key.slice(8), minor }))

@@ -4,6 +4,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
+import { fourSheets, makeWorkbook } from '../sheets/read/make-files.js';
 import { makeFolder, runHalfpot, startHalfpot } from './run-halfpot.js';
 
 const root = makeFolder();
@@ -25,8 +26,10 @@ const order = `\ufefffor,entry,shop,offer,paint,size ml,container,pots in all,ho
 army,pot,The Eel Trap,red and wash,brick red,17,pot,1,1,7.00,7.00,EUR,,1,1,,0.7,,
 army,pot,The Eel Trap,red and wash,earth wash,24,pot,1,,,,,,1,1,,,,
 army,goods,The Eel Trap,,,,,,,,7.00,EUR,,,,,,,
+army,postage,The Eel Trap,,,,,,,,3.50,EUR,,,,,,,
 army,pot,Lock Stores,red,brick red,12,pot,3,3,2.90,8.70,EUR,,1,1,,0.7,,
-army,total,,,,,,,,,15.70,EUR,,,,,,2026-02-28,
+army,postage,Lock Stores,,,,,,,,0.00,EUR,,,,,,,
+army,total,,,,,,,,,19.20,EUR,,,,,,2026-02-28,
 army,without a shop,,,earth wash,24,pot,1,1,,,,,,,1,,,another like yours
 `;
 
@@ -38,8 +41,8 @@ function ordered(name: string): { readonly folder: string; readonly list: string
 }
 
 /** Rows of the log without its header and without when they were written. */
-const logOf = (folder: string): string[] =>
-  readFileSync(join(folder, 'log.csv'), 'utf8')
+const logOf = (folder: string, file = 'log.csv'): string[] =>
+  readFileSync(join(folder, file), 'utf8')
     .trimEnd()
     .split('\n')
     .slice(1)
@@ -64,15 +67,15 @@ describe('an order', () => {
     const { folder, list } = ordered('order');
     // The set is shared by volume: 17 and 24 of 41 ml.
     const bought = [
-      '2026-03-01,brick red,,,,,,,bought,,17,1,2.90,The Eel Trap,',
-      '2026-03-01,earth wash,,,,,,,bought,,24,1,4.10,The Eel Trap,',
-      '2026-03-01,brick red,,,,,,,bought,,12,3,8.70,Lock Stores,',
+      '2026-03-01,brick red,,,,,,,bought,,17,1,2.90,The Eel Trap,3.50,',
+      '2026-03-01,earth wash,,,,,,,bought,,24,1,4.10,The Eel Trap,,',
+      '2026-03-01,brick red,,,,,,,bought,,12,3,8.70,Lock Stores,,',
     ];
     const one = run('bought', folder, list, ...day);
     expect([one.code, one.err]).toEqual([0, '']);
     expect(one.out).toBe(
       `Written to ${join(folder, 'log.csv')}:
-  date 2026-03-01, paint brick red, what bought, size ml 17, pots 1, price 2.90, shop The Eel Trap
+  date 2026-03-01, paint brick red, what bought, size ml 17, pots 1, price 2.90, shop The Eel Trap, postage 3.50
   date 2026-03-01, paint earth wash, what bought, size ml 24, pots 1, price 4.10, shop The Eel Trap
   date 2026-03-01, paint brick red, what bought, size ml 12, pots 3, price 8.70, shop Lock Stores
 On the shelf now, usable:
@@ -84,7 +87,7 @@ On the shelf now, usable:
     const some = run('arrived', folder, '--shop', 'lock', '--date', '2026-03-03');
     expect([some.code, some.err]).toEqual([0, '']);
     expect(some.out).toContain('brick red: 49.8 ml in 4 pots, 16 ml on the way in 1\n');
-    expect(logOf(folder).slice(3)).toEqual(['2026-03-03,brick red,,,,,,,arrived,,12,3,,Lock Stores,']);
+    expect(logOf(folder).slice(3)).toEqual(['2026-03-03,brick red,,,,,,,arrived,,12,3,,Lock Stores,,']);
     expect(run('arrived', folder, '--date', '2026-03-04').out).toContain('brick red: 65.8 ml in 5 pots\n');
     expect(run('arrived', folder, '--undo').out).toContain(
       'brick red: 49.8 ml in 4 pots, 16 ml on the way in 1\n',
@@ -233,8 +236,8 @@ describe('an evening', () => {
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/brick red: about 14 ml in 1 pot\n/);
     expect(logOf(folder)).toEqual([
-      '2026-03-01,brick red,first spears,1,10,,,,,,,,,,',
-      '2026-03-01,earth wash,first spears,2,10,,,,,,,,,,',
+      '2026-03-01,brick red,first spears,1,10,,,,,,,,,,,',
+      '2026-03-01,earth wash,first spears,2,10,,,,,,,,,,,',
     ]);
     expect(run('check', folder)).toMatchObject({ code: 0, err: '' });
     expect(run('log', folder, '--undo').out).toContain('brick red: 16 ml in 1 pot\n');
@@ -246,7 +249,7 @@ describe('an evening', () => {
   it('is of the whole unit where no figures are named, with the paint that is used instead', () => {
     const folder = folderWith('whole', { 'swaps.csv': 'paint,instead\nbrick red,earth wash\n' });
     expect(run('log', folder, '--unit', 'first spears', '--steps', '1', ...day).code).toBe(0);
-    expect(logOf(folder)).toEqual(['2026-03-01,earth wash,first spears,1,20,,,,,,,,,,']);
+    expect(logOf(folder)).toEqual(['2026-03-01,earth wash,first spears,1,20,,,,,,,,,,,']);
   });
 
   it.each([
@@ -267,19 +270,62 @@ describe('an evening', () => {
 });
 
 describe('a log that is older than these columns', () => {
-  it('stays as it is, and the columns to add are named', () => {
-    const log = 'date,paint,used ml\n2026-02-01,brick red,1\n';
-    const folder = folderWith('older', { 'log.csv': log });
-    const count = ['count', folder, '--paint', 'brick red', '--left', '40%', ...day];
-    const { code, err } = run(...count);
+  const log = 'date,paint,used ml\n2026-02-01,brick red,1\n';
+
+  it('stays as it is: the program goes on in a file of its own, which is read with it and takes all that follows', () => {
+    const folder = folderWith('older', { 'log.csv': log, 'shops.csv': 'shop\nLock Stores\n' });
+    const use = ['log', folder, '--paint', 'brick red', '--used', '2', ...day];
+    // For a use it has the columns.
+    expect(run(...use).out).toContain(`Written to ${join(folder, 'log.csv')}:\n`);
+    expect(run('log', folder, '--undo').out).toContain(`Written to ${join(folder, 'log 2.csv')}:\n`);
+    expect(run('count', folder, '--paint', 'brick red', '--left', '40%', ...day).out).toContain(
+      'brick red: 6.4 ml in 1 pot\n',
+    );
+    expect(run(...use).out).toContain(`Written to ${join(folder, 'log 2.csv')}:\n`);
+    expect(readFileSync(join(folder, 'log.csv'), 'utf8')).toBe(`${log}2026-03-01,brick red,2\n`);
+    expect(logOf(folder, 'log 2.csv')).toEqual([
+      '2026-03-01,brick red,,,,,,2,not used,,,,,,,',
+      '2026-03-01,brick red,,,,,,,counted,40%,,,,,,',
+      '2026-03-01,brick red,,,,,,2,,,,,,,,',
+    ]);
+    expect(run('check', folder)).toMatchObject({ code: 0, err: '' });
+    expect(run('log', folder, '--undo').out).toContain('brick red: 6.4 ml in 1 pot\n');
+    expect(run('count', folder, '--undo').out).toContain('brick red: 15 ml in 1 pot\n');
+    // What the painter wrote by hand is taken back too.
+    expect(run('log', folder, '--undo').out).toContain('brick red: 16 ml in 1 pot\n');
+    expect(run('log', folder, '--undo').err).toContain('nothing used that could be taken back');
+  });
+
+  it('may be that of a workbook, or stand in one among CSV sheets', async () => {
+    const beside = join(root, 'beside');
+    mkdirSync(beside);
+    writeFileSync(join(beside, 'army.xlsx'), await makeWorkbook(fourSheets));
+    writeFileSync(join(beside, 'log.csv'), log);
+    const among = folderWith('among');
+    writeFileSync(
+      join(among, 'log.xlsx'),
+      await makeWorkbook({
+        log: [
+          ['date', 'paint', 'used ml'],
+          ['2026-02-01', 'brick red', 1],
+        ],
+      }),
+    );
+    for (const folder of [beside, among]) {
+      const { code, err, out } = run('count', folder, '--paint', 'brick red', '--left', '40%', ...day);
+      expect([code, err]).toEqual([0, '']);
+      expect(out).toContain(`Written to ${join(folder, 'log 2.csv')}:\n`);
+      expect(run('count', folder, '--undo').out).toContain('brick red: 15 ml in 1 pot\n');
+    }
+  });
+
+  it('is told of where the program cannot go on in its own file either', () => {
+    const folder = folderWith('own', { 'log 2.csv': log });
+    const { code, err } = run('count', folder, '--paint', 'brick red', '--left', '40%', ...day);
     expect([code, err]).toEqual([
       2,
-      'halfpot: log.csv has no columns for that. Write these behind the last of its header row, and try again: what, left\n',
+      'halfpot: log 2.csv has no columns for that. Write these behind the last of its header row, and try again: what, left\n',
     ]);
-    writeFileSync(join(folder, 'log.csv'), log.replace('used ml', 'used ml,what,left'));
-    expect(run(...count).out).toContain('brick red: 6.4 ml in 1 pot\n');
-    // Nobody says when that was written: only the last row is taken back.
-    expect(run('count', folder, '--undo').out).toContain('brick red: 15 ml in 1 pot\n');
   });
 });
 
@@ -299,9 +345,9 @@ describe('six at once', () => {
     const together = Array.from({ length: 6 }, (_, at) => rows.slice(3 * at, 3 * at + 3).join('\n'));
     const wanted = Array.from({ length: 6 }, (_, at) =>
       [
-        `2026-03-01,brick red,,,,,,,bought,,17,${at + 1},2.90,The Eel Trap,`,
-        `2026-03-01,earth wash,,,,,,,bought,,24,${at + 1},4.10,The Eel Trap,`,
-        '2026-03-01,brick red,,,,,,,bought,,12,3,8.70,Lock Stores,',
+        `2026-03-01,brick red,,,,,,,bought,,17,${at + 1},2.90,The Eel Trap,3.50,`,
+        `2026-03-01,earth wash,,,,,,,bought,,24,${at + 1},4.10,The Eel Trap,,`,
+        '2026-03-01,brick red,,,,,,,bought,,12,3,8.70,Lock Stores,,',
       ].join('\n'),
     );
     expect(together.sort()).toEqual(wanted.sort());
@@ -324,7 +370,9 @@ describe('six at once', () => {
     expect(rows.length % 3).toBe(0);
     expect(rows.length / 3).toBeGreaterThanOrEqual(said);
     expect(
-      rows.filter((row) => !/^2026-03-01,[a-z ]+,{7}bought,,\d+,\d,\d\.\d\d,[A-Za-z ]+,$/.test(row)),
+      rows.filter(
+        (row) => !/^2026-03-01,[a-z ]+,{7}bought,,\d+,\d,\d\.\d\d,[A-Za-z ]+,(?:3\.50)?,$/.test(row),
+      ),
     ).toEqual([]);
   });
 });

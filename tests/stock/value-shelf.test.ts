@@ -41,21 +41,29 @@ describe('money', () => {
 
   it('is spent by month and shop, comes, stands, is used', () => {
     const log = [
-      row('bought', '2026-02-27', { sizeMl: 17, pots: 2, priceMinor: 590, shop: 'Quay' }),
+      row('bought', '2026-02-27', {
+        ...{ sizeMl: 17, pots: 2, priceMinor: 590, postageMinor: 400, shop: 'Quay' },
+      }),
       row('bought', '2026-03-01', { sizeMl: 12, priceMinor: 200 }),
       row('bought', '2026-02-02', { sizeMl: 17, priceMinor: 300, shop: 'Quay' }),
       row('bought', '2026-02-02', { sizeMl: 17 }),
       row('arrived', '2026-03-02', { sizeMl: 17, pots: 1 }),
       row('counted', '2026-03-03', { left: { how: 'by eye', share: 0.1 } }),
     ];
-    // Used: half of a pot of 3.00. One of 3.00 has come; 5.90 and 2.00 have not.
+    // Postage is spent, and in no pot. Used: half of a pot of 3.00. One of 3.00 has come; 5.90 and 2.00 have not.
     expect(money([pot], log)).toEqual({
       spent: [
-        { month: '2026-02', shop: 'Quay', minor: 890 },
+        { month: '2026-02', shop: 'Quay', minor: 1290 },
         { month: '2026-03', shop: '', minor: 200 },
       ],
       ...{ boughtMinor: 1090, unpricedPots: 1 },
       ...{ begun: 180, stands: expect.closeTo(330, 9), coming: 790, gone: expect.closeTo(150, 9) },
+    });
+  });
+
+  it('is spent on postage where no price is said', () => {
+    expect(money([], [row('bought', '2026-03-01', { sizeMl: 17, postageMinor: 250 })])).toMatchObject({
+      ...{ spent: [{ minor: 250 }], boughtMinor: 0 },
     });
   });
 

@@ -8,7 +8,7 @@ export const money = z
       z.object({
         month: text('As 2026-03.'),
         shop: text('Blank where the log names none.'),
-        cash: cash('What its pots cost, without postage.'),
+        cash: cash('What its pots and postage cost.'),
       }),
       'What the log says was bought, by month and shop.',
     ),

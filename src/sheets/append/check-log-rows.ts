@@ -73,14 +73,20 @@ export function placeCells(
   });
 }
 
-/** When it was written a row need not say. */
-function missingColumns({ file, headers }: Table, typed: readonly TypedCells[]): Found[] {
+const missingColumns = (old: Table, typed: readonly TypedCells[]): Found[] =>
+  lackingColumns(old, typed).map((column) =>
+    problem('missing-column', { file: old.file, sheet: 'log', column }),
+  );
+
+/** Columns that the rows need and the log lacks; when it was written a row need not say. */
+export function lackingColumns(
+  { headers }: Pick<Table, 'headers'>,
+  typed: readonly TypedCells[],
+): readonly string[] {
   const known = new Set(headers.map((header) => columnKey({ sheet: 'log' }, header)));
   const written = new Set(typed.flatMap((cells) => [...cells.keys()]));
   written.delete(log.written.header);
-  return [...written]
-    .filter((header) => !known.has(columnKey({ sheet: 'log' }, header)))
-    .map((header) => problem('missing-column', { file, sheet: 'log', column: header }));
+  return [...written].filter((header) => !known.has(columnKey({ sheet: 'log' }, header)));
 }
 
 /** Names as the other sheets spell them, and harmless to a spreadsheet; numbers as typed, with the log's decimal mark. */

@@ -18,10 +18,11 @@ const columnsRead = [
   'date',
 ] as const;
 
-/** The list's own words for its columns, and for a row that is a pot. */
+/** The list's own words for its columns, and for rows that are a pot, and a shop's postage. */
 export interface OrderWords {
   readonly columns: Readonly<Record<(typeof columnsRead)[number], string>>;
   readonly pot: string;
+  readonly postage: string;
 }
 
 export interface ReadOrder {
@@ -33,7 +34,10 @@ export interface ReadOrder {
 
 type Row = Readonly<Record<(typeof columnsRead)[number], string>>;
 
-/** Undefined for a file that is no reorder list. Pots without a shop were not bought; an offer's cost is shared by volume. */
+/**
+ * Undefined for a file that is no reorder list. Pots without a shop were not bought; an offer's cost is shared by volume, and a
+ * shop's postage stands on its first row.
+ */
 export function readOrder(bytes: Uint8Array, file: string, words: OrderWords): ReadOrder | undefined {
   const [headers, ...rows] = readCsv(bytes, { file, sheet: 'offers' }).grid?.rows ?? [];
   const keys = headers?.cells.map((cell) => headerKey(String(cell))) ?? [];
@@ -42,9 +46,9 @@ export function readOrder(bytes: Uint8Array, file: string, words: OrderWords): R
   const read = rows.map(({ cells }) =>
     Object.fromEntries(places.map(([key, place]) => [key, String(cells[place] ?? '')])),
   ) as unknown as Row[];
-  const pots = read.filter(({ entry }) => entry === words.pot);
+  const rowsOf = (of: string): Row[] => read.filter(({ entry }) => entry === of);
   return {
-    rows: groupByOffer(pots).flatMap(shareCost),
+    rows: addPostage(groupByOffer(rowsOf(words.pot)).flatMap(shareCost), rowsOf(words.postage)),
     planOf: read.find(({ date }) => date !== '')?.date ?? '',
   };
 }
@@ -61,10 +65,27 @@ function groupByOffer(rows: readonly Row[]): Row[][] {
   return offers;
 }
 
-function shareCost(rows: readonly Row[]): TypedCells[] {
-  const { cost = '', currency = '' } = rows[0] ?? {};
+/** Below 0 is what the shelf's goods take off the army's postage: only their sum is paid. */
+function addPostage(rows: readonly TypedCells[], paid: readonly Row[]): TypedCells[] {
+  const told = new Set<string>();
+  return rows.map((cells) => {
+    const shop = cells.get('shop') ?? '';
+    const own = told.has(shop) ? [] : paid.filter((row) => unguardFormula(row.shop) === shop);
+    told.add(shop);
+    const minor = own.reduce((sum, row) => sum + (minorOf(row) ?? 0), 0);
+    return minor <= 0 ? cells : new Map([...cells, ['postage', toMajor(minor, own[0]?.currency ?? '')]]);
+  });
+}
+
+function minorOf({ cost, currency }: Row): number | undefined {
   const amount = decimalOf(cost);
-  const minor = typeof amount === 'string' ? priceToMinor(amount, currency) : undefined;
+  return typeof amount === 'string' ? priceToMinor(amount, currency) : undefined;
+}
+
+function shareCost(rows: readonly Row[]): TypedCells[] {
+  const [first] = rows;
+  const minor = first && minorOf(first);
+  const currency = first?.currency ?? '';
   const shares = minor === undefined ? [] : splitWhole(minor, rows.map(volumeOf));
   return rows.map(({ shop, paint, sizeMl, pots }, at) => {
     const share = shares[at];

@@ -3,6 +3,7 @@ import { problem } from '../../problems/catalogue.js';
 import { foldName } from '../check/fold-name.js';
 import type { FoundProblem } from '../read/grid.js';
 import { cellAddress } from '../read/name-cell.js';
+import { nameOfArmy, nameShelfUnits } from './name-shelf-units.js';
 import { changeTables, openTable, type Source, setColumn } from './source.js';
 
 export interface UnitsApart {
@@ -12,7 +13,7 @@ export interface UnitsApart {
   readonly problems: readonly FoundProblem[];
 }
 
-/** Swaps and log rows of an army follow its units; one on the shelf has to name the army as the unit then does. */
+/** Swaps and log rows of an army follow its units; one on the shelf may name its army in any case. */
 export function keepUnitsApart(sources: readonly Source[]): UnitsApart {
   const firstOf = new Map<string, string>();
   const shared = new Set<string>();
@@ -41,7 +42,9 @@ export function keepUnitsApart(sources: readonly Source[]): UnitsApart {
   }
   const armyOf = new Map<string, string>();
   const apart = sources.map((source) => nameUnits(source, { shared, armyOf }));
-  return { sources: apart, armyOf, problems };
+  const armies = apart.filter(({ isShelf }) => !isShelf);
+  const named = apart.map((one) => (one.isShelf ? nameShelfUnits(one, { armies, armyOf }) : one));
+  return { sources: named, armyOf, problems };
 }
 
 function nameUnits(
@@ -50,7 +53,7 @@ function nameUnits(
 ): Source {
   const { name, isShelf } = source;
   if (isShelf) return source;
-  const called = (unit: string): string => (shared.has(foldName(unit)) ? `${unit} (${name})` : unit);
+  const called = (unit: string): string => (shared.has(foldName(unit)) ? nameOfArmy(unit, name) : unit);
   return (['army', 'swaps', 'log'] as const).reduce(
     (changed, sheet) =>
       changeTables(changed, sheet, (table) => {

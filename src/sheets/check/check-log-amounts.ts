@@ -1,5 +1,6 @@
 // Checks: the amounts of the log. In: its rows, the pots of each paint. Out: nothing; what cannot have been used is told.
-import { type HeldPot, heldOn, leftMl, type Shelf, slackMl } from './gather-shelf.js';
+import { groupBy } from '../../model/group-by-paint.js';
+import { type HeldPot, heldOn, leastMostMl, leftMl, type Shelf, slackMl } from './gather-shelf.js';
 import type { LogEntry } from './open-log.js';
 
 /** Grams a millilitre that no paint exceeds. */
@@ -16,21 +17,49 @@ interface Given {
 
 /** Each row against itself and its pots, then all rows of a paint against what its pots held. */
 export function checkLogAmounts(entries: readonly LogEntry[], { shelf, progress }: Given): void {
-  const byPaint = new Map<string, Use[]>();
-  for (const entry of entries) {
-    const paint = entry.paint ?? '';
-    const pots = shelf.get(paint) ?? [];
-    if (isBlank(entry)) {
-      if (!progress.has(entry)) tellBlank(entry, pots);
-      continue;
-    }
-    const use = checkAmount(entry, pots);
-    if (use === undefined) continue;
-    const uses = byPaint.get(paint);
-    if (uses === undefined) byPaint.set(paint, [use]);
-    else uses.push(use);
-  }
-  for (const [paint, uses] of byPaint) tellOverShelf(uses, shelf.get(paint) ?? []);
+  const held = new Map<string, PotsOfPaint>();
+  const potsOf = (paint: string): PotsOfPaint => {
+    const pots = held.get(paint) ?? sumUp(shelf.get(paint) ?? []);
+    held.set(paint, pots);
+    return pots;
+  };
+  const uses = entries.flatMap((entry) => {
+    const pots = potsOf(entry.paint ?? '');
+    if (!isBlank(entry)) return checkAmount(entry, pots) ?? [];
+    if (!progress.has(entry)) tellBlank(entry, pots);
+    return [];
+  });
+  for (const [paint, ofPaint] of groupBy(uses, ({ entry }) => entry.paint ?? ''))
+    tellOverShelf(ofPaint, shelf.get(paint) ?? []);
+}
+
+/** What a row is held against, reckoned once: a ledger may have thousands of rows and pots of one paint. */
+interface PotsOfPaint {
+  readonly pots: readonly HeldPot[];
+  readonly gramsPerMl: number;
+  /** The day up to which every open pot has been looked into; '' where one was never, or none is open. */
+  readonly lookedIntoOn: string;
+  /** The least that a scale can show and the most; undefined where some pot's empty weight is not known. */
+  readonly scaleG: { readonly least: number; readonly most: number } | undefined;
+  /** Whatever the day, so much can have been in all of them, and in one. */
+  readonly surely: { readonly sumMl: number; readonly largestMl: number };
+}
+
+function sumUp(pots: readonly HeldPot[]): PotsOfPaint {
+  const open = pots.filter(({ pot, isGone }) => !pot.ordered && !isGone);
+  const weights = pots.flatMap(({ pot, emptyG }) => (emptyG === undefined ? [] : [{ pot, emptyG }]));
+  const most = weights.map(({ pot, emptyG }) => emptyG + pot.sizeMl * heaviestPaint);
+  const sure = pots.map((pot) => leastMostMl(pot));
+  return {
+    pots,
+    gramsPerMl: Math.max(...pots.map((pot) => pot.gramsPerMl)),
+    lookedIntoOn: open.map(({ pot }) => pot.countedOn ?? '').sort()[0] ?? '',
+    scaleG:
+      weights.length < pots.length
+        ? undefined
+        : { least: Math.min(...weights.map(({ emptyG }) => emptyG)), most: Math.max(...most) },
+    surely: { sumMl: sum(sure), largestMl: Math.max(0, ...sure) },
+  };
 }
 
 const amounts = ['beforeG', 'afterG', 'usedMl'] as const;
@@ -39,16 +68,13 @@ const isBlank = ({ row }: LogEntry): boolean =>
   amounts.every((key) => row[key] === undefined && !row.bad.includes(key));
 
 /** A row that tells nothing but that some was used asks for nothing once every pot of the paint has been looked into. */
-function tellBlank({ sheet, row, paint }: LogEntry, pots: readonly HeldPot[]): void {
-  const { date } = row;
-  const open = pots.filter(({ pot, isGone }) => !pot.ordered && !isGone);
-  const isCounted = date !== undefined && open.every(({ pot }) => (pot.countedOn ?? '') >= date);
-  if (paint === undefined || open.length === 0 || !isCounted)
-    sheet.blame('log-without-amount', row, 'usedMl');
+function tellBlank({ sheet, row, paint }: LogEntry, { lookedIntoOn }: PotsOfPaint): void {
+  const isCounted = row.date !== undefined && lookedIntoOn >= row.date;
+  if (paint === undefined || !isCounted) sheet.blame('log-without-amount', row, 'usedMl');
 }
 
 /** What the row used; undefined where it cannot be, and where nothing is known of the paint's pots. */
-function checkAmount(entry: LogEntry, pots: readonly HeldPot[]): Use | undefined {
+function checkAmount(entry: LogEntry, pots: PotsOfPaint): Use | undefined {
   if (!isMeasured(entry)) return undefined;
   tellTooLittle(entry);
   const use = useOf(entry, pots);
@@ -94,31 +120,29 @@ interface Use {
 }
 
 /** Undefined where the paint has no pot or the day is not known. Weights go before a volume. */
-function useOf(entry: LogEntry, pots: readonly HeldPot[]): Use | undefined {
+function useOf(entry: LogEntry, { pots, gramsPerMl }: PotsOfPaint): Use | undefined {
   const { sheet, row } = entry;
   const { date: day, beforeG, afterG, usedMl } = row;
   if (day === undefined || pots.length === 0) return undefined;
   if (beforeG === undefined || afterG === undefined) return { entry, day, ml: usedMl ?? 0, isWeighed: false };
-  const ml = (beforeG - afterG) / Math.max(...pots.map(({ gramsPerMl }) => gramsPerMl));
+  const ml = (beforeG - afterG) / gramsPerMl;
   const differs = usedMl !== undefined && Math.abs(usedMl - ml) > Math.max(0.5, ml / 2);
   if (differs) sheet.blame('log-two-amounts', row, 'usedMl', { found: inMl(usedMl), expected: inMl(ml) });
   return { entry, day, ml, isWeighed: true };
 }
 
 /** Only where the empty weight of every pot of the paint is known: else another pot may have stood on the scale. */
-function checkWeights({ sheet, row }: LogEntry, pots: readonly HeldPot[]): void {
-  const weights = pots.flatMap(({ pot, emptyG }) => (emptyG === undefined ? [] : [{ pot, emptyG }]));
-  if (weights.length < pots.length) return;
-  const mostG = Math.max(...weights.map(({ pot, emptyG }) => emptyG + pot.sizeMl * heaviestPaint));
-  const leastG = Math.min(...weights.map(({ emptyG }) => emptyG));
+function checkWeights({ sheet, row }: LogEntry, { scaleG }: PotsOfPaint): void {
   const { beforeG, afterG } = row;
-  if (beforeG === undefined || afterG === undefined) return;
-  if (beforeG > mostG) sheet.blame('heavier-than-full', row, 'beforeG', { expected: inG(mostG) });
-  if (afterG < leastG) sheet.blame('below-empty', row, 'afterG', { expected: inG(leastG) });
+  if (beforeG === undefined || afterG === undefined || scaleG === undefined) return;
+  const { least, most } = scaleG;
+  if (beforeG > most) sheet.blame('heavier-than-full', row, 'beforeG', { expected: inG(most) });
+  if (afterG < least) sheet.blame('below-empty', row, 'afterG', { expected: inG(least) });
 }
 
 /** One pot stands on the scale; a volume may come from all of them. */
-function tellOverPot({ entry, day, ml, isWeighed }: Use, pots: readonly HeldPot[]): boolean {
+function tellOverPot({ entry, day, ml, isWeighed }: Use, { pots, surely }: PotsOfPaint): boolean {
+  if (ml <= (isWeighed ? surely.largestMl : surely.sumMl)) return false;
   const held = pots.map((pot) => heldOn(pot, day));
   const join = isWeighed ? (all: readonly number[]) => Math.max(...all) : sum;
   if (ml <= join(held.map(({ mostMl }) => mostMl))) return false;

@@ -34,14 +34,15 @@ export function checkLogPots(
 function withinBounds(entryOf: ReadonlyMap<LogRow, LogEntry>): readonly LogRow[] {
   let bought = 0;
   let isTold = false;
-  return [...entryOf].flatMap(([row, { sheet, row: written }]) => {
-    if (row.what !== 'bought') return [row];
+  return [...entryOf.keys()].filter((row) => {
+    if (row.what !== 'bought') return true;
     bought += row.pots ?? 1;
-    if (bought <= mostPots) return [row];
+    if (bought <= mostPots) return true;
     const details = { found: String(bought), expected: String(mostPots) };
-    if (!isTold) sheet.blame('log-too-many-pots', written, 'pots', details);
+    const entry = isTold ? undefined : entryOf.get(row);
+    entry?.sheet.blame('log-too-many-pots', entry.row, 'pots', details);
     isTold = true;
-    return [];
+    return false;
   });
 }
 

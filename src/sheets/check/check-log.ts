@@ -49,12 +49,11 @@ export function checkLog(sheets: readonly LogSheet[], given: Given): readonly Lo
   const all = sheets.flatMap((sheet) => sheet.rows.map((row) => entryOf(sheet, row, beside)));
   const entries = takeRowsBack(all);
   for (const entry of entries) checkNames(entry, beside);
-  const rows = new Map(
-    entries.flatMap((entry) => {
-      const row = logRowOf(entry, beside);
-      return row === undefined ? [] : [[row, entry] as const];
-    }),
-  );
+  const rows = new Map<LogRow, LogEntry>();
+  for (const entry of entries) {
+    const row = logRowOf(entry, beside);
+    if (row !== undefined) rows.set(row, entry);
+  }
   const shelf = given.gather(checkLogPots(rows, given.pots).flatMap(({ lives }) => lives));
   const uses = entries.filter((entry) => eventOf(entry) === 'used');
   const progress = checkLogProgress(uses, given);
@@ -115,43 +114,39 @@ function logRowOf(entry: LogEntry, beside: Beside): LogRow | undefined {
   const { date, written } = row;
   const what = eventOf(entry);
   if (date === undefined || paint === undefined || what === undefined) return undefined;
-  const base = {
-    row: row.row,
-    ...(sheet.table === undefined ? {} : { file: sheet.table.file }),
-    ...(written === undefined ? {} : { written }),
-    ...{ date, paint },
-  };
-  if (what === 'used') return { ...base, ...useOf(entry) };
+  const kept = { row: row.row, date, paint };
+  fill(kept, { file: sheet.table?.file, written });
+  if (what === 'used') return fill(kept, useOf(entry));
   const reading = what === 'counted' ? readingOf(entry, beside) : {};
-  return reading && { ...base, what, ...potsOf(entry, beside), ...reading };
+  if (reading === undefined) return undefined;
+  fill(kept, { what });
+  return fill(fill(kept, potsOf(entry, beside)), reading);
 }
 
-function useOf({ sheet, row, unit }: LogEntry): Partial<LogRow> {
+type Blank<T> = { readonly [K in keyof T]: T[K] | undefined };
+
+/** Cells that are not blank are added to the row itself: a ledger has many, and spreads take thrice as long. */
+function fill(row: LogRow, cells: Blank<Partial<LogRow>>): LogRow {
+  const filled: Record<string, unknown> = row as unknown as Record<string, unknown>;
+  for (const key of Object.keys(cells) as (keyof LogRow)[])
+    if (cells[key] !== undefined) filled[key] = cells[key];
+  return row;
+}
+
+function useOf({ sheet, row, unit }: LogEntry): Blank<Partial<LogRow>> {
   const { step, figures, beforeG, afterG, usedMl } = row;
-  tellIdle(sheet, row, ['left', 'sizeMl', 'pots', 'price', 'shop']);
-  return {
-    ...(unit === undefined ? {} : { unit: unit.unit }),
-    ...(step === undefined ? {} : { step }),
-    ...(figures === undefined ? {} : { figures }),
-    ...(beforeG === undefined ? {} : { beforeG }),
-    ...(afterG === undefined ? {} : { afterG }),
-    ...(usedMl === undefined ? {} : { usedMl }),
-  };
+  tellIdle(sheet, row, idleOfUse);
+  return { unit: unit?.unit, step, figures, beforeG, afterG, usedMl };
 }
 
-function potsOf({ sheet, row, paint = '' }: LogEntry, { shops, paintOf }: Beside): Partial<LogRow> {
-  const { what, sizeMl, pots, price, shop } = row;
-  tellIdle(sheet, row, ['unit', 'step', 'figures', 'beforeG', 'afterG', 'usedMl']);
+function potsOf({ sheet, row, paint = '' }: LogEntry, { shops, paintOf }: Beside): Blank<Partial<LogRow>> {
+  const { what, sizeMl, pots, price, postage, shop } = row;
+  tellIdle(sheet, row, idleOfPots);
   if (what !== 'counted') tellIdle(sheet, row, ['left']);
-  if (what !== 'bought') tellIdle(sheet, row, ['price']);
+  if (what !== 'bought') tellIdle(sheet, row, ['price', 'postage']);
   const container = sizeMl === undefined ? undefined : pickContainer(sizeMl, paintOf.get(paint)?.kind);
-  return {
-    ...(sizeMl === undefined ? {} : { sizeMl }),
-    ...(container === undefined ? {} : { container }),
-    ...(pots === undefined ? {} : { pots }),
-    ...(price === undefined ? {} : { priceMinor: price }),
-    ...(shop === undefined ? {} : { shop: shopOf(shop, shops) ?? shop }),
-  };
+  const from = shop === undefined ? undefined : (shopOf(shop, shops) ?? shop);
+  return { sizeMl, container, pots, priceMinor: price, postageMinor: postage, shop: from };
 }
 
 /** Undefined where the count cannot be taken, which is told. */
@@ -168,6 +163,9 @@ function readingOf({ sheet, row, paint = '' }: LogEntry, { emptyGOf }: Beside): 
   else return { left: { how: 'weighed', grams: left.grams, emptyGrams } };
   return undefined;
 }
+
+const idleOfUse = ['left', 'sizeMl', 'pots', 'price', 'postage', 'shop'] as const;
+const idleOfPots = ['unit', 'step', 'figures', 'beforeG', 'afterG', 'usedMl'] as const;
 
 /** Cells that a row of its kind does not need. */
 function tellIdle(sheet: LogSheet, row: LogEntry['row'], keys: readonly (keyof Tables['log'])[]): void {

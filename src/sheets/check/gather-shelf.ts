@@ -74,11 +74,14 @@ export function leftMl({ pot, gramsPerMl }: HeldPot): number {
 /** How far off `leftMl` may be, in ml. */
 export const slackMl = ({ pot }: HeldPot): number => pot.sizeMl * (pot.leftGiven ? misread : overfill);
 
+/** What a pot can have held on any day at all. */
+export const leastMostMl = (held: HeldPot): number =>
+  Math.min(held.pot.sizeMl * (1 + overfill), leftMl(held) + slackMl(held));
+
 /** What a pot held on a day, and the most that it can have held; the reading counts only where it came before. */
 export function heldOn(held: HeldPot, day: IsoDate): { readonly ml: number; readonly mostMl: number } {
   const { sizeMl, countedOn, ordered } = held.pot;
   const fullMl = sizeMl * (1 + overfill);
   if (ordered || countedOn === undefined || countedOn >= day) return { ml: sizeMl, mostMl: fullMl };
-  const ml = leftMl(held);
-  return { ml, mostMl: Math.min(fullMl, ml + slackMl(held)) };
+  return { ml: leftMl(held), mostMl: leastMostMl(held) };
 }

@@ -11,10 +11,12 @@ export function eventOf({ row }: LogEntry): LogEvent | undefined {
 
 /** Each row with `not` in front takes the last one before it away that is like it in all but that and who wrote it. */
 export function takeRowsBack(entries: readonly LogEntry[]): readonly LogEntry[] {
-  if (entries.every(({ row }) => row.what?.startsWith(takesBack) !== true)) return entries;
+  const days = new Set(entries.flatMap(({ row }) => (row.what?.startsWith(takesBack) ? [row.date] : [])));
+  if (days.size === 0) return entries;
   const standing = new Map<string, LogEntry[]>();
   const gone = new Set<LogEntry>();
   for (const entry of entries) {
+    if (!days.has(entry.row.date)) continue;
     const { what = 'used' } = entry.row;
     const key = keyOf(entry, what.replace(takesBack, ''));
     const alike = standing.get(key) ?? [];
@@ -31,7 +33,7 @@ export function takeRowsBack(entries: readonly LogEntry[]): readonly LogEntry[] 
 }
 
 function keyOf({ row, paint, unit }: LogEntry, what: string): string {
-  const { date, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, shop } = row;
+  const { date, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, postage, shop } = row;
   const used = [date, paint ?? row.paint, unit?.unit ?? row.unit, step, figures, beforeG, afterG, usedMl];
-  return JSON.stringify([what, ...used, left, sizeMl, pots, price, shop]);
+  return JSON.stringify([what, ...used, left, sizeMl, pots, price, postage, shop]);
 }

@@ -7,11 +7,13 @@ import type { LogEntry } from './open-log.js';
  */
 export function tellLogRepeats(entries: readonly LogEntry[]): void {
   const first = new Map<string, LogEntry>();
+  const isOneLog = entries.every(({ sheet }) => sheet === entries[0]?.sheet);
   for (const entry of entries) {
     const { sheet, row, paint, unit } = entry;
-    if (row.date === undefined || paint === undefined) continue;
-    const { date, what, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, shop } = row;
-    const ofPots = [what, left, sizeMl, pots, price, shop];
+    if (row.date === undefined || paint === undefined || (isOneLog && !isWeighed(row))) continue;
+    const { date, what, step, figures, beforeG, afterG, usedMl, left, sizeMl, pots, price, postage, shop } =
+      row;
+    const ofPots = [what, left, sizeMl, pots, price, postage, shop];
     const key = JSON.stringify([date, paint, unit?.unit, step, figures, beforeG, afterG, usedMl, ...ofPots]);
     const before = first.get(key);
     if (before === undefined) first.set(key, entry);
@@ -20,10 +22,11 @@ export function tellLogRepeats(entries: readonly LogEntry[]): void {
   }
 }
 
-function isOneWork(before: LogEntry, { sheet, row }: LogEntry): boolean {
-  const isWeighed = row.beforeG !== undefined && row.afterG !== undefined;
-  return isWeighed || before.sheet !== sheet;
-}
+const isWeighed = ({ beforeG, afterG }: LogEntry['row']): boolean =>
+  beforeG !== undefined && afterG !== undefined;
+
+const isOneWork = (before: LogEntry, { sheet, row }: LogEntry): boolean =>
+  isWeighed(row) || before.sheet !== sheet;
 
 function placeOf({ sheet, row }: LogEntry, other: LogEntry): string {
   return sheet === other.sheet ? `row ${row.row}` : `row ${row.row} of the log in ${sheet.table?.file ?? ''}`;

@@ -104,6 +104,12 @@ export const log = {
     from: 'shops',
     example: 'The Eel Trap',
   }),
+  postage: free('postage', money, {
+    isIn: 'money',
+    says: 'What the delivery cost; of an order it stands on one row.',
+    blank: { means: 'none' },
+    example: '3.50',
+  }),
   written: free('written', nameKind, {
     says: 'When a command wrote the row; what it wrote at once is taken back at once.',
     blank: { means: 'written by hand' },

@@ -8,6 +8,8 @@ export interface FoundLog {
   readonly folder: string;
   /** Files that are a log by their name; none where it has to be made. */
   readonly files: readonly string[];
+  /** The file of the program's own in which the log goes on; undefined: not there. */
+  readonly next: string | undefined;
   /** For a workbook: files that are a columns sheet by their name. */
   readonly columns: readonly string[];
   /** For a workbook: CSV files of needed sheets in its folder, to which a log there belongs. */
@@ -27,10 +29,10 @@ export async function findLog(path: string): Promise<FoundLog> {
   const picked = pickSheetFiles(entries.filter((entry) => !entry.isDirectory()).map(({ name }) => name));
   const logs = picked.sheets.get('log') ?? [];
   if (isFolder && picked.loneWorkbook === undefined)
-    return { folder, files: logs, columns: [], otherSheets: [], workbooks: [] };
+    return { folder, files: logs, next: picked.nextLog, columns: [], otherSheets: [], workbooks: [] };
   const otherSheets = neededSheets.flatMap((sheet) => picked.sheets.get(sheet) ?? []);
   const isNoNote = (name: string): boolean => extname(name).toLowerCase() !== '.txt';
   const files = logs.filter(isNoNote);
   const columns = picked.sheets.get('columns')?.filter(isNoNote) ?? [];
-  return { folder, files, columns, otherSheets, workbooks: picked.workbooks };
+  return { folder, files, next: picked.nextLog, columns, otherSheets, workbooks: picked.workbooks };
 }

@@ -7,6 +7,8 @@ import { matchSheetName, matchSheetPart, nearSheetName } from './match-sheet-nam
 const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 export const WORKBOOK_ENDINGS: readonly string[] = ['.xlsx', '.xlsm', '.ods'];
 const OTHER_ENDINGS: readonly string[] = [...WORKBOOK_ENDINGS, '.xls', '.xlsb', '.numbers'];
+/** In it the program goes on with a log whose file lacks columns or is a workbook: neither is ever rewritten. */
+export const nextLog = 'log 2.csv';
 /** A text file called `shop.txt` may be any note. */
 const SHEET_ENDINGS: readonly string[] = ['.csv', '.tsv'];
 const QUESTIONED_ENDINGS: readonly string[] = [...SHEET_ENDINGS, ...WORKBOOK_ENDINGS];
@@ -29,6 +31,8 @@ export interface PickedFiles {
   readonly near: readonly SheetFile[];
   /** Named as a sheet that is not there as text, but of a type that is not read from a folder. */
   readonly ofOtherType: readonly SheetFile[];
+  /** That of `nextLog`, as written; undefined: not there. */
+  readonly nextLog: string | undefined;
   readonly workbooks: readonly string[];
   /** The only one, in a folder without any sheet as text but those that may stand beside a workbook. */
   readonly loneWorkbook: string | undefined;
@@ -36,7 +40,8 @@ export interface PickedFiles {
 
 /** Sorts file names out; the lock and shadow files that programs leave behind are not looked at. */
 export function pickSheetFiles(names: readonly string[]): PickedFiles {
-  const visible = names.filter((name) => !/^[.~]/.test(name)).sort();
+  const isNext = (name: string): boolean => name.toLowerCase() === nextLog;
+  const visible = names.filter((name) => !/^[.~]/.test(name) && !isNext(name)).sort();
   const sheets = new Map<SheetName, readonly string[]>();
   for (const sheet of sheetNames) {
     const files = visible.filter(
@@ -77,6 +82,7 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
     besides,
     near,
     ofOtherType,
+    nextLog: names.find(isNext),
     workbooks,
     loneWorkbook: isLone ? workbooks[0] : undefined,
   };

@@ -34,7 +34,8 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
 
   const grids: Grid[] = [];
   const room = makeRoom();
-  for (const [sheet, files] of picked.sheets) {
+  const next = picked.nextLog === undefined ? [] : [['log', [picked.nextLog]] as const];
+  for (const [sheet, files] of [...picked.sheets, ...next]) {
     if (picked.inParts.has(sheet)) {
       const parts = await readParts(path, { files, sheet }, room);
       problems.push(...parts.problems);

@@ -20,19 +20,30 @@ const nothing = (...problems: readonly FoundProblem[]): ReadBeside => ({ grids: 
  * What `halfpot log` wrote for a workbook. A file of that name which is the log of CSV sheets, or of something that is
  * no paint, is left alone and said. No such file gives nothing.
  */
-async function readLogBeside({ folder, files, otherSheets, workbooks }: FoundLog): Promise<ReadBeside> {
-  const [file, ...more] = files;
+async function readLogBeside({ folder, files, next, otherSheets, workbooks }: FoundLog): Promise<ReadBeside> {
+  const own = [...files.slice(0, 1), ...(next === undefined ? [] : [next])];
+  const [file] = own;
   if (file === undefined) return nothing();
   const place = { file, sheet: 'log' } as const;
   if (otherSheets.length > 0)
     return nothing(problem('log-of-csv-sheets', place, { found: otherSheets.join(', ') }));
-  const read = await readBytes(join(folder, file), place, MOST_TEXT_MB);
+  const read: ReadBeside[] = [];
+  for (const one of own) read.push(await readLogFile(folder, { file: one, sheet: 'log' }));
+  const grids = read.flatMap((one) => one.grids);
+  const questions = grids.length === 0 ? [] : [...twoLogs(files), ...twoWorkbooks(workbooks, place)];
+  return { grids, problems: [...questions, ...read.flatMap(({ problems }) => problems)] };
+}
+
+async function readLogFile(
+  folder: string,
+  place: { readonly file: string; readonly sheet: 'log' },
+): Promise<ReadBeside> {
+  const read = await readBytes(join(folder, place.file), place, MOST_TEXT_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
   if (grid === undefined) return nothing(...problems);
   if (grid.rows.length > 0 && !names(grid, 'paint')) return nothing(problem('log-of-something-else', place));
-  const questions = [...twoLogs(files, more), ...twoWorkbooks(workbooks, place)];
-  return { grids: [grid], problems: [...questions, ...problems] };
+  return { grids: [grid], problems };
 }
 
 /** Other programs keep a log.csv too; paint is spoken of in ours alone. */
@@ -59,8 +70,8 @@ export async function readBeside(path: string): Promise<ReadBeside> {
   return { grids: [...log.grids, ...columns.grids], problems: [...log.problems, ...columns.problems] };
 }
 
-function twoLogs(files: readonly string[], more: readonly string[]): FoundProblem[] {
-  if (more.length === 0) return [];
+function twoLogs(files: readonly string[]): FoundProblem[] {
+  if (files.length < 2) return [];
   const details = { found: files.join(', '), expected: 'log' };
   return [problem('two-of-one-sheet', { file: files[0] ?? '' }, details)];
 }

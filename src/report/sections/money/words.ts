@@ -5,7 +5,7 @@ import { countOf, type NumberWords } from '../../words/word-numbers.js';
 const labels = {
   heading: 'Money so far',
   spent: 'Bought, by month and shop',
-  spentCaption: 'What the log says was bought, without postage',
+  spentCaption: 'What the log says was bought, with postage',
   month: 'Month',
   shop: 'Shop',
   cash: 'cash',
