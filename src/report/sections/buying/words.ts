@@ -47,7 +47,7 @@ export const buyingWords = (say: NumberWords) => ({
     );
   },
   waits: (waits: readonly Waiting[]) =>
-    `What waits: ${listOf(
+    `What can wait: ${listOf(
       waits.map(({ paint, chanceNeeded }) => `${nameOf(paint)} (${wordTimes(chanceNeeded, say)})`),
       12,
     )}.`,

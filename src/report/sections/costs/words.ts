@@ -67,4 +67,4 @@ export type CostWords = ReturnType<typeof costWords>;
 const wordLikeNewest = (paints: readonly string[]): string =>
   paints.length === 0
     ? ''
-    : ` What neither pots nor order give of ${listOf(paints.map(nameOf), 12)} costs what your newest pot of it did (yours).`;
+    : ` What is still missing of ${listOf(paints.map(nameOf), 12)} is priced like your newest pot of it.`;

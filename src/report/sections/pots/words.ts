@@ -101,17 +101,16 @@ const wordTo = ({ figures, unit, ofUnit }: Reach, say: NumberWords): string =>
     ? 'for no figure'
     : `to figure ${say.count(figures)}, ${ofUnit === 0 ? 'before' : 'in'} ${nameOf(unit)}`;
 
+const wordTen = (low: Reach, say: NumberWords): string =>
+  `one time in ten ${low.figures === 0 ? '' : 'only '}${wordTo(low, say)}`;
+
 /** Likely; of a paint that is likely to last, one time in ten. */
 const wordFirst = ({ likely, low }: PaintReach, say: NumberWords): string =>
-  likely === undefined && low !== undefined
-    ? `one time in ten ${wordTo(low, say)}`
-    : wordReach({ likely, low: likely }, say);
+  likely === undefined && low !== undefined ? wordTen(low, say) : wordReach({ likely, low: likely }, say);
 
 function wordReach({ likely, low }: PaintReach, say: NumberWords): string {
   const text = likely === undefined ? 'for all' : wordTo(likely, say);
-  return low === undefined || low.figures === likely?.figures
-    ? text
-    : `${text} (one time in ten ${wordTo(low, say)})`;
+  return low === undefined || low.figures === likely?.figures ? text : `${text} (${wordTen(low, say)})`;
 }
 
 const wordPaints = (paints: number, one: string, many: string) =>
