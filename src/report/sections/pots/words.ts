@@ -3,7 +3,6 @@ import type { Chance } from '../../../model/ranges.js';
 import type { StockState } from '../../../model/stock.js';
 import type { Lasting, PaintReach, Reach } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
-import { joinSentences } from '../../words/join-sentences.js';
 import { nameOf } from '../../words/word-name.js';
 import { aboutDigits, countOf, type NumberWords } from '../../words/word-numbers.js';
 import { lowHighMeaning, wordTimes } from '../../words/word-sure.js';
@@ -47,8 +46,9 @@ export const potWords = (say: NumberWords) => ({
     ].filter((clause) => clause !== undefined);
     const [first, ...others] = clauses;
     const rest = others.map(({ paints, what }) => `, ${say.count(paints)} ${what}`).join('');
-    const needed = first === undefined ? '' : `${countOf(say, first.paints, 'paint')} ${first.what}${rest}.`;
-    return joinSentences(needed, wordUnused(unusedLow.length, say));
+    return first === undefined
+      ? wordUnused(unusedLow.length, say)
+      : `${countOf(say, first.paints, 'paint')} ${first.what}${rest}.`;
   },
   states: stateWords,
   /** Of a shelf without an army. */

@@ -30,9 +30,7 @@ describe('groups', () => {
   });
 
   it('are introduced by how many are in each', () => {
-    expect(pots.lead).toBe(
-      '1 paint is missing, 1 is likely to run out, 1 may, 3 should last. 1 low paint this army does not need.',
-    );
+    expect(pots.lead).toBe('1 paint is missing, 1 is likely to run out, 1 may, 3 should last.');
   });
 
   it('leave out a paint that is neither needed nor low', () => {
