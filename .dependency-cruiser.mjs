@@ -144,11 +144,12 @@ const edges = [
       '^src/plan-army\\.ts$',
       '^src/model/',
       '^src/sheets/read-sheets\\.ts$',
+      '^src/compare/',
       '^src/report/',
       '^src/problems/',
     ],
     comment:
-      'The library hands out what is there: reading, planning, the report. Let a stage do the reckoning, and ' +
+      'The library hands out what is there: reading, planning, comparing, the report. Let a stage do the reckoning, and ' +
       'src/report the wording.',
   },
   {

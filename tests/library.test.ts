@@ -1,19 +1,21 @@
 // The built library as another program uses it: plan after plan in one process.
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { solveWhole } from '../src/order/solver/solve-whole.js';
 import { buildOnce } from './cli/build-once.js';
+import { runHalfpot } from './cli/run-halfpot.js';
 import { drawMarket } from './order/draw-market.mjs';
 import { armySheets, marketSheets } from './order/market-sheets.mjs';
-import { writeSheets } from './problems/problem-case.js';
+import { fourShortSheets, writeSheets } from './problems/problem-case.js';
 
 buildOnce();
-const { openSolver, planArmy, readSheets, writePlanJson } = createRequire(import.meta.url)(
+const library = createRequire(import.meta.url)(
   '../dist/program/library.js',
 ) as typeof import('../src/library.js');
+const { openSolver, planArmy, readSheets, writePlanJson } = library;
 const today = '2026-03-14';
 
 /** Sheets of a market too large for our own search. */
@@ -64,4 +66,50 @@ it('plans the same to the last digit with one thread, with four and with none, p
   }
   expect(plans[1] === plans[0]).toBe(true);
   expect(plans[2] === plans[0]).toBe(true);
+});
+
+describe('what the library writes', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'halfpot-library-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  const read = (...names: string[]) => readFileSync(join(folder, ...names), 'utf8');
+  const date = ['--date', today];
+
+  /** An army planned by the command, and the same by the library. */
+  async function planBoth(name: string, price: string) {
+    const path = join(folder, name);
+    mkdirSync(path);
+    const offers = `shop,offer,price,paint,size ml\nWeir,red,${price},brick red,17\nWeir,wash,3.10,earth wash,24\n`;
+    writeSheets(path, { ...fourShortSheets, 'offers.csv': offers });
+    const run = runHalfpot(['plan', name, '--out', `${name}-plan`, ...date], { cwd: folder });
+    expect(run).toMatchObject({ code: 0, err: '' });
+    const { sheets, problems } = await readSheets(path, today);
+    if (sheets === undefined) throw new Error('the four short sheets have errors');
+    const plan = await planArmy(sheets, today);
+    return { plan, problems, named: { name, planJson: library.writePlanJson(plan, problems), sheets } };
+  }
+
+  it('is what the command writes, to the byte: every page, and two plans compared', async () => {
+    const [one, other] = [await planBoth('one', '2.95'), await planBoth('other', '2.50')];
+    expect(await library.renderReport(one.plan, one.problems)).toBe(read('one-plan', 'report.html'));
+    expect(await library.renderShop(one.plan)).toBe(read('one-plan', 'shop.html'));
+    expect(await library.renderBench(one.plan)).toBe(read('one-plan', 'bench.html'));
+    expect(runHalfpot(['compare', 'one', 'other', ...date], { cwd: folder })).toMatchObject({
+      code: 0,
+      err: '',
+    });
+    const page = await library.renderCompare(one.named, other.named);
+    expect(page).toContain('offers, Weir, red: price');
+    expect(page).toBe(read('halfpot-compare', 'compare.html'));
+    expect(library.writeCompareJson(one.named, other.named)).toBe(read('halfpot-compare', 'compare.json'));
+  });
+
+  it.each([
+    ['{"version":2}', 'old was written by an older Halfpot.'],
+    ['{"version":99}', 'old was written by a newer Halfpot.'],
+    ['{"version":', 'old is not a plan, or is damaged.'],
+  ])('is no page of %s', async (planJson, says) => {
+    const old = { name: 'old', planJson };
+    await expect(library.renderCompare(old, old)).rejects.toThrow(says);
+    expect(() => library.writeCompareJson(old, old)).toThrow(says);
+  });
 });

@@ -10,7 +10,7 @@ const mostRows = 12;
 
 /** Sums, paints and what differs in the sheets, then where the files are. */
 export function showCompare(view: CompareView, files: readonly string[]): void {
-  const { names, notes, isSame, sums, paints, sheets } = view;
+  const { names, notes, isSame, sums, paints, sheets, sheetNotes } = view;
   const { columns, headings } = compareWords;
   const head = { what: '', a: columns.a, b: columns.b, difference: columns.difference, isAlike: false };
   const differing = paints.filter(({ isAlike }) => !isAlike);
@@ -28,8 +28,8 @@ export function showCompare(view: CompareView, files: readonly string[]): void {
     ...(alike === 0 ? [] : [compareWords.alike(alike)]),
     '',
     headings.sheets,
-    ...(sheets.length === 0 ? [compareWords.sameSheets] : cut(sheets, wordSheet)),
-    compareWords.noOffers,
+    ...cut(sheets, wordSheet),
+    ...sheetNotes,
     '',
     'Written:',
     ...files.map((file) => `  ${showPlain(file)}`),

@@ -3,8 +3,9 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type ComparedPlan, pickPlan } from '../compare/pick-plan.js';
+import { type Compared, readPlan } from '../compare/pick-plan.js';
 import { openSolver, planArmy } from '../plan-army.js';
+import { compareWords } from '../report/compare/words.js';
 import { describePlan } from '../report/plan-json/describe-plan.js';
 import { writePlanJson } from '../report/plan-json/write-plan-json.js';
 import { UsageError } from './end-run.js';
@@ -26,38 +27,34 @@ export function planFileOf(path: string): string | undefined {
 }
 
 /** Undefined where the sheets have errors, which are shown. Throws a UsageError for a plan.json that cannot be compared. */
-export async function takePlan(given: Given): Promise<ComparedPlan | undefined> {
+export async function takePlan(given: Given): Promise<Compared | undefined> {
   const file = planFileOf(given.path);
-  const text = file === undefined ? await planSheets(given) : await readFile(file, 'utf8');
+  const { text, market }: Read =
+    file === undefined ? await planSheets(given) : { text: await readFile(file, 'utf8') };
   if (text === undefined) return undefined;
-  const plan = pickPlan(parse(text));
-  if (typeof plan === 'object') return plan;
-  const why = {
-    older: 'was written by an older Halfpot',
-    newer: 'was written by a newer Halfpot',
-    damaged: 'is not a plan, or is damaged',
-  }[plan];
-  throw new UsageError(`${file} ${why}. Plan its sheets again, or name the sheets instead of ${given.path}.`);
+  const plan = readPlan(text);
+  if (typeof plan === 'object') return { ...plan, market };
+  const remedy = `Plan its sheets again, or name the sheets instead of ${given.path}.`;
+  throw new UsageError(`${file} ${compareWords.fault[plan]}. ${remedy}`);
 }
 
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
+interface Read {
+  /** Of a plan.json; undefined where the sheets have errors. */
+  readonly text?: string;
+  readonly market?: Compared['market'];
 }
 
-/** The text of a plan.json that is never written. */
-async function planSheets({ path, instead, day, seconds }: Given): Promise<string | undefined> {
+/** What a plan.json of the sheets would hold, with their market. */
+async function planSheets({ path, instead, day, seconds }: Given): Promise<Read> {
   const solver = openSolver();
   try {
     const { sheets, problems } = await readOrShow([path], day, { instead });
-    if (sheets === undefined) return undefined;
+    if (sheets === undefined) return {};
     const { onStage, follow, end } = showProgress();
     const told = { onStage, ...follow?.(sheets.settings) };
     const plan = await planArmy(sheets, day.today, { solve: solver.solve, seconds, ...told }).finally(end);
-    return [...writePlanJson(describePlan(plan, problems))].join('');
+    const text = [...writePlanJson(describePlan(plan, problems))].join('');
+    return { text, market: { offers: sheets.offers, shops: sheets.shops } };
   } finally {
     await solver.close();
   }

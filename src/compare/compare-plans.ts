@@ -1,7 +1,7 @@
-// Comparing: two plans side by side. In: two plan documents. Out: sums, paints and sheets, each of A, of B, and B less A.
+// Comparing: two plans side by side. In: two plan documents, with their markets where they are known. Out: sums, paints and sheets, each of A, of B, and B less A.
 import { exactMinor, minorDigits, roundMinor } from '../model/money.js';
 import { differSheets, type SheetDifference } from './differ-sheets.js';
-import type { ComparedPlan } from './pick-plan.js';
+import type { Compared, ComparedPlan } from './pick-plan.js';
 
 export type SumName = 'cash now' | 'cash in all' | 'cost a figure' | 'pots short' | 'evenings' | 'coats';
 
@@ -35,11 +35,13 @@ export interface Comparison {
   readonly paints: readonly PaintRow[];
   readonly sheets: readonly SheetDifference[];
   readonly isOneCurrency: boolean;
+  /** False where the offers and shops of one are not known. */
+  readonly hasMarkets: boolean;
   readonly isSame: boolean;
 }
 
 /** Sums are rounded before one is taken from the other, so that a difference is that of the sums beside it. */
-export function comparePlans(a: ComparedPlan, b: ComparedPlan): Comparison {
+export function comparePlans(a: Compared, b: Compared): Comparison {
   const isOneCurrency = a.currency === b.currency;
   const [ofA, ofB] = [sumUp(a), sumUp(b)];
   const sums = sumNames.map((what): SumRow => {
@@ -54,7 +56,8 @@ export function comparePlans(a: ComparedPlan, b: ComparedPlan): Comparison {
     sheets.length === 0 &&
     paints.every(({ differenceMl }) => differenceMl === 0) &&
     sums.every((row) => row.a.value === row.b.value && row.a.atLeast === row.b.atLeast);
-  return { sums, paints, sheets, isOneCurrency, isSame };
+  const hasMarkets = a.market !== undefined && b.market !== undefined;
+  return { sums, paints, sheets, isOneCurrency, hasMarkets, isSame };
 }
 
 const sumNames = [

@@ -1,25 +1,25 @@
-// Comparing: what differs in the sheets, as far as plan.json tells; it holds no offers and no shops. In: two plan documents.
-// Out: a row for each column of a sheet that differs.
-import type { ComparedPlan } from './pick-plan.js';
+// Comparing: what differs in the sheets, as far as plan.json and the markets tell. In: two plans. Out: a row for each column of a
+// sheet that differs.
+import { type Fact, type Facts, listOffers, listShops, moneyColumns, type Rows } from './list-market.js';
+import type { Compared, ComparedPlan } from './pick-plan.js';
+
+/** In the order in which they are told. */
+export const comparedSheets = ['settings', 'army', 'schemes', 'figures', 'pots', 'offers', 'shops'] as const;
 
 /** Of one column; without a column the whole row is missing on one side, which then has no value. */
 export interface SheetDifference {
-  readonly sheet: 'settings' | 'army' | 'schemes' | 'figures' | 'pots';
-  /** The row: a unit, a figure, a paint, a setting; of a scheme its name and step. */
+  readonly sheet: (typeof comparedSheets)[number];
+  /** The row: a unit, a figure, a paint, a setting, a shop; of a scheme its name and step, of an offer its shop and name. */
   readonly name: string;
   readonly column: string | undefined;
   readonly a: Fact | undefined;
   readonly b: Fact | undefined;
+  /** True where both are minor units. */
+  readonly isMoney: boolean;
 }
 
-export type Fact = string | number;
-
-/** Columns of a row. */
-type Facts = Readonly<Record<string, Fact>>;
-type Rows = ReadonlyMap<string, Facts>;
-
-/** In the order of the sheets; rows of A as they stand there, then those that only B has. */
-export function differSheets(a: ComparedPlan, b: ComparedPlan): SheetDifference[] {
+/** In the order of the sheets; rows of A as they stand there, then those that only B has. Prices only in one currency. */
+export function differSheets(a: Compared, b: Compared): SheetDifference[] {
   const [stepsA, stepsB] = [listSteps(a, b), listSteps(b, a)];
   return [
     ...differRows('settings', listSettings(a), listSettings(b)),
@@ -27,17 +27,28 @@ export function differSheets(a: ComparedPlan, b: ComparedPlan): SheetDifference[
     ...differRows('schemes', stepsA, stepsB),
     ...differRows('figures', listFigures(a), listFigures(b)),
     ...differRows('pots', listPots(a), listPots(b)),
+    ...differMarkets(a, b),
   ];
+}
+
+/** None where the market of one is not known. */
+function differMarkets(a: Compared, b: Compared): SheetDifference[] {
+  if (a.market === undefined || b.market === undefined) return [];
+  const rows = [
+    ...differRows('offers', listOffers(a.market), listOffers(b.market)),
+    ...differRows('shops', listShops(a.market), listShops(b.market)),
+  ].map((row) => ({ ...row, isMoney: moneyColumns.has(row.column ?? '') }));
+  return a.currency === b.currency ? rows : rows.filter(({ isMoney }) => !isMoney);
 }
 
 function differRows(sheet: SheetDifference['sheet'], rowsA: Rows, rowsB: Rows): SheetDifference[] {
   return [...new Set([...rowsA.keys(), ...rowsB.keys()])].flatMap((name): SheetDifference[] => {
     const [inA, inB] = [rowsA.get(name), rowsB.get(name)];
     if (inA === undefined || inB === undefined)
-      return [{ sheet, name, column: undefined, a: inA && name, b: inB && name }];
+      return [{ sheet, name, column: undefined, a: inA && name, b: inB && name, isMoney: false }];
     return Object.keys(inA).flatMap((column) => {
       const [a, b] = [inA[column], inB[column]];
-      return a === b ? [] : [{ sheet, name, column, a, b }];
+      return a === b ? [] : [{ sheet, name, column, a, b, isMoney: false }];
     });
   });
 }

@@ -1,4 +1,5 @@
-// Comparing: what of a plan.json is compared. In: a value as JSON gave it. Out: those parts, or why it is none to compare.
+// Comparing: what of a plan.json is compared. In: its text, or a value as JSON gave it. Out: those parts, or why it is none to compare.
+import type { Sheets } from '../model/sheets.js';
 import type { PlanDocument } from '../report/plan-json/plan-document.js';
 import { planVersion } from '../report/plan-json/plan-version.js';
 
@@ -20,6 +21,11 @@ export type ComparedPlan = Pick<
   | 'time'
   | 'assumptions'
 >;
+
+/** With the market of its sheets, which plan.json does not list; undefined where only plan.json is there. */
+export interface Compared extends ComparedPlan {
+  readonly market?: Pick<Sheets, 'offers' | 'shops'> | undefined;
+}
 
 type PlanFault = 'older' | 'newer' | 'damaged';
 
@@ -82,6 +88,15 @@ const shape: Shape = {
   time: { evenings: 'number' },
   assumptions: [{ name: 'text', low: 'number', likely: 'number', high: 'number' }],
 };
+
+/** The text of a plan.json; what is no JSON is damaged. */
+export function readPlan(text: string): ReturnType<typeof pickPlan> {
+  try {
+    return pickPlan(JSON.parse(text));
+  } catch {
+    return 'damaged';
+  }
+}
 
 /** Only plans of this very version, since an older one may mean something else by a key. */
 export function pickPlan(value: unknown): ComparedPlan | PlanFault {

@@ -42,6 +42,8 @@ export interface JobBench {
 }
 
 export interface BenchCard {
+  /** Its unit's place in the army, from 1. */
+  readonly no: number;
   readonly unit: Estimate['units'][number]['unit'];
   readonly doneOnEvening: number | undefined;
   readonly bench: JobBench;

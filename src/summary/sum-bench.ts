@@ -25,6 +25,7 @@ export function sumBench({ estimate, ranges, time, swaps, assumptions }: Inputs)
   const { unfinished, withCard } = listBench(estimate);
   const times = new Map(time.units.map((one) => [one.time.job, one.time]));
   const evenings = new Map(time.units.map((one) => [one.unit, one.doneOnEvening]));
+  const places = new Map(estimate.units.map(({ unit }, place) => [unit, place + 1]));
   const jobs = new Map<Job, JobBench>();
   const benchOf = (job: Job): JobBench => {
     const ml = ranges.batches.get(job) ?? [];
@@ -35,7 +36,12 @@ export function sumBench({ estimate, ranges, time, swaps, assumptions }: Inputs)
   };
   const cards = withCard
     .filter(({ job }) => ranges.batches.has(job))
-    .map(({ unit, job }): BenchCard => ({ unit, doneOnEvening: evenings.get(unit), bench: benchOf(job) }))
+    .map(
+      ({ unit, job }): BenchCard => ({
+        ...{ no: places.get(unit) ?? 0, unit },
+        ...{ doneOnEvening: evenings.get(unit), bench: benchOf(job) },
+      }),
+    )
     .sort((a, b) => (a.doneOnEvening ?? Infinity) - (b.doneOnEvening ?? Infinity) || 0);
   return { jobs, cards, more: unfinished.length - cards.length };
 }

@@ -47,9 +47,25 @@ describe('halfpot compare', () => {
     const run = compare('planned', 'mine');
     expect([run.code, run.err]).toEqual([0, '']);
     expect(run.out).toContain('\nNothing differs.\n');
-    expect(run.out).toContain('\nNothing that plan.json tells of.\n');
+    expect(run.out).toContain(
+      '\nNothing in settings, army, schemes, figures, pots.\nOffers and shops are not compared:',
+    );
     expect(existsSync(join(root, 'halfpot-compare', 'compare.html'))).toBe(true);
     expect(compare('planned', 'planned').out).toContain('\nNothing differs.\n');
+  });
+
+  it('names what differs in offers and shops where both are sheets', () => {
+    const offers = (price: string) => `shop,offer,price,paint,size ml\nWeir,red,${price},brick red,17\n`;
+    sheetsIn('dear', { 'offers.csv': offers('2.95'), 'shops.csv': 'shop,postage\nWeir,3.90\n' });
+    writeFileSync(join(root, 'sale.csv'), offers('2.50'));
+    writeFileSync(join(root, 'post.csv'), 'shop,postage\nWeir,4.20\n');
+    const run = compare('dear', '--with', 'offers=sale.csv', '--with', 'shops=post.csv');
+    expect([run.code, run.err]).toEqual([0, '']);
+    expect(run.out).toContain(
+      'What differs in the sheets\n' +
+        '  offers, Weir, red: price\n    A: €2.95\n    B: €2.50\n' +
+        '  shops, Weir: postage\n    A: €3.90\n    B: €4.20\n\nWritten:',
+    );
   });
 
   it('tells of two currencies', () => {

@@ -66,9 +66,23 @@ describe('two plans', () => {
 
   it('name what their sheets have otherwise', () => {
     expect(found.sheets).toEqual([
-      { sheet: 'army', name: 'second spears', column: undefined, a: undefined, b: 'second spears' },
-      { sheet: 'schemes', name: 'red line, step 2', column: undefined, a: undefined, b: 'red line, step 2' },
-      { sheet: 'pots', name: 'earth wash', column: undefined, a: undefined, b: 'earth wash' },
+      {
+        sheet: 'army',
+        name: 'second spears',
+        column: undefined,
+        a: undefined,
+        b: 'second spears',
+        isMoney: false,
+      },
+      {
+        sheet: 'schemes',
+        name: 'red line, step 2',
+        column: undefined,
+        a: undefined,
+        b: 'red line, step 2',
+        isMoney: false,
+      },
+      { sheet: 'pots', name: 'earth wash', column: undefined, a: undefined, b: 'earth wash', isMoney: false },
     ]);
     expect([found.isOneCurrency, found.isSame]).toEqual([true, false]);
   });
@@ -144,7 +158,75 @@ describe('what differs in the sheets', () => {
   it('leaves steps alone that only one army is painted in: its units say so', () => {
     const b = makeDocument({ jobs: [makeJob({ scheme: 'blue line' })] });
     expect(comparePlans(makeDocument(), b).sheets).toEqual([
-      { sheet: 'army', name: 'first spears', column: 'scheme', a: 'red line', b: 'blue line' },
+      {
+        sheet: 'army',
+        name: 'first spears',
+        column: 'scheme',
+        a: 'red line',
+        b: 'blue line',
+        isMoney: false,
+      },
     ]);
+  });
+});
+
+describe('what differs in offers and shops', () => {
+  const dropper = { paint: 'brick red', sizeMl: 17, count: 1, container: 'dropper' } as const;
+  const pair = { row: 3, shop: 'Weir', offer: 'pair', priceMinor: 900 };
+  const market = {
+    offers: [
+      { row: 2, shop: 'Weir', offer: 'brick red', priceMinor: 295, pots: [dropper] },
+      { ...pair, pots: [dropper, { ...dropper, paint: 'slate', container: 'pot' as const }] },
+      { row: 5, shop: 'Lock', offer: 'slate', priceMinor: 310, pots: [{ ...dropper, paint: 'slate' }] },
+    ],
+    shops: new Map([
+      ['Weir', { shop: 'Weir', postageMinor: 390, freeFromMinor: 2500 }],
+      ['Lock', { shop: 'Lock', postageMinor: 0 }],
+    ]),
+  };
+  const [first, second] = market.offers;
+  if (first === undefined || second === undefined) throw new Error('no offers');
+  const dearer = {
+    offers: [
+      { ...first, priceMinor: 325, available: 2 },
+      { ...second, pots: [{ ...dropper, count: 2 }] },
+    ],
+    shops: new Map([['Weir', { shop: 'Weir', postageMinor: 420 }]]),
+  };
+  const rowsOf = (a: object, b: object) =>
+    comparePlans(makeDocument(a), makeDocument(b)).sheets.map(
+      ({ sheet, name, column, a: ofA, b: ofB, isMoney }) => [...[sheet, name, column, ofA, ofB, isMoney]],
+    );
+
+  it('is named by shop and offer, in minor units where it is money', () => {
+    expect(rowsOf({ market }, { market: dearer })).toEqual([
+      ['offers', 'Weir, brick red', 'price', 295, 325, true],
+      ['offers', 'Weir, brick red', 'available', '', 2, false],
+      [
+        ...['offers', 'Weir, pair', 'pots'],
+        ...['1 x 17 ml brick red (dropper), 1 x 17 ml slate (pot)', '2 x 17 ml brick red (dropper)', false],
+      ],
+      ['offers', 'Lock, slate', undefined, 'Lock, slate', undefined, false],
+      ['shops', 'Weir', 'postage', 390, 420, true],
+      ['shops', 'Weir', 'free from', 2500, '', true],
+      ['shops', 'Lock', undefined, 'Lock', undefined, false],
+    ]);
+  });
+
+  it('is no price where there are two currencies', () => {
+    const francs = rowsOf({ market }, { market: dearer, currency: 'CHF' });
+    expect(francs.map(([sheet, name, column]) => [sheet, name, column])).toEqual([
+      ['settings', 'currency', 'value'],
+      ['offers', 'Weir, brick red', 'available'],
+      ['offers', 'Weir, pair', 'pots'],
+      ['offers', 'Lock, slate', undefined],
+      ['shops', 'Lock', undefined],
+    ]);
+  });
+
+  it('is not known where one has plan.json alone', () => {
+    const [a, b] = [makeDocument({ market }), makeDocument()];
+    expect(comparePlans(a, b)).toMatchObject({ hasMarkets: false, sheets: [], isSame: true });
+    expect(comparePlans(a, a)).toMatchObject({ hasMarkets: true, sheets: [], isSame: true });
   });
 });

@@ -131,7 +131,7 @@ describe('the library', () => {
     const told = JSON.parse(out);
     expect(told).toMatchObject({ paints: paints.length, budget: true });
     expect((told.cash / 100).toFixed(2)).toBe(costs.cash);
-    for (const name of ['report.html', 'reorder.csv', 'plan.json'])
+    for (const name of ['report.html', 'shop.html', 'bench.html', 'reorder.csv', 'plan.json'])
       expect(read(name)).toBe(read('out', name));
   });
 });

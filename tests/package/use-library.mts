@@ -7,7 +7,10 @@ import {
   type Plan,
   planArmy,
   readSheets,
+  renderBench,
+  renderCompare,
   renderReport,
+  renderShop,
   wordProblem,
   writePlanJson,
   writeReorderCsv,
@@ -32,6 +35,10 @@ const cash: number = plan.order.totalMinor;
 const use: string = plan.costs.useWhole.exactMinor.toFixed(0);
 const names: readonly string[] = plan.stock.map(({ paint }) => paint);
 writeFileSync('report.html', await renderReport(plan, problems));
+writeFileSync('shop.html', await renderShop(plan));
+writeFileSync('bench.html', await renderBench(plan));
+const named = { name: 'army', planJson: writePlanJson(plan, problems), sheets };
+writeFileSync('compare.html', await renderCompare(named, named));
 writeFileSync('reorder.csv', writeReorderCsv(plan));
 writeFileSync('plan.json', writePlanJson(plan, problems));
 stdout.write(

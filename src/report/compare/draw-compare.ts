@@ -37,11 +37,9 @@ ${drawSections(view)}</main>
 `;
 }
 
-function drawSections({ notes, isSame, sums, paints, sheets }: CompareView): string {
+function drawSections({ notes, isSame, sums, paints, sheets, sheetNotes }: CompareView): string {
   const differing =
-    sheets.length === 0
-      ? note(compareWords.sameSheets)
-      : drawTable({ first: columns.sheet, rows: sheets, hasDifference: false });
+    sheets.length === 0 ? '' : drawTable({ first: columns.sheet, rows: sheets, hasDifference: false });
   return [
     isSame ? note(compareWords.same) : '',
     section(
@@ -49,11 +47,11 @@ function drawSections({ notes, isSame, sums, paints, sheets }: CompareView): str
       drawTable({ first: columns.sum, rows: sums, hasDifference: true }) + notes.map(note).join(''),
     ),
     section(headings.paints, drawTable({ first: columns.paint, rows: paints, hasDifference: true })),
-    section(headings.sheets, differing + note(compareWords.noOffers)),
+    section(headings.sheets, differing + sheetNotes.map(note).join('')),
   ].join('');
 }
 
-const note = (text: string): string => (text === '' ? '' : `<p class="note">${escapeMarkup(text)}</p>\n`);
+const note = (text: string): string => `<p class="note">${escapeMarkup(text)}</p>\n`;
 
 const section = (heading: string, content: string): string =>
   `<section>\n<div class="margin"><h2>${escapeMarkup(heading)}</h2></div>\n<div class="body">\n${content}</div>\n</section>\n`;

@@ -1,6 +1,6 @@
 // Compare: two plans in words. In: the comparison, what each is called, its locale and currency. Out: rows of texts.
 import type { Comparison, PaintRow, Sum, SumRow } from '../../compare/compare-plans.js';
-import type { Fact } from '../../compare/differ-sheets.js';
+import type { SheetDifference } from '../../compare/differ-sheets.js';
 import { type NumberWords, numberWords } from '../words/word-numbers.js';
 import { compareWords } from './words.js';
 
@@ -28,11 +28,13 @@ export interface CompareView {
   readonly sums: readonly CompareRow[];
   readonly paints: readonly CompareRow[];
   readonly sheets: readonly CompareRow[];
+  /** What is to be known of the sheets. */
+  readonly sheetNotes: readonly string[];
 }
 
 /** Numbers are written as A has them; each sum in its own currency. */
 export function viewCompare(
-  { sums, paints, sheets, isSame, isOneCurrency }: Comparison,
+  { sums, paints, sheets, isSame, isOneCurrency, hasMarkets }: Comparison,
   sides: { readonly a: Side; readonly b: Side },
 ): CompareView {
   const { locale } = sides.a.settings;
@@ -49,10 +51,14 @@ export function viewCompare(
     paints: paints.map((row) => viewPaint(row, inA)),
     sheets: sheets.map((row) => ({
       what: compareWords.row(row),
-      ...{ a: wordFact(row.a, inA), b: wordFact(row.b, inA) },
+      ...{ a: wordFact(row.a, row, inA), b: wordFact(row.b, row, inA) },
       difference: '',
       isAlike: false,
     })),
+    sheetNotes: [
+      ...(sheets.length === 0 ? [compareWords.sameSheets(hasMarkets)] : []),
+      ...(hasMarkets ? [] : [compareWords.noOffers]),
+    ],
   };
 }
 
@@ -86,8 +92,9 @@ function signed(value: number, say: (of: number) => string): string {
   return `${value < 0 ? '\u2212' : '+'}${say(Math.abs(value))}`;
 }
 
-function wordFact(fact: Fact | undefined, words: NumberWords): string {
+function wordFact(fact: SheetDifference['a'], { isMoney }: SheetDifference, words: NumberWords): string {
   if (fact === undefined) return compareWords.missing;
   if (fact === '') return compareWords.blank;
-  return typeof fact === 'number' ? words.plain(fact) : fact;
+  if (typeof fact === 'string') return fact;
+  return isMoney ? words.money(fact) : words.plain(fact);
 }

@@ -8,7 +8,7 @@ const compareVersion = 1;
 
 /** Money as decimal strings, as in plan.json; null where there is nothing to say. Ends in a line feed. */
 export function writeCompareJson(
-  { sums, paints, sheets, isSame }: Comparison,
+  { sums, paints, sheets, isSame, hasMarkets }: Comparison,
   { a, b }: { readonly a: Side; readonly b: Side },
 ): string {
   const told = ({ name, currency }: Side) => ({ name, currency });
@@ -18,6 +18,7 @@ export function writeCompareJson(
       a: told(a),
       b: told(b),
       isSame,
+      hasMarkets,
       sums: sums.map(({ what, isMoney, difference, ...of }) => {
         const say = (value: number | undefined, currency: string) =>
           value === undefined ? null : isMoney ? toMajor(value, currency) : value;
@@ -32,12 +33,11 @@ export function writeCompareJson(
         };
       }),
       paints,
-      sheets: sheets.map((row) => ({
-        ...row,
-        column: row.column ?? null,
-        a: row.a ?? null,
-        b: row.b ?? null,
-      })),
+      sheets: sheets.map(({ isMoney, ...row }) => {
+        const say = (fact: typeof row.a) =>
+          isMoney && typeof fact === 'number' ? toMajor(fact, a.currency) : (fact ?? null);
+        return { ...row, column: row.column ?? null, a: say(row.a), b: say(row.b) };
+      }),
     },
     undefined,
     1,

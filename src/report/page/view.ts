@@ -34,7 +34,7 @@ export interface ReportView {
   /** Texts of the page around its sections. */
   readonly frame: PageWords['frame'];
   readonly title: string;
-  /** Facts under the title: units, paints, date, currency. */
+  /** Facts under the title: units, paints, date. */
   readonly facts: readonly string[];
   /** The paints of the army in the order in which they first go on. */
   readonly palette: PaletteView;

@@ -44,13 +44,12 @@ export const pageWords = (say: NumberWords) => ({
   title: ({ figureCount, lacking }: Plan) =>
     lacking.includes('army') ? 'Paint on the shelf' : `Paint for ${countOf(say, figureCount, 'figure')}`,
   more,
-  /** Units, paints, date, currency. */
-  facts: ({ estimate, summary, date, settings, lacking }: Plan, lang: string) => [
+  /** Units, paints, date. */
+  facts: ({ estimate, summary, date, lacking }: Plan, lang: string) => [
     ...(lacking.includes('army')
       ? [countOf(say, summary.shelf.pots, 'pot'), countOf(say, summary.shelf.paints, 'paint')]
       : [countOf(say, estimate.units.length, 'unit'), countOf(say, summary.work.paints.size, 'paint')]),
     wordDate(date, lang),
-    `prices in ${settings.currency}`,
   ],
   palette: {
     title: 'Palette',

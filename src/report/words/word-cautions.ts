@@ -52,7 +52,7 @@ const blocks: Readonly<Record<Caution, CautionBlock>> = {
 export const cautionWords = {
   labels: {
     heading: 'Before you start',
-    lead: 'For what this plan uses. The label, the safety data sheet and local rules come first, before anything said here.',
+    lead: 'For what this plan uses. Labels, safety data sheets and local rules come first.',
   },
   blocks,
 };

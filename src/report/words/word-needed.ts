@@ -9,13 +9,13 @@ import { wordTimes } from './word-sure.js';
 export interface NeededRow {
   readonly paint: string;
   readonly hex: string;
-  /** `needed in 12 of 100, bought now from 27` */
+  /** `needed in 12 of 100, worth buying from 27` */
   readonly says: string;
 }
 
-/** `needed in 70 of 100, bought now from 64` */
+/** `needed in 70 of 100, worth buying from 64` */
 export const wordNeeded = ({ chanceNeeded, threshold }: Needed, say: NumberWords): string =>
-  `needed in ${wordTimes(chanceNeeded, say)}, bought now from ${say.count(Math.ceil(threshold * 100))}`;
+  `needed in ${wordTimes(chanceNeeded, say)}, worth buying from ${say.count(Math.ceil(threshold * 100))}`;
 
 export const listNeeded = (waits: readonly Waiting[], plan: Plan, say: NumberWords): NeededRow[] =>
   waits.map((one) => ({

@@ -40,8 +40,7 @@ export const sharedWords = {
     published: { name: 'published', meaning: 'From a published source, named beside it.' },
     'open models': {
       name: 'open models',
-      meaning:
-        'Visible area of open 3D models; how many, whose and under what licence stands beside it, as far as known.',
+      meaning: 'Visible area of open 3D models, which are named beside it.',
     },
     'common practice': { name: 'common practice', meaning: 'What painters usually do; no source.' },
     'from memory': {

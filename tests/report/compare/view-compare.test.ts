@@ -49,6 +49,37 @@ describe('two plans in words', () => {
     ]);
   });
 
+  it('name what is compared, and what is not', () => {
+    const [without, market] = [makeDocument(), { offers: [], shops: new Map() }];
+    expect(viewOf(without, without).sheetNotes).toEqual([
+      'Nothing in settings, army, schemes, figures, pots.',
+      'Offers and shops are not compared: plan.json does not list them. Name the sheets for that.',
+    ]);
+    const known = makeDocument({ market });
+    expect(viewOf(known, known).sheetNotes).toEqual([
+      'Nothing in settings, army, schemes, figures, pots, offers, shops.',
+    ]);
+  });
+
+  it('word prices as money', () => {
+    const shopOf = (postageMinor: number, more = {}) => ({
+      market: { offers: [], shops: new Map([['Weir', { shop: 'Weir', postageMinor, ...more }]]) },
+    });
+    const [a, b] = [makeDocument(shopOf(390)), makeDocument(shopOf(420, { freeFromMinor: 2500 }))];
+    expect(viewOf(a, b).sheets.map(cells)).toEqual([
+      ['shops, Weir: postage', '€3.90', '€4.20', ''],
+      ['shops, Weir: free from', 'none', '€25.00', ''],
+    ]);
+    const pair = named(a, b);
+    expect(JSON.parse(writeCompareJson(comparePlans(a, b), pair))).toMatchObject({
+      hasMarkets: true,
+      sheets: [
+        { sheet: 'shops', name: 'Weir', column: 'postage', a: '3.90', b: '4.20' },
+        { sheet: 'shops', name: 'Weir', column: 'free from', a: '', b: '25.00' },
+      ],
+    });
+  });
+
   it('tell of two currencies and make no difference', () => {
     const francs = makeDocument({ currency: 'CHF' });
     const { sums, notes } = viewOf(makeDocument(), francs);

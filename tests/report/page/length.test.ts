@@ -9,7 +9,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readSheets } from '../../../src/library.js';
 import type { Plan } from '../../../src/model/plan.js';
 import { planArmy } from '../../../src/plan-army.js';
-import { openPages, type Pages, type Visit } from './open-pages.js';
+import { cardLinks, openPages, type Pages, type Visit } from './open-pages.js';
 
 const sample = fileURLToPath(new URL('../../../sample-data/low-sluice', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'halfpot-length-'));
@@ -78,13 +78,22 @@ it('is of 14 units and 36 paints', () => {
   expect(plan.summary.work.paints.size).toBe(36);
 });
 
-it('shows under 3,000 words, and holds more folded', async () => {
+it('shows under 2,600 words, and holds more folded', async () => {
   const countOf = (text: string | null): number => (text ?? '').split(/\s+/).filter(Boolean).length;
   // biome-ignore lint/performance/useDomNodeTextContent: what is folded away is to be left out.
   const shown = countOf(await visit.page.locator('body').innerText());
   expect(shown).toBeGreaterThan(500);
-  expect(shown).toBeLessThan(3000);
+  expect(shown).toBeLessThan(2600);
   expect(countOf(await visit.page.locator('main').textContent())).toBeGreaterThan(2 * shown);
+});
+
+it('leads from each line of an evening to a card that is there', async () => {
+  const { links, ids } = await cardLinks(plan);
+  // Every unit that is painted in the listed evenings, each time.
+  const lines = plan.time.spelledOut.slice(0, 60).flatMap(({ pieces }) => pieces);
+  const units = new Set(lines.flatMap((piece) => (piece.what === 'waiting' ? [] : [piece.unit])));
+  expect(new Set(links.map((link) => link.replace(/-step.*/, ''))).size).toBe(units.size);
+  expect(links.filter((link) => !ids.includes(link))).toEqual([]);
 });
 
 it('prints on twelve sheets or fewer', async () => {

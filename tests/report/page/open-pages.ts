@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import type { Plan } from '../../../src/model/plan.js';
-import { renderReport } from '../../../src/report/page/render-report.js';
+import { renderBench, renderReport } from '../../../src/report/page/render-report.js';
 import { viewPlan } from '../../../src/report/page/view.js';
 import { findBrowser } from '../../find-browser.mjs';
 
@@ -86,4 +86,13 @@ async function visit(browser: Browser, url: string, options: BrowserContextOptio
   });
   await page.goto(url);
   return { page, requests, complaints };
+}
+
+/** Where a report's evenings lead on the cards of its plan, and the places that are there. */
+export async function cardLinks(plan: Plan): Promise<{ readonly links: string[]; readonly ids: string[] }> {
+  const found = (html: string, what: RegExp) => [...html.matchAll(what)].map(([, id = '']) => id);
+  return {
+    links: found(await renderReport(viewPlan(plan, [])), /href="bench\.html#([^"]*)"/g),
+    ids: found(await renderBench(plan), / id="(card-[^"]*)"/g),
+  };
 }

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/model/plan.js';
 import { renderBench, renderShop } from '../../../src/report/page/render-report.js';
 import { changedPlan, smallPlan } from '../a-small-plan.js';
-import { findViolations, openPages, type Pages } from './open-pages.js';
+import { cardLinks, findViolations, openPages, type Pages } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
 const longName = ` "><img src=x onerror=alert(1)>\u202e\u05d0\u05d1\u05d2 ${'unbroken'.repeat(36)}`;
@@ -134,6 +134,29 @@ describe('the list to take along', () => {
 
   it('is small', async () => {
     expect(Buffer.byteLength(await renderShop(smallPlan))).toBeLessThan(60_000);
+  });
+});
+
+describe('an evening’s link', () => {
+  it.each([
+    ['the small army', smallPlan],
+    ['hostile names', hostilePlan],
+  ])('of %s leads to a card that is there', async (_, plan) => {
+    const { links, ids } = await cardLinks(plan);
+    expect(links.length).toBeGreaterThan(5);
+    expect(links.filter((link) => !ids.includes(link))).toEqual([]);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('brings the card into sight', async () => {
+    const { page } = await pages.visit(urlOf('report'), { viewport: { width: 390, height: 844 } });
+    await page.locator('#time').getByRole('link', { name: 'The ram' }).click();
+    expect(new URL(page.url()).hash).toBe('#card-3-step-2');
+    await expect.poll(() => page.getByRole('heading', { name: 'The ram' }).isVisible()).toBe(true);
+    const { y = -1 } = (await page.getByRole('heading', { name: 'The ram' }).boundingBox()) ?? {};
+    expect(y).toBeGreaterThanOrEqual(0);
+    expect(y).toBeLessThan(844);
+    await page.context().close();
   });
 });
 

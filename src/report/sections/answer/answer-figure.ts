@@ -1,9 +1,6 @@
 // Answer: one of the three figures that the page opens with; the console prints the same. In: nothing. Out: its type.
-import type { TrustView } from '../../words/view-trust.js';
-
 export interface AnswerFigure {
   readonly question: string;
   readonly figure: string;
   readonly detail: string;
-  readonly trust: TrustView;
 }

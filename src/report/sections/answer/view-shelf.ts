@@ -7,23 +7,21 @@ import { shelfWords } from './shelf-words.js';
 /** What stands there, what it is worth, what is low and what brings it back to its level. */
 export function viewShelf(inputs: ViewInputs): readonly [AnswerFigure, AnswerFigure, AnswerFigure] {
   const { plan, words } = inputs;
-  const { shelf, lasting } = plan.summary;
+  const { shelf } = plan.summary;
   const { stands, worth } = shelfWords(words);
-  const trust = inputs.trust.of(lasting.trust);
   const isUnpriced = shelf.unpriced === shelf.pots;
   return [
-    { question: stands.question, figure: words.aboutMl(shelf.haveMl), detail: stands.holds(shelf), trust },
+    { question: stands.question, figure: words.aboutMl(shelf.haveMl), detail: stands.holds(shelf) },
     {
       question: worth.question,
       figure: isUnpriced ? worth.noPrices : words.amount(shelf.worth),
       detail: isUnpriced ? worth.howToPrice : joinSentences(worth.says, worth.unpriced(shelf)),
-      trust,
     },
-    { ...viewLow(inputs), trust },
+    viewLow(inputs),
   ];
 }
 
-function viewLow({ plan, words }: ViewInputs): Omit<AnswerFigure, 'trust'> {
+function viewLow({ plan, words }: ViewInputs): AnswerFigure {
   const { low } = shelfWords(words);
   const { restock, costs, summary } = plan;
   const paints = summary.lasting.unusedLow.map(({ paint }) => paint);

@@ -4,6 +4,7 @@ import type { Plan } from '../../../model/plan.js';
 import type { Lasting } from '../../../model/summary.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
+import type { TrustView } from '../../words/view-trust.js';
 import { wordNoNeed } from '../../words/word-no-need.js';
 import type { AnswerFigure } from './answer-figure.js';
 import { viewShelf } from './view-shelf.js';
@@ -12,6 +13,9 @@ import { type AnswerWords, answerWords } from './words.js';
 export interface AnswerView {
   readonly heading: string;
   readonly figures: readonly [AnswerFigure, AnswerFigure, AnswerFigure];
+  /** Of the amounts, on which all three rest. */
+  readonly trust: TrustView;
+  readonly labels: AnswerWords['labels'];
   /** How many evenings; '' where nothing is left to be painted. */
   readonly evenings: string;
   /** The one thing to do next that is worth most, and what stands before it; undefined where there is none. */
@@ -28,12 +32,14 @@ export function viewAnswer(inputs: ViewInputs): AnswerView {
     figures: inputs.plan.lacking.includes('army')
       ? viewShelf(inputs)
       : [viewLasting(inputs, texts.lasting), viewCost(inputs, texts.cost), viewBuying(inputs, texts)],
+    trust: inputs.trust.of(summary.lasting.trust),
+    labels: texts.labels,
     evenings: time.evenings === 0 ? '' : texts.ahead.evenings(time, summary.ahead),
     next: next === undefined ? undefined : { label: texts.ahead.label, says: texts.ahead.next(next) },
   };
 }
 
-function viewLasting({ plan, trust }: ViewInputs, texts: AnswerWords['lasting']): AnswerFigure {
+function viewLasting({ plan }: ViewInputs, texts: AnswerWords['lasting']): AnswerFigure {
   const { work, lasting } = plan.summary;
   const isNeeded = lasting.states.length > 0;
   const { figure, detail } = isNeeded
@@ -42,12 +48,7 @@ function viewLasting({ plan, trust }: ViewInputs, texts: AnswerWords['lasting'])
       : wordLasting(plan, texts)
     : { figure: texts.noneNeeded, detail: wordNoNeed(work) };
   const onWay = lasting.onWayPaints === 0 ? '' : texts.onWay(lasting.onWayMl);
-  return {
-    question: texts.question,
-    figure,
-    detail: joinSentences(detail, onWay),
-    trust: trust.of(lasting.trust),
-  };
+  return { question: texts.question, figure, detail: joinSentences(detail, onWay) };
 }
 
 function wordLasting(
@@ -78,13 +79,13 @@ const paintsIn = ({ states }: Lasting, wanted: Lasting['states'][number]['state'
 
 const hasNoPrice = ({ exactMinor, atLeast }: Amount): boolean => atLeast && exactMinor.isZero();
 
-function viewCost({ plan, words, trust }: ViewInputs, texts: AnswerWords['cost']): AnswerFigure {
+function viewCost({ plan, words }: ViewInputs, texts: AnswerWords['cost']): AnswerFigure {
   const { costs } = plan;
-  const { perFigure, perFigureRange, spread, trust: doubt } = plan.summary.costs;
-  const base = { question: texts.question, trust: trust.of(doubt) };
-  if (hasNoPrice(costs.useWhole)) return { ...base, figure: texts.noPrices, detail: texts.howToPrice };
+  const { perFigure, perFigureRange, spread } = plan.summary.costs;
+  const { question } = texts;
+  if (hasNoPrice(costs.useWhole)) return { question, figure: texts.noPrices, detail: texts.howToPrice };
   return {
-    ...base,
+    question,
     figure: words.amount(perFigure),
     detail: joinSentences(
       texts.average(perFigureRange),
@@ -94,7 +95,7 @@ function viewCost({ plan, words, trust }: ViewInputs, texts: AnswerWords['cost']
   };
 }
 
-function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: AnswerWords): AnswerFigure {
+function viewBuying({ plan, words }: ViewInputs, { buying, promise }: AnswerWords): AnswerFigure {
   const { order, restock, costs, ranges, summary, budget } = plan;
   const isBought = order.lines.length > 0;
   const isNeeded = ranges.paints.size > 0;
@@ -109,7 +110,6 @@ function viewBuying({ plan, words, trust }: ViewInputs, { buying, promise }: Ans
       (restock?.lines.length ?? 0) > 0 ? buying.restock(costs.restockCashMinor) : '',
       budget && summary.budget ? buying.budget(budget.budgetMinor, summary.budget, budget.order) : '',
     ),
-    trust: trust.of(summary.lasting.trust),
   };
 }
 

@@ -20,6 +20,7 @@ import { sharedWords } from '../../words/words.js';
 
 export const answerWords = (say: NumberWords) => ({
   heading: 'The answer',
+  labels: { weakest: 'Weakest values:', doubt: 'Biggest doubt:' },
   lasting: lastingWords(say),
   cost: costWords(say),
   buying: buyingWords(say),
@@ -54,7 +55,7 @@ const lastingWords = (say: NumberWords) => ({
   first: ({ paint, evening, unit }: FirstOut) =>
     `${nameOf(paint)} goes first: evening ${say.count(evening)}, in ${nameOf(unit)}.`,
   mayToo: (paints: number) => (paints === 0 ? '' : `${say.count(paints)} more may run out.`),
-  onWay: (ml: number) => `With the ${say.aboutMl(ml)} on the way.`,
+  onWay: (ml: number) => `This counts the ${say.aboutMl(ml)} on the way.`,
 });
 
 const costWords = (say: NumberWords) => ({

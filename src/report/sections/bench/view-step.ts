@@ -1,11 +1,15 @@
 // Report view: one step on a card for the bench. In: the step, its unit's card. Out: its texts and colours.
-import type { BenchCard, BenchStep } from '../../../model/bench.js';
+import { at } from '../../../model/at.js';
+import type { BenchCard } from '../../../model/bench.js';
 import type { Plan } from '../../../model/plan.js';
+import { stepPlace } from '../../words/card-place.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { BenchWords } from './words.js';
 
 export interface StepView {
   readonly no: number;
+  /** Where a link leads; '' but on the first row of its number. */
+  readonly place: string;
   /** Beside its box, for who can't see the card. */
   readonly tick: string;
   /** Which batch: a tick is for that one alone. */
@@ -29,9 +33,14 @@ export interface StepInputs {
   readonly texts: BenchWords;
 }
 
-export function viewStep(step: BenchStep, { unit, bench }: BenchCard, { plan, texts }: StepInputs): StepView {
+/** The step at that place of the batch. */
+export function viewStep(index: number, card: BenchCard, { plan, texts }: StepInputs): StepView {
+  const { no, unit, bench } = card;
+  const step = at(bench.steps, index);
+  const isFirst = bench.steps[index - 1]?.step !== step.step;
   return {
     no: step.step,
+    place: isFirst ? stepPlace(no, step.step) : '',
     tick: texts.tick(unit.unit, step),
     batch: bench.batch,
     zone: step.zone,

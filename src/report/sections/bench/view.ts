@@ -1,5 +1,6 @@
 // Report view: cards for the bench. In: the plan. Out: one card or more for each unit's next batch, all numbers as text.
 import type { BenchCard } from '../../../model/bench.js';
+import { cardPlace } from '../../words/card-place.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
 import { wordDate } from '../../words/word-numbers.js';
 import { placeCards } from './place-cards.js';
@@ -17,6 +18,8 @@ export interface BenchView extends Pick<BenchWords, 'title' | 'lead' | 'labels'>
 }
 
 interface CardView {
+  /** Where a link leads; '' on a further card of its unit. */
+  readonly place: string;
   readonly unit: string;
   /** Figure, which batch, how many. */
   readonly batch: string;
@@ -45,8 +48,9 @@ export function viewBench({ plan, words, lang }: ViewInputs): BenchView {
 function viewCards(card: BenchCard, inputs: StepInputs): CardView[] {
   const { unit, bench } = card;
   const { texts } = inputs;
-  const groups = placeCards(bench.steps.map((step) => viewStep(step, card, inputs)));
+  const groups = placeCards(bench.steps.map((_, at) => viewStep(at, card, inputs)));
   return groups.map((steps, at) => ({
+    place: at === 0 ? cardPlace(card.no) : '',
     unit: unit.unit,
     batch: texts.batch(unit.figure, bench, at > 0),
     finished: texts.finished(card),

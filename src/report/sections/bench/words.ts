@@ -10,8 +10,8 @@ import { sharedWords } from '../../words/words.js';
 
 export const benchWords = (say: NumberWords) => ({
   title: 'Bench cards',
-  lead: 'What to put out for the next batch of each unit: likely, and enough in nine batches of ten.',
-  labels: { report: 'The report', swap: 'swap', log: 'When it is done:' },
+  lead: 'Paint to put out for each unit’s next batch: the likely amount, then what is enough in 9 batches of 10.',
+  labels: { report: 'The report', swap: 'swap', log: 'When it is done, write it down:' },
   nothing: sharedWords.nothingLeft,
   more: (units: number) =>
     units === 0

@@ -47,7 +47,7 @@ export const buyingWords = (say: NumberWords) => ({
     );
   },
   waits: (waits: readonly Waiting[]) =>
-    `What waits: ${listOf(
+    `What can wait: ${listOf(
       waits.map(({ paint, chanceNeeded }) => `${nameOf(paint)} (${wordTimes(chanceNeeded, say)})`),
       12,
     )}.`,
@@ -107,8 +107,8 @@ const promiseWords = (say: NumberWords) => ({
 const wayWords = (say: NumberWords) => ({
   caption: (isHeldBack: boolean) =>
     joinSentences(
-      'Cash with postage; the orders after it come when a pot runs dry.',
-      isHeldBack ? 'Paints that no shop offers are left out.' : '',
+      'With postage; more orders follow when a pot runs dry.',
+      isHeldBack ? 'Paints without a shop are left out.' : '',
     ),
   orders: ({ ordersAfter }: Follows) => say.tenth(ordersAfter.value),
   mean: ({ meanInAllMinor, atLeast }: Follows) =>

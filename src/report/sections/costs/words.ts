@@ -37,7 +37,7 @@ export const costWords = (say: NumberWords) => ({
   lead: (whole: Amount, range: Range): string =>
     whole.atLeast && whole.exactMinor.isZero()
       ? 'No price is known yet.'
-      : `Painting uses up ${say.amount(whole)} of paint and extras, usually ${wordRange(range, say.bareAbout)}. Cash is another sum: part of it stays in the pots, and pots you own are paid already.`,
+      : `Painting uses up ${say.amount(whole)} of paint and extras, usually ${wordRange(range, say.bareAbout)}. Cash is another sum: part of it stays in the pots.`,
   use: {
     title: 'Cost of use',
     /** `likeNewest`: paints of which some is priced as the newest pot was. */
@@ -67,4 +67,4 @@ export type CostWords = ReturnType<typeof costWords>;
 const wordLikeNewest = (paints: readonly string[]): string =>
   paints.length === 0
     ? ''
-    : ` What neither pots nor order give of ${listOf(paints.map(nameOf), 12)} costs what your newest pot of it did (yours).`;
+    : ` What is still missing of ${listOf(paints.map(nameOf), 12)} is priced like your newest pot of it.`;

@@ -7,7 +7,7 @@ const labels = {
   lead: 'Every likely figure is worked out from the likely values below. One time in ten a value lies below its low, one in ten above its high; ranges and chances come from drawing all of them at once.',
   own: 'Write a name into the settings sheet to set your own value.',
   marks: 'Marks, strongest first',
-  marksMeaning: 'A result bears the weakest mark among its inputs.',
+  marksMeaning: 'A result bears its weakest input’s mark.',
   defaults: 'What blanks were taken for',
   defaultsCaption: 'What a blank cell was taken to mean',
   column: 'Sheet, column',

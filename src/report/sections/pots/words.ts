@@ -3,7 +3,6 @@ import type { Chance } from '../../../model/ranges.js';
 import type { StockState } from '../../../model/stock.js';
 import type { Lasting, PaintReach, Reach } from '../../../model/summary.js';
 import { formOf } from '../../words/form-of.js';
-import { joinSentences } from '../../words/join-sentences.js';
 import { nameOf } from '../../words/word-name.js';
 import { aboutDigits, countOf, type NumberWords } from '../../words/word-numbers.js';
 import { lowHighMeaning, wordTimes } from '../../words/word-sure.js';
@@ -47,8 +46,9 @@ export const potWords = (say: NumberWords) => ({
     ].filter((clause) => clause !== undefined);
     const [first, ...others] = clauses;
     const rest = others.map(({ paints, what }) => `, ${say.count(paints)} ${what}`).join('');
-    const needed = first === undefined ? '' : `${countOf(say, first.paints, 'paint')} ${first.what}${rest}.`;
-    return joinSentences(needed, wordUnused(unusedLow.length, say));
+    return first === undefined
+      ? wordUnused(unusedLow.length, say)
+      : `${countOf(say, first.paints, 'paint')} ${first.what}${rest}.`;
   },
   states: stateWords,
   /** Of a shelf without an army. */
@@ -101,17 +101,16 @@ const wordTo = ({ figures, unit, ofUnit }: Reach, say: NumberWords): string =>
     ? 'for no figure'
     : `to figure ${say.count(figures)}, ${ofUnit === 0 ? 'before' : 'in'} ${nameOf(unit)}`;
 
+const wordTen = (low: Reach, say: NumberWords): string =>
+  `one time in ten ${low.figures === 0 ? '' : 'only '}${wordTo(low, say)}`;
+
 /** Likely; of a paint that is likely to last, one time in ten. */
 const wordFirst = ({ likely, low }: PaintReach, say: NumberWords): string =>
-  likely === undefined && low !== undefined
-    ? `one time in ten ${wordTo(low, say)}`
-    : wordReach({ likely, low: likely }, say);
+  likely === undefined && low !== undefined ? wordTen(low, say) : wordReach({ likely, low: likely }, say);
 
 function wordReach({ likely, low }: PaintReach, say: NumberWords): string {
   const text = likely === undefined ? 'for all' : wordTo(likely, say);
-  return low === undefined || low.figures === likely?.figures
-    ? text
-    : `${text} (one time in ten ${wordTo(low, say)})`;
+  return low === undefined || low.figures === likely?.figures ? text : `${text} (${wordTen(low, say)})`;
 }
 
 const wordPaints = (paints: number, one: string, many: string) =>

@@ -1,6 +1,7 @@
 // Report view: the list to buy as a page of its own. In: the plan and its ReorderView. Out: shops with lines to tick, all sums
 // as text, and in minor units for the page's script.
 import type { Plan } from '../../../model/plan.js';
+import { codeOfSet } from '../../reorder/code-of-set.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
@@ -103,18 +104,18 @@ function viewLine(line: ReorderLine, { plan, words, texts }: ShopInputs): ShopLi
   const { offer, count, priceMinor, costMinor, pots } = line;
   const [first] = pots;
   const isSet = pots.length > 1;
-  const isOne = isSet && pots.every(({ code }) => code === first?.code);
+  const code = codeOfSet(line);
   return {
     offer: isSet || offer !== first?.paint ? offer : '',
     isSet,
-    code: isOne ? (first?.code ?? '') : '',
+    code,
     tick: texts.tick(offer),
     minor: costMinor,
     cost: words.money(costMinor),
     apiece: count > 1 ? texts.apiece(count, priceMinor) : '',
     pots: pots.map((pot) => ({
       ...{ paint: pot.paint, hex: hexOf(plan, pot.paint), what: texts.what(pot) },
-      ...{ code: isOne ? '' : pot.code, count: pot.count },
+      ...{ code: code === '' ? pot.code : '', count: pot.count },
     })),
   };
 }

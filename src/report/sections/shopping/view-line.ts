@@ -3,6 +3,7 @@
 import type { Order } from '../../../model/order.js';
 import type { OrderSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
+import { codeOfSet } from '../../reorder/code-of-set.js';
 import type { ReorderLine, ReorderShop } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
 import type { NumberWords } from '../../words/word-numbers.js';
@@ -10,6 +11,8 @@ import type { ShoppingWords } from './words.js';
 
 export interface ShoppingLine {
   readonly offer: string;
+  /** Of a set as a whole; '' where each pot has its own. */
+  readonly code: string;
   /** Beside its box, for who can't see the table. */
   readonly tick: string;
   /** Its cost in minor units, by which its tick is known again. */
@@ -44,8 +47,9 @@ export interface LineInputs {
 /** Price, count, pots; an offer that covers nothing says why it is bought. */
 export function viewLine(line: ReorderLine, shop: ReorderShop, inputs: LineInputs): ShoppingLine {
   const { plan, words, texts } = inputs;
+  const code = codeOfSet(line);
   return {
-    offer: line.offer,
+    ...{ offer: line.offer, code },
     tick: texts.tick(line.offer),
     minor: line.costMinor,
     count: words.count(line.count),
@@ -56,7 +60,7 @@ export function viewLine(line: ReorderLine, shop: ReorderShop, inputs: LineInput
       hex: hexOf(plan, pot.paint),
       what: texts.pots(pot),
       covers: texts.covers(pot),
-      code: pot.code,
+      code: code === '' ? pot.code : '',
     })),
     needed: line.needed === undefined ? '' : texts.needed(line.needed, plan.aim),
     why: wordWhy(line, shop, inputs),

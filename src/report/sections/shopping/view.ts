@@ -8,7 +8,6 @@ import type { ReorderGroup, ReorderShop, ReorderView } from '../../reorder/view-
 import { hexOf } from '../../words/hex-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
 import type { ViewInputs } from '../../words/view-inputs.js';
-import type { TrustView } from '../../words/view-trust.js';
 import { wordGoods } from '../../words/word-goods.js';
 import { listNeeded, type NeededRow } from '../../words/word-needed.js';
 import { wordMore, wordProof } from '../../words/word-proof.js';
@@ -18,8 +17,6 @@ import { type ShoppingWords, shoppingWords } from './words.js';
 export interface ShoppingView {
   readonly labels: ShoppingWords['labels'];
   readonly lead: string;
-  /** Of the amounts to buy; prices are the painter's own. */
-  readonly trust: TrustView;
   readonly groups: readonly ShoppingGroup[];
   /** Both groups together; '' where only one has anything to buy. */
   readonly bothTotal: string;
@@ -70,7 +67,7 @@ interface WayRow {
 }
 
 /** One group for the army, one for the shelf where the settings ask for it. */
-export function viewShopping({ plan, words, trust }: ViewInputs, reorder: ReorderView): ShoppingView {
+export function viewShopping({ plan, words }: ViewInputs, reorder: ReorderView): ShoppingView {
   const texts = shoppingWords(words);
   const { order, restock, stock, summary } = plan;
   const bought = reorder.groups.filter(({ shops }) => shops.length > 0);
@@ -89,7 +86,6 @@ export function viewShopping({ plan, words, trust }: ViewInputs, reorder: Reorde
       : order.lines.length === 0
         ? ''
         : texts.lead(plan.aim, summary.order.pots),
-    trust: trust.of(summary.lasting.trust),
     groups: reorder.groups.map((group, index) => viewGroup(group, at(inputs, index))),
     bothTotal: bought.length > 1 ? words.money(reorder.totalMinor) : '',
     lowLeftOut: isLowLeftOut ? texts.lowLeftOut : '',

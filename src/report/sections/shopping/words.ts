@@ -22,7 +22,7 @@ const labels = {
   count: 'Count',
   cost: 'Cost',
   unmet: sharedWords.noShop,
-  waits: 'What waits',
+  waits: 'What can wait',
   found: 'How this order was found',
   ways: 'Other ways to buy the same, as far as they were weighed',
   way: 'Way',
@@ -60,7 +60,7 @@ const groupWords = (say: NumberWords) => ({
   together: 'Send both orders to a shop as one: postage here is what this group adds to it.',
   nothing: sharedWords.nothingToBuy,
   missing: (one: Alike) =>
-    `${wordAlike(one, say)}; ${say.aboutMl(one.ml)} missing${one.isAsLikely ? ', taken as likely: nobody sells it' : ''}`,
+    `${wordAlike(one, say)}; you ${one.isAsLikely ? 'likely ' : ''}lack ${say.aboutMl(one.ml)}`,
   moreWait: (paints: number) => `and ${countOf(say, paints, 'more paint')}: reorder.csv lists each`,
 });
 

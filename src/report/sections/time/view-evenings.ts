@@ -1,5 +1,6 @@
 // Report view: the work evening by evening. In: the plan's time. Out: rows with a bar each, what is painted in words.
 
+import type { BenchSums } from '../../../model/bench.js';
 import type { Evening, EveningPiece } from '../../../model/time.js';
 import { layers } from '../../../model/words.js';
 import { shareOf } from '../../drawing/scale.js';
@@ -8,13 +9,19 @@ import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
 import { listOf } from '../../words/word-numbers.js';
 import { sharedWords } from '../../words/words.js';
+import { linkCard } from './link-cards.js';
 import type { TimeWords } from './words.js';
 
 interface EveningRow {
   readonly no: string;
   readonly minutes: string;
   /** What is painted, unit by unit. */
-  readonly says: readonly { readonly unit: string; readonly what: string }[];
+  readonly says: readonly {
+    readonly unit: string;
+    /** Where on bench.html; '' where it has no card. */
+    readonly card: string;
+    readonly what: string;
+  }[];
   /** Units that are finished on it; '' where none is. */
   readonly finished: string;
   readonly bar: EveningBar;
@@ -55,7 +62,7 @@ export function viewEvenings({ plan, words }: ViewInputs, texts: TimeWords): Eve
   const viewEvening = (evening: Evening, no: number, wordPiece: TimeWords['piece']): EveningRow => ({
     no: words.count(no),
     minutes: wordMinutes(evening.minutes, words),
-    says: listPieces(evening.pieces, wordPiece),
+    says: listPieces(evening.pieces, { wordPiece, bench: plan.summary.bench }),
     finished: listOf(finished.get(no) ?? []),
     bar: viewBar(evening, time.eveningMin),
   });
@@ -84,15 +91,20 @@ const viewBar = ({ pieces }: Evening, eveningMin: number): EveningBar => ({
   })),
 });
 
-/** Pieces of one unit that follow one another share its name. */
-function listPieces(pieces: readonly EveningPiece[], wordPiece: TimeWords['piece']): EveningRow['says'] {
-  const says: { unit: string; what: string }[] = [];
+interface Saying {
+  readonly wordPiece: TimeWords['piece'];
+  readonly bench: BenchSums;
+}
+
+/** Pieces of one unit that follow one another share its name, which leads to the first of them. */
+function listPieces(pieces: readonly EveningPiece[], { wordPiece, bench }: Saying): EveningRow['says'] {
+  const says: { unit: string; card: string; what: string }[] = [];
   for (const piece of pieces) {
     const unit = piece.what === 'waiting' ? '' : piece.unit;
     const what = wordPiece(piece);
     const last = says.at(-1);
     if (last !== undefined && last.unit === unit) last.what += `; ${what}`;
-    else says.push({ unit, what });
+    else says.push({ unit, card: linkCard(piece, bench), what });
   }
   return says;
 }

@@ -12,11 +12,11 @@ const labels = {
     'Each piece is a step on so many figures. Units come by priority. While one batch dries, the next that is dry goes on; sprays are gathered; overnight everything dries. ' +
     'This is a rule of thumb: nobody proves that fewer evenings would not do.',
   waiting: 'waiting',
-  firstCaption: 'The first evenings: the bar is the evening, each piece what is painted in it',
+  firstCaption: 'The first evenings, drawn step by step',
   folded: 'The evenings after these',
   evening: 'Evening',
   finished: 'Finished:',
-  drawn: 'Drawn, and what is painted',
+  drawn: 'What is painted',
   inAll: 'in all',
   byUnit: 'Hours, unit by unit',
   unitsCaption: 'Brush time of one figure, the whole scheme; and what is still to be done on the unit',

@@ -57,7 +57,7 @@ describe('the small plan’s ways to buy', () => {
         },
       ],
       sums: 'Postage €3.90, in all €12.90.',
-      waits: 'What waits: Pond wash (21 of 100).',
+      waits: 'What can wait: Pond wash (21 of 100).',
       follows: expect.stringMatching(
         /^By itself it lasts in 9\d\.\d% ± 0\.\d% of armies\. 0 ± 0 more orders, at least €12\.90 ± €0\.00 in all on average, /,
       ),
@@ -73,7 +73,7 @@ describe('the small plan’s ways to buy', () => {
     }));
     const choices = smallChoices.map((choice) => ({ ...choice, waiting }));
     const list = buyingOf({}, { choices })?.lists[0];
-    expect(list?.waits).toMatch(/^What waits: Paint 0 \(1 of 100\), .*Paint 11 \(1 of 100\).* 1 more\.$/);
+    expect(list?.waits).toMatch(/^What can wait: Paint 0 \(1 of 100\), .*Paint 11 \(1 of 100\).* 1 more\.$/);
   });
 });
 

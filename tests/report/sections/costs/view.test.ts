@@ -73,9 +73,7 @@ describe('the small plan', () => {
     if (first === undefined) throw new Error('the small plan has no paint');
     const paints = new Map(smallPlan.costs.paints).set(first.paint, { ...first, likeNewestMl: 2 });
     const says = costsOf({ ...smallPlan, costs: { ...smallPlan.costs, paints } }).sums[0]?.says;
-    expect(says).toContain(
-      ` What neither pots nor order give of ${first.paint} costs what your newest pot of it did (yours).`,
-    );
+    expect(says).toContain(` What is still missing of ${first.paint} is priced like your newest pot of it.`);
     expect(costs.sums[0]?.says).not.toContain('newest');
   });
 

@@ -30,9 +30,7 @@ describe('groups', () => {
   });
 
   it('are introduced by how many are in each', () => {
-    expect(pots.lead).toBe(
-      '1 paint is missing, 1 is likely to run out, 1 may, 3 should last. 1 low paint this army does not need.',
-    );
+    expect(pots.lead).toBe('1 paint is missing, 1 is likely to run out, 1 may, 3 should last.');
   });
 
   it('leave out a paint that is neither needed nor low', () => {
@@ -50,7 +48,7 @@ describe('amounts', () => {
     ['Nettle coat', 'to figure 6, in First watch, 4 of 12 ml, runs out in 97 of 100'],
     [
       'Pond wash',
-      'one time in ten to figure 16, in Second watch, 17 of 12 ml, 12 ml of it on the way, runs out in 21 of 100',
+      'one time in ten only to figure 16, in Second watch, 17 of 12 ml, 12 ml of it on the way, runs out in 21 of 100',
     ],
     ['Chalk light', '16 of 1 ml, runs out in under 1 of 100'],
     ['Lamp white', '0.8 ml, to keep 2.6 ml'],
@@ -69,7 +67,7 @@ describe('amounts', () => {
         '8.0',
         '',
         '2.6',
-        'to figure 6, in First watch (one time in ten to figure 3, in First watch)',
+        'to figure 6, in First watch (one time in ten only to figure 3, in First watch)',
       ],
     ],
     [
@@ -83,7 +81,7 @@ describe('amounts', () => {
         '',
         '5.1',
         '1.8',
-        'for all (one time in ten to figure 16, in Second watch)',
+        'for all (one time in ten only to figure 16, in Second watch)',
       ],
     ],
     ['Chalk light', ['16.3', '', '0.9', '0.5 to 1.8', 'under 1%', '', '15.4', '2.6', '']],
@@ -102,7 +100,7 @@ describe('how far it lasts', () => {
     [at(0, 0), at(0, 0), 'for no figure'],
     [at(10, 0), at(0, 0), 'to figure 10, before Second watch (one time in ten for no figure)'],
     [at(11, 1), at(11, 1), 'to figure 11, in Second watch'],
-    [undefined, at(11, 1), 'for all (one time in ten to figure 11, in Second watch)'],
+    [undefined, at(11, 1), 'for all (one time in ten only to figure 11, in Second watch)'],
   ])('%j, %j: %s', (likely, low, says) => expect(lasts(likely, low)).toBe(says));
 });
 
