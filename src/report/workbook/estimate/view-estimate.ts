@@ -4,15 +4,14 @@ import { minorDigits } from '../../../model/money.js';
 import type { Plan, UnitCost } from '../../../model/plan.js';
 import type { Sheets } from '../../../model/sheets.js';
 import type { Estimate } from '../../../model/work.js';
-import { type Bounds, listRecipes, type UnitRow } from './list-recipes.js';
-import { pairSteps } from './pair-steps.js';
+import { type Bounds, listRecipes } from './list-recipes.js';
 import { openAreas } from './view-area-sheet.js';
 import { openAssumptions } from './view-assumption-sheet.js';
 import { writeCosts } from './view-cost-sheet.js';
 import { writeExtras } from './view-extras-sheet.js';
-import { priceLines, writeLines } from './view-line-sheet.js';
+import { writeLines } from './view-line-sheet.js';
 import { viewMoneySheet } from './view-money-sheet.js';
-import { writePaints } from './view-paint-sheet.js';
+import { priceLines, writePaints } from './view-paint-sheet.js';
 import { openPots } from './view-pot-sheet.js';
 import { viewReadMe } from './view-read-me.js';
 import { writeRecipes } from './view-recipe-sheet.js';
@@ -38,20 +37,14 @@ export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds
   const zones = openZones(sheets.zones, { areas, figures: plan.estimate.figures, likely });
   const units = writeUnits(recipes.rows);
 
-  const numbers = new Map(plan.stock.map(({ paint }, at) => [paint, at + 1]));
   const lines = writeLines({
-    ...{ recipes: recipes.recipes, paints: plan.paints, likely, areas, zones, units },
-    stepsOf: ({ scheme, lines: of }) => pairSteps(of, sheets.schemes.get(scheme)?.steps ?? []),
-    paintNumber: (paint) => numbers.get(paint) ?? 0,
-    rowOfLogged: rowsOfLogged(recipes.rows),
+    ...{ ...recipes, schemes: sheets.schemes, paints: plan.paints, likely, areas, zones, units },
+    paintNumbers: new Map(plan.stock.map(({ paint }, at) => [paint, at + 1])),
   });
   const pots = openPots({ order: plan.order, likely, major });
   const elsewhere = recipes.leftOut.length === 0 ? undefined : sumNeeds(recipes.leftOut);
   const paints = writePaints({ stock: plan.stock, lines, writeSupplies: pots.write, elsewhere });
-  priceLines(lines, (number) => ({
-    price: paints.from('price', number + 1),
-    pricedShare: paints.from('pricedShare', number + 1),
-  }));
+  priceLines(lines, paints);
 
   const extras = writeExtras(sheets.extras, major);
   const figurePriceMinor = (name: string) => plan.estimate.figures.get(name)?.figure.priceMinor;
@@ -87,12 +80,6 @@ function lastSteps({ schemes }: EstimateSheets): (scheme: string) => number {
     [...schemes].map(([name, { steps }]) => [name, Math.max(0, ...steps.map(({ step }) => step))]),
   );
   return (scheme) => last.get(scheme) ?? 0;
-}
-
-/** Rows of the units' sheet, by recipe, of units that have their recipe to themselves. */
-function rowsOfLogged(rows: readonly UnitRow[]): Map<number, number> {
-  const own = rows.map(({ recipe }, at): [number, number] => [recipe.logged ? recipe.number : 0, at + 2]);
-  return new Map(own.filter(([number]) => number > 0));
 }
 
 function sumNeeds(units: readonly UnitCost[]): Estimate['needs'] {
