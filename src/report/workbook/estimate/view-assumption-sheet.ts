@@ -3,17 +3,13 @@ import { type Assumption, familyName } from '../../../model/assumption.js';
 import { SheetTable } from './sheet-table.js';
 import { sheetWords } from './sheet-words.js';
 import { cellWords } from './words.js';
-import type { SheetView } from './workbook-view.js';
 import type { Term } from './write-formula.js';
 
 /** The likely value of a name. Throws on one that the plan lacks, which only a mistake in the code can cause. */
 export type Likely = (name: string) => Term;
 
-/** One row an assumption; what no formula asks for is said to change nothing here. View the sheet last. */
-export function openAssumptions(assumptions: readonly Assumption[]): {
-  likely: Likely;
-  view: () => SheetView;
-} {
+/** One row an assumption; what no formula asks for is said to change nothing here. The sheet is complete once all formulas are. */
+export function openAssumptions(assumptions: readonly Assumption[]) {
   const table = new SheetTable(sheetWords.assumptions);
   const rows = new Map(
     assumptions.map(({ name, low, likely, high, unit, mark, source }) => [
@@ -27,5 +23,5 @@ export function openAssumptions(assumptions: readonly Assumption[]): {
     row.put({ works: cellWords.works.yes });
     return row.from('likely');
   };
-  return { likely, view: () => table.view() };
+  return { likely, table };
 }

@@ -2,6 +2,7 @@
 import { at } from '../../../model/at.js';
 import type { Amount } from '../../../model/money.js';
 import type { UnitCost } from '../../../model/plan.js';
+import type { FigureArea } from '../../../model/work.js';
 import type { UnitRow } from './list-recipes.js';
 import { type Row, SheetTable } from './sheet-table.js';
 import { type KeyOf, sheetWords } from './sheet-words.js';
@@ -28,34 +29,34 @@ interface CostInputs {
   readonly rows: readonly UnitRow[];
   readonly units: UnitTable;
   readonly lines: LineTable;
-  readonly recipes: RecipeTable;
+  readonly perRecipe: RecipeTable;
   readonly extrasEach: Term;
   readonly leftOut: readonly UnitCost[];
   readonly major: (minor: number) => number;
-  readonly figurePriceMinor: (figure: string) => number | undefined;
+  readonly figures: ReadonlyMap<string, FigureArea>;
 }
 
 /** One row a unit, in the same places as in the units' sheet; units left out come last, in plain numbers. */
 export function writeCosts(inputs: CostInputs): CostTable {
   const table: CostTable = new SheetTable(sheetWords.costs);
-  const { rows, units, recipes } = inputs;
+  const { rows, units, perRecipe } = inputs;
   for (const [index, one] of rows.entries()) {
-    const recipe = at(recipes.rows, one.recipe.number - 1);
+    const recipe = at(perRecipe.rows, one.recipe.number - 1);
     writeRow(table, { one, unit: at(units.rows, index), recipe, ...inputs });
   }
   if (inputs.leftOut.length > 0) addLeftOut(table, inputs);
   return table;
 }
 
-interface OneRow extends Omit<CostInputs, 'recipes'> {
+interface OneRow extends CostInputs {
   readonly one: UnitRow;
   readonly unit: Row<KeyOf<'units'>>;
   readonly recipe: Row<KeyOf<'recipes'>>;
 }
 
 function writeRow(table: CostTable, of: OneRow): void {
-  const { one, unit, extrasEach, major, figurePriceMinor } = of;
-  const priceMinor = figurePriceMinor(one.recipe.figure);
+  const { one, unit, extrasEach, major, figures } = of;
+  const priceMinor = figures.get(one.recipe.figure)?.figure.priceMinor;
   const { here, put } = table.add({ unit: nameUnits(one), figures: unit.from('count'), ...usePaint(of) });
   put({
     extras: times(here('figures'), extrasEach),

@@ -29,7 +29,8 @@ export type EstimateSheets = Pick<Sheets, 'schemes' | 'zones' | 'extras'>;
  */
 export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds): WorkbookView {
   const major = majorOf(plan.settings.currency);
-  const lastStepOf = lastSteps(sheets);
+  const lastStepOf = (scheme: string): number =>
+    Math.max(0, ...(sheets.schemes.get(scheme)?.steps ?? []).map(({ step }) => step));
   const recipes = listRecipes(plan.costs.units, lastStepOf, bounds);
   const assumptions = openAssumptions(plan.assumptions);
   const { likely } = assumptions;
@@ -47,23 +48,19 @@ export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds
   priceLines(lines, paints);
 
   const extras = writeExtras(sheets.extras, major);
-  const figurePriceMinor = (name: string) => plan.estimate.figures.get(name)?.figure.priceMinor;
-  const { rows, leftOut } = recipes;
   const perRecipe = writeRecipes(recipes.recipes, lines);
   const costs = writeCosts({
-    ...{ rows, leftOut, units, lines, recipes: perRecipe, major },
-    ...{ extrasEach: extras.each, figurePriceMinor },
+    ...{ ...recipes, figures: plan.estimate.figures, units, lines, perRecipe },
+    ...{ extrasEach: extras.each, major },
   });
+  const firsts = [assumptions.table, units, areas.table, zones.table, lines, paints];
+  const lasts = [pots.table, perRecipe, costs, extras.table];
   return {
     date: plan.date,
     sheets: [
       viewReadMe(plan, recipes),
       writeTotals({ plan, paints, costs, major }),
-      assumptions.view(),
-      ...[units, areas.table].map((table) => table.view()),
-      zones.view(),
-      ...[lines, paints, pots.table, perRecipe, costs].map((table) => table.view()),
-      extras.view,
+      ...[...firsts, ...lasts].map((table) => table.view()),
       viewMoneySheet(plan, major),
     ],
   };
@@ -75,24 +72,16 @@ function majorOf(currency: string): (minor: number) => number {
   return (minor) => minor / scale;
 }
 
-function lastSteps({ schemes }: EstimateSheets): (scheme: string) => number {
-  const last = new Map(
-    [...schemes].map(([name, { steps }]) => [name, Math.max(0, ...steps.map(({ step }) => step))]),
-  );
-  return (scheme) => last.get(scheme) ?? 0;
-}
-
 function sumNeeds(units: readonly UnitCost[]): Estimate['needs'] {
   const needs = new Map<string, { wholeMl: number; remainingMl: number }>();
-  const add = (paint: string, wholeMl: number, remainingMl: number): void => {
-    const before = needs.get(paint) ?? { wholeMl: 0, remainingMl: 0 };
-    before.wholeMl += wholeMl;
-    before.remainingMl += remainingMl;
-    needs.set(paint, before);
+  const needOf = (paint: string) => {
+    const need = needs.get(paint) ?? { wholeMl: 0, remainingMl: 0 };
+    needs.set(paint, need);
+    return need;
   };
   for (const { job } of units) {
-    for (const { paint, putOutMl } of job.lines) add(paint, putOutMl, 0);
-    for (const { paint, putOutMl } of job.remaining) add(paint, 0, putOutMl);
+    for (const { paint, putOutMl } of job.lines) needOf(paint).wholeMl += putOutMl;
+    for (const { paint, putOutMl } of job.remaining) needOf(paint).remainingMl += putOutMl;
   }
   return needs;
 }

@@ -3,14 +3,10 @@ import type { Extra } from '../../../model/sheets.js';
 import { SheetTable } from './sheet-table.js';
 import { sheetWords } from './sheet-words.js';
 import { cellWords } from './words.js';
-import type { SheetView } from './workbook-view.js';
-import { over, type Term } from './write-formula.js';
+import { over } from './write-formula.js';
 
 /** One row an item, the sum below; without extras only the sum, which is 0. */
-export function writeExtras(
-  extras: readonly Extra[],
-  major: (minor: number) => number,
-): { readonly each: Term; readonly view: SheetView } {
+export function writeExtras(extras: readonly Extra[], major: (minor: number) => number) {
   const table = new SheetTable(sheetWords.extras);
   const rows = extras.map(({ item, priceMinor, serves }) => {
     const row = table.add({ item, price: major(priceMinor), serves });
@@ -18,5 +14,5 @@ export function writeExtras(
     return row;
   });
   const sum = table.add({ item: cellWords.allExtras, each: table.sumRows('each', rows) });
-  return { each: sum.from('each'), view: table.view() };
+  return { each: sum.from('each'), table };
 }

@@ -6,13 +6,12 @@ import { type Row, SheetTable } from './sheet-table.js';
 import { sheetWords } from './sheet-words.js';
 import { type AreaSheet, partColumns, partKey } from './view-area-sheet.js';
 import type { Likely } from './view-assumption-sheet.js';
-import type { SheetView } from './workbook-view.js';
 import { call, num, over, type Term } from './write-formula.js';
 
 export interface ZoneSheet {
   /** The zone's area on a figure, cm2; a row is written when it is first asked for. */
   readonly areaOf: (figure: string, zone: string) => Term;
-  readonly view: () => SheetView;
+  readonly table: SheetTable<string>;
 }
 
 interface ZoneInputs {
@@ -47,7 +46,7 @@ export function openZones(zones: readonly OwnZone[], { areas, figures, likely }:
     rows.set(key, row);
     return row.from('areaCm2');
   };
-  return { areaOf, view: () => table.view() };
+  return { areaOf, table };
 }
 
 /** A share of the sheets is a number; one that is assumed follows its assumption. */
