@@ -52,8 +52,13 @@ describe('half up, worked by hand', () => {
 
   it('keeps the digits of the currency, or more when asked', () => {
     expect(toMajor(1250, 'EUR')).toBe('12.50');
+    expect(toMajor(5, 'EUR')).toBe('0.05');
+    expect(toMajor(0, 'EUR')).toBe('0.00');
+    expect(toMajor(-5, 'EUR')).toBe('-0.05');
+    expect(toMajor(Number.MAX_SAFE_INTEGER, 'EUR')).toBe('90071992547409.91');
     expect(toMajor(1250, 'JPY')).toBe('1250');
     expect(toMajor(1250, 'KWD')).toBe('1.250');
+    expect(toMajor(7, 'UYW')).toBe('0.0007');
     expect(toMajor(exactMinor('0.123456789'), 'EUR', 6)).toBe('0.001235');
   });
 });

@@ -1,7 +1,7 @@
 // Report view: what plan.json tells of ways to buy, side by side. In: nothing. Out: their schema for plan-document.ts.
 import { z } from 'zod';
 import { policies } from '../../model/choices.js';
-import { cash, list, number, share, text, whole, yesNo } from './document-fields.js';
+import { cash, group, list, number, rows, share, text, whole, yesNo } from './document-fields.js';
 import { line } from './order-document.js';
 
 export const policy = z
@@ -42,22 +42,22 @@ export const choice = z.object({
   meanInAll: cash('All orders together, on average.'),
   highInAll: cash('One time in ten they are more.'),
   leftOver: cash('Of what was bought, what is left at the end on average, at what was paid for it.'),
-  errors: z
-    .object({
-      ordersAfter: number('Of `ordersAfter`.'),
-      meanInAll: cash('Of `meanInAll`.'),
-      highInAll: cash('Of `highInAll`.'),
-      leftOver: cash('Of `leftOver`.'),
-    })
-    .describe('Standard errors.'),
+  errors: group('Standard errors.', {
+    ordersAfter: number('Of `ordersAfter`.'),
+    meanInAll: cash('Of `meanInAll`.'),
+    highInAll: cash('Of `highInAll`.'),
+    leftOver: cash('Of `leftOver`.'),
+  }),
   atLeast: yesNo('True where some draw needs what no shop can sell: then the sums are higher.'),
   next,
   lines: list(
     line.extend({ chanceNeeded, chanceNeededError: error, threshold }),
     'What it buys at once, with the chance that the last of each line is needed.',
   ),
-  waiting: list(
-    z.object({ paint: text('Name of the paint.'), chanceNeeded, chanceNeededError: error, threshold }),
-    'Paints that it leaves out though they may be needed, the likeliest first.',
-  ),
+  waiting: rows('Paints that it leaves out though they may be needed, the likeliest first.', {
+    paint: text('Name of the paint.'),
+    chanceNeeded,
+    chanceNeededError: error,
+    threshold,
+  }),
 });

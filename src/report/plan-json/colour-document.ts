@@ -2,27 +2,41 @@
 // nothing. Out: schemas for plan-document.ts.
 import { z } from 'zod';
 import { layers } from '../../model/words.js';
-import { atLeast, cash, cost, list, ml, number, share, text, whole, yesNo } from './document-fields.js';
+import {
+  atLeast,
+  cash,
+  cost,
+  group,
+  list,
+  ml,
+  number,
+  rows,
+  share,
+  text,
+  whole,
+  yesNo,
+} from './document-fields.js';
 
 const dE00 = number('Colour difference, CIEDE2000; 0 and more.');
 const maybeDE00 = number('Colour difference, CIEDE2000; null without hex on both.').nullable();
 
 const mix = (says: string) =>
-  list(z.object({ paint: text('Name of the paint.'), share: share('Its share of the mix.') }), says);
+  rows(says, { paint: text('Name of the paint.'), share: share('Its share of the mix.') });
 
-export const coatsBecause = z
-  .object({
+export const coatsBecause = group(
+  'Why so many coats; left out where the scheme or the layer says how many.',
+  {
     under: list(z.string(), 'Names of the paints beneath that ask for the most coats; several are a mix.'),
     dE00,
     coatOpacity: share(
       'What one coat hides, thinned and mixed as it is; left out for a metallic over a pale colour, which takes one.',
     ).optional(),
-    better: z
-      .object({ undercoat: text('Name of the paint.'), coats: whole('Coats over it.') })
-      .describe('An owned paint over which fewer coats would do; left out where there is none.')
-      .optional(),
-  })
-  .describe('Why so many coats; left out where the scheme or the layer says how many.');
+    better: group('An owned paint over which fewer coats would do; left out where there is none.', {
+      undercoat: text('Name of the paint.'),
+      coats: whole('Coats over it.'),
+    }).optional(),
+  },
+);
 
 export const undercoat = z.object({
   scheme: text('Name of the scheme.'),
@@ -79,14 +93,15 @@ const choice = {
     .enum(['proved', 'not proved', "can't be met"])
     .describe('As that of the order; here for every choice of paints within the difference.'),
   aboveBest: cash('At most this much above the best possible choice; 0 where proved.'),
-  swaps: list(
-    z.object({ paint: text('The paint asked for.'), by: text('What serves its whole need.'), dE00 }),
-    'Needs that another paint serves.',
-  ),
-  unmet: list(
-    z.object({ paint: text('Name of the paint.'), ml: ml('What is missing.') }),
-    'What no paint within the difference can serve.',
-  ),
+  swaps: rows('Needs that another paint serves.', {
+    paint: text('The paint asked for.'),
+    by: text('What serves its whole need.'),
+    dE00,
+  }),
+  unmet: rows('What no paint within the difference can serve.', {
+    paint: text('Name of the paint.'),
+    ml: ml('What is missing.'),
+  }),
 };
 
 export const frontierPoint = z.object(choice);

@@ -1,10 +1,9 @@
 // Report view: colours as plan.json tells them. In: the plan. Out: undercoats, primers, swaps, substitutes, the frontier.
 import type { CoatReason, Mix } from '../../model/colour.js';
 import type { FrontierPoint } from '../../model/frontier.js';
-import { toMajor } from '../../model/money.js';
 import type { Plan } from '../../model/plan.js';
 import type { PlanDocument } from './plan-document.js';
-import { roundNumber, roundTo, useDigits } from './round-number.js';
+import { type Money, roundNumber, roundNumbers, roundTo } from './write-values.js';
 
 type ColourKeys =
   | 'undercoats'
@@ -16,9 +15,8 @@ type ColourKeys =
   | 'fewestPots';
 
 /** Of a plan without colours the lists are empty, but for primers and the frontier's cash. */
-export function describeColour(plan: Plan): Pick<PlanDocument, ColourKeys> {
-  const { undercoats, primers, swaps, instead, frontier, settings } = plan;
-  const { currency } = settings;
+export function describeColour(plan: Plan, money: Money): Pick<PlanDocument, ColourKeys> {
+  const { undercoats, primers, swaps, instead, frontier } = plan;
   return {
     undercoats: undercoats.map(({ over, under, mlSaved, minutesSaved, ...advice }) => ({
       ...advice,
@@ -28,9 +26,8 @@ export function describeColour(plan: Plan): Pick<PlanDocument, ColourKeys> {
     })),
     primers: primers.primers.map(({ paint, useCost, minutes, ml, coats, ...primer }) => ({
       ...{ paint, best: primers.best.includes(paint), ...primer },
-      coats: roundNumber(coats),
-      ml: roundNumber(ml),
-      useCost: toMajor(useCost.exactMinor, currency, useDigits),
+      ...roundNumbers({ coats, ml }),
+      useCost: money.cost(useCost.exactMinor),
       atLeast: useCost.atLeast,
       minutes: roundTo(2, minutes),
     })),
@@ -42,32 +39,26 @@ export function describeColour(plan: Plan): Pick<PlanDocument, ColourKeys> {
         spareMl: roundNumber(one.spareMl),
       })),
     ),
-    frontier: frontier.points.map((point) => describePoint(point, currency)),
+    frontier: frontier.points.map((point) => describePoint(point, money)),
     frontierNotDrawn: frontier.notDrawn,
     fewestPots: {
-      ...describePoint(frontier.fewestPots, currency),
+      ...describePoint(frontier.fewestPots, money),
       abovePots: frontier.fewestPots.abovePots,
     },
   };
 }
 
-const describeMix = (mix: Mix) => mix.map(({ paint, share }) => ({ paint, share: roundNumber(share) }));
+const describeMix = (mix: Mix) => mix.map(({ paint, share }) => roundNumbers({ paint, share }));
 
 const describeDifference = (dE00: number | undefined): number | null =>
   dE00 === undefined ? null : roundTo(2, dE00);
 
-function describePoint(point: FrontierPoint, currency: string): PlanDocument['frontier'][number] {
-  const { dE00, cashMinor, pots, status, aboveBestMinor, swaps, unmet } = point;
-  return {
-    dE00,
-    cash: toMajor(cashMinor, currency),
-    pots,
-    status,
-    aboveBest: toMajor(aboveBestMinor, currency),
-    swaps: swaps.map((swap) => ({ paint: swap.paint, by: swap.by, dE00: roundTo(2, swap.dE00) })),
-    unmet: unmet.map(({ paint, ml }) => ({ paint, ml: roundNumber(ml) })),
-  };
-}
+const describePoint = (point: FrontierPoint, { cash }: Money): PlanDocument['frontier'][number] => ({
+  ...{ dE00: point.dE00, cash: cash(point.cashMinor), pots: point.pots, status: point.status },
+  aboveBest: cash(point.aboveBestMinor),
+  swaps: point.swaps.map(({ paint, by, dE00 }) => ({ paint, by, dE00: roundTo(2, dE00) })),
+  unmet: point.unmet.map(({ paint, ml }) => roundNumbers({ paint, ml })),
+});
 
 /** Short, since each line of an army may bear one: shares of mixes, and what else lies beneath, are left out. */
 export function describeReason({ under, dE00, coatOpacity, better }: CoatReason) {

@@ -1,31 +1,34 @@
 // plan.json: units, and the jobs that they share. In: units with job, cost and time. Out: entries with rounded numbers.
 import type { JobBench } from '../../model/bench.js';
-import { type Amount, type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
+import { type Amount, exactMinor } from '../../model/money.js';
 import type { Plan, UnitCost } from '../../model/plan.js';
+import type { Range } from '../../model/ranges.js';
 import type { JobSummary } from '../../model/summary.js';
 import type { Job, Line } from '../../model/work.js';
 import { describeReason } from './describe-colour.js';
 import { describeCostRange } from './describe-sure.js';
 import { describeJobTime } from './describe-time.js';
 import type { PlanDocument } from './plan-document.js';
-import { roundNumber, useDigits } from './round-number.js';
+import { type Money, roundNumber, roundNumbers } from './write-values.js';
 
 type DocumentUnit = PlanDocument['units'][number];
 type DocumentJob = PlanDocument['jobs'][number];
 
 /** Units in the order of the army sheet, made whenever they are asked for: 100,000 never stand in memory together. */
-export function describeUnits({ costs: { units }, estimate, time, settings }: Plan): Iterable<DocumentUnit> {
-  const { currency } = settings;
+export function describeUnits(
+  { costs, estimate, time }: Plan,
+  { cash, cost }: Money,
+): Iterable<DocumentUnit> {
   const places = new Map([...estimate.jobs.keys()].map((job, place) => [job, place]));
-  const perFigure = divideMinor(currency);
+  const perFigure = divideMinor(cost);
   return {
     *[Symbol.iterator]() {
-      for (const [at, { unit, job, cashMinor }] of units.entries())
+      for (const [at, { unit, job, cashMinor }] of costs.units.entries())
         yield {
           unit: unit.unit,
           ...(unit.army === undefined ? {} : { army: unit.army }),
           job: places.get(job) ?? 0,
-          cash: toMajor(cashMinor, currency),
+          cash: cash(cashMinor),
           cashPerFigure: perFigure(cashMinor, unit.count),
           doneOnEvening: time.units[at]?.doneOnEvening ?? null,
         };
@@ -34,29 +37,31 @@ export function describeUnits({ costs: { units }, estimate, time, settings }: Pl
 }
 
 /** Whole minor units over a whole count, as a decimal of six digits rounded half up. */
-function divideMinor(currency: string): (minor: number, count: number) => string {
+function divideMinor(write: Money['cost']): (minor: number, count: number) => string {
   const known = new Map<string, string>();
   return (minor, count) => {
     const key = `${minor}/${count}`;
-    const text = known.get(key) ?? toMajor(exactMinor(minor).div(count), currency, useDigits);
+    const text = known.get(key) ?? write(exactMinor(minor).div(count));
     known.set(key, text);
     return text;
   };
 }
 
 /** Jobs in the order in which they are met. */
-export function describeJobs(plan: Plan): DocumentJob[] {
-  const { costs, estimate, summary, time } = plan;
+export function describeJobs(plan: Plan, money: Money): DocumentJob[] {
+  const { costs, estimate, summary, time, ranges } = plan;
   const costOf = new Map(costs.units.map((unit) => [unit.job, unit]));
   const timeOf = new Map(time.units.map((unit) => [unit.time.job, unit.time]));
   return [...estimate.jobs].flatMap(([job, units]) => {
     const [cost, sums, minutes] = [costOf.get(job), summary.jobs.get(job), timeOf.get(job)];
     if (cost === undefined || sums === undefined || minutes === undefined) return [];
-    const time = describeJobTime(minutes);
-    const bench = describeBench(summary.bench.jobs.get(job));
-    return [
-      { ...describeJob({ job, units, cost, sums }, plan), time, bench, lines: describeLines(cost, plan) },
-    ];
+    const range = ranges.perFigure.get(job);
+    return {
+      ...describeJob({ job, units, cost, sums, range }, money),
+      time: describeJobTime(minutes),
+      bench: describeBench(summary.bench.jobs.get(job)),
+      lines: describeLines(cost, money),
+    };
   });
 }
 
@@ -66,45 +71,43 @@ interface CountedJob {
   readonly units: number;
   readonly cost: UnitCost;
   readonly sums: JobSummary;
+  /** Cost of use of one figure; undefined where it is sure. */
+  readonly range: Range | undefined;
 }
 
 /** Units of one job have one figure and count, so the price of their figures is the job's too. */
 function describeJob(
-  { job, units, cost: { use, figuresPriceMinor }, sums }: CountedJob,
-  { ranges, settings: { currency } }: Plan,
+  { job, units, cost: { use, figuresPriceMinor }, sums, range }: CountedJob,
+  money: Money,
 ): Omit<DocumentJob, 'time' | 'bench' | 'lines'> {
   const { figure, scheme, count, batch, done, unfinished, notPainted } = job;
-  const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+  const { steps, stepsFinished, begun, trust } = sums;
   const likely = use.perFigure.exactMinor.toNumber();
-  const { low, high } = ranges.perFigure.get(job) ?? { low: likely, high: likely };
-  const each = describeCostRange({ low, high }, currency);
-  const all = describeCostRange({ low: low * count, high: high * count }, currency);
+  const { low, high } = range ?? { low: likely, high: likely };
+  const each = describeCostRange({ low, high }, money);
+  const all = describeCostRange({ low: low * count, high: high * count }, money);
   const split = (amounts: ReadonlyMap<string, Amount>) =>
-    [...amounts].map(([name, { exactMinor: exact, atLeast }]) => ({ name, useCost: cost(exact), atLeast }));
+    [...amounts].map(([name, { exactMinor: exact, atLeast }]) => ({
+      name,
+      useCost: money.cost(exact),
+      atLeast,
+    }));
   return {
-    ...{ figure, scheme, count, batch, done, units, unfinished },
-    steps: sums.steps,
-    stepsFinished: sums.stepsFinished,
-    begun: sums.begun,
+    ...{ figure, scheme, count, batch, done, units, unfinished, steps, stepsFinished, begun },
     areaCm2: roundNumber(job.areaCm2),
     putOutMl: roundNumber(sums.wholeMl),
     putOutRemainingMl: roundNumber(sums.remainingMl),
-    useCostPerFigure: cost(use.perFigure.exactMinor),
-    useCostPerFigureLow: each.low,
-    useCostPerFigureHigh: each.high,
-    extrasPerFigure: cost(use.extrasPerFigure.exactMinor),
+    useCostPerFigure: money.cost(use.perFigure.exactMinor),
+    ...{ useCostPerFigureLow: each.low, useCostPerFigureHigh: each.high },
+    extrasPerFigure: money.cost(use.extrasPerFigure.exactMinor),
     layers: split(sums.costByLayer),
     zones: split(sums.costByZone),
-    useCost: cost(use.whole.exactMinor),
-    useCostLow: all.low,
-    useCostHigh: all.high,
-    atLeast: use.whole.atLeast,
-    useCostRemaining: cost(use.remaining.exactMinor),
+    useCost: money.cost(use.whole.exactMinor),
+    ...{ useCostLow: all.low, useCostHigh: all.high, atLeast: use.whole.atLeast },
+    useCostRemaining: money.cost(use.remaining.exactMinor),
     remainingAtLeast: use.remaining.atLeast,
-    figuresPrice: figuresPriceMinor === undefined ? null : toMajor(figuresPriceMinor, currency),
-    notPainted,
-    mark: sums.trust.mark,
-    biggestDoubt: sums.trust.biggestDoubt,
+    figuresPrice: money.maybeCash(figuresPriceMinor),
+    ...{ notPainted, mark: trust.mark, biggestDoubt: trust.biggestDoubt },
   };
 }
 
@@ -116,42 +119,30 @@ const describeBench = (bench: JobBench | undefined): DocumentJob['bench'] =>
         steps: bench.steps.map(({ step, zone, layer, figures, coats, driesMin, startNext, paints }) => ({
           ...{ step, zone, layer, figures, coats, driesMin, startNext },
           paints: paints.map(({ paint, isSwap, coatMl, coatHighMl, drops, highDrops }) => ({
-            ...{ paint, isSwap, coatMl: roundNumber(coatMl), coatHighMl: roundNumber(coatHighMl) },
+            ...roundNumbers({ paint, isSwap, coatMl, coatHighMl }),
             ...{ drops: drops ?? null, highDrops: highDrops ?? null },
           })),
         })),
       };
 
-function describeLines({ job, use }: UnitCost, { settings }: Plan): DocumentJob['lines'] {
+function describeLines({ job, use }: UnitCost, { cost }: Money): DocumentJob['lines'] {
   const unpriced: Amount = { exactMinor: exactMinor(0), atLeast: true };
   return job.remaining.map((line, at) => {
-    const amount = use.remainingLines[at] ?? unpriced;
-    return {
-      ...describeOwn(line),
-      useCost: toMajor(amount.exactMinor, settings.currency, useDigits),
-      atLeast: amount.atLeast,
-      mark: line.mark,
-      biggestDoubt: line.biggestDoubt,
-    };
+    const { exactMinor: exact, atLeast } = use.remainingLines[at] ?? unpriced;
+    const { mark, biggestDoubt } = line;
+    return { ...describeOwn(line), useCost: cost(exact), atLeast, mark, biggestDoubt };
   });
 }
 
 /** All of a line but its cost and what it is doubted for. */
-const describeOwn = (line: Line) => ({
-  step: line.step,
-  figures: line.figures,
-  zone: line.zone,
-  layer: line.layer,
-  method: line.method,
-  paint: line.paint,
-  areaCm2: roundNumber(line.areaCm2),
-  areaShare: roundNumber(line.areaShare),
-  coats: line.coats,
-  ...(line.coatsBecause !== undefined && { coatsBecause: describeReason(line.coatsBecause) }),
-  thin: line.thin,
-  mixShare: roundNumber(line.mixShare),
-  sittings: line.sittings,
-  onFigureMl: roundNumber(line.onFigureMl),
-  leftoverMl: roundNumber(line.leftoverMl),
-  putOutMl: roundNumber(line.putOutMl),
-});
+function describeOwn(line: Line) {
+  const { step, figures, zone, layer, method, paint, areaCm2, areaShare, coats, coatsBecause } = line;
+  const { thin, mixShare, sittings, onFigureMl, leftoverMl, putOutMl } = line;
+  return {
+    ...{ step, figures, zone, layer, method, paint },
+    ...roundNumbers({ areaCm2, areaShare }),
+    coats,
+    ...(coatsBecause !== undefined && { coatsBecause: describeReason(coatsBecause) }),
+    ...{ thin, ...roundNumbers({ mixShare, sittings, onFigureMl, leftoverMl, putOutMl }) },
+  };
+}

@@ -1,11 +1,11 @@
 // Report view: the plan as plan.json tells it. In: the plan and the problems of its sheets. Out: every number, rounded,
 // with money as decimal strings. What units share is one object, so that it is written out once.
-import { type ExactMinor, exactMinor, toMajor } from '../../model/money.js';
+import { exactMinor } from '../../model/money.js';
 import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { PaintStock, ShelfPot } from '../../model/stock.js';
 import type { WorkSums } from '../../model/summary.js';
-import { describeAim, describeChoices } from './describe-choices.js';
+import { describeAim, describeChoice } from './describe-choices.js';
 import { describeColour } from './describe-colour.js';
 import { describeJobs, describeUnits } from './describe-jobs.js';
 import { describeAlike, describeBudget, describeOrder, describeStairs } from './describe-order.js';
@@ -13,7 +13,7 @@ import { describeCostRange, describeSure } from './describe-sure.js';
 import { describeTime } from './describe-time.js';
 import type { PlanDocument } from './plan-document.js';
 import { planVersion } from './plan-version.js';
-import { roundNumber, useDigits } from './round-number.js';
+import { describeChance, type Money, moneyIn, roundNumber, roundNumbers } from './write-values.js';
 
 /** plan.json before its units are spelled out one by one. */
 export type PlanDescription = Omit<PlanDocument, 'units'> & {
@@ -22,198 +22,161 @@ export type PlanDescription = Omit<PlanDocument, 'units'> & {
 
 /** Describes the whole plan. Keys stand in the order in which the file has them. */
 export function describePlan(plan: Plan, problems: readonly Problem[]): PlanDescription {
-  const { settings, estimate, order, restock, ranges, summary, cautions, assumptions, defaults, lacking } =
-    plan;
-  const { draws, ...sure } = describeSure(plan);
-  const { currency, locale, surePercent } = settings;
+  const { date, settings, estimate, ranges, summary, cautions, read, assumptions, defaults, lacking } = plan;
+  const { currency, locale, surePercent, restock } = settings;
+  const money = moneyIn(currency);
+  const { draws, ...sure } = describeSure(plan, money);
   return {
-    version: planVersion,
-    date: plan.date,
-    currency,
-    settings: { locale, surePercent: surePercent ?? null, restock: settings.restock },
+    ...{ version: planVersion, date, currency },
+    settings: { locale, surePercent: surePercent ?? null, restock },
     army: {
       figures: plan.figureCount,
       units: estimate.units.length,
-      chanceAllLast: roundNumber(ranges.chanceAllLast.chance),
-      chanceAllLastError: roundNumber(ranges.chanceAllLast.error),
+      ...describeChance('chanceAllLast', ranges.chanceAllLast),
     },
     lacking,
-    shelf: describeShelf(plan),
+    shelf: describeShelf(plan, money),
     draws,
-    costs: describeCosts(plan),
-    armies: describeArmies(plan),
-    money: describeMoney(plan),
-    units: describeUnits(plan),
-    jobs: describeJobs(plan),
-    work: describeWork(plan.summary.work),
+    costs: describeCosts(plan, money),
+    armies: describeArmies(plan, money),
+    money: describeMoney(plan, money),
+    units: describeUnits(plan, money),
+    jobs: describeJobs(plan, money),
+    work: describeWork(summary.work),
     figures: describeFigures(plan),
-    paints: plan.stock.map((stock) => describePaint(stock, plan)),
+    paints: plan.stock.map((stock) => describePaint(stock, plan, money)),
     ...sure,
-    order: { ...describeAim(plan.aim), ...describeOrder(order, currency) },
-    choices: describeChoices(plan.choices, currency),
-    withoutShop: summary.order.alike.map((pot) => describeAlike(pot, currency)),
-    restock: restock === undefined ? null : describeOrder(restock, currency),
-    stairs: describeStairs(plan.stairs, currency),
-    budget: describeBudget(plan.budget, currency),
-    ...describeColour(plan),
+    order: { ...describeAim(plan.aim), ...describeOrder(plan.order, money) },
+    choices: plan.choices.map((choice) => describeChoice(choice, money)),
+    withoutShop: summary.order.alike.map((pot) => describeAlike(pot, money)),
+    restock: plan.restock === undefined ? null : describeOrder(plan.restock, money),
+    stairs: describeStairs(plan.stairs, money),
+    budget: plan.budget === undefined ? null : describeBudget(plan.budget, money),
+    ...describeColour(plan, money),
     time: describeTime(plan.time),
-    cautions,
-    problems,
-    defaults,
-    read: plan.read,
-    assumptions,
+    ...{ cautions, problems, defaults, read, assumptions },
   };
 }
 
-function describeShelf({ summary: { shelf }, settings: { currency } }: Plan): PlanDocument['shelf'] {
-  const { pots, paints, haveMl, worth, unpriced } = shelf;
-  const value = toMajor(worth.exactMinor, currency, useDigits);
-  return { pots, paints, haveMl: roundNumber(haveMl), worth: value, atLeast: worth.atLeast, unpriced };
+function describeShelf({ summary }: Plan, { cost }: Money): PlanDocument['shelf'] {
+  const { pots, paints, haveMl, worth, unpriced } = summary.shelf;
+  const { exactMinor: exact, atLeast } = worth;
+  return roundNumbers({ pots, paints, haveMl, worth: cost(exact), atLeast, unpriced });
 }
 
-function describeCosts({ costs, ranges, settings: { currency } }: Plan): PlanDocument['costs'] {
-  const use = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
-  const whole = describeCostRange(ranges.useWhole, currency);
-  const remaining = describeCostRange(ranges.useRemaining, currency);
+function describeCosts({ costs, ranges }: Plan, money: Money): PlanDocument['costs'] {
+  const { cash, cost } = money;
+  const whole = describeCostRange(ranges.useWhole, money);
+  const remaining = describeCostRange(ranges.useRemaining, money);
   return {
-    use: use(costs.useWhole.exactMinor),
-    useLow: whole.low,
-    useHigh: whole.high,
-    useAtLeast: costs.useWhole.atLeast,
-    useRemaining: use(costs.useRemaining.exactMinor),
-    useRemainingLow: remaining.low,
-    useRemainingHigh: remaining.high,
+    use: cost(costs.useWhole.exactMinor),
+    ...{ useLow: whole.low, useHigh: whole.high, useAtLeast: costs.useWhole.atLeast },
+    useRemaining: cost(costs.useRemaining.exactMinor),
+    ...{ useRemainingLow: remaining.low, useRemainingHigh: remaining.high },
     remainingAtLeast: costs.useRemaining.atLeast,
-    extras: use(costs.extrasWhole.exactMinor),
-    cash: toMajor(costs.cashMinor, currency),
-    restockCash: toMajor(costs.restockCashMinor, currency),
-    figuresPrice: toMajor(costs.figuresPrice.exactMinor, currency),
+    extras: cost(costs.extrasWhole.exactMinor),
+    cash: cash(costs.cashMinor),
+    restockCash: cash(costs.restockCashMinor),
+    figuresPrice: cash(costs.figuresPrice.exactMinor),
     figuresPriceAtLeast: costs.figuresPrice.atLeast,
     unpriced: costs.unpriced,
-    zones: [...costs.zones].map(([zone, { exactMinor, atLeast }]) => ({
+    zones: [...costs.zones].map(([zone, { exactMinor: exact, atLeast }]) => ({
       zone,
-      useCost: use(exactMinor),
+      useCost: cost(exact),
       atLeast,
     })),
-    layers: [...costs.layers].map(([layer, { exactMinor, atLeast }]) => ({
+    layers: [...costs.layers].map(([layer, { exactMinor: exact, atLeast }]) => ({
       layer,
-      useCost: use(exactMinor),
+      useCost: cost(exact),
       atLeast,
     })),
   };
 }
 
-function describeMoney({ money, summary, settings: { currency } }: Plan): PlanDocument['money'] {
-  const worth = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+function describeMoney({ money, summary }: Plan, { cash, cost }: Money): PlanDocument['money'] {
   const { done } = summary.costs.army;
   return {
-    spent: money.spent.map(({ month, shop, minor }) => ({ month, shop, cash: toMajor(minor, currency) })),
-    begunWith: worth(money.begunWith),
-    bought: toMajor(money.boughtMinor, currency),
-    standing: worth(money.standing),
-    onTheWay: worth(money.onWay),
-    used: worth(money.used),
-    usedByEstimate: worth(done.exactMinor),
+    spent: money.spent.map(({ month, shop, minor }) => ({ month, shop, cash: cash(minor) })),
+    begunWith: cost(money.begunWith),
+    bought: cash(money.boughtMinor),
+    standing: cost(money.standing),
+    onTheWay: cost(money.onWay),
+    used: cost(money.used),
+    usedByEstimate: cost(done.exactMinor),
     usedByEstimateAtLeast: done.atLeast,
     finishedFigures: summary.money.finished.map(({ estimated, really, ...figure }) => ({
       ...figure,
-      estimated: worth(estimated.exactMinor),
-      really: worth(really.exactMinor),
+      estimated: cost(estimated.exactMinor),
+      really: cost(really.exactMinor),
       atLeast: really.atLeast,
     })),
     unpricedPots: money.unpricedPots,
   };
 }
 
-function describeArmies({ summary, settings: { currency } }: Plan): PlanDocument['armies'] {
-  return summary.armies.map(({ cashMinor, whole, remaining, ...army }) => ({
+const describeArmies = ({ summary }: Plan, { cash, cost }: Money): PlanDocument['armies'] =>
+  summary.armies.map(({ cashMinor, whole, remaining, ...army }) => ({
     ...army,
-    cash: toMajor(cashMinor, currency),
-    use: toMajor(whole.exactMinor, currency, useDigits),
-    useAtLeast: whole.atLeast,
-    useRemaining: toMajor(remaining.exactMinor, currency, useDigits),
+    cash: cash(cashMinor),
+    ...{ use: cost(whole.exactMinor), useAtLeast: whole.atLeast, useRemaining: cost(remaining.exactMinor) },
   }));
-}
 
-function describeWork({ wholeMl, remainingMl, zones, paints }: WorkSums): PlanDocument['work'] {
-  return {
-    putOutMl: roundNumber(wholeMl),
-    putOutRemainingMl: roundNumber(remainingMl),
-    zones: zones.map(({ zone, remainingMl: ml, layersMl }) => ({
-      zone,
-      putOutMl: roundNumber(ml),
-      layers: Object.fromEntries([...layersMl].map(([layer, of]) => [layer, roundNumber(of)])),
-    })),
-    paints: [...paints].map(([paint, of]) => ({
-      paint,
-      putOutMl: roundNumber(of.wholeMl),
-      putOutRemainingMl: roundNumber(of.remainingMl),
-      onFigureMl: roundNumber(of.onFigureMl),
-      lostMl: roundNumber(of.lostMl),
-      leftoverMl: roundNumber(of.leftoverMl),
-      mark: of.trust.mark,
-      biggestDoubt: of.trust.biggestDoubt,
-    })),
-  };
-}
+const describeWork = ({ wholeMl, remainingMl, zones, paints }: WorkSums): PlanDocument['work'] => ({
+  ...roundNumbers({ putOutMl: wholeMl, putOutRemainingMl: remainingMl }),
+  zones: zones.map(({ zone, remainingMl: ml, layersMl }) => ({
+    zone,
+    putOutMl: roundNumber(ml),
+    layers: roundNumbers(Object.fromEntries(layersMl)),
+  })),
+  paints: [...paints].map(([paint, { trust, onFigureMl, lostMl, leftoverMl, ...of }]) => ({
+    paint,
+    ...roundNumbers({ putOutMl: of.wholeMl, putOutRemainingMl: of.remainingMl }),
+    ...roundNumbers({ onFigureMl, lostMl, leftoverMl }),
+    ...{ mark: trust.mark, biggestDoubt: trust.biggestDoubt },
+  })),
+});
 
-function describeFigures({ estimate }: Plan): PlanDocument['figures'] {
-  return [...estimate.figures.values()].map((area) => ({
-    figure: area.figure.figure,
-    wholeCm2: roundNumber(area.wholeCm2),
-    withBaseCm2: roundNumber(area.withBaseCm2),
-    parts: Object.fromEntries([...area.parts].map(([part, cm2]) => [part, roundNumber(cm2)])),
-    mark: area.mark,
-    biggestDoubt: area.biggestDoubt,
+const describeFigures = ({ estimate }: Plan): PlanDocument['figures'] =>
+  [...estimate.figures.values()].map(({ figure, wholeCm2, withBaseCm2, parts, mark, biggestDoubt }) => ({
+    ...roundNumbers({ figure: figure.figure, wholeCm2, withBaseCm2 }),
+    ...{ parts: roundNumbers(Object.fromEntries(parts)), mark, biggestDoubt },
   }));
-}
 
-function describePaint(stock: PaintStock, plan: Plan): PlanDocument['paints'][number] {
-  const { currency } = plan.settings;
-  const price = plan.costs.paints.get(stock.paint);
-  const range = plan.ranges.paints.get(stock.paint);
-  const reach = plan.summary.lasting.reach.get(stock.paint);
-  const cost = (amount: ExactMinor) => toMajor(amount, currency, useDigits);
+function describePaint(stock: PaintStock, plan: Plan, money: Money): PlanDocument['paints'][number] {
+  const { paint, needMl, haveMl, orderedMl, leftAfterMl, toBuyMl, keepMl } = stock;
+  const price = plan.costs.paints.get(paint);
+  const range = plan.ranges.paints.get(paint);
+  const reach = plan.summary.lasting.reach.get(paint);
   const useCost = price?.useCost.exactMinor ?? exactMinor(0);
   const { low = 0, high = 0 } = range?.needMl ?? {};
-  const costOf = (ml: number) => cost(stock.needMl > 0 ? useCost.times(ml).div(stock.needMl) : exactMinor(0));
+  const costOf = (ml: number) => money.cost(needMl > 0 ? useCost.times(ml).div(needMl) : exactMinor(0));
   return {
-    paint: stock.paint,
-    needMl: { low: roundNumber(low), likely: roundNumber(stock.needMl), high: roundNumber(high) },
-    haveMl: roundNumber(stock.haveMl),
+    paint,
+    needMl: roundNumbers({ low, likely: needMl, high }),
+    haveMl: roundNumber(haveMl),
     // A paint that the army does not need is not drawn.
-    haveLowMl: roundNumber(range?.haveMl.low ?? stock.haveMl),
-    haveHighMl: roundNumber(range?.haveMl.high ?? stock.haveMl),
-    orderedMl: roundNumber(stock.orderedMl),
+    haveLowMl: roundNumber(range?.haveMl.low ?? haveMl),
+    haveHighMl: roundNumber(range?.haveMl.high ?? haveMl),
+    orderedMl: roundNumber(orderedMl),
     isEstimated: stock.unmeasured !== undefined,
-    leftAfterMl: roundNumber(stock.leftAfterMl),
-    toBuyMl: roundNumber(stock.toBuyMl),
-    keepMl: roundNumber(stock.keepMl),
-    state: stock.state,
-    runningLow: stock.runningLow,
-    chanceShort: roundNumber(range?.chanceShort.chance ?? 0),
-    chanceShortError: roundNumber(range?.chanceShort.error ?? 0),
+    ...roundNumbers({ leftAfterMl, toBuyMl, keepMl }),
+    ...{ state: stock.state, runningLow: stock.runningLow },
+    ...describeChance('chanceShort', range?.chanceShort ?? { chance: 0, error: 0 }),
     lasts: { likely: reach?.likely ?? null, low: reach?.low ?? null },
-    doubts: (range?.doubts ?? []).map(({ name, share }) => ({ name, share: roundNumber(share) })),
-    pricePerMl: price?.perMl === undefined ? null : cost(price.perMl),
-    useCost: cost(useCost),
-    useCostLow: costOf(low),
-    useCostHigh: costOf(high),
+    doubts: (range?.doubts ?? []).map(({ name, share }) => roundNumbers({ name, share })),
+    pricePerMl: price?.perMl === undefined ? null : money.cost(price.perMl),
+    useCost: money.cost(useCost),
+    ...{ useCostLow: costOf(low), useCostHigh: costOf(high) },
     atLeast: price?.useCost.atLeast ?? false,
     mark: stock.mark,
-    pots: stock.pots.map((pot) => describePot(pot, currency)),
+    pots: stock.pots.map((pot) => describePot(pot, money)),
   };
 }
 
-function describePot(pot: ShelfPot, currency: string): PlanDocument['paints'][number]['pots'][number] {
-  return {
-    sheet: pot.fromLog ? 'log' : 'pots',
-    row: pot.row,
-    sizeMl: pot.sizeMl,
-    container: pot.container,
-    usableMl: roundNumber(pot.usableMl),
-    price: pot.priceMinor === undefined ? null : toMajor(pot.priceMinor, currency),
-    ordered: pot.ordered,
-    mark: pot.mark,
-  };
-}
+const describePot = (
+  { fromLog, row, sizeMl, container, usableMl, priceMinor, ordered, mark }: ShelfPot,
+  { maybeCash }: Money,
+): PlanDocument['paints'][number]['pots'][number] => ({
+  ...{ sheet: fromLog ? 'log' : 'pots', row, sizeMl, container, usableMl: roundNumber(usableMl) },
+  ...{ price: maybeCash(priceMinor), ordered, mark },
+});

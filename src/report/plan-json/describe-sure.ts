@@ -1,60 +1,54 @@
 // Report view: ranges, the promise, doubts and weighings as plan.json tells them. In: those of the plan. Out: the same, rounded,
 // with money as decimal strings.
-import { exactMinor, toMajor } from '../../model/money.js';
+import { exactMinor } from '../../model/money.js';
 import type { Plan } from '../../model/plan.js';
-import type { Chance, Range } from '../../model/ranges.js';
+import type { Range } from '../../model/ranges.js';
 import type { PlanDocument } from './plan-document.js';
-import { roundNumber, useDigits } from './round-number.js';
+import { describeChance, type Money, roundNumber, roundNumbers } from './write-values.js';
 
 type Sure = Pick<PlanDocument, 'draws' | 'promise' | 'doubts' | 'remedies' | 'learned'>;
 
 /** All that is said of how sure the plan is, but for the paints' own. */
-export function describeSure({ ranges, learned, promised, settings: { currency } }: Plan): Sure {
+export function describeSure({ ranges, learned, promised }: Plan, money: Money): Sure {
+  const { slope, slopeError, widened, weighings } = learned;
   return {
     draws: { count: ranges.draws, seed: ranges.seed },
-    promise: describePromise(promised, currency),
+    promise: describePromise(promised, money),
     doubts: ranges.doubts.map(({ name, share }) => ({ name, shareOfCashSpread: roundNumber(share) })),
     remedies: ranges.remedies.map(({ how, what, paint, share }) => ({
-      ...{ how, what, paint },
+      how,
+      what,
+      paint,
       shareOfCashSpread: roundNumber(share),
     })),
     learned: {
-      slope: roundNumber(learned.slope),
-      slopeError: roundNumber(learned.slopeError),
-      widened: roundNumber(learned.widened),
-      weighings: learned.weighings.map(({ row, isCount = false, date, unit, paint, figures, ...ml }) => ({
+      ...roundNumbers({ slope, slopeError, widened }),
+      weighings: weighings.map(({ row, isCount = false, date, unit, paint, figures, ...ml }) => ({
         ...{ row, isCount, date, unit, paint, figures },
-        usedMl: roundNumber(ml.usedMl),
-        expectedMl: roundNumber(ml.expectedMl),
-        errorMl: roundNumber(ml.errorMl),
+        ...roundNumbers({ usedMl: ml.usedMl, expectedMl: ml.expectedMl, errorMl: ml.errorMl }),
       })),
     },
   };
 }
 
-function describePromise(promised: Plan['promised'], currency: string): PlanDocument['promise'] {
-  const { likely, levels } = promised;
+function describePromise(promised: Plan['promised'], { cash }: Money): PlanDocument['promise'] {
+  const { surePercent, met, metOnFreshDraws, metOfOffered, likely, levels } = promised;
   return {
-    sure: promised.surePercent === undefined ? null : promised.surePercent / 100,
-    ...metOf(promised.met),
-    metOnFreshDraws: roundNumber(promised.metOnFreshDraws.chance),
-    metOnFreshDrawsError: roundNumber(promised.metOnFreshDraws.error),
-    metOfOffered: roundNumber(promised.metOfOffered.chance),
-    metOfOfferedError: roundNumber(promised.metOfOffered.error),
-    likely: { cash: toMajor(likely.cashMinor, currency), ...metOf(likely.met) },
-    levels: levels.map(({ surePercent, cashMinor, met, proved }) => ({
-      sure: surePercent / 100,
-      cash: toMajor(cashMinor, currency),
-      ...metOf(met),
-      proved,
+    sure: surePercent === undefined ? null : surePercent / 100,
+    ...describeChance('met', met),
+    ...describeChance('metOnFreshDraws', metOnFreshDraws),
+    ...describeChance('metOfOffered', metOfOffered),
+    likely: { cash: cash(likely.cashMinor), ...describeChance('met', likely.met) },
+    levels: levels.map((level) => ({
+      ...{ sure: level.surePercent / 100, cash: cash(level.cashMinor) },
+      ...describeChance('met', level.met),
+      proved: level.proved,
     })),
   };
 }
 
-const metOf = ({ chance, error }: Chance) => ({ met: roundNumber(chance), metError: roundNumber(error) });
-
 /** Low and high of a cost of use, from minor units unrounded. */
-export function describeCostRange({ low, high }: Range, currency: string): { low: string; high: string } {
-  const cost = (minor: number): string => toMajor(exactMinor(minor), currency, useDigits);
-  return { low: cost(low), high: cost(high) };
-}
+export const describeCostRange = ({ low, high }: Range, { cost }: Money) => ({
+  low: cost(exactMinor(low)),
+  high: cost(exactMinor(high)),
+});

@@ -1,7 +1,7 @@
 // plan.json: time. In: the plan's time. Out: minutes with two digits.
 import type { EveningPiece, JobTime, TimePlan } from '../../model/time.js';
 import type { PlanDocument } from './plan-document.js';
-import { roundTo } from './round-number.js';
+import { roundTo } from './write-values.js';
 
 type DocumentTime = PlanDocument['time'];
 

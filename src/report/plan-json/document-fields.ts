@@ -11,6 +11,12 @@ export const ml = (says: string) => z.number().min(0).describe(`${says} Millilit
 export const cm2 = (says: string) => z.number().min(0).describe(`${says} Square centimetres.`);
 export const share = (says: string) => z.number().min(0).max(1).describe(`${says} From 0 to 1.`);
 export const list = <Item extends z.ZodType>(item: Item, says: string) => z.array(item).describe(says);
+/** What it says comes first, so that the fields stand last: an object, and a list of such. */
+export const group = <Fields extends z.ZodRawShape>(says: string, fields: Fields) =>
+  z.object(fields).describe(says);
+export const rows = <Fields extends z.ZodRawShape>(says: string, fields: Fields) =>
+  z.array(z.object(fields)).describe(says);
+
 export const cash = (says: string) =>
   z
     .string()

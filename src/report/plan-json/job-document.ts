@@ -12,6 +12,7 @@ import {
   mark,
   ml,
   number,
+  rows,
   share,
   text,
   whole,
@@ -69,19 +70,16 @@ const bench = z.object({
   batch: whole('Which of its batches comes next, from 1.'),
   batches: whole('How many it has in all.'),
   figures: whole('Figures in it.'),
-  steps: list(
-    z.object({
-      step: whole('Number of the step.'),
-      zone: text('What is painted.'),
-      layer: z.enum(layers).describe('What goes on.'),
-      figures: whole('How many of the batch still lack it.'),
-      coats: number('How many coats.'),
-      driesMin: number('How long a coat dries, in minutes.'),
-      startNext: yesNo('True where it dries long and the batch has nothing else to be painted meanwhile.'),
-      paints: list(benchPaint, 'Its paint, or those of its mix.'),
-    }),
-    'In order.',
-  ),
+  steps: rows('In order.', {
+    step: whole('Number of the step.'),
+    zone: text('What is painted.'),
+    layer: z.enum(layers).describe('What goes on.'),
+    figures: whole('How many of the batch still lack it.'),
+    coats: number('How many coats.'),
+    driesMin: number('How long a coat dries, in minutes.'),
+    startNext: yesNo('True where it dries long and the batch has nothing else to be painted meanwhile.'),
+    paints: list(benchPaint, 'Its paint, or those of its mix.'),
+  }),
 });
 
 export const job = z.object({
@@ -94,10 +92,10 @@ export const job = z.object({
   unfinished: yesNo('True while a step is still to be done.'),
   steps: whole('Steps of the scheme.'),
   stepsFinished: whole('Steps that every figure has had.'),
-  begun: list(
-    z.object({ step: whole('Number of the step.'), figures: whole('How many have had it.') }),
-    'Steps that some figures have had.',
-  ),
+  begun: rows('Steps that some figures have had.', {
+    step: whole('Number of the step.'),
+    figures: whole('How many have had it.'),
+  }),
   areaCm2: cm2('One figure with its base.'),
   putOutMl: ml('What the whole scheme takes from the pots, for one unit.'),
   putOutRemainingMl: ml('Of that, what is still to be put out.'),

@@ -1,7 +1,7 @@
 // Report view: what plan.json tells of orders, of cash against figures, and of a budget. In: nothing. Out: schemas for
 // plan-document.ts.
 import { z } from 'zod';
-import { cash, container, list, ml, number, text, whole, yesNo } from './document-fields.js';
+import { cash, container, list, ml, number, rows, text, whole, yesNo } from './document-fields.js';
 
 const pot = z.object({
   paint: text('Name of the paint.'),
@@ -46,22 +46,16 @@ export const order = z.object({
   tiesOpen: yesNo('True where it is proved, but another order at its cost may take fewer shops or pots.'),
   lines: list(line, 'What to buy, by shop.'),
   bills: list(bill, 'What each shop charges.'),
-  unmet: list(
-    z.object({ paint: text('Name of the paint.'), ml: ml('What is missing.') }),
-    'What no offer covers.',
-  ),
-  passedOver: list(
-    z.object({
-      shop: text('Who sells it.'),
-      offer: text('Name of the set.'),
-      extra: cash('How much more the cheapest order with it costs.'),
-    }),
-    'Sets that hold several needed paints and are not bought.',
-  ),
-  fromOneShop: list(
-    z.object({ shop: text('Name of the shop.'), total: cash('Goods and postage.') }),
-    'The cheapest order from one shop alone, for each that covers it all.',
-  ),
+  unmet: rows('What no offer covers.', { paint: text('Name of the paint.'), ml: ml('What is missing.') }),
+  passedOver: rows('Sets that hold several needed paints and are not bought.', {
+    shop: text('Who sells it.'),
+    offer: text('Name of the set.'),
+    extra: cash('How much more the cheapest order with it costs.'),
+  }),
+  fromOneShop: rows('The cheapest order from one shop alone, for each that covers it all.', {
+    shop: text('Name of the shop.'),
+    total: cash('Goods and postage.'),
+  }),
 });
 
 export const alike = z.object({
@@ -84,36 +78,30 @@ export const stairs = z.object({
     'False where steps were passed over: then the cash may rise before the step that shows it.',
   ),
   mostFigures: whole('Twice the army.'),
-  steps: list(
-    z.object({
+  steps: rows(
+    'Figures are painted by priority; past the army a second one follows, from the first step of its schemes.',
+    {
       figures: whole('From so many figures on,'),
       cash: cash('the cheapest order costs so much, postage included.'),
       because: list(z.string(), 'Paints of which the order of the step before holds too little.'),
       proved: yesNo('True where no order for so many figures costs less.'),
-    }),
-    'Figures are painted by priority; past the army a second one follows, from the first step of its schemes.',
+    },
   ),
 });
 
 export const budget = z.object({
   budget: cash('The sum given.'),
   order: order.describe('The order for what is finished; within the budget.'),
-  units: list(
-    z.object({
-      unit: text('Name of the unit.'),
-      figures: whole('How many it has.'),
-      finished: whole('How many of them the budget finishes.'),
-    }),
-    'Every unit, in the order of priority.',
-  ),
-  nextSteps: list(
-    z.object({
-      unit: text('Name of the unit.'),
-      figures: whole('Figures that are left of it.'),
-      extra: cash('What finishing them, and nothing else more, costs beyond `order`.'),
-    }),
-    'The next unfinished units, each by itself.',
-  ),
+  units: rows('Every unit, in the order of priority.', {
+    unit: text('Name of the unit.'),
+    figures: whole('How many it has.'),
+    finished: whole('How many of them the budget finishes.'),
+  }),
+  nextSteps: rows('The next unfinished units, each by itself.', {
+    unit: text('Name of the unit.'),
+    figures: whole('Figures that are left of it.'),
+    extra: cash('What finishing them, and nothing else more, costs beyond `order`.'),
+  }),
   proved: yesNo('True where it is proved that no more figures can be had, whole units first.'),
   notTried: whole('Units of the last priorities that were not tried.'),
 });

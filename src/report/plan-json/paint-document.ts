@@ -5,6 +5,7 @@ import {
   cash,
   container,
   cost,
+  group,
   list,
   mark,
   ml,
@@ -37,13 +38,11 @@ const lastsTo = z
 
 export const paint = z.object({
   paint: text('Name of the paint.'),
-  needMl: z
-    .object({
-      low: ml('One time in ten less is needed.'),
-      likely: ml('By the formula at the likely values; about as often more as less.'),
-      high: ml('One time in ten more is needed.'),
-    })
-    .describe('What the work still to be done puts out.'),
+  needMl: group('What the work still to be done puts out.', {
+    low: ml('One time in ten less is needed.'),
+    likely: ml('By the formula at the likely values; about as often more as less.'),
+    high: ml('One time in ten more is needed.'),
+  }),
   haveMl: ml('What the shelf holds and what is on its way.'),
   haveLowMl: ml('One time in ten it is less.'),
   haveHighMl: ml('One time in ten it is more.'),
@@ -60,12 +59,10 @@ export const paint = z.object({
   runningLow: yesNo('True where a pot is owned and what is left after the plan is under the shelf level.'),
   chanceShort: share('Chance that today’s pots do not last.'),
   chanceShortError: share('Its standard error.'),
-  lasts: z
-    .object({
-      likely: lastsTo.describe('Likely.'),
-      low: lastsTo.describe('One time in ten it lasts no farther.'),
-    })
-    .describe('To which figure today’s pots last, in the order of painting; null where for all.'),
+  lasts: group('To which figure today’s pots last, in the order of painting; null where for all.', {
+    likely: lastsTo.describe('Likely.'),
+    low: lastsTo.describe('One time in ten it lasts no farther.'),
+  }),
   doubts: list(doubtOfPaint, 'What causes the spread of what is missing, where it is not all but sure.'),
   pricePerMl: cost(
     'What a millilitre of usable paint costs: that of its pots and of the order, beyond them that of its newest pot with a price (yours); null where unpriced.',

@@ -6,7 +6,20 @@ import { layers, sheetNames } from '../../model/words.js';
 import { choice, policy, sureOfPolicy } from './choice-document.js';
 import { fewestPots, frontierPoint, primer, substitute, swap, undercoat } from './colour-document.js';
 import { armyShare, costs, money } from './cost-document.js';
-import { biggestDoubt, cm2, date, list, mark, ml, number, share, text, whole } from './document-fields.js';
+import {
+  biggestDoubt,
+  cm2,
+  date,
+  group,
+  list,
+  mark,
+  ml,
+  number,
+  rows,
+  share,
+  text,
+  whole,
+} from './document-fields.js';
 import { job, unit } from './job-document.js';
 import { alike, budget, order, stairs } from './order-document.js';
 import { paint } from './paint-document.js';
@@ -18,27 +31,21 @@ import { time } from './time-document.js';
 const work = z.object({
   putOutMl: ml('The whole scheme on every figure.'),
   putOutRemainingMl: ml('Of that, what is still to be put out.'),
-  zones: list(
-    z.object({
-      zone: text('The zone.'),
-      putOutMl: ml('Still to be put out on it.'),
-      layers: z.partialRecord(z.enum(layers), z.number().min(0)).describe('The same by layer.'),
-    }),
-    'Most paint first.',
-  ),
-  paints: list(
-    z.object({
-      paint: text('Name of the paint.'),
-      putOutMl: ml('The whole scheme on every figure.'),
-      putOutRemainingMl: ml('Of that, what is still to be put out; the three that follow add up to it.'),
-      onFigureMl: ml('What ends on the figures.'),
-      lostMl: ml('What is lost on the way.'),
-      leftoverMl: ml('What palette, brush, cup or nozzle keep.'),
-      mark,
-      biggestDoubt,
-    }),
-    'In the order in which they first go on.',
-  ),
+  zones: rows('Most paint first.', {
+    zone: text('The zone.'),
+    putOutMl: ml('Still to be put out on it.'),
+    layers: z.partialRecord(z.enum(layers), z.number().min(0)).describe('The same by layer.'),
+  }),
+  paints: rows('In the order in which they first go on.', {
+    paint: text('Name of the paint.'),
+    putOutMl: ml('The whole scheme on every figure.'),
+    putOutRemainingMl: ml('Of that, what is still to be put out; the three that follow add up to it.'),
+    onFigureMl: ml('What ends on the figures.'),
+    lostMl: ml('What is lost on the way.'),
+    leftoverMl: ml('What palette, brush, cup or nozzle keep.'),
+    mark,
+    biggestDoubt,
+  }),
 });
 
 const figure = z.object({
@@ -74,107 +81,96 @@ const assumption = z.object({
   weighings: whole('From how many rows of the log it was learned; only with the mark weighed.').optional(),
 });
 
-export const planSchema = z
-  .object({
-    version: z.literal(planVersion).describe('Raised whenever a key changes its meaning; keys may be added.'),
-    date: date.describe('The day of the plan.'),
-    currency: text('ISO 4217 code of every amount of money.'),
-    settings: z
-      .object({
-        locale: text('BCP 47 tag of the report.'),
-        surePercent: number(
-          'How sure the order shall be that nothing runs out, percent; null where no promise is asked for.',
-        ).nullable(),
-        restock: z.enum(['army', 'shelf']).describe('What the orders are for.'),
-      })
-      .describe('The settings that hold.'),
-    army: z
-      .object({
-        figures: whole('Figures in all.'),
-        units: whole('Units in all.'),
-        chanceAllLast: share('Chance that today’s pots last for the whole army.'),
-        chanceAllLastError: share('Its standard error.'),
-      })
-      .describe('How big the army is, and whether its pots last.'),
-    lacking: list(z.enum(lackable), 'Sheets without rows, for which parts of the plan stay empty.'),
-    shelf,
-    draws,
-    costs,
-    money,
-    armies: list(
-      armyShare,
-      'Each army’s share, in the order in which they are painted; none where one is planned alone.',
+export const planSchema = group('A plan made by Halfpot.', {
+  version: z.literal(planVersion).describe('Raised whenever a key changes its meaning; keys may be added.'),
+  date: date.describe('The day of the plan.'),
+  currency: text('ISO 4217 code of every amount of money.'),
+  settings: group('The settings that hold.', {
+    locale: text('BCP 47 tag of the report.'),
+    surePercent: number(
+      'How sure the order shall be that nothing runs out, percent; null where no promise is asked for.',
+    ).nullable(),
+    restock: z.enum(['army', 'shelf']).describe('What the orders are for.'),
+  }),
+  army: group('How big the army is, and whether its pots last.', {
+    figures: whole('Figures in all.'),
+    units: whole('Units in all.'),
+    chanceAllLast: share('Chance that today’s pots last for the whole army.'),
+    chanceAllLastError: share('Its standard error.'),
+  }),
+  lacking: list(z.enum(lackable), 'Sheets without rows, for which parts of the plan stay empty.'),
+  shelf,
+  draws,
+  costs,
+  money,
+  armies: list(
+    armyShare,
+    'Each army’s share, in the order in which they are painted; none where one is planned alone.',
+  ),
+  units: list(unit, 'The units, in the order of the army sheet.'),
+  jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
+  work: work.describe('Paint put out by the whole army.'),
+  figures: list(figure, 'Areas of the figures.'),
+  paints: list(paint, 'Every paint that is owned or needed.'),
+  promise,
+  doubts: list(
+    doubtOfCash,
+    'What causes the spread of the cash for what today’s pots lack, the greatest first; under 0.01 left out.',
+  ),
+  remedies: list(remedy, 'What would settle most of that doubt, the greatest first.'),
+  learned,
+  order: z
+    .object({ policy, sure: sureOfPolicy })
+    .extend(order.shape)
+    .describe('What the army needs to be bought now, by the chosen way to buy.'),
+  choices: list(
+    choice,
+    'Ways to buy, side by side: what each costs now, and what follows as the army is painted.',
+  ),
+  withoutShop: list(
+    alike,
+    'What stands for `unmet` of the order: another pot like the newest priced one, bought from nobody on these sheets.',
+  ),
+  restock: order
+    .nullable()
+    .describe(
+      'What brings low pots back to their level after what the chosen way to buy provides for; null where not asked for.',
     ),
-    units: list(unit, 'The units, in the order of the army sheet.'),
-    jobs: list(job, 'What units alike in figure, scheme, count, batch and progress share.'),
-    work: work.describe('Paint put out by the whole army.'),
-    figures: list(figure, 'Areas of the figures.'),
-    paints: list(paint, 'Every paint that is owned or needed.'),
-    promise,
-    doubts: list(
-      doubtOfCash,
-      'What causes the spread of the cash for what today’s pots lack, the greatest first; under 0.01 left out.',
+  stairs: stairs.describe(
+    'Cash for paint against the number of figures, from none to twice the army, with the margin of the chosen way to buy.',
+  ),
+  budget: budget
+    .nullable()
+    .describe(
+      'What a sum of cash finishes, with the margin of the chosen way to buy; null where no sum was given.',
     ),
-    remedies: list(remedy, 'What would settle most of that doubt, the greatest first.'),
-    learned,
-    order: z
-      .object({ policy, sure: sureOfPolicy })
-      .extend(order.shape)
-      .describe('What the army needs to be bought now, by the chosen way to buy.'),
-    choices: list(
-      choice,
-      'Ways to buy, side by side: what each costs now, and what follows as the army is painted.',
-    ),
-    withoutShop: list(
-      alike,
-      'What stands for `unmet` of the order: another pot like the newest priced one, bought from nobody on these sheets.',
-    ),
-    restock: order
-      .nullable()
-      .describe(
-        'What brings low pots back to their level after what the chosen way to buy provides for; null where not asked for.',
-      ),
-    stairs: stairs.describe(
-      'Cash for paint against the number of figures, from none to twice the army, with the margin of the chosen way to buy.',
-    ),
-    budget: budget
-      .nullable()
-      .describe(
-        'What a sum of cash finishes, with the margin of the chosen way to buy; null where no sum was given.',
-      ),
-    undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),
-    primers: list(primer, 'The whole army with each primer in turn, best first.'),
-    swaps: list(swap, 'What the swaps sheet changed.'),
-    instead: list(substitute, 'What is owned instead of paints to buy; for each paint the best first.'),
-    frontier: list(
-      frontierPoint,
-      'Cash against the largest colour difference allowed, by rising difference, with the margin of the chosen way to buy.',
-    ),
-    frontierNotDrawn: list(
-      number('CIEDE2000.'),
-      'Larger differences that were left out, since they bring in too many paints to search among.',
-    ),
-    fewestPots: fewestPots.describe(
-      'The choice that buys the fewest pots within the largest difference drawn.',
-    ),
-    time: time.describe(
-      'How long it takes one painter. Minutes are likely values, from memory unless yours.',
-    ),
-    cautions: list(z.enum(cautions), 'What in the plan calls for caution.'),
-    problems: list(problem, 'Warnings of the sheets.'),
-    defaults: list(
-      z.object({
-        sheet: text('Name of the sheet.'),
-        column: text('Name of the column.'),
-        rows: whole('How many rows left it blank.'),
-        meaning: text('What the blank means.'),
-      }),
-      'Blanks that took their default.',
-    ),
-    read: list(sheetRead, 'How the sheets were read.'),
-    assumptions: list(assumption, 'Every assumption that the plan rests on.'),
-  })
-  .describe('A plan made by Halfpot.');
+  undercoats: list(undercoat, 'Coats of another colour beneath that save more coats than they take.'),
+  primers: list(primer, 'The whole army with each primer in turn, best first.'),
+  swaps: list(swap, 'What the swaps sheet changed.'),
+  instead: list(substitute, 'What is owned instead of paints to buy; for each paint the best first.'),
+  frontier: list(
+    frontierPoint,
+    'Cash against the largest colour difference allowed, by rising difference, with the margin of the chosen way to buy.',
+  ),
+  frontierNotDrawn: list(
+    number('CIEDE2000.'),
+    'Larger differences that were left out, since they bring in too many paints to search among.',
+  ),
+  fewestPots: fewestPots.describe(
+    'The choice that buys the fewest pots within the largest difference drawn.',
+  ),
+  time: time.describe('How long it takes one painter. Minutes are likely values, from memory unless yours.'),
+  cautions: list(z.enum(cautions), 'What in the plan calls for caution.'),
+  problems: list(problem, 'Warnings of the sheets.'),
+  defaults: rows('Blanks that took their default.', {
+    sheet: text('Name of the sheet.'),
+    column: text('Name of the column.'),
+    rows: whole('How many rows left it blank.'),
+    meaning: text('What the blank means.'),
+  }),
+  read: list(sheetRead, 'How the sheets were read.'),
+  assumptions: list(assumption, 'Every assumption that the plan rests on.'),
+});
 
 type Frozen<T> = T extends readonly (infer Item)[]
   ? readonly Frozen<Item>[]

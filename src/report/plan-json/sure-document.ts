@@ -1,17 +1,16 @@
 // Report view: what plan.json holds of ranges, the promise, doubts and weighings. In: nothing. Out: their schemas.
 import { z } from 'zod';
-import { cash, date, list, number, share, text, whole, yesNo } from './document-fields.js';
+import { cash, date, group, list, number, share, text, whole, yesNo } from './document-fields.js';
 
-export const draws = z
-  .object({
+export const draws = group(
+  'Low is P10 of the draws, high P90, or likely where that lies beyond; likely is the formula at its likely values, without drawing.',
+  {
     count: whole(
       'How many draws ranges and chances come from; fresh ones of the same number check the promise.',
     ),
     seed: whole('The seed of the draws; the fresh ones have the next.'),
-  })
-  .describe(
-    'Low is P10 of the draws, high P90, or likely where that lies beyond; likely is the formula at its likely values, without drawing.',
-  );
+  },
+);
 
 const error = share('Standard error of the chance before it.');
 
@@ -23,27 +22,23 @@ const level = z.object({
   proved: yesNo('False where a search for its order ended early.'),
 });
 
-export const promise = z
-  .object({
-    sure: share(
-      'How sure the order shall be that nothing at all runs out; null where no promise was asked for.',
-    ).nullable(),
-    met: share('Share of the draws, from which the order was made, in which nothing runs out with it.'),
+export const promise = group('What the order promises. `choices` say how near the best each level is.', {
+  sure: share(
+    'How sure the order shall be that nothing at all runs out; null where no promise was asked for.',
+  ).nullable(),
+  met: share('Share of the draws, from which the order was made, in which nothing runs out with it.'),
+  metError: error,
+  metOnFreshDraws: share('The same on draws that the order has not seen.'),
+  metOnFreshDrawsError: error,
+  metOfOffered: share('The same on fresh draws for the paints that shops offer.'),
+  metOfOfferedError: error,
+  likely: group('What a plan without ranges would buy.', {
+    cash: cash('The least cash for the likely needs, each paint by itself.'),
+    met: share('Share of the fresh draws in which that does, for the paints that shops offer.'),
     metError: error,
-    metOnFreshDraws: share('The same on draws that the order has not seen.'),
-    metOnFreshDrawsError: error,
-    metOfOffered: share('The same on fresh draws for the paints that shops offer.'),
-    metOfOfferedError: error,
-    likely: z
-      .object({
-        cash: cash('The least cash for the likely needs, each paint by itself.'),
-        met: share('Share of the fresh draws in which that does, for the paints that shops offer.'),
-        metError: error,
-      })
-      .describe('What a plan without ranges would buy.'),
-    levels: list(level, 'What it costs to be more or less sure, ascending.'),
-  })
-  .describe('What the order promises. `choices` say how near the best each level is.');
+  }),
+  levels: list(level, 'What it costs to be more or less sure, ascending.'),
+});
 
 export const doubtOfPaint = z.object({
   name: text('An assumption, or `reading of` a paint.'),
@@ -80,13 +75,11 @@ const weighing = z.object({
   errorMl: number('Standard deviation of what was used, as a weighing tells it. Millilitres.'),
 });
 
-export const learned = z
-  .object({
-    slope: number('Used over expected, a line through the origin; 1 without weighings.'),
-    slopeError: number('Its standard error.'),
-    widened: number(
-      'How many times wider than thought the errors of the rows are, since they contradict one another; 1 where they do not.',
-    ),
-    weighings: list(weighing, 'Rows of the log that could be held against the estimate.'),
-  })
-  .describe('What the log teaches.');
+export const learned = group('What the log teaches.', {
+  slope: number('Used over expected, a line through the origin; 1 without weighings.'),
+  slopeError: number('Its standard error.'),
+  widened: number(
+    'How many times wider than thought the errors of the rows are, since they contradict one another; 1 where they do not.',
+  ),
+  weighings: list(weighing, 'Rows of the log that could be held against the estimate.'),
+});

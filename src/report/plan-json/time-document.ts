@@ -1,7 +1,7 @@
 // Report view: what plan.json tells of time. In: nothing. Out: schemas for plan-document.ts.
 import { z } from 'zod';
 import { layers } from '../../model/words.js';
-import { list, number, text, whole, yesNo } from './document-fields.js';
+import { list, number, rows, text, whole, yesNo } from './document-fields.js';
 
 const minutes = (says: string) => z.number().min(0).describe(`${says} Minutes.`);
 
@@ -53,11 +53,8 @@ export const time = z.object({
   eveningMin: minutes('An evening.'),
   evenings: whole('How many evenings, batches overlapping so that little waits.'),
   eveningsReckoned: yesNo('True where evenings past those of `plan` are reckoned at their pace.'),
-  plan: list(
-    z.object({
-      minutes: minutes('Waiting included.'),
-      pieces: list(piece, 'In order; waiting has no unit, step, layer, coat and figures.'),
-    }),
-    'The evenings, from the first.',
-  ),
+  plan: rows('The evenings, from the first.', {
+    minutes: minutes('Waiting included.'),
+    pieces: list(piece, 'In order; waiting has no unit, step, layer, coat and figures.'),
+  }),
 });

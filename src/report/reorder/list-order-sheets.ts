@@ -83,8 +83,8 @@ const shopColumns: readonly OrderColumn[] = [
 function shopSheet(parts: readonly Part[], name: string): OrderSheet {
   const lines = parts.flatMap(({ of }) => of.lines);
   const last = firstRow + lines.length - 1;
-  const sum = (of: (shop: ReorderShop) => number): number =>
-    parts.reduce((all, part) => all + of(part.of), 0);
+  const sum = (of: 'goodsMinor' | 'postageMinor' | 'totalMinor'): number =>
+    parts.reduce((all, part) => all + part.of[of], 0);
   const sumRow = (entry: string, cost: MoneyCell, isSum?: true): OrderRow => ({
     cells: [undefined, entry, undefined, undefined, undefined, undefined, cost],
     ...(isSum && { isSum }),
@@ -95,16 +95,9 @@ function shopSheet(parts: readonly Part[], name: string): OrderSheet {
     columns: shopColumns,
     rows: [
       ...lines.map((line, at) => lineRow(line, firstRow + at)),
-      sumRow(entries.goods, {
-        minor: sum(({ goodsMinor }) => goodsMinor),
-        formula: `SUM(G${firstRow}:G${last})`,
-      }),
-      sumRow(entries.postage, { minor: sum(({ postageMinor }) => postageMinor) }),
-      sumRow(
-        entries.total,
-        { minor: sum(({ totalMinor }) => totalMinor), formula: `G${last + 1}+G${last + 2}` },
-        true,
-      ),
+      sumRow(entries.goods, { minor: sum('goodsMinor'), formula: `SUM(G${firstRow}:G${last})` }),
+      sumRow(entries.postage, { minor: sum('postageMinor') }),
+      sumRow(entries.total, { minor: sum('totalMinor'), formula: `G${last + 1}+G${last + 2}` }, true),
       ...notes,
     ],
   };
@@ -173,23 +166,12 @@ const billRow = (whose: ReorderGroup['for'], of: ReorderShop, { row, places }: P
   ],
 });
 
-const leftOutKeys = [
-  'for',
-  'entry',
-  'paint',
-  'sizeMl',
-  'container',
-  'pots',
-  'price',
-  'cost',
-  'missingMl',
-  'needed',
-  'note',
-];
+/** Columns of reorder.csv that pots without a shop and paints that wait leave blank, or that are the same for all. */
+const elsewhereKeys = ['shop', 'offer', 'offers', 'currency', 'code', 'coversMl', 'overMl', 'date'];
 
 /** Pots without a shop and paints that wait, with the columns of reorder.csv; no sheet where there are none. */
 function leftOutSheet(view: ReorderView): OrderSheet[] {
-  const kept = reorderColumns.filter(({ key }) => leftOutKeys.includes(key));
+  const kept = reorderColumns.filter(({ key }) => !elsewhereKeys.includes(key));
   const rows = listReorderRows(view).filter(({ entry }) => entry === 'noShop' || entry === 'waits');
   const sheet = {
     name: sheets.leftOut,

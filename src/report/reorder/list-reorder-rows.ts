@@ -1,7 +1,7 @@
 // Export: the rows of reorder.csv. In: a ReorderView. Out: rows.
 import type { Alike } from '../../model/order-sums.js';
 import type { Container } from '../../model/words.js';
-import { roundMl } from './format-amount.js';
+import { roundMl } from './round-list-ml.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from './view-reorder.js';
 import { reorderWords } from './words.js';
 

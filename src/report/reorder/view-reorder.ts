@@ -2,32 +2,20 @@
 // reorder.csv and reorder.xlsx draw.
 import type { Needed, Waiting } from '../../model/choices.js';
 import { minorDigits, toMajor } from '../../model/money.js';
-import type { Order, OrderLine, ShopBill } from '../../model/order.js';
+import type { Order, OrderedPot, OrderLine, ShopBill } from '../../model/order.js';
 import type { Alike, BuyingSums, OrderSums } from '../../model/order-sums.js';
 import type { Plan } from '../../model/plan.js';
-import type { Container } from '../../model/words.js';
 import { type CsvMarks, csvMarks, numberWords } from '../words/word-numbers.js';
 import { reorderWords } from './words.js';
 
-export interface ReorderPot {
-  readonly paint: string;
-  readonly sizeMl: number;
-  readonly container: Container;
-  /** Pots of this row in all. */
-  readonly count: number;
-  /** Usable ml that the needs take of all of them, and what is left over. */
-  readonly coversMl: number;
-  readonly overMl: number;
+/** Pots of one row. */
+export interface ReorderPot
+  extends Pick<OrderedPot, 'paint' | 'sizeMl' | 'container' | 'count' | 'coversMl' | 'overMl'> {
   /** GTIN as text; '' where none is known. */
   readonly code: string;
 }
 
-export interface ReorderLine {
-  readonly offer: string;
-  /** Offers bought. */
-  readonly count: number;
-  readonly priceMinor: number;
-  readonly costMinor: number;
+export interface ReorderLine extends Pick<OrderLine, 'offer' | 'count' | 'priceMinor' | 'costMinor'> {
   /** Offers of it that could be left out and every need would still be covered. */
   readonly spare: number;
   /** How likely the last of it is needed; undefined where it is not for the army. */
@@ -35,12 +23,8 @@ export interface ReorderLine {
   readonly pots: readonly ReorderPot[];
 }
 
-export interface ReorderShop {
-  readonly shop: string;
+export interface ReorderShop extends Omit<ShopBill, 'belowLeastOrderMinor'> {
   readonly lines: readonly ReorderLine[];
-  readonly goodsMinor: number;
-  readonly postageMinor: number;
-  readonly totalMinor: number;
   /** A remark such as a least order not reached; '' for none. */
   readonly note: string;
 }
@@ -86,11 +70,7 @@ export function viewReorder(plan: Plan): ReorderView {
   if (restock !== undefined && summary.restock !== undefined)
     groups.push(viewGroup('shelf', { ...none, order: restock, sums: summary.restock, sumOf }));
   return {
-    date: plan.date,
-    currency,
-    minorDigits: minorDigits(currency),
-    csv,
-    groups,
+    ...{ date: plan.date, currency, minorDigits: minorDigits(currency), csv, groups },
     totalMinor: summary.cashMinor,
   };
 }
@@ -128,14 +108,7 @@ const proofNoteOf = ({ aboveBestMinor }: Order, sumOf: SumOf): string =>
 
 function viewShop(bill: ShopBill, lines: readonly ReorderLine[], sumOf: SumOf): ReorderShop {
   const { shop, goodsMinor, postageMinor, totalMinor } = bill;
-  return {
-    shop,
-    lines,
-    goodsMinor,
-    postageMinor,
-    totalMinor,
-    note: noteOf(bill, sumOf),
-  };
+  return { shop, lines, goodsMinor, postageMinor, totalMinor, note: noteOf(bill, sumOf) };
 }
 
 function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, sumOf: SumOf): string {
@@ -149,20 +122,12 @@ function noteOf({ postageMinor, belowLeastOrderMinor }: ShopBill, sumOf: SumOf):
 function viewLine(line: OrderLine, { sums, needed }: GroupInputs): ReorderLine {
   const { offer, count, priceMinor, costMinor, pots } = line;
   return {
-    offer,
-    count,
-    priceMinor,
-    costMinor,
+    ...{ offer, count, priceMinor, costMinor },
     spare: sums.spare.get(line) ?? 0,
     needed: needed.get(line),
     pots: pots.map((pot) => ({
-      paint: pot.paint,
-      sizeMl: pot.sizeMl,
-      container: pot.container,
-      count: pot.count,
-      coversMl: pot.coversMl,
-      overMl: pot.overMl,
-      code: pot.code ?? '',
+      ...{ paint: pot.paint, sizeMl: pot.sizeMl, container: pot.container, count: pot.count },
+      ...{ coversMl: pot.coversMl, overMl: pot.overMl, code: pot.code ?? '' },
     })),
   };
 }

@@ -1,9 +1,9 @@
 // Export: the reorder list as a workbook. In: a ReorderView. Out: bytes of an XLSX file: sums, then a sheet for each shop, with
 // codes as text, numbers as numbers and totals as formulas that carry their results.
 import type { Alignment, CellValue, Workbook } from 'exceljs';
+import { toMajor } from '../../model/money.js';
 import { fitCellText } from '../workbook/fit-cell-text.js';
 import { addSheet, boldFont, openWorkbook, packWorkbook } from '../workbook/open-workbook.js';
-import { majorNumber } from './format-amount.js';
 import { listOrderSheets, type OrderColumn, type OrderRow, type OrderSheet } from './list-order-sheets.js';
 import type { ReorderView } from './view-reorder.js';
 
@@ -52,11 +52,11 @@ function alignmentOf(columns: readonly OrderColumn[], at: number): Partial<Align
   return isNumeric(at - 1) ? { ...text, indent: 1 } : text;
 }
 
-function cellOf(cell: OrderRow['cells'][number], { minorDigits }: ReorderView): CellValue {
+function cellOf(cell: OrderRow['cells'][number], { currency }: ReorderView): CellValue {
   if (cell === undefined || cell === '') return null;
   if (typeof cell === 'string') return fitCellText(cell);
   if (typeof cell === 'number') return cell;
-  const result = majorNumber(cell.minor, minorDigits);
+  const result = Number(toMajor(cell.minor, currency));
   return cell.formula === undefined ? result : { formula: cell.formula, result };
 }
 

@@ -1,101 +1,97 @@
-// Report view: one sheet as it is laid out. In: columns by key, rows of cells. Out: addresses, sums over its columns, and
-// the finished sheet.
-
-import type { Cell, SheetColumn, SheetView } from './workbook-view.js';
+// Report view: one sheet as it is laid out. In: its words, cells row by row. Out: cells and sums for formulas, and the
+// finished sheet.
+import { at } from '../../../model/at.js';
+import type { Cell, SheetView } from './workbook-view.js';
 import { call, cellAt, num, type Term } from './write-formula.js';
 
 /** Header, width in characters, and the digits after the point where they are set. */
-export type ColumnOf = readonly [header: string, width: number, digits?: number];
+export type ColumnWords = readonly [header: string, width: number, digits?: number | undefined];
 
-type Cells<Key extends string> = Readonly<Partial<Record<Key, Cell>>>;
+export interface SheetWords<Key extends string> {
+  /** Stands in formulas too. */
+  readonly name: string;
+  readonly says: string;
+  readonly columns: Readonly<Record<Key, ColumnWords>>;
+  /** Columns the plain numbers of which are there to be read, not to be changed. */
+  readonly fixed?: readonly NoInfer<Key>[];
+}
+
+/** Cells by column; one given as a function is worked out after those before it. */
+type Cells<Key extends string> = Readonly<Partial<Record<Key, Cell | (() => Cell)>>>;
+
+export interface Row<Key extends string> {
+  /** As a spreadsheet counts. */
+  readonly number: number;
+  /** Sets cells. */
+  readonly put: (cells: Cells<Key>) => void;
+  /** What a cell holds or gives; text and blank count as 0. */
+  readonly value: (key: Key) => number;
+  /** A cell, for formulas of this sheet. */
+  readonly here: (key: Key) => Term;
+  /** A cell, for formulas of any sheet. */
+  readonly from: (key: Key) => Term;
+}
+
+/** Rows where one column holds a number, and another is below, or above, a limit. */
+interface Narrowed<Key extends string> {
+  readonly by: Key;
+  readonly wanted: Term;
+  readonly than: Key;
+  readonly sign: '<' | '>';
+  readonly limit: Term;
+}
 
 const firstRow = 2;
 
-/** A table with its headers in row 1. Rows are numbered as a spreadsheet shows them. */
+/** A table with its headers in row 1. */
 export class SheetTable<Key extends string> {
-  readonly #name: string;
-  readonly #columns: readonly SheetColumn[];
+  readonly rows: Row<Key>[] = [];
+  readonly #words: SheetWords<Key>;
   readonly #places: ReadonlyMap<string, number>;
-  readonly #rows: Cell[][] = [];
-  readonly #letters: readonly string[];
-  readonly #groups = new Map<Key, Map<number, number[]>>();
+  readonly #cells: Cell[][] = [];
+  readonly #groups = new Map<Key, Map<number, Row<Key>[]>>();
 
-  /** `fixed` names columns the plain numbers of which are not to be changed. */
-  constructor(name: string, columns: Readonly<Record<Key, ColumnOf>>, fixed: readonly NoInfer<Key>[] = []) {
-    const entries = Object.entries<ColumnOf>(columns);
-    this.#name = name;
-    this.#places = new Map(entries.map(([key], place) => [key, place]));
-    this.#letters = entries.map((_, place) => letters(place));
-    this.#columns = entries.map(([key, [header, width, digits]]) => ({
-      header,
-      width,
-      ...(digits === undefined ? {} : { digits }),
-      ...(fixed.some((one) => one === key) ? { isFixed: true } : {}),
-    }));
+  constructor(words: SheetWords<Key>) {
+    this.#words = words;
+    this.#places = new Map(Object.keys(words.columns).map((key, place) => [key, place]));
   }
 
-  /** The row that is added next. */
-  get nextRow(): number {
-    return this.#rows.length + firstRow;
+  add(cells: Cells<Key>): Row<Key> {
+    const held = new Array<Cell>(this.#places.size).fill(undefined);
+    const number = this.rows.length + firstRow;
+    const value = (key: Key): number => numberIn(held[this.#placeOf(key)]);
+    const row: Row<Key> = {
+      number,
+      put: (more) => {
+        for (const [key, cell] of Object.entries<Cell | (() => Cell)>(more))
+          held[this.#placeOf(key)] = typeof cell === 'function' ? cell() : cell;
+      },
+      value,
+      here: (key) => cellAt(`${this.#letters(key)}${number}`, value(key)),
+      from: (key) => cellAt(`${this.#words.name}!$${this.#letters(key)}$${number}`, value(key)),
+    };
+    this.#cells.push(held);
+    this.rows.push(row);
+    row.put(cells);
+    return row;
   }
 
-  /** Adds a row and gives its number. */
-  add(cells: Cells<Key>): number {
-    this.#rows.push(new Array<Cell>(this.#columns.length).fill(undefined));
-    this.put(this.nextRow - 1, cells);
-    return this.nextRow - 1;
-  }
-
-  /** Sets cells of a row that is there. */
-  put(row: number, cells: Cells<Key>): void {
-    const into = this.#rows[row - firstRow];
-    if (into === undefined) throw new Error(`the sheet ${this.#name} has no row ${row}`);
-    for (const [key, cell] of Object.entries<Cell>(cells)) into[this.#place(key)] = cell;
-  }
-
-  /** What a cell holds or gives; text and blank count as 0. */
-  number(key: Key, row: number): number {
-    const cell = this.#rows[row - firstRow]?.[this.#place(key)];
-    const value = typeof cell === 'object' ? cell.result : cell;
-    return typeof value === 'number' ? value : 0;
-  }
-
-  /** What text a cell holds; blank where it holds none. */
-  text(key: Key, row: number): string {
-    const cell = this.#rows[row - firstRow]?.[this.#place(key)];
-    return typeof cell === 'string' ? cell : '';
-  }
-
-  /** A cell, for formulas of this sheet. */
-  here(key: Key, row: number): Term {
-    return cellAt(`${this.#letters[this.#place(key)]}${row}`, this.number(key, row));
-  }
-
-  /** A cell, for formulas of any sheet. */
-  from(key: Key, row: number): Term {
-    return cellAt(`${this.#name}!$${this.#letters[this.#place(key)]}$${row}`, this.number(key, row));
-  }
-
-  /** From one column to another over all rows that are there by now, for formulas of any sheet. */
-  range(first: Key, last: Key = first, rows?: { readonly from: number; readonly to: number }): string {
-    const { from, to } = rows ?? { from: firstRow, to: Math.max(firstRow, this.nextRow - 1) };
-    const [left, right] = [this.#letters[this.#place(first)], this.#letters[this.#place(last)]];
-    return `${this.#name}!$${left}$${from}:$${right}$${to}`;
+  /** From one column to another over rows that stand one below the other, else all that are there by now. */
+  range(first: Key, last: Key = first, rows: readonly Row<Key>[] = this.rows): string {
+    const [from, to] = [rows[0]?.number ?? firstRow, rows.at(-1)?.number ?? firstRow];
+    return `${this.#words.name}!$${this.#letters(first)}$${from}:$${this.#letters(last)}$${to}`;
   }
 
   /** A column added up. */
   sum(key: Key): Term {
-    let total = 0;
-    for (let row = firstRow; row < this.nextRow; row++) total += this.number(key, row);
-    return call('SUM', [this.range(key)], total);
+    return call('SUM', [this.range(key)], total(this.rows, key));
   }
 
   /** Cells of rows that stand one below the other, added up, for formulas of any sheet; of no rows, 0. */
-  sumRows(key: Key, rows: readonly number[]): Term {
-    const [from, to] = [rows[0], rows.at(-1)];
-    if (from === undefined || to === undefined) return num(0);
-    const total = rows.reduce((sum, row) => sum + this.number(key, row), 0);
-    return from === to ? this.from(key, from) : call('SUM', [this.range(key, key, { from, to })], total);
+  sumRows(key: Key, rows: readonly Row<Key>[]): Term {
+    if (rows.length === 0) return num(0);
+    if (rows.length === 1) return at(rows, 0).from(key);
+    return call('SUM', [this.range(key, key, rows)], total(rows, key));
   }
 
   /**
@@ -103,55 +99,66 @@ export class SheetTable<Key extends string> {
    * could be a pattern.
    */
   sumIf(by: Key, wanted: Term, key: Key): Term {
-    const total = this.#rowsWith(by, wanted.result).reduce((sum, row) => sum + this.number(key, row), 0);
-    return call('SUMIF', [this.range(by), wanted.formula, this.range(key)], total);
+    const args = [this.range(by), wanted.formula, this.range(key)];
+    return call('SUMIF', args, total(this.#rowsWith(by, wanted.result), key));
   }
 
-  /** The same over those of the rows where a third column is below, or above, a number. */
-  sumIfs(where: Narrowed<Key>, key: Key): Term {
-    const { by, wanted, than, limit, sign } = where;
-    const fits = (value: number): boolean => (sign === '<' ? value < limit.result : value > limit.result);
-    const total = this.#rowsWith(by, wanted.result)
-      .filter((row) => fits(this.number(than, row)))
-      .reduce((sum, row) => sum + this.number(key, row), 0);
+  sumIfs({ by, wanted, than, limit, sign }: Narrowed<Key>, key: Key): Term {
+    const rows = this.#rowsWith(by, wanted.result).filter((row) =>
+      sign === '<' ? row.value(than) < limit.result : row.value(than) > limit.result,
+    );
     const args = [this.range(key), this.range(by), wanted.formula, this.range(than)];
-    return call('SUMIFS', [...args, `"${sign}"&${limit.formula}`], total);
+    return call('SUMIFS', [...args, `"${sign}"&${limit.formula}`], total(rows, key));
   }
 
   /** The sheet, complete. */
   view(): SheetView {
-    return { name: this.#name, columns: this.#columns, rows: this.#rows };
+    const { name, columns, fixed = [] } = this.#words;
+    const entries = Object.entries<ColumnWords>(columns);
+    return {
+      name,
+      columns: entries.map(([key, [header, width, digits]]) => ({
+        ...{ header, width, digits },
+        isFixed: fixed.some((one) => one === key),
+      })),
+      rows: this.#cells,
+    };
   }
 
-  #place(key: string): number {
+  #placeOf(key: string): number {
     const place = this.#places.get(key);
-    if (place === undefined) throw new Error(`the sheet ${this.#name} has no column ${key}`);
+    if (place === undefined) throw new Error(`the sheet ${this.#words.name} has no column ${key}`);
     return place;
   }
 
+  #letters(key: Key): string {
+    return letters(this.#placeOf(key));
+  }
+
   /** Rows by the number in a column; asked for once the column is complete. */
-  #rowsWith(by: Key, wanted: number): readonly number[] {
-    const known = this.#groups.get(by) ?? new Map<number, number[]>();
-    if (!this.#groups.has(by)) {
-      this.#groups.set(by, known);
-      for (let row = firstRow; row < this.nextRow; row++) {
-        const value = this.number(by, row);
-        const rows = known.get(value);
-        if (rows === undefined) known.set(value, [row]);
-        else rows.push(row);
-      }
-    }
-    return known.get(wanted) ?? [];
+  #rowsWith(by: Key, wanted: number): readonly Row<Key>[] {
+    const groups = this.#groups.get(by) ?? groupRows(this.rows, by);
+    this.#groups.set(by, groups);
+    return groups.get(wanted) ?? [];
   }
 }
 
-/** Rows that hold a number in one column, and one below or above a limit in another. */
-export interface Narrowed<Key extends string> {
-  readonly by: Key;
-  readonly wanted: Term;
-  readonly than: Key;
-  readonly sign: '<' | '>';
-  readonly limit: Term;
+function numberIn(cell: Cell): number {
+  const value = typeof cell === 'object' ? cell.result : cell;
+  return typeof value === 'number' ? value : 0;
+}
+
+const total = <Key extends string>(rows: readonly Row<Key>[], key: Key): number =>
+  rows.reduce((sum, row) => sum + row.value(key), 0);
+
+function groupRows<Key extends string>(rows: readonly Row<Key>[], by: Key): Map<number, Row<Key>[]> {
+  const groups = new Map<number, Row<Key>[]>();
+  for (const row of rows) {
+    const group = groups.get(row.value(by));
+    if (group === undefined) groups.set(row.value(by), [row]);
+    else group.push(row);
+  }
+  return groups;
 }
 
 /** The letters of a column: 0 is A, 26 is AA. */

@@ -4,15 +4,14 @@ import { minorDigits } from '../../../model/money.js';
 import type { Plan, UnitCost } from '../../../model/plan.js';
 import type { Sheets } from '../../../model/sheets.js';
 import type { Estimate } from '../../../model/work.js';
-import { type Bounds, listRecipes, type UnitRow } from './list-recipes.js';
-import { pairSteps } from './pair-steps.js';
+import { type Bounds, listRecipes } from './list-recipes.js';
 import { openAreas } from './view-area-sheet.js';
 import { openAssumptions } from './view-assumption-sheet.js';
 import { writeCosts } from './view-cost-sheet.js';
 import { writeExtras } from './view-extras-sheet.js';
-import { priceLines, writeLines } from './view-line-sheet.js';
+import { writeLines } from './view-line-sheet.js';
 import { viewMoneySheet } from './view-money-sheet.js';
-import { writePaints } from './view-paint-sheet.js';
+import { priceLines, writePaints } from './view-paint-sheet.js';
 import { openPots } from './view-pot-sheet.js';
 import { viewReadMe } from './view-read-me.js';
 import { writeRecipes } from './view-recipe-sheet.js';
@@ -30,7 +29,8 @@ export type EstimateSheets = Pick<Sheets, 'schemes' | 'zones' | 'extras'>;
  */
 export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds): WorkbookView {
   const major = majorOf(plan.settings.currency);
-  const lastStepOf = lastSteps(sheets);
+  const lastStepOf = (scheme: string): number =>
+    Math.max(0, ...(sheets.schemes.get(scheme)?.steps ?? []).map(({ step }) => step));
   const recipes = listRecipes(plan.costs.units, lastStepOf, bounds);
   const assumptions = openAssumptions(plan.assumptions);
   const { likely } = assumptions;
@@ -38,39 +38,29 @@ export function viewEstimate(plan: Plan, sheets: EstimateSheets, bounds?: Bounds
   const zones = openZones(sheets.zones, { areas, figures: plan.estimate.figures, likely });
   const units = writeUnits(recipes.rows);
 
-  const numbers = new Map(plan.stock.map(({ paint }, at) => [paint, at + 1]));
   const lines = writeLines({
-    ...{ recipes: recipes.recipes, paints: plan.paints, likely, areas, zones, units },
-    stepsOf: ({ scheme, lines: of }) => pairSteps(of, sheets.schemes.get(scheme)?.steps ?? []),
-    paintNumber: (paint) => numbers.get(paint) ?? 0,
-    rowOfLogged: rowsOfLogged(recipes.rows),
+    ...{ ...recipes, schemes: sheets.schemes, paints: plan.paints, likely, areas, zones, units },
+    paintNumbers: new Map(plan.stock.map(({ paint }, at) => [paint, at + 1])),
   });
   const pots = openPots({ order: plan.order, likely, major });
   const elsewhere = recipes.leftOut.length === 0 ? undefined : sumNeeds(recipes.leftOut);
   const paints = writePaints({ stock: plan.stock, lines, writeSupplies: pots.write, elsewhere });
-  priceLines(lines, (number) => ({
-    price: paints.from('price', number + 1),
-    pricedShare: paints.from('pricedShare', number + 1),
-  }));
+  priceLines(lines, paints);
 
   const extras = writeExtras(sheets.extras, major);
-  const figurePriceMinor = (name: string) => plan.estimate.figures.get(name)?.figure.priceMinor;
-  const { rows, leftOut } = recipes;
   const perRecipe = writeRecipes(recipes.recipes, lines);
   const costs = writeCosts({
-    ...{ rows, leftOut, units, lines, recipes: perRecipe, major },
-    ...{ extrasEach: extras.each, figurePriceMinor },
+    ...{ ...recipes, figures: plan.estimate.figures, units, lines, perRecipe },
+    ...{ extrasEach: extras.each, major },
   });
+  const firsts = [assumptions.table, units, areas.table, zones.table, lines, paints];
+  const lasts = [pots.table, perRecipe, costs, extras.table];
   return {
     date: plan.date,
     sheets: [
       viewReadMe(plan, recipes),
       writeTotals({ plan, paints, costs, major }),
-      assumptions.view(),
-      ...[units, areas.table].map((table) => table.view()),
-      zones.view(),
-      ...[lines, paints, pots.table, perRecipe, costs].map((table) => table.view()),
-      extras.view,
+      ...[...firsts, ...lasts].map((table) => table.view()),
       viewMoneySheet(plan, major),
     ],
   };
@@ -82,30 +72,16 @@ function majorOf(currency: string): (minor: number) => number {
   return (minor) => minor / scale;
 }
 
-function lastSteps({ schemes }: EstimateSheets): (scheme: string) => number {
-  const last = new Map(
-    [...schemes].map(([name, { steps }]) => [name, Math.max(0, ...steps.map(({ step }) => step))]),
-  );
-  return (scheme) => last.get(scheme) ?? 0;
-}
-
-/** Rows of the units' sheet, by recipe, of units that have their recipe to themselves. */
-function rowsOfLogged(rows: readonly UnitRow[]): Map<number, number> {
-  const own = rows.map(({ recipe }, at): [number, number] => [recipe.logged ? recipe.number : 0, at + 2]);
-  return new Map(own.filter(([number]) => number > 0));
-}
-
 function sumNeeds(units: readonly UnitCost[]): Estimate['needs'] {
   const needs = new Map<string, { wholeMl: number; remainingMl: number }>();
-  const add = (paint: string, wholeMl: number, remainingMl: number): void => {
-    const before = needs.get(paint) ?? { wholeMl: 0, remainingMl: 0 };
-    before.wholeMl += wholeMl;
-    before.remainingMl += remainingMl;
-    needs.set(paint, before);
+  const needOf = (paint: string) => {
+    const need = needs.get(paint) ?? { wholeMl: 0, remainingMl: 0 };
+    needs.set(paint, need);
+    return need;
   };
   for (const { job } of units) {
-    for (const { paint, putOutMl } of job.lines) add(paint, putOutMl, 0);
-    for (const { paint, putOutMl } of job.remaining) add(paint, 0, putOutMl);
+    for (const { paint, putOutMl } of job.lines) needOf(paint).wholeMl += putOutMl;
+    for (const { paint, putOutMl } of job.remaining) needOf(paint).remainingMl += putOutMl;
   }
   return needs;
 }

@@ -1,16 +1,16 @@
-// Report view: the workbook's lines, whole and remaining. In: recipes with the steps of their schemes, cells of areas and
-// assumptions. Out: the sheet; its costs are put in once paints have a price.
-
-import type { Paint, Step } from '../../../model/sheets.js';
+// Report view: the workbook's lines, whole and remaining. In: recipes, their schemes, cells of areas and assumptions. Out: the
+// sheet; its costs are put in once paints have a price.
+import { at } from '../../../model/at.js';
+import type { Paint, Sheets, Step } from '../../../model/sheets.js';
 import type { Line } from '../../../model/work.js';
-import { columnWords } from './column-words.js';
-import type { Recipe } from './list-recipes.js';
-import { type ColumnOf, SheetTable } from './sheet-table.js';
+import type { Recipe, UnitRow } from './list-recipes.js';
+import { pairSteps } from './pair-steps.js';
+import { type Row, SheetTable } from './sheet-table.js';
+import { type KeyOf, sheetWords } from './sheet-words.js';
 import type { AreaSheet } from './view-area-sheet.js';
-import type { AssumptionSheet } from './view-assumption-sheet.js';
+import type { Likely } from './view-assumption-sheet.js';
 import type { UnitTable } from './view-unit-sheet.js';
 import type { ZoneSheet } from './view-zone-sheet.js';
-import { sheetWords } from './words.js';
 import {
   either,
   isBelow,
@@ -26,87 +26,48 @@ import {
   times,
 } from './write-formula.js';
 
-const names = columnWords.lines;
-const columns = {
-  recipe: [names.recipe, 8],
-  figure: [names.figure, 22],
-  scheme: [names.scheme, 16],
-  unit: [names.unit, 20],
-  step: [names.step, 6],
-  zone: [names.zone, 16],
-  layer: [names.layer, 14],
-  method: [names.method, 10],
-  paintNumber: [names.paintNumber, 9],
-  paint: [names.paint, 22],
-  areaCm2: [names.areaCm2, 10, 3],
-  areaShare: [names.areaShare, 10],
-  coats: [names.coats, 7],
-  film: [names.film, 12],
-  thin: [names.thin, 6],
-  mixShare: [names.mixShare, 10],
-  onFigureMl: [names.onFigureMl, 12, 5],
-  transfer: [names.transfer, 9, 3],
-  leftover: [names.leftover, 11],
-  palettes: [names.palettes, 11],
-  painter: [names.painter, 8],
-  perFigureMl: [names.perFigureMl, 11, 5],
-  perSittingMl: [names.perSittingMl, 12, 5],
-  figures: [names.figures, 9],
-  sittings: [names.sittings, 9],
-  putOutMl: [names.putOutMl, 12, 4],
-  logged: [names.logged, 12],
-  figuresLeft: [names.figuresLeft, 11],
-  sittingsLeft: [names.sittingsLeft, 11],
-  leftMl: [names.leftMl, 12, 4],
-  price: [names.price, 11, 4],
-  unpriced: [names.unpriced, 10, 3],
-  unpricedLeft: [names.unpricedLeft, 12, 4],
-  costPerFigure: [names.costPerFigure, 12, 4],
-  costPerSitting: [names.costPerSitting, 12, 4],
-  cost: [names.cost, 12, 4],
-  costLeft: [names.costLeft, 12, 4],
-} as const satisfies Record<string, ColumnOf>;
-
-export type LineTable = SheetTable<keyof typeof columns>;
+type LineKey = KeyOf<'lines'>;
+type LineRow = Row<LineKey>;
+export type LineTable = SheetTable<LineKey>;
 
 /** What lines are worked out from. */
-export interface LineInputs {
+interface LineInputs {
   readonly recipes: readonly Recipe[];
-  /** The step of the scheme that each line of a recipe comes from. */
-  readonly stepsOf: (recipe: Recipe) => readonly Step[];
+  readonly rows: readonly UnitRow[];
+  readonly schemes: Sheets['schemes'];
   readonly paints: ReadonlyMap<string, Paint>;
-  readonly paintNumber: (paint: string) => number;
-  readonly likely: AssumptionSheet['likely'];
+  /** From 1, in the order of the paints' sheet. */
+  readonly paintNumbers: ReadonlyMap<string, number>;
+  readonly likely: Likely;
   readonly areas: AreaSheet;
   readonly zones: ZoneSheet;
   readonly units: UnitTable;
-  /** Rows of the units' sheet, by the number of a logged unit's recipe. */
-  readonly rowOfLogged: ReadonlyMap<number, number>;
 }
 
 /** One row for each paint of each step of each recipe. */
 export function writeLines(inputs: LineInputs): LineTable {
-  const table: LineTable = new SheetTable(sheetWords.lines.name, columns, [
-    'recipe',
-    'step',
-    'paintNumber',
-    'palettes',
-    'logged',
-  ]);
-  for (const recipe of inputs.recipes) {
-    const steps = inputs.stepsOf(recipe);
-    const palettes = countPalettes(recipe.lines);
-    for (const [at, line] of recipe.lines.entries()) {
+  const table: LineTable = new SheetTable(sheetWords.lines);
+  const { recipes, rows, schemes, paintNumbers, units } = inputs;
+  for (const recipe of recipes) {
+    const { number, figure, scheme, logged, lines } = recipe;
+    const steps = pairSteps(lines, schemes.get(scheme)?.steps ?? []);
+    const palettes = countPalettes(lines);
+    const own =
+      logged &&
+      at(
+        units.rows,
+        rows.findIndex((one) => one.recipe === recipe),
+      );
+    for (const [index, line] of lines.entries()) {
+      const { step, zone, layer, method, paint, mixShare } = line;
       const row = table.add({
-        ...{ recipe: recipe.number, figure: recipe.figure, scheme: recipe.scheme },
-        ...{ step: line.step, zone: line.zone, layer: line.layer, method: line.method },
-        ...{ paintNumber: inputs.paintNumber(line.paint), paint: line.paint },
-        ...{ mixShare: line.mixShare, palettes: palettes.get(paletteOf(line)) ?? 1 },
-        ...{ unit: recipe.logged?.unit, logged: recipe.logged?.figures[at] },
+        ...{ recipe: number, figure, scheme, unit: logged?.unit, step, zone, layer, method },
+        ...{ paintNumber: paintNumbers.get(paint) ?? 0, paint, mixShare },
+        ...{ palettes: palettes.get(paletteOf(line)) ?? 1, logged: logged?.figures[index] },
       });
-      layDown(table, row, { line, step: steps[at], recipe, ...inputs });
-      putOut(table, row, { line, recipe, ...inputs });
-      multiply(table, row, { recipe, ...inputs });
+      layDown(row, { line, step: steps[index], recipe, ...inputs });
+      putOut(row, { line, recipe, ...inputs });
+      multiply(row, units, own);
     }
   }
   return table;
@@ -127,99 +88,62 @@ interface OneLine extends LineInputs {
 }
 
 /** What ends on one figure. A blank of the scheme follows the assumption that fills it; what is given is a number. */
-function layDown(table: LineTable, row: number, of: OneLine & { readonly step: Step | undefined }): void {
+function layDown({ here, put }: LineRow, of: OneLine & { readonly step: Step | undefined }): void {
   const { line, step, recipe, paints, likely, zones } = of;
   const isUsual = {
     area: step?.areaShare === undefined,
     coats: step?.coats === undefined && line.coatsBecause === undefined,
     thin: (step?.thin ?? paints.get(line.paint)?.thin) === undefined,
   };
-  table.put(row, {
+  put({
     areaCm2: zones.areaOf(recipe.figure, line.zone),
     areaShare: isUsual.area ? over(likely(`${line.layer} area`), num(100)) : line.areaShare,
     coats: isUsual.coats ? likely(`${line.layer} coats`) : line.coats,
     film: likely(`${line.method} wet film`),
     thin: isUsual.thin ? likely(`${line.layer} thin`) : line.thin,
   });
-  const here = (key: keyof typeof columns): Term => table.here(key, row);
   const film = times(here('areaCm2'), here('areaShare'), here('coats'), here('film'), num(0.0001));
-  table.put(row, {
-    onFigureMl: times(over(film, plus(num(1), here('thin'))), here('mixShare')),
-  });
+  put({ onFigureMl: times(over(film, plus(num(1), here('thin'))), here('mixShare')) });
 }
 
 /** What leaves the pot for one figure, and for one sitting. */
-function putOut(table: LineTable, row: number, { line, recipe, likely, areas }: OneLine): void {
+function putOut({ here, put }: LineRow, { line, recipe, likely, areas }: OneLine): void {
   const transfer = likely(`${line.method} transfer`);
-  const target = areas.table.from('withBase', areas.rowOf(recipe.figure));
+  const target = areas.rowOf(recipe.figure).from('withBase');
   const isSpray = line.method === 'spray can' || line.method === 'airbrush';
   const caught = isSpray ? times(transfer, caughtOf(target, likely)) : transfer;
   const limit = line.method === 'airbrush' ? most(likely('most transfer of an airbrush'), transfer) : num(1);
-  table.put(row, {
+  put({
     transfer: least(limit, caught),
     leftover: likely(`${line.method} leftover`),
     painter: likely('painter'),
-  });
-  const here = (key: keyof typeof columns): Term => table.here(key, row);
-  table.put(row, {
-    perFigureMl: times(over(here('onFigureMl'), here('transfer')), here('painter')),
-    perSittingMl: times(over(here('leftover'), here('palettes')), here('painter')),
+    perFigureMl: () => times(over(here('onFigureMl'), here('transfer')), here('painter')),
+    perSittingMl: () => times(over(here('leftover'), here('palettes')), here('painter')),
   });
 }
 
 /** A small target catches less of a spray. */
-function caughtOf(target: Term, likely: AssumptionSheet['likely']): Term {
+function caughtOf(target: Term, likely: Likely): Term {
   const caught = root(over(target, likely('full target of a spray')));
   return least(likely('most catch of a spray'), most(likely('least catch of a spray'), caught));
 }
 
-/** All figures and sittings of the recipe, and those that are left. */
-function multiply(
-  table: LineTable,
-  row: number,
-  { recipe, units, rowOfLogged }: Omit<OneLine, 'line'>,
-): void {
-  const here = (key: keyof typeof columns): Term => table.here(key, row);
+/** All figures and sittings of the recipe, and those that are left; of a unit that the log knows, by its own row. */
+function multiply({ here, put }: LineRow, units: UnitTable, own: Row<KeyOf<'units'>> | undefined): void {
   const wanted = here('recipe');
   const stillToDo = { by: 'recipe', wanted, than: 'done', sign: '<', limit: here('step') } as const;
-  const loggedRow = rowOfLogged.get(recipe.number);
-  table.put(row, {
-    figures: units.sumIf('recipe', wanted, 'count'),
-    sittings: units.sumIf('recipe', wanted, 'sittings'),
-    figuresLeft: loggedRow === undefined ? units.sumIfs(stillToDo, 'count') : leftOf(units, loggedRow, here),
-  });
-  const batches = (unitRow: number): Term => roundUp(over(here('figuresLeft'), units.from('batch', unitRow)));
-  table.put(row, {
-    sittingsLeft: loggedRow === undefined ? units.sumIfs(stillToDo, 'sittings') : batches(loggedRow),
-  });
+  const notLogged = (count: Term): Term => most(num(0), minus(count, here('logged')));
   const ml = (figures: Term, sittings: Term): Term =>
     plus(times(figures, here('perFigureMl')), times(sittings, here('perSittingMl')));
-  table.put(row, {
-    putOutMl: ml(here('figures'), here('sittings')),
-    leftMl: ml(here('figuresLeft'), here('sittingsLeft')),
+  put({
+    figures: units.sumIf('recipe', wanted, 'count'),
+    sittings: units.sumIf('recipe', wanted, 'sittings'),
+    figuresLeft: own
+      ? either(isBelow(own.from('done'), here('step')), notLogged(own.from('count')), num(0))
+      : units.sumIfs(stillToDo, 'count'),
+    sittingsLeft: () =>
+      own ? roundUp(over(here('figuresLeft'), own.from('batch'))) : units.sumIfs(stillToDo, 'sittings'),
+    putOutMl: () => ml(here('figures'), here('sittings')),
+    leftMl: () => ml(here('figuresLeft'), here('sittingsLeft')),
   });
-}
-
-function leftOf(units: UnitTable, unitRow: number, here: (key: 'step' | 'logged') => Term): Term {
-  const notLogged = most(num(0), minus(units.from('count', unitRow), here('logged')));
-  return either(isBelow(units.from('done', unitRow), here('step')), notLogged, num(0));
-}
-
-/** Prices the lines: each pays the average of its paint; what has no price counts nothing. */
-export function priceLines(
-  table: LineTable,
-  priceOf: (paintNumber: number) => { readonly price: Term; readonly pricedShare: Term },
-): void {
-  for (let row = 2; row < table.nextRow; row++) {
-    const { price, pricedShare } = priceOf(table.number('paintNumber', row));
-    table.put(row, { price: times(price, pricedShare), unpriced: minus(num(1), pricedShare) });
-    const here = (key: keyof typeof columns): Term => table.here(key, row);
-    table.put(row, {
-      costPerFigure: times(here('perFigureMl'), here('price')),
-      costPerSitting: times(here('perSittingMl'), here('price')),
-      cost: times(here('putOutMl'), here('price')),
-      costLeft: times(here('leftMl'), here('price')),
-      unpricedLeft: times(here('leftMl'), here('unpriced')),
-    });
-  }
 }

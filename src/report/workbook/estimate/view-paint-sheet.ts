@@ -1,11 +1,12 @@
 // Report view: the workbook's paints. In: stock, lines, pots. Out: the sheet: need, have, likely to buy, price, cost.
+import { at } from '../../../model/at.js';
 import type { PaintStock } from '../../../model/stock.js';
 import type { Estimate } from '../../../model/work.js';
-import { columnWords } from './column-words.js';
-import { type ColumnOf, SheetTable } from './sheet-table.js';
+import { type Row, SheetTable } from './sheet-table.js';
+import { type KeyOf, sheetWords } from './sheet-words.js';
 import type { LineTable } from './view-line-sheet.js';
 import type { Supplies } from './view-pot-sheet.js';
-import { cellWords, sheetWords } from './words.js';
+import { cellWords } from './words.js';
 import {
   both,
   either,
@@ -21,30 +22,9 @@ import {
   wordsIf,
 } from './write-formula.js';
 
-const names = columnWords.paints;
-const columns = {
-  number: [names.number, 9],
-  paint: [names.paint, 24],
-  wholeMl: [names.wholeMl, 12, 3],
-  needMl: [names.needMl, 12, 3],
-  plannedMl: [names.plannedMl, 12, 3],
-  haveMl: [names.haveMl, 9, 3],
-  leftAfterMl: [names.leftAfterMl, 12, 3],
-  likelyMl: [names.likelyMl, 12, 3],
-  promisedMl: [names.promisedMl, 12, 3],
-  orderedMl: [names.orderedMl, 12, 3],
-  price: [names.price, 11, 4],
-  pricedShare: [names.pricedShare, 12, 3],
-  cost: [names.cost, 12, 4],
-  costLeft: [names.costLeft, 12, 4],
-  atLeast: [names.atLeast, 9],
-  elsewhereMl: [names.elsewhereMl, 12, 3],
-  elsewhereLeftMl: [names.elsewhereLeftMl, 12, 3],
-} as const satisfies Record<string, ColumnOf>;
+export type PaintTable = SheetTable<KeyOf<'paints'>>;
 
-export type PaintTable = SheetTable<keyof typeof columns>;
-
-export interface PaintInputs {
+interface PaintInputs {
   readonly stock: readonly PaintStock[];
   readonly lines: LineTable;
   readonly writeSupplies: (stock: PaintStock, number: number, needMl: Term) => Supplies;
@@ -54,31 +34,21 @@ export interface PaintInputs {
 
 /** Paints in the order of the stock, numbered from 1; nobody's name can be taken for a pattern that way. */
 export function writePaints({ stock, lines, writeSupplies, elsewhere }: PaintInputs): PaintTable {
-  const table: PaintTable = new SheetTable(sheetWords.paints.name, columns, [
-    'number',
-    'plannedMl',
-    'promisedMl',
-    'elsewhereMl',
-    'elsewhereLeftMl',
-  ]);
-  for (const [at, { paint, needMl, toBuyMl }] of stock.entries()) {
-    const row = table.add({ number: at + 1, paint, plannedMl: needMl, promisedMl: toBuyMl });
+  const table: PaintTable = new SheetTable(sheetWords.paints);
+  for (const [index, one] of stock.entries()) {
+    const { paint, needMl, toBuyMl } = one;
+    const number = index + 1;
+    const row = table.add({ number, paint, plannedMl: needMl, promisedMl: toBuyMl });
     if (elsewhere !== undefined) {
-      const more = elsewhere.get(paint) ?? { wholeMl: 0, remainingMl: 0 };
-      table.put(row, { elsewhereMl: more.wholeMl, elsewhereLeftMl: more.remainingMl });
+      const { wholeMl, remainingMl } = elsewhere.get(paint) ?? { wholeMl: 0, remainingMl: 0 };
+      row.put({ elsewhereMl: wholeMl, elsewhereLeftMl: remainingMl });
     }
     const needOf = (key: 'putOutMl' | 'leftMl', more: 'elsewhereMl' | 'elsewhereLeftMl'): Term => {
-      const sum = lines.sumIf('paintNumber', table.here('number', row), key);
-      return elsewhere === undefined ? sum : plus(sum, table.here(more, row));
+      const sum = lines.sumIf('paintNumber', row.here('number'), key);
+      return elsewhere === undefined ? sum : plus(sum, row.here(more));
     };
-    table.put(row, {
-      wholeMl: needOf('putOutMl', 'elsewhereMl'),
-      needMl: needOf('leftMl', 'elsewhereLeftMl'),
-    });
-  }
-  for (const [at, one] of stock.entries()) {
-    const row = at + 2;
-    pricePaint(table, row, writeSupplies(one, at + 1, table.from('needMl', row)));
+    row.put({ wholeMl: needOf('putOutMl', 'elsewhereMl'), needMl: needOf('leftMl', 'elsewhereLeftMl') });
+    pricePaint(row, writeSupplies(one, number, row.from('needMl')));
   }
   return table;
 }
@@ -87,32 +57,43 @@ export function writePaints({ stock, lines, writeSupplies, elsewhere }: PaintInp
  * What there is, what is missing, and what a ml costs: the average of what is used; of a paint that nothing needs any
  * more, the price of its first supply that has one.
  */
-function pricePaint(table: PaintTable, row: number, supplies: Supplies): void {
-  const { table: pots, owned, ordered, beyond, firstPriced } = supplies;
-  const here = (key: keyof typeof columns): Term => table.here(key, row);
-  const all = [...owned, ...ordered, ...beyond];
-  table.put(row, {
-    haveMl: pots.sumRows('usableMl', owned),
-    orderedMl: pots.sumRows('usableMl', ordered),
-  });
-  const firstPrice = firstPriced === undefined ? num(0) : pots.from('perMl', firstPriced);
+function pricePaint({ here, put }: Row<KeyOf<'paints'>>, supplies: Supplies): void {
+  const { table: pots, owned, ordered, all, firstPriced } = supplies;
   const [pricedMl, paid] = [pots.sumRows('pricedMl', all), pots.sumRows('cost', all)];
   const average = either(isZero(pricedMl), num(0), over(paid, pricedMl));
   const pricedShare = over(pricedMl, here('needMl'));
   // A hair less than the whole need is the whole of it.
   const snapped = either(isBelow(minus(num(1), pricedShare), num(0.000000001)), num(1), pricedShare);
-  table.put(row, {
-    leftAfterMl: most(num(0), minus(here('haveMl'), here('needMl'))),
-    likelyMl: most(num(0), minus(here('needMl'), here('haveMl'))),
-    price: either(isZero(here('needMl')), firstPrice, average),
-    pricedShare: either(isZero(here('needMl')), num(firstPriced === undefined ? 0 : 1), snapped),
+  const ifNotNeeded = (given: Term, needed: Term): Term => either(isZero(here('needMl')), given, needed);
+  put({
+    haveMl: pots.sumRows('usableMl', owned),
+    orderedMl: pots.sumRows('usableMl', ordered),
+    leftAfterMl: () => most(num(0), minus(here('haveMl'), here('needMl'))),
+    likelyMl: () => most(num(0), minus(here('needMl'), here('haveMl'))),
+    price: ifNotNeeded(firstPriced === undefined ? num(0) : firstPriced.from('perMl'), average),
+    pricedShare: ifNotNeeded(num(firstPriced === undefined ? 0 : 1), snapped),
+    cost: () => times(here('wholeMl'), here('price'), here('pricedShare')),
+    costLeft: () => times(here('needMl'), here('price'), here('pricedShare')),
+    atLeast: () =>
+      wordsIf(
+        both(isBelow(num(0), here('wholeMl')), isBelow(here('pricedShare'), num(1))),
+        cellWords.atLeast,
+      ),
   });
-  table.put(row, {
-    cost: times(here('wholeMl'), here('price'), here('pricedShare')),
-    costLeft: times(here('needMl'), here('price'), here('pricedShare')),
-    atLeast: wordsIf(
-      both(isBelow(num(0), here('wholeMl')), isBelow(here('pricedShare'), num(1))),
-      cellWords.atLeast,
-    ),
-  });
+}
+
+/** Prices the lines: each pays the average of its paint; what has no price counts nothing. */
+export function priceLines(lines: LineTable, paints: PaintTable): void {
+  for (const { here, put } of lines.rows) {
+    const { from } = at(paints.rows, here('paintNumber').result - 1);
+    put({
+      price: times(from('price'), from('pricedShare')),
+      unpriced: minus(num(1), from('pricedShare')),
+      costPerFigure: () => times(here('perFigureMl'), here('price')),
+      costPerSitting: () => times(here('perSittingMl'), here('price')),
+      cost: () => times(here('putOutMl'), here('price')),
+      costLeft: () => times(here('leftMl'), here('price')),
+      unpricedLeft: () => times(here('leftMl'), here('unpriced')),
+    });
+  }
 }

@@ -1,94 +1,76 @@
 // Report view: the pots that the workbook's paints come from. In: stock, the order, needs. Out: the sheet: what each pot
 // gives, and at what price.
+import { groupByPaint } from '../../../model/group-by-paint.js';
 import { newestPaid } from '../../../model/newest-paid.js';
 import type { OrderedPot } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';
 import type { PaintStock, ShelfPot } from '../../../model/stock.js';
 import type { Container } from '../../../model/words.js';
-import { columnWords } from './column-words.js';
-import { type ColumnOf, SheetTable } from './sheet-table.js';
-import type { AssumptionSheet } from './view-assumption-sheet.js';
-import { cellWords, sheetWords } from './words.js';
+import { type Row, SheetTable } from './sheet-table.js';
+import { type KeyOf, sheetWords } from './sheet-words.js';
+import type { Likely } from './view-assumption-sheet.js';
+import { cellWords } from './words.js';
 import { least, minus, most, num, over, plus, type Term, times } from './write-formula.js';
 
-const names = columnWords.pots;
-const columns = {
-  number: [names.number, 9],
-  paint: [names.paint, 24],
-  where: [names.where, 30],
-  pots: [names.pots, 6],
-  sizeMl: [names.sizeMl, 8],
-  leftMl: [names.leftMl, 12, 3],
-  usable: [names.usable, 12],
-  usableMl: [names.usableMl, 10, 3],
-  money: [names.money, 12, 4],
-  perMl: [names.perMl, 12, 4],
-  beforeMl: [names.beforeMl, 12, 3],
-  usedMl: [names.usedMl, 10, 3],
-  pricedMl: [names.pricedMl, 12, 3],
-  cost: [names.cost, 12, 4],
-} as const satisfies Record<string, ColumnOf>;
+type PotTable = SheetTable<KeyOf<'pots'>>;
+type PotRow = Row<KeyOf<'pots'>>;
 
 /** A paint's supplies: rows one below the other. */
 export interface Supplies {
-  readonly table: SheetTable<keyof typeof columns>;
-  readonly owned: readonly number[];
-  readonly ordered: readonly number[];
-  /** As much more as is wanted, at the price of the newest pot; none where no pot has a price, or nothing is needed. */
-  readonly beyond: readonly number[];
+  readonly table: PotTable;
+  readonly owned: readonly PotRow[];
+  readonly ordered: readonly PotRow[];
+  /**
+   * Last of all comes as much more as is wanted, at the price of the newest pot; not where no pot has a price, or nothing is
+   * needed.
+   */
+  readonly all: readonly PotRow[];
   /** The first with a price. */
-  readonly firstPriced: number | undefined;
+  readonly firstPriced: PotRow | undefined;
 }
 
-export interface Shelf {
+interface Shelf {
   readonly order: Pick<Plan['order'], 'lines'>;
-  readonly likely: AssumptionSheet['likely'];
+  readonly likely: Likely;
   /** Minor units as the spreadsheet has them. */
   readonly major: (minor: number) => number;
 }
 
 /** An empty sheet, and what writes the supplies of one paint into it. */
 export function openPots({ order, likely, major }: Shelf) {
-  const table: Supplies['table'] = new SheetTable(sheetWords.pots.name, columns, [
-    'number',
-    'beforeMl',
-    'pricedMl',
-    'cost',
-  ]);
-  const boughtOf = groupPots(order);
+  const table: PotTable = new SheetTable(sheetWords.pots);
+  const boughtOf = groupByPaint(
+    order.lines.flatMap(({ shop, pots }) => pots.map((pot) => fromShop(shop, pot))),
+  );
+  const add = (number: number, one: Supply): PotRow => {
+    const { paint, where, pots, sizeMl, container, usableMl, priceMinor } = one;
+    const usable = likely(container === 'can' ? 'usable share of a can' : 'usable share of a pot');
+    const fullMl = pots === undefined ? undefined : sizeMl * pots;
+    const leftMl = usableMl === undefined ? fullMl : usableMl / usable.result;
+    const money = priceMinor === undefined ? undefined : major(priceMinor);
+    return table.add({ number, paint, where, pots, sizeMl, leftMl, usable, money });
+  };
   const write = (stock: PaintStock, number: number, needMl: Term): Supplies => {
-    const { paint } = stock;
-    const add = (one: Supply, isFirst: boolean): number => {
-      const row = table.add({ number, paint, where: one.where, pots: one.pots, sizeMl: one.sizeMl });
-      const usable = likely(one.container === 'can' ? 'usable share of a can' : 'usable share of a pot');
-      const fullMl = one.pots === undefined ? undefined : one.sizeMl * one.pots;
-      table.put(row, { leftMl: one.usableMl === undefined ? fullMl : one.usableMl / usable.result, usable });
-      if (one.priceMinor !== undefined) table.put(row, { money: major(one.priceMinor) });
-      const isPriced = one.priceMinor !== undefined;
-      drawOn(table, row, { needMl, isFirst, isPriced, hasEnd: one.pots !== undefined });
-      return row;
-    };
-    const shelf = stock.pots.map(fromShelf);
-    const bought = boughtOf.get(paint) ?? [];
-    const given = shelf.length + bought.length;
+    const bought = boughtOf.get(stock.paint) ?? [];
     const another = needMl.result > 0 ? anotherLike(stock) : [];
-    const rows = [...shelf, ...bought, ...another].map((one, at) => ({
-      row: add(one, at === 0),
-      ...one,
-    }));
-    const rowsOf = (from: number, to?: number) => rows.slice(from, to).map(({ row }) => row);
+    const supplies = [...stock.pots.map((pot) => fromShelf(pot, stock.paint)), ...bought, ...another];
+    const all: PotRow[] = [];
+    for (const one of supplies) {
+      const row = add(number, one);
+      drawOn(row, one, { needMl, before: all.at(-1) });
+      all.push(row);
+    }
+    const given = stock.pots.length + bought.length;
     return {
-      table,
-      owned: rowsOf(0, shelf.length),
-      ordered: rowsOf(shelf.length, given),
-      beyond: rowsOf(given),
-      firstPriced: rows.find(({ priceMinor }) => priceMinor !== undefined)?.row,
+      ...{ table, all, owned: all.slice(0, stock.pots.length), ordered: all.slice(stock.pots.length, given) },
+      firstPriced: all[supplies.findIndex(({ priceMinor }) => priceMinor !== undefined)],
     };
   };
   return { table, write };
 }
 
 interface Supply {
+  readonly paint: string;
   readonly where: string;
   readonly container: Container;
   readonly sizeMl: number;
@@ -99,67 +81,44 @@ interface Supply {
   readonly priceMinor: number | undefined;
 }
 
-const fromShelf = ({ row, ordered, fromLog, ...pot }: ShelfPot): Supply => ({
-  where: cellWords.pot(row, { isOnWay: ordered, sheet: sheetOf({ fromLog }) }),
-  ...{
-    container: pot.container,
-    sizeMl: pot.sizeMl,
-    pots: 1,
-    usableMl: pot.usableMl,
-    priceMinor: pot.priceMinor,
-  },
+const sheetOf = ({ fromLog }: ShelfPot): string => (fromLog ? 'log' : 'pots');
+
+const fromShelf = (pot: ShelfPot, paint: string): Supply => ({
+  ...{ paint, where: cellWords.pot(pot.row, { isOnWay: pot.ordered, sheet: sheetOf(pot) }), pots: 1 },
+  ...{ container: pot.container, sizeMl: pot.sizeMl, usableMl: pot.usableMl, priceMinor: pot.priceMinor },
 });
 
-const sheetOf = ({ fromLog }: { readonly fromLog?: true | undefined }): string => (fromLog ? 'log' : 'pots');
+const fromShop = (shop: string, { paint, container, sizeMl, count, costMinor }: OrderedPot): Supply => ({
+  ...{ paint, where: cellWords.ordered(shop), pots: count },
+  ...{ container, sizeMl, priceMinor: costMinor },
+});
 
-function anotherLike({ pots }: PaintStock): Supply[] {
+function anotherLike({ paint, pots }: PaintStock): Supply[] {
   const newest = newestPaid(pots);
   if (newest === undefined) return [];
   const { row, container, sizeMl, priceMinor } = newest;
-  return [
-    { where: cellWords.notThere(row, sheetOf(newest)), container, sizeMl, pots: undefined, priceMinor },
-  ];
-}
-
-const fromShop = (shop: string, { container, sizeMl, count, costMinor }: OrderedPot): Supply => ({
-  where: cellWords.ordered(shop),
-  ...{ container, sizeMl, pots: count, priceMinor: costMinor },
-});
-
-/** The order's pots by paint. */
-function groupPots({ lines }: Shelf['order']): Map<string, Supply[]> {
-  const bought = new Map<string, Supply[]>();
-  for (const { shop, pots } of lines) {
-    for (const pot of pots) {
-      bought.set(pot.paint, [...(bought.get(pot.paint) ?? []), fromShop(shop, pot)]);
-    }
-  }
-  return bought;
-}
-
-interface Drawing {
-  readonly needMl: Term;
-  readonly isFirst: boolean;
-  readonly isPriced: boolean;
-  /** False for a supply that is as large as is wanted. */
-  readonly hasEnd: boolean;
+  const where = cellWords.notThere(row, sheetOf(newest));
+  return [{ paint, where, pots: undefined, container, sizeMl, priceMinor }];
 }
 
 /** A pot is used once those above it are empty. */
-function drawOn(table: Supplies['table'], row: number, { needMl, isFirst, isPriced, hasEnd }: Drawing): void {
-  const here = (key: keyof typeof columns): Term => table.here(key, row);
-  if (hasEnd) table.put(row, { usableMl: times(here('leftMl'), here('usable')) });
-  const before = plus(table.here('beforeMl', row - 1), table.here('usableMl', row - 1));
+function drawOn(
+  { here, put }: PotRow,
+  { pots, priceMinor }: Supply,
+  { needMl, before }: { readonly needMl: Term; readonly before: PotRow | undefined },
+): void {
+  const [hasEnd, isPriced] = [pots !== undefined, priceMinor !== undefined];
+  if (hasEnd) put({ usableMl: times(here('leftMl'), here('usable')) });
   const one = times(here('sizeMl'), here('usable'));
   const full = hasEnd ? times(here('pots'), one) : one;
-  table.put(row, {
-    beforeMl: isFirst ? 0 : before,
+  put({
     perMl: isPriced ? over(here('money'), full) : undefined,
+    beforeMl: before === undefined ? 0 : plus(before.here('beforeMl'), before.here('usableMl')),
   });
   const missing = minus(needMl, here('beforeMl'));
-  table.put(row, { usedMl: most(num(0), hasEnd ? least(here('usableMl'), missing) : missing) });
-  table.put(row, {
-    pricedMl: isPriced ? here('usedMl') : 0,
-    cost: isPriced ? times(here('usedMl'), here('perMl')) : 0,
+  put({
+    usedMl: most(num(0), hasEnd ? least(here('usableMl'), missing) : missing),
+    pricedMl: () => (isPriced ? here('usedMl') : 0),
+    cost: () => (isPriced ? times(here('usedMl'), here('perMl')) : 0),
   });
 }

@@ -1,23 +1,13 @@
 // Report view: the workbook's totals. In: its sheets, the plan. Out: the sheet: each total now, and as planned.
-
 import type { Amount } from '../../../model/money.js';
 import type { Plan } from '../../../model/plan.js';
-import { columnWords } from './column-words.js';
-import { type ColumnOf, SheetTable } from './sheet-table.js';
+import { SheetTable } from './sheet-table.js';
+import { sheetWords } from './sheet-words.js';
 import type { CostTable } from './view-cost-sheet.js';
 import type { PaintTable } from './view-paint-sheet.js';
-import { sheetWords, totalWords } from './words.js';
+import { totalWords } from './words.js';
 import type { SheetView } from './workbook-view.js';
 import { either, isZero, minus, num, over, type Term } from './write-formula.js';
-
-const names = columnWords.totals;
-const columns = {
-  what: [names.what, 38],
-  now: [names.now, 14, 2],
-  planned: [names.planned, 14, 2],
-  change: [names.change, 14, 2],
-  unit: [names.unit, 8],
-} as const satisfies Record<string, ColumnOf>;
 
 interface Totals {
   readonly plan: Plan;
@@ -29,48 +19,32 @@ interface Totals {
 
 /** What changes with the workbook, beside what the plan said of it. */
 export function writeTotals({ plan, paints, costs, major }: Totals): SheetView {
-  const table = new SheetTable(sheetWords.totals.name, columns, ['planned']);
-  const { estimate, stock, costs: planned, figureCount, settings } = plan;
-  const add = (what: string, now: Term, [as, unit]: readonly [number, string]): number => {
-    const row = table.add({ what, now, planned: isAlike(as, now.result) ? now.result : as, unit });
-    table.put(row, { change: minus(table.here('now', row), table.here('planned', row)) });
-    return row;
+  const table = new SheetTable(sheetWords.totals);
+  const { estimate, stock, costs: planned, figureCount } = plan;
+  const { currency } = plan.settings;
+  const add = (what: string, now: Term, as: number, unit: string): Term => {
+    const { here, put } = table.add({ what, now, planned: isAlike(as, now.result) ? now.result : as, unit });
+    put({ change: minus(here('now'), here('planned')) });
+    return here('now');
   };
+  const addMoney = (what: string, now: Term, sum: Amount, figures = 1): Term =>
+    add(what + atLeast(sum), now, major(sum.exactMinor.toNumber()) / figures, currency);
   const needs = [...estimate.needs.values()];
-  const ml = (of: (one: (typeof needs)[number]) => number): readonly [number, string] => [
-    needs.reduce((sum, one) => sum + of(one), 0),
-    'ml',
-  ];
-  const money = ({ exactMinor }: Amount): readonly [number, string] => [
-    major(exactMinor.toNumber()),
-    settings.currency,
-  ];
+  const wholeMl = needs.reduce((sum, need) => sum + need.wholeMl, 0);
+  const remainingMl = needs.reduce((sum, need) => sum + need.remainingMl, 0);
   const missingMl = stock.reduce((sum, { needMl, haveMl }) => sum + Math.max(0, needMl - haveMl), 0);
-  const figures = add(totalWords.figures, costs.sum('figures'), [figureCount, totalWords.figures]);
-  add(
-    totalWords.whole,
-    paints.sum('wholeMl'),
-    ml(({ wholeMl }) => wholeMl),
-  );
-  add(
-    totalWords.remaining,
-    paints.sum('needMl'),
-    ml(({ remainingMl }) => remainingMl),
-  );
-  add(totalWords.missing, paints.sum('likelyMl'), [missingMl, 'ml']);
-  const whole = add(totalWords.cost + atLeast(planned.useWhole), costs.sum('whole'), money(planned.useWhole));
-  add(totalWords.extras + atLeast(planned.extrasWhole), costs.sum('extras'), money(planned.extrasWhole));
-  const each = major(planned.useWhole.exactMinor.toNumber()) / (figureCount || 1);
-  const count = table.here('now', figures);
-  const average = either(isZero(count), num(0), over(table.here('now', whole), count));
-  add(totalWords.each + atLeast(planned.useWhole), average, [each, settings.currency]);
-  add(totalWords.left + atLeast(planned.useRemaining), costs.sum('left'), money(planned.useRemaining));
-  add(
-    totalWords.figuresPrice + atLeast(planned.figuresPrice),
-    costs.sum('figuresPrice'),
-    money(planned.figuresPrice),
-  );
-  table.add({ what: totalWords.order(plan), planned: major(planned.cashMinor), unit: settings.currency });
+
+  const count = add(totalWords.figures, costs.sum('figures'), figureCount, totalWords.figures);
+  add(totalWords.whole, paints.sum('wholeMl'), wholeMl, 'ml');
+  add(totalWords.remaining, paints.sum('needMl'), remainingMl, 'ml');
+  add(totalWords.missing, paints.sum('likelyMl'), missingMl, 'ml');
+  const whole = addMoney(totalWords.cost, costs.sum('whole'), planned.useWhole);
+  addMoney(totalWords.extras, costs.sum('extras'), planned.extrasWhole);
+  const average = either(isZero(count), num(0), over(whole, count));
+  addMoney(totalWords.each, average, planned.useWhole, figureCount || 1);
+  addMoney(totalWords.left, costs.sum('left'), planned.useRemaining);
+  addMoney(totalWords.figuresPrice, costs.sum('figuresPrice'), planned.figuresPrice);
+  table.add({ what: totalWords.order(plan), planned: major(planned.cashMinor), unit: currency });
   return table.view();
 }
 

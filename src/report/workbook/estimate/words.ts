@@ -1,34 +1,7 @@
-// Report view: the workbook's English, but for its headers. In: results. Out: text.
+// Report view: the workbook's English, but for its sheets and columns. In: results. Out: text.
 import type { Plan } from '../../../model/plan.js';
 import { formOf } from '../../words/form-of.js';
-
-/** Each sheet's name, which formulas have too, and what it holds. In their order. */
-export const sheetWords = {
-  totals: { name: 'totals', says: 'what it all comes to now, and as planned' },
-  assumptions: {
-    name: 'assumptions',
-    says: 'every value that the estimate rests on; the column "likely" is what counts',
-  },
-  units: { name: 'units', says: 'how many figures, in what batches, how far they are' },
-  areas: { name: 'areas', says: 'the surface of one figure, part by part' },
-  zones: { name: 'zones', says: 'which parts make up a zone of a figure, and how much of each' },
-  lines: {
-    name: 'lines',
-    says: 'paint by paint, step by step: what one figure and one sitting take, and what all of them do',
-  },
-  paints: { name: 'paints', says: 'need, have, likely to buy, price, cost of use' },
-  pots: {
-    name: 'pots',
-    says: 'where the paint comes from, in the order in which it is used up, and what a ml costs',
-  },
-  recipes: {
-    name: 'jobs',
-    says: 'what one figure, and one sitting of each step, of a figure in a scheme cost',
-  },
-  costs: { name: 'costs', says: 'cost of use by unit' },
-  extras: { name: 'extras', says: 'what else is used up' },
-  money: { name: 'money', says: 'what was bought and used so far; plain numbers' },
-};
+import { sheetWords } from './sheet-words.js';
 
 const plainWords: readonly string[] = [
   'Coats that the colours decided: they were chosen by comparing colours. Other coats follow the assumption, or are the scheme’s own.',

@@ -14,9 +14,9 @@ export interface SheetColumn {
   /** In characters. */
   readonly width: number;
   /** Digits shown after the point; left out: as many as it takes. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
   /** Plain numbers in it are there to be read, not to be changed. */
-  readonly isFixed?: true;
+  readonly isFixed?: boolean;
 }
 
 /** One sheet: the headers stand in row 1, the first of the rows in row 2. */

@@ -72,16 +72,19 @@ export const square = (term: Term): Term => ({
   holds: whole,
 });
 
-const textsOf = (terms: readonly Term[]): string[] => terms.map(({ formula }) => formula);
-const resultsOf = (terms: readonly Term[]): number[] => terms.map(({ result }) => result);
+/** A function of terms. */
+const callOf =
+  (name: string, work: (...results: number[]) => number) =>
+  (...terms: readonly Term[]): Term =>
+    call(
+      name,
+      terms.map(({ formula }) => formula),
+      work(...terms.map(({ result }) => result)),
+    );
 
-export const least = (...terms: readonly Term[]): Term =>
-  call('MIN', textsOf(terms), Math.min(...resultsOf(terms)));
-
-export const most = (...terms: readonly Term[]): Term =>
-  call('MAX', textsOf(terms), Math.max(...resultsOf(terms)));
-
-export const root = (of: Term): Term => call('SQRT', [of.formula], Math.sqrt(of.result));
+export const least = callOf('MIN', Math.min);
+export const most = callOf('MAX', Math.max);
+export const root = callOf('SQRT', Math.sqrt);
 
 export const roundUp = (of: Term): Term => call('ROUNDUP', [of.formula, '0'], Math.ceil(of.result));
 
