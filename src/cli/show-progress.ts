@@ -1,19 +1,18 @@
-// Command line: what a run is at. In: its stages, how far a search is. Out: one line on the terminal, written over itself.
+// Command line: what a plan is at. In: its stages, how far a search is. Out: one line on the terminal.
 import { stderr } from 'node:process';
 import { type PlanStage, planStages } from '../plan-army.js';
 import { numberWords } from '../report/words/word-numbers.js';
+import { showLine } from './show-line.js';
 
-type Stage = 'reading' | PlanStage | 'writing';
+type Stage = PlanStage | 'writing';
 
 const says: Readonly<Record<Stage, string>> = {
-  reading: 'Reading the sheets',
   draws: 'How widely the needs vary',
   'ways to buy': 'Ways to buy',
   staircase: 'More figures and fewer',
   colours: 'Other colours',
   writing: 'Writing the files',
 };
-/** Reading comes before, also where nothing is planned. */
 const numbered: readonly Stage[] = [...planStages, 'writing'];
 
 type Settings = Parameters<typeof numberWords>[0];
@@ -39,30 +38,21 @@ const shownFromSeconds = 1;
  * stays. A search is told of when it takes over a second.
  */
 export function showProgress(to = stderr): ShownProgress {
-  if (!to.isTTY) return { onStage: () => undefined, onProgress: undefined, end: () => undefined };
-  let shown = false;
-  const show = (text: string): void => {
-    to.write(`\r\u001b[K${text}`);
-    shown = true;
-  };
+  const line = showLine(to);
+  if (line === undefined) return { onStage: () => undefined, onProgress: undefined, end: () => undefined };
   const onProgress = (settings: Settings) => {
     const words = numberWords(settings);
     return ({ best, bound, seconds }: Progress): void => {
       if (seconds < shownFromSeconds || !Number.isFinite(best)) return;
       const above = Math.max(0, best - Math.max(0, bound));
-      show(
+      line.show(
         `Cheapest order so far ${words.money(Math.round(best))}, at most ${words.money(Math.ceil(above))} above the best possible (${Math.floor(seconds)} s)`,
       );
     };
   };
   return {
-    onStage: (stage) => show(`${says[stage]}${wordPlace(numbered.indexOf(stage) + 1)}`),
+    onStage: (stage) => line.show(`${says[stage]} (${numbered.indexOf(stage) + 1} of ${numbered.length})`),
     onProgress,
-    end: () => {
-      if (shown) to.write('\r\u001b[K');
-      shown = false;
-    },
+    end: line.end,
   };
 }
-
-const wordPlace = (place: number): string => (place === 0 ? '' : ` (${place} of ${numbered.length})`);

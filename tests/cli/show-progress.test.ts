@@ -38,13 +38,11 @@ describe('progress of a run', () => {
   it('says each stage before it begins and how many there are, on one line, which is taken away', async () => {
     const { written, stream } = fakeStream(true);
     const { onStage, end } = showProgress(stream);
-    onStage('reading');
     await planArmy(makeSheets({ steps: [makeStep({ step: 1 })] }), '2026-11-01', { draws: 100, onStage });
     onStage('writing');
     end();
     end();
     expect(written.map((text) => text.replace('\r\u001b[K', ''))).toEqual([
-      'Reading the sheets',
       'How widely the needs vary (1 of 5)',
       'Ways to buy (2 of 5)',
       'More figures and fewer (3 of 5)',
