@@ -24,6 +24,6 @@ export function headerKey(header: string): string {
   if (isPlain(key)) return key.replace(/[()[\]]+/g, '');
   return key
     .normalize('NFD')
-    .replace(/[()[\]\p{M}]+/gu, '')
+    .replace(/[()[\]]|[\u0300-\u036f]/g, '')
     .replace(/[ßłøæœ]/g, (letter) => plainLetters[letter] ?? letter);
 }

@@ -28,15 +28,23 @@ export function findDelimiter(text: string, knownHeaders: KnownHeaders): FoundDe
   const said = isWhole ? /^"?sep=([^"\n])"?\1*[ \t]*$/i.exec(start)?.[1] : undefined;
   if (said !== undefined) return { delimiter: said, start: Math.min(start.length + 1, text.length) };
   const sample = text.slice(0, SAMPLE_CHARACTERS);
-  const votes = votesOn(sample, knownHeaders);
+  const there = delimitersIn(sample);
+  if (there.length === 1) return { delimiter: there[0] ?? ',', start: 0 };
+  const votes = there.map((delimiter) => vote(sample, delimiter, knownHeaders));
   const [first] = votes.sort((a, b) => b.headers - a.headers || b.alike - a.alike || b.width - a.width);
   return { delimiter: first?.delimiter ?? ',', start: 0 };
+}
+
+/** Those that stand in it; a comma, where none does. */
+function delimitersIn(sample: string): readonly string[] {
+  const there = DELIMITERS.filter((delimiter) => sample.includes(delimiter));
+  return there.length === 0 ? [','] : there;
 }
 
 /** Most headers that one of the first rows of a text shows, whatever parts them. */
 export function countHeaders(text: string, knownHeaders: KnownHeaders): number {
   const sample = text.slice(0, SAMPLE_CHARACTERS).replace(/\r\n?/g, '\n');
-  return Math.max(...votesOn(sample, knownHeaders).map(({ headers }) => headers));
+  return Math.max(...delimitersIn(sample).map((one) => vote(sample, one, knownHeaders).headers));
 }
 
 interface Vote {
@@ -46,12 +54,6 @@ interface Vote {
   /** Rows that have the commonest number of cells, if that is two or more. */
   readonly alike: number;
   readonly width: number;
-}
-
-/** Of those that stand in it; none parts it as a comma would, if there is none. */
-function votesOn(sample: string, knownHeaders: KnownHeaders): Vote[] {
-  const there = DELIMITERS.filter((delimiter) => sample.includes(delimiter));
-  return (there.length === 0 ? [','] : there).map((delimiter) => vote(sample, delimiter, knownHeaders));
 }
 
 function vote(sample: string, delimiter: string, knownHeaders: KnownHeaders): Vote {

@@ -1,6 +1,6 @@
 // Readers: a folder of CSV files, and of workbooks called as a sheet is, to grids. In: its path and name. Out: a grid for each sheet, problems of
 // files.
-import { readdir } from 'node:fs/promises';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
@@ -20,7 +20,7 @@ import { WorkbookError } from './workbook-error.js';
  * where the folder itself cannot be listed.
  */
 export async function readFolder(path: string, folder: string): Promise<ReadGrids | string> {
-  const entries = await readdir(path, { withFileTypes: true });
+  const entries = readdirSync(path, { withFileTypes: true });
   const namesOf = (isFolder: boolean): string[] =>
     entries.filter((entry) => entry.isDirectory() === isFolder).map(({ name }) => name);
   const picked = pickSheetFiles(namesOf(false));
@@ -36,7 +36,7 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
   const room = makeRoom();
   for (const [sheet, files] of picked.sheets) {
     if (picked.inParts.has(sheet)) {
-      const parts = await readParts(path, { files, sheet }, room);
+      const parts = readParts(path, { files, sheet }, room);
       problems.push(...parts.problems);
       grids.push(...parts.grids);
       continue;
@@ -44,7 +44,7 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
     const [file = '', ...others] = files;
     if (others.length > 0)
       problems.push(problem('two-of-one-sheet', { file }, { found: files.join(', '), expected: sheet }));
-    const read = await readFileOfSheet(join(path, file), { file, sheet }, room);
+    const read = readFileOfSheet(join(path, file), { file, sheet }, room);
     for (const one of read.problems) problems.push(one);
     if (read.grid !== undefined) grids.push(read.grid);
   }
@@ -54,15 +54,15 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
   return { grids: all, seen: among.seen, problems: [...problems, ...among.problems] };
 }
 
-async function readParts(
+function readParts(
   path: string,
   { files, sheet }: { readonly files: readonly string[]; readonly sheet: SheetName },
   room: Room,
-): Promise<{ readonly grids: readonly Grid[]; readonly problems: readonly FoundProblem[] }> {
+): { readonly grids: readonly Grid[]; readonly problems: readonly FoundProblem[] } {
   const parts: Part[] = [];
   const problems: FoundProblem[] = [];
   for (const file of files) {
-    const read = await readFileOfSheet(join(path, file), { file, sheet }, room);
+    const read = readFileOfSheet(join(path, file), { file, sheet }, room);
     problems.push(...read.problems);
     if (read.grid !== undefined) parts.push({ name: file, grid: read.grid });
   }
@@ -98,7 +98,7 @@ const isReadable = (ending: string): boolean => WORKBOOK_ENDINGS.includes(ending
 /** A workbook that is called as a sheet is; what it holds is taken from the room of the folder. */
 async function readBookAmong(path: string, file: string, room: Room): Promise<ReadGrids> {
   const none = (trouble: FoundProblem): ReadGrids => ({ grids: [], seen: new Set(), problems: [trouble] });
-  const read = await readBytes(path, { file }, MOST_BOOK_MB);
+  const read = readBytes(path, { file }, MOST_BOOK_MB);
   if ('trouble' in read) return none(read.trouble);
   const book = await readBook(read.bytes, file);
   try {
@@ -121,12 +121,12 @@ function takeAll(room: Room, rows: Grid['rows']): void {
 const folderForSheet = ([sheet, [file = '']]: readonly [SheetName, readonly string[]]): FoundProblem =>
   problem('folder-for-sheet', { file, sheet }, { expected: sheet });
 
-async function readFileOfSheet(
+function readFileOfSheet(
   path: string,
   place: { readonly file: string; readonly sheet: SheetName },
   room: Room,
-): Promise<{ grid: Grid | undefined; problems: readonly FoundProblem[] }> {
-  const read = await readBytes(path, place, MOST_TEXT_MB);
+): { grid: Grid | undefined; problems: readonly FoundProblem[] } {
+  const read = readBytes(path, place, MOST_TEXT_MB);
   return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place, room);
 }
 

@@ -20,13 +20,13 @@ const nothing = (...problems: readonly FoundProblem[]): ReadBeside => ({ grids: 
  * What `halfpot log` wrote for a workbook. A file of that name which is the log of CSV sheets, or of something that is
  * no paint, is left alone and said. No such file gives nothing.
  */
-async function readLogBeside({ folder, files, otherSheets, workbooks }: FoundLog): Promise<ReadBeside> {
+function readLogBeside({ folder, files, otherSheets, workbooks }: FoundLog): ReadBeside {
   const [file, ...more] = files;
   if (file === undefined) return nothing();
   const place = { file, sheet: 'log' } as const;
   if (otherSheets.length > 0)
     return nothing(problem('log-of-csv-sheets', place, { found: otherSheets.join(', ') }));
-  const read = await readBytes(join(folder, file), place, MOST_TEXT_MB);
+  const read = readBytes(join(folder, file), place, MOST_TEXT_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
   if (grid === undefined) return nothing(...problems);
@@ -42,20 +42,20 @@ function names(grid: Grid, column: string): boolean {
 }
 
 /** One that names no headers is of something else. */
-async function readColumnsBeside({ folder, columns, otherSheets }: FoundLog): Promise<ReadBeside> {
+function readColumnsBeside({ folder, columns, otherSheets }: FoundLog): ReadBeside {
   const [file] = columns;
   if (file === undefined || otherSheets.length > 0) return nothing();
   const place = { file, sheet: 'columns' } as const;
-  const read = await readBytes(join(folder, file), place, MOST_TEXT_MB);
+  const read = readBytes(join(folder, file), place, MOST_TEXT_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
   return grid !== undefined && names(grid, 'called') ? { grids: [grid], problems } : nothing();
 }
 
 /** The log.csv and the columns.csv that belong to a workbook. */
-export async function readBeside(path: string): Promise<ReadBeside> {
-  const found = await findLog(path);
-  const [log, columns] = [await readLogBeside(found), await readColumnsBeside(found)];
+export function readBeside(path: string): ReadBeside {
+  const found = findLog(path);
+  const [log, columns] = [readLogBeside(found), readColumnsBeside(found)];
   return { grids: [...log.grids, ...columns.grids], problems: [...log.problems, ...columns.problems] };
 }
 
