@@ -89,7 +89,10 @@ async function readFile(
   const book = await readBook(read.bytes, file);
   if (book.grids.length === 0) return book;
   const { readBeside } = await import('./read-log-beside.js');
-  const beside = readBeside(path);
+  const beside = readBeside(
+    path,
+    book.grids.find(({ sheet }) => sheet === 'columns'),
+  );
   return {
     grids: [...book.grids, ...beside.grids],
     seen: book.seen,
