@@ -158,6 +158,7 @@ const edges = [
     allowed: [
       '^src/cli/',
       '^src/plan-army\\.ts$',
+      '^src/assumptions/registry\\.ts$',
       '^src/sheets/',
       '^src/compare/',
       '^src/report/',

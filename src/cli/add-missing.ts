@@ -3,7 +3,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { stdout } from 'node:process';
-import { registry } from '../plan-army.js';
+import { registry } from '../assumptions/registry.js';
 import { checkTables } from '../sheets/check/check-tables.js';
 import { pickSheetFiles } from '../sheets/read/pick-sheet-files.js';
 import { readTables } from '../sheets/read/read-tables.js';

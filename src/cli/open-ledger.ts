@@ -50,7 +50,7 @@ const known = () => ({ assumptions: registry, today: today() });
 export async function openLedger({ path, shelf: named }: Place): Promise<Ledger | undefined> {
   const { read, home, names, shelf } = await readArmyTables([path], { shelf: named });
   const isThere = home !== undefined && home.read.tables.length > 0;
-  const found = isThere ? await findLog(home.path) : undefined;
+  const found = isThere ? findLog(home.path) : undefined;
   if (home === undefined || found === undefined) {
     refuse(read.problems.filter(({ severity }) => severity === 'error'));
     return undefined;

@@ -5,7 +5,6 @@ import { today } from './choose-date.js';
 import { exitCodes } from './end-run.js';
 import { countFound } from './list-found.js';
 import { readOrShow } from './read-or-show.js';
-import { saveColumns } from './save-columns.js';
 import { wordRead } from './word-read.js';
 
 export interface CheckFlags {
@@ -22,7 +21,10 @@ export async function runCheck(path: string, { writeColumns }: CheckFlags): Prom
   // Standard output stays empty where the answer is no.
   if (isRight) stdout.write(`Found:\n${wordRead(checked, countFound(sheets))}${verdict}\n`);
   else stderr.write(wordWrong(checked));
-  if (writeColumns) (isRight ? stdout : stderr).write(await saveColumns(path, read));
+  if (writeColumns) {
+    const { saveColumns } = await import('./save-columns.js');
+    (isRight ? stdout : stderr).write(await saveColumns(path, read));
+  }
   return isRight ? exitCodes.done : exitCodes.problems;
 }
 

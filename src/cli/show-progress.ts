@@ -1,18 +1,17 @@
-// Command line: what a run is at. In: its stages, how far a search is. Out: one line on the terminal, written over itself.
+// Command line: what a plan is at. In: its stages, how far a search is. Out: one line on the terminal.
 import { stderr } from 'node:process';
 import { type PlanOptions, type PlanStage, planStages } from '../plan-army.js';
 import { numberWords } from '../report/words/word-numbers.js';
+import { showLine } from './show-line.js';
 
-type Stage = 'reading' | PlanStage | 'writing';
+type Stage = PlanStage | 'writing';
 
 const says: Readonly<Record<Stage, string>> = {
-  reading: 'Reading the sheets',
   draws: 'How widely the needs vary',
   order: 'The cheapest order',
   beside: 'Other ways to buy, more figures and fewer, other colours',
   writing: 'Writing the files',
 };
-/** Reading comes before, also where nothing is planned. */
 const numbered: readonly Stage[] = [...planStages, 'writing'];
 
 type Settings = Parameters<typeof numberWords>[0];
@@ -44,21 +43,17 @@ const shownFromSeconds = 1;
  * stays. A search is told of when it takes over a second.
  */
 export function showProgress(to = stderr): ShownProgress {
-  if (!to.isTTY) return { onStage: () => undefined, follow: undefined, end: () => undefined };
-  let shown = false;
+  const line = showLine(to);
+  if (line === undefined) return { onStage: () => undefined, follow: undefined, end: () => undefined };
   let found = '';
-  const show = (text: string): void => {
-    to.write(`\r\u001b[K${found}${text}`);
-    shown = true;
-  };
   const follow = (settings: Settings): Following => {
     const words = numberWords(settings);
     return {
       onProgress: ({ best, bound, seconds }) => {
         if (seconds < shownFromSeconds || !Number.isFinite(best)) return;
         const above = Math.max(0, best - Math.max(0, bound));
-        show(
-          `Cheapest order so far ${words.money(Math.round(best))}, at most ${words.money(Math.ceil(above))} above the best possible (${Math.floor(seconds)} s)`,
+        line.show(
+          `${found}Cheapest order so far ${words.money(Math.round(best))}, at most ${words.money(Math.ceil(above))} above the best possible (${Math.floor(seconds)} s)`,
         );
       },
       onOrder: ({ totalMinor }) => {
@@ -67,13 +62,12 @@ export function showProgress(to = stderr): ShownProgress {
     };
   };
   return {
-    onStage: (stage) => show(`${says[stage]}${wordPlace(numbered.indexOf(stage) + 1)}`),
+    onStage: (stage) =>
+      line.show(`${found}${says[stage]} (${numbered.indexOf(stage) + 1} of ${numbered.length})`),
     follow,
     end: () => {
-      if (shown) to.write('\r\u001b[K');
-      [shown, found] = [false, ''];
+      line.end();
+      found = '';
     },
   };
 }
-
-const wordPlace = (place: number): string => (place === 0 ? '' : ` (${place} of ${numbered.length})`);

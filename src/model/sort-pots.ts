@@ -3,9 +3,7 @@ import type { Pot } from './sheets.js';
 
 /** Pots opened first (oldest opening first, then those begun without a date), then unopened, then those on their way. */
 export function sortPots(pots: readonly Pot[]): Pot[] {
-  return [...pots].sort(
-    (a, b) => rank(a) - rank(b) || opened(a).localeCompare(opened(b), 'en') || a.row - b.row,
-  );
+  return [...pots].sort((a, b) => rank(a) - rank(b) || compareDays(opened(a), opened(b)) || a.row - b.row);
 }
 
 function rank(pot: Pot): number {
@@ -19,5 +17,8 @@ function isBegun({ openedOn, left, sizeMl }: Pot): boolean {
   return left.how === 'by eye' ? left.share < 1 : left.ml < sizeMl;
 }
 
-/** ISO dates sort as text; a pot without one comes after those with. */
+/** A pot without a day comes after those with. */
 const opened = (pot: Pot): string => pot.openedOn ?? '9999';
+
+/** ISO dates sort as text; asking a language for the order of letters takes eight milliseconds. */
+const compareDays = (a: string, b: string): number => Number(a > b) - Number(a < b);

@@ -5,11 +5,12 @@
  * `Base-Coat` and `base coat` both give `basecoat`; a blank name gives ''.
  */
 export function nameKey(name: string): string {
-  return name
-    .normalize('NFKC')
-    .toLowerCase()
-    .replace(/[\s_-]+/g, '');
+  const folded = isPlain(name) ? name : name.normalize('NFKC');
+  return folded.toLowerCase().replace(/[\s_-]+/g, '');
 }
+
+/** ASCII, which Unicode leaves as it is; most names are, and they are asked for by the hundred thousand. */
+const isPlain = (text: string): boolean => !/[^\0-\x7f]/.test(text);
 
 /** Letters that lose no accent when they are taken apart. */
 const plainLetters: Readonly<Record<string, string>> = { ß: 'ss', ł: 'l', ø: 'o', æ: 'ae', œ: 'oe' };
@@ -19,8 +20,10 @@ const plainLetters: Readonly<Record<string, string>> = { ß: 'ss', ł: 'l', ø: 
  * `Füllstand` gives `fullstand`.
  */
 export function headerKey(header: string): string {
-  return nameKey(header)
+  const key = nameKey(header);
+  if (isPlain(key)) return key.replace(/[()[\]]+/g, '');
+  return key
     .normalize('NFD')
-    .replace(/[()[\]\p{M}]+/gu, '')
+    .replace(/[()[\]]|[\u0300-\u036f]/g, '')
     .replace(/[ßłøæœ]/g, (letter) => plainLetters[letter] ?? letter);
 }

@@ -1,12 +1,12 @@
 // Sheets: which column a header means, however its unit is written. In: a sheet, a header. Out: the key of a known column,
 // and the currency where the header names one.
-import { type SheetName, sheetNames } from '../model/words.js';
+import type { SheetName } from '../model/words.js';
 import { isCurrencySign } from './check/read-cell/read-price.js';
 import type { Column } from './columns/column.js';
 import { columns } from './columns/columns.js';
 import { headerKey } from './match-header.js';
 import type { Called, Headed } from './table.js';
-import { spellings, units } from './units.js';
+import { spellings, type Unit, units } from './units.js';
 
 /** A known column, as a header means it. */
 export interface MeantColumn {
@@ -31,26 +31,60 @@ export const namesOf = ({ header, called }: Column): readonly string[] => [
 ];
 
 /** Words between a name and its unit: `Inhalt in ml`, `contenido en ml`. */
-const joints = ['', 'in', 'en'] as const;
+const joint = /(?:in|en)$/;
 
-function spellingsOf(column: Column): [string, MeantColumn][] {
-  const key = headerKey(column.header);
-  const unit = units.find((one) => column.header.endsWith(` ${one}`)) ?? column.isIn;
-  const ways = unit === undefined || unit === 'money' ? [] : spellings[unit];
-  return namesOf(column).flatMap((name, at) => {
-    const stem = headerKey(name);
-    const measured = joints.flatMap((joint) => ways.map((way) => stem + joint + way));
-    return [stem, ...measured, ...(at === 0 ? [key] : [])].map((way): [string, MeantColumn] => [
-      way,
-      { key, isOwn: at === 0 },
-    ]);
-  });
+interface Spelled {
+  /** By the key of each name, its column; the first column of two counts. */
+  readonly bare: ReadonlyMap<string, MeantColumn>;
+  /** The same of the columns that have a unit, by that unit. */
+  readonly measured: ReadonlyMap<Unit, ReadonlyMap<string, MeantColumn>>;
 }
 
-/** By sheet and the key of each spelling, its column: `sizeinml` means `sizeml`. The first column of two counts. */
-const spelled: ReadonlyMap<SheetName, ReadonlyMap<string, MeantColumn>> = new Map(
-  sheetNames.map((sheet) => [sheet, new Map(columns[sheet].flatMap(spellingsOf).toReversed())]),
-);
+const spelled = new Map<SheetName, Spelled>();
+
+/** Put together when the sheet is first asked for. */
+function spelledIn(sheet: SheetName): Spelled {
+  const known = spelled.get(sheet) ?? spell(columns[sheet]);
+  spelled.set(sheet, known);
+  return known;
+}
+
+function spell(listed: readonly Column[]): Spelled {
+  const bare = new Map<string, MeantColumn>();
+  const measured = new Map<Unit, Map<string, MeantColumn>>();
+  const add = (to: Map<string, MeantColumn>, name: string, meant: MeantColumn): void => {
+    if (!to.has(name)) to.set(name, meant);
+  };
+  for (const column of listed) {
+    const key = headerKey(column.header);
+    const unit = units.find((one) => column.header.endsWith(` ${one}`)) ?? column.isIn;
+    const inUnit = unit === undefined || unit === 'money' ? undefined : (measured.get(unit) ?? new Map());
+    if (inUnit !== undefined) measured.set(unit as Unit, inUnit);
+    add(bare, key, { key, isOwn: true });
+    for (const [at, name] of namesOf(column).entries()) {
+      const meant = { key, isOwn: at === 0 };
+      const stem = headerKey(name);
+      add(bare, stem, meant);
+      if (inUnit !== undefined) add(inUnit, stem, meant);
+    }
+  }
+  return { bare, measured };
+}
+
+/** The column that a key means, with a unit behind its name or without: `sizeinml` means `sizeml`. */
+function meantPlainly(sheet: SheetName, key: string): MeantColumn | undefined {
+  const { bare, measured } = spelledIn(sheet);
+  const found = bare.get(key);
+  if (found !== undefined) return found;
+  for (const [unit, stems] of measured)
+    for (const way of spellings[unit]) {
+      if (!key.endsWith(way)) continue;
+      const stem = key.slice(0, -way.length);
+      const meant = stems.get(stem) ?? stems.get(stem.replace(joint, ''));
+      if (meant !== undefined) return meant;
+    }
+  return undefined;
+}
 
 /** More is a text and no header of ours. */
 const longest = 60;
@@ -61,10 +95,12 @@ export function bareHeader(header: string): string {
   return unit === undefined ? header : header.slice(0, -unit.length - 1);
 }
 
-/** Every spelling of the headers that a sheet knows, as keys; those that name a currency are not among them. */
-export function knownHeaderKeys(sheet: SheetName): ReadonlySet<string> {
-  return new Set(spelled.get(sheet)?.keys());
-}
+/** The keys of headers that a sheet knows, however spelt; of those that name a currency none. */
+export type KnownHeaders = Pick<ReadonlySet<string>, 'has'>;
+
+export const knownHeaderKeys = (sheet: SheetName): KnownHeaders => ({
+  has: (key) => meantPlainly(sheet, key) !== undefined,
+});
 
 /**
  * The column that a header means; undefined for one of the painter's own. `Size (ml)` means `size ml`, and `Price (€)` the
@@ -76,7 +112,7 @@ export function columnMeant({ sheet, called }: Headed, header: string): MeantCol
   if (settled !== undefined) return settled === '' ? undefined : settle(sheet, header, settled);
   if (header.length > longest) return undefined;
   const meant =
-    spelled.get(sheet)?.get(headerKey(header)) ?? meantTwice(sheet, header) ?? moneyMeant(sheet, header);
+    meantPlainly(sheet, headerKey(header)) ?? meantTwice(sheet, header) ?? moneyMeant(sheet, header);
   return meant !== undefined && isTaken(called, meant.key) ? undefined : meant;
 }
 
@@ -93,13 +129,17 @@ const isTaken = (called: Called | undefined, key: string): boolean =>
 
 /** A price is in the currency that its header names, whoever says that it is a price. */
 function settle(sheet: SheetName, header: string, key: string): MeantColumn {
-  const sign = isMoney(sheet, key) ? signsOf(header)[0] : undefined;
-  return { key, isOwn: true, ...(sign && { currency: { sign: sign.sign, isSure: sign.isSure } }) };
+  const sign = isMoney(sheet, key)
+    ? endsOf(header)
+        .map((end) => end.sign)
+        .find(isSign)
+    : undefined;
+  return { key, isOwn: true, ...(sign !== undefined && { currency: currencyOf(header, sign) }) };
 }
 
 /** `Farbe / Colour`: in two languages, which mean the same. */
 function meantTwice(sheet: SheetName, header: string): MeantColumn | undefined {
-  const [first, ...others] = header.split('/').map((part) => spelled.get(sheet)?.get(headerKey(part)));
+  const [first, ...others] = header.split('/').map((part) => meantPlainly(sheet, headerKey(part)));
   return others.length > 0 && others.every((other) => other?.key === first?.key) ? first : undefined;
 }
 
@@ -109,28 +149,27 @@ export function columnKey(of: Headed, header: string): string {
 }
 
 function moneyMeant(sheet: SheetName, header: string): MeantColumn | undefined {
-  for (const { rest, ...currency } of signsOf(header)) {
+  for (const { sign, rest } of endsOf(header)) {
     const meant = pricesMeant(sheet, rest);
-    if (meant !== undefined) return { ...meant, currency };
+    // Asked last: the first question makes a list of all currencies.
+    if (meant !== undefined && isSign(sign)) return { ...meant, currency: currencyOf(header, sign) };
   }
   return undefined;
 }
 
-/** A last or a first word that is a sign of money, and the words beside it. */
-function signsOf(header: string): readonly (HeaderCurrency & { readonly rest: readonly string[] })[] {
+/** A last or a first word, which may be a sign of money, and the words beside it. */
+function endsOf(header: string): readonly { readonly sign: string; readonly rest: readonly string[] }[] {
   const words = wordsOf(header);
-  const [first = ''] = words;
-  const ends = [
+  return [
     { sign: words.at(-1) ?? '', rest: words.slice(0, -1) },
-    { sign: first, rest: words.slice(1) },
+    { sign: words[0] ?? '', rest: words.slice(1) },
   ];
-  return ends
-    .filter(({ sign }) => isSign(sign))
-    .map(({ sign, rest }) => ({
-      ...{ sign, rest },
-      isSure: !/^[a-z]+$/.test(sign) || header.includes(`(${sign})`) || header.includes(`[${sign}]`),
-    }));
 }
+
+const currencyOf = (header: string, sign: string): HeaderCurrency => ({
+  sign,
+  isSure: !/^[a-z]+$/.test(sign) || header.includes(`(${sign})`) || header.includes(`[${sign}]`),
+});
 
 /** `Price€`, `Price (€)` and `price_€` are two words each. */
 function wordsOf(header: string): string[] {
@@ -143,7 +182,7 @@ function wordsOf(header: string): string[] {
 
 function pricesMeant(sheet: SheetName, words: readonly string[]): MeantColumn | undefined {
   const bare = words.at(-1)?.toLowerCase() === 'in' ? words.slice(0, -1) : words;
-  const meant = spelled.get(sheet)?.get(headerKey(bare.join('')));
+  const meant = meantPlainly(sheet, headerKey(bare.join('')));
   return isMoney(sheet, meant?.key) ? meant : undefined;
 }
 

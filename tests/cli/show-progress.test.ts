@@ -41,14 +41,12 @@ describe('progress of a run', () => {
   it('says each stage before it begins and how many there are, on one line, which is taken away', async () => {
     const { written, stream } = fakeStream(true);
     const { onStage, follow, end } = showProgress(stream);
-    onStage('reading');
     const told = { onStage, ...follow?.(settings) };
     await planArmy(makeSheets({ steps: [makeStep({ step: 1 })] }), '2026-11-01', { draws: 100, ...told });
     onStage('writing');
     end();
     end();
     expect(written.map((text) => text.replace('\r\u001b[K', ''))).toEqual([
-      'Reading the sheets',
       'How widely the needs vary (1 of 4)',
       'The cheapest order (2 of 4)',
       'To buy now: €0.00. Other ways to buy, more figures and fewer, other colours (3 of 4)',

@@ -1,5 +1,6 @@
 // Readers: bytes of a text file to a string. In: bytes, the keys of the headers that its sheet knows. Out: the text and the
 // encoding it was read in.
+import type { KnownHeaders } from '../spell-headers.js';
 import { countHeaders } from './find-delimiter.js';
 
 /** Encodings that take nearly any byte, so that reading in them is a guess. */
@@ -25,7 +26,7 @@ const SAMPLE_BYTES = 4096;
  * Decodes by byte order mark, else UTF-16 by its pattern of zero bytes, else UTF-8 where it is valid, else
  * Windows-1252, or Windows-1250 where the words are Polish. Undefined where the bytes are no text; no bytes give an empty text.
  */
-export function decodeText(bytes: Uint8Array, knownHeaders: ReadonlySet<string>): DecodedText | undefined {
+export function decodeText(bytes: Uint8Array, knownHeaders: KnownHeaders): DecodedText | undefined {
   const utf16 = utf16Of(bytes);
   if (utf16 !== undefined) {
     const text = new TextDecoder(utf16).decode(bytes);
@@ -67,7 +68,7 @@ function looksBinary(bytes: Uint8Array): boolean {
 const polishLetters = /\p{L}[³¹¿]\p{L}/u;
 
 /** The encoding that shows more known headers; where both show as many, the letters tell. */
-function guess(bytes: Uint8Array, knownHeaders: ReadonlySet<string>): DecodedText {
+function guess(bytes: Uint8Array, knownHeaders: KnownHeaders): DecodedText {
   const [western, central] = (['windows-1252', 'windows-1250'] as const).map((encoding) => {
     const text = decodeGuessed(bytes, encoding);
     return { text, encoding, headers: countHeaders(text, knownHeaders) };

@@ -67,18 +67,18 @@ function dropBetween(grid: HeadedGrid): {
   const places = namePlaces(grid);
   const kept: GridRow[] = [];
   const problems: FoundProblem[] = [];
-  let block: GridRow[] = [];
+  let blockFrom = 0;
   let before = grid.header.row;
   let isBelow = false;
   for (const row of grid.body) {
     const isAside: boolean = (isBelow || row.row > before + 1) && kept.length > 0 && isLoneText(row, places);
-    const isSum: boolean = !isAside && isSubtotal(row, [block, kept]);
+    const isSum: boolean = !isAside && isSubtotal(row, kept, blockFrom);
     isBelow = isAside || isSum;
     before = row.row;
     if (isAside) problems.push(tell('note-row', row, grid));
     else if (isSum) problems.push(tell('totals-row', row, grid));
-    else for (const list of [kept, block]) list.push(row);
-    if (isBelow) block = [];
+    else kept.push(row);
+    if (isBelow) blockFrom = kept.length;
   }
   return { kept, problems };
 }
@@ -90,11 +90,12 @@ function isLoneText({ cells }: GridRow, places: readonly number[]): boolean {
   return filled.length === 1 && typeof filled[0] === 'string' && numberIn(filled[0]) === undefined;
 }
 
-/** Called a sum by its first cell, and one of some rows above. */
-function isSubtotal({ cells }: GridRow, blocks: readonly (readonly GridRow[])[]): boolean {
+/** Called a sum by its first cell, and one of the rows above, or of those from `blockFrom` on. */
+function isSubtotal({ cells }: GridRow, above: readonly GridRow[], blockFrom: number): boolean {
   const label = cells.findIndex((cell) => cell !== '');
   if (label === -1 || !startsInWord(cells[label] ?? '')) return false;
-  return cells.some((cell, index) => index !== label && blocks.some((above) => sums(cell, above, index)));
+  const blocks = [above.slice(blockFrom), above];
+  return cells.some((cell, index) => index !== label && blocks.some((block) => sums(cell, block, index)));
 }
 
 function tell(
@@ -139,15 +140,15 @@ function namePlaces(grid: HeadedGrid): readonly number[] {
 }
 
 const lettersOf = (cell: Cell): readonly string[] =>
-  typeof cell === 'string' && cell.length <= longest ? cell.split(/[^\p{L}]+/u).map(nameKey) : [];
+  (typeof cell === 'string' && cell.length <= longest && cell.match(/\p{L}+/gu)) || [];
 
 const isWord = (cell: Cell): boolean => {
   const [word = '', ...more] = lettersOf(cell);
-  return words.has(word) && more.every((one) => one === '') && numberIn(cell) === undefined;
+  return words.has(nameKey(word)) && more.length === 0 && numberIn(cell) === undefined;
 };
 
 /** `Total pots`, `grand total`. */
-export const startsInWord = (cell: Cell): boolean => lettersOf(cell).some((word) => words.has(word));
+export const startsInWord = (cell: Cell): boolean => lettersOf(cell).some((word) => words.has(nameKey(word)));
 
 /** A formula that adds up, which no program has worked out yet; files have its name in English (ECMA-376 18.17.7). */
 const isSum = (cell: Cell): boolean =>

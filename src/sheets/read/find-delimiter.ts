@@ -2,6 +2,7 @@
 // of the headers that its sheet knows. Out: the delimiter and where the table begins.
 import Papa from 'papaparse';
 import { headerKey } from '../match-header.js';
+import type { KnownHeaders } from '../spell-headers.js';
 
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 const SAMPLE_CHARACTERS = 65_536;
@@ -21,21 +22,29 @@ export interface FoundDelimiter {
  * known headers wins, then the one that gives most rows the same number of cells; decimal commas cannot
  * outvote a header. A text without any of them counts as one column, parted by commas.
  */
-export function findDelimiter(text: string, knownHeaders: ReadonlySet<string>): FoundDelimiter {
+export function findDelimiter(text: string, knownHeaders: KnownHeaders): FoundDelimiter {
   const start = text.slice(0, LONGEST_SEP_LINE).split('\n', 1)[0] ?? '';
   const isWhole = start.length === text.length || text[start.length] === '\n';
   const said = isWhole ? /^"?sep=([^"\n])"?\1*[ \t]*$/i.exec(start)?.[1] : undefined;
   if (said !== undefined) return { delimiter: said, start: Math.min(start.length + 1, text.length) };
   const sample = text.slice(0, SAMPLE_CHARACTERS);
-  const votes = DELIMITERS.map((delimiter) => vote(sample, delimiter, knownHeaders));
+  const there = delimitersIn(sample);
+  if (there.length === 1) return { delimiter: there[0] ?? ',', start: 0 };
+  const votes = there.map((delimiter) => vote(sample, delimiter, knownHeaders));
   const [first] = votes.sort((a, b) => b.headers - a.headers || b.alike - a.alike || b.width - a.width);
   return { delimiter: first?.delimiter ?? ',', start: 0 };
 }
 
+/** Those that stand in it; a comma, where none does. */
+function delimitersIn(sample: string): readonly string[] {
+  const there = DELIMITERS.filter((delimiter) => sample.includes(delimiter));
+  return there.length === 0 ? [','] : there;
+}
+
 /** Most headers that one of the first rows of a text shows, whatever parts them. */
-export function countHeaders(text: string, knownHeaders: ReadonlySet<string>): number {
+export function countHeaders(text: string, knownHeaders: KnownHeaders): number {
   const sample = text.slice(0, SAMPLE_CHARACTERS).replace(/\r\n?/g, '\n');
-  return Math.max(...DELIMITERS.map((delimiter) => vote(sample, delimiter, knownHeaders).headers));
+  return Math.max(...delimitersIn(sample).map((one) => vote(sample, one, knownHeaders).headers));
 }
 
 interface Vote {
@@ -47,7 +56,7 @@ interface Vote {
   readonly width: number;
 }
 
-function vote(sample: string, delimiter: string, knownHeaders: ReadonlySet<string>): Vote {
+function vote(sample: string, delimiter: string, knownHeaders: KnownHeaders): Vote {
   const parsed = Papa.parse<string[]>(sample, { delimiter, newline: '\n', preview: HEADER_WITHIN_ROWS });
   const rows = parsed.data.filter((row) => row.some((cell) => cell.trim() !== ''));
   const headers = rows.map((row) => countKnown(row, knownHeaders));
@@ -63,7 +72,7 @@ function vote(sample: string, delimiter: string, knownHeaders: ReadonlySet<strin
 }
 
 /** How many different headers of a row the sheet knows. */
-export function countKnown(cells: readonly string[], knownHeaders: ReadonlySet<string>): number {
+export function countKnown(cells: readonly string[], knownHeaders: KnownHeaders): number {
   const keys = new Set(cells.map(headerKey));
   let known = 0;
   for (const key of keys) if (knownHeaders.has(key)) known += 1;

@@ -40,7 +40,8 @@ function counted({ known, filled, isTitle }: Shape, above: readonly Shape[]): nu
 
 /** A title stands in one cell above rows of several, unless it is the one header that its sheet needs. */
 function shapesOf(rows: readonly GridRow[], { sheet, called = new Map() }: Headed): readonly Shape[] {
-  const knownHeaders = new Set([...knownHeaderKeys(sheet), ...called.keys()]);
+  const known = knownHeaderKeys(sheet);
+  const knownHeaders = { has: (key: string) => known.has(key) || called.has(key) };
   const needed = columns[sheet].filter((column) => column.needed).map(({ header }) => headerKey(header));
   const filled = rows.map(({ cells }) => cells.filter((cell) => cell !== '').length);
   const widest = Math.max(0, ...filled);

@@ -1,5 +1,5 @@
 // Readers: where the log that can be written to stands. In: a path to sheets. Out: its folder, its file, what is beside it.
-import { readdir, stat } from 'node:fs/promises';
+import { readdirSync, statSync } from 'node:fs';
 import { dirname, extname } from 'node:path';
 import { neededSheets } from '../../model/words.js';
 import { pickSheetFiles } from './pick-sheet-files.js';
@@ -22,10 +22,10 @@ export interface FoundLog {
  * The log of a folder of CSV files is one of them; that of a workbook (or of a folder that holds one and no other sheets), which is never written to, is a log.csv beside it.
  * A log.txt beside a workbook may be anything. Throws what the file system says where the folder cannot be listed.
  */
-export async function findLog(path: string): Promise<FoundLog> {
-  const isFolder = (await stat(path)).isDirectory();
+export function findLog(path: string): FoundLog {
+  const isFolder = statSync(path).isDirectory();
   const folder = isFolder ? path : dirname(path);
-  const entries = await readdir(folder, { withFileTypes: true });
+  const entries = readdirSync(folder, { withFileTypes: true });
   const picked = pickSheetFiles(entries.filter((entry) => !entry.isDirectory()).map(({ name }) => name));
   const logs = picked.sheets.get('log') ?? [];
   if (isFolder && picked.loneWorkbook === undefined)

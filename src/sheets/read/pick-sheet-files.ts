@@ -23,8 +23,8 @@ interface SheetFile {
 export interface PickedFiles {
   /** In the order of the sheets; one file each, unless the painter has two of one sheet, or it stands in parts. */
   readonly sheets: ReadonlyMap<SheetName, readonly string[]>;
-  /** Those whose files are all named as a part of it. */
-  readonly inParts: ReadonlySet<SheetName>;
+  /** Those whose files are all named as a part of it, with these files: text and workbooks. */
+  readonly inParts: ReadonlyMap<SheetName, readonly string[]>;
   /** Named as a part of a sheet that is there under its own name. */
   readonly besides: readonly SheetFile[];
   /** Names close to that of a sheet. */
@@ -50,18 +50,19 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
     if (files.length > 0) sheets.set(sheet, files);
   }
   const parts = visible.flatMap((file) => {
-    const sheet = endsIn(file, SHEET_ENDINGS) ? matchSheetPart(baseOf(file)) : undefined;
+    const sheet = endsIn(file, QUESTIONED_ENDINGS) ? matchSheetPart(baseOf(file)) : undefined;
     return sheet === undefined ? [] : [{ file, sheet, ending: extname(file) }];
   });
   const isWhole = (sheet: SheetName): boolean =>
     sheets.has(sheet) ||
     visible.some((file) => endsIn(file, WORKBOOK_ENDINGS) && matchSheetName(baseOf(file)) === sheet);
-  const inParts = new Set(parts.flatMap(({ sheet }) => (isWhole(sheet) ? [] : [sheet])));
-  for (const part of inParts)
-    sheets.set(
-      part,
-      parts.flatMap(({ file, sheet }) => (sheet === part ? [file] : [])),
-    );
+  const inParts = new Map<SheetName, readonly string[]>();
+  for (const { file, sheet } of parts)
+    if (!isWhole(sheet)) inParts.set(sheet, [...(inParts.get(sheet) ?? []), file]);
+  for (const [sheet, files] of inParts) {
+    const texts = files.filter((file) => endsIn(file, SHEET_ENDINGS));
+    if (texts.length > 0) sheets.set(sheet, texts);
+  }
   const besides = parts.filter(({ sheet }) => !inParts.has(sheet));
   const near = visible.flatMap((file) => {
     const sheet = endsIn(file, QUESTIONED_ENDINGS) ? nearSheetName(baseOf(file)) : undefined;

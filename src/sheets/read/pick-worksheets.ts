@@ -17,12 +17,16 @@ export interface PickedWorksheets<W extends Listed> {
 }
 
 /** Named as a part of a sheet. */
-export const isPart = ({ name }: Listed): boolean => matchSheetName(name) === undefined;
+export const isPart = ({ name }: Listed): boolean => matchSheetPart(name) !== undefined;
 
-/** Of two worksheets that are one sheet by their names the first counts; parts count where no worksheet is the whole. */
+/**
+ * Of two worksheets that are one sheet by their names the first counts; parts count where no worksheet is the whole. One by
+ * itself with no such name is the sheet that its workbook is `called`.
+ */
 export function pickWorksheets<W extends Listed>(
   worksheets: readonly W[],
   file: string,
+  called?: SheetName,
 ): PickedWorksheets<W> {
   const wanted = new Map<SheetName, readonly W[]>();
   const problems: FoundProblem[] = [];
@@ -34,6 +38,9 @@ export function pickWorksheets<W extends Listed>(
     else problems.push(twice(sheet, [other, worksheet], file));
   }
   problems.push(...addParts(worksheets, wanted, file));
+  const [only, ...others] = worksheets;
+  if (wanted.size === 0 && called !== undefined && only !== undefined && others.length === 0)
+    wanted.set(called, [only]);
   for (const [sheet, picked] of wanted)
     if (picked.some(({ isHidden }) => isHidden)) problems.push(problem('hidden-sheet', { file, sheet }));
   return { wanted, problems };

@@ -11,7 +11,7 @@ import { headerText } from './find-header-row.js';
 
 /** A number with at most a sign of money, a share or a unit; a day; sides such as 25x50; a colour. */
 const measure =
-  /^(?:[\p{Sc}+-]? ?\d[\d.,' ]* ?(?:%|\p{Sc}|\p{L}{1,3}2?)?|\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}|\d+(?:x\d+)+|#[\da-f]{6})$/iu;
+  /^(?:[\p{Sc}+-]? ?\d[\d.,' ]* ?(?:%|\p{Sc}|\p{L}{1,3}2?)?|\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}|\d+(?:[xX]\d+)+|#[\da-fA-F]{6})$/u;
 
 /** Longer cells are neither a measure nor a word to choose. */
 const longest = 40;

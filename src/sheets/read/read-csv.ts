@@ -24,8 +24,6 @@ export interface ReadCsv {
 }
 
 const WORD_LETTERS = 40;
-const LINE_FEED = 0x0a;
-const CARRIAGE_RETURN = 0x0d;
 /** Of a cell that no spreadsheet holds, one letter more is kept: it is told, and costs no more than that. */
 const LONGEST = spreadsheetLimits.cellCharacters;
 
@@ -59,10 +57,10 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace, room = makeRoom()): 
 function readText(decoded: DecodedText, place: CsvPlace, room: Room): ReadCsv {
   takeLetters(room, decoded.text.length);
   // Before the line ends are made alike, which takes memory for each.
-  takeCells(room, countLetters(decoded.text, LINE_FEED) + countLetters(decoded.text, CARRIAGE_RETURN));
+  takeCells(room, countLetters(decoded.text, '\n') + countLetters(decoded.text, '\r'));
   const text = decoded.text.includes('\r') ? decoded.text.replace(/\r\n?/g, '\n') : decoded.text;
   const { delimiter, start } = findDelimiter(text, knownHeaderKeys(place.sheet));
-  takeCells(room, countLetters(text, delimiter.charCodeAt(0)));
+  takeCells(room, countLetters(text, delimiter));
   const { records, troubles } = splitRecords(text.slice(start), delimiter);
   const rows = keepRows(records);
   takeRows(room, rows.length);
@@ -78,9 +76,9 @@ function readText(decoded: DecodedText, place: CsvPlace, room: Room): ReadCsv {
   };
 }
 
-function countLetters(text: string, code: number): number {
+function countLetters(text: string, letter: string): number {
   let count = 0;
-  for (let at = 0; at < text.length; at += 1) if (text.charCodeAt(at) === code) count += 1;
+  for (let at = text.indexOf(letter); at !== -1; at = text.indexOf(letter, at + 1)) count += 1;
   return count;
 }
 

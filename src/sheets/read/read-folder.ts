@@ -1,7 +1,7 @@
 // Readers: a folder of CSV files, and of workbooks called as a sheet is, to grids. In: its path and name. Out: a grid for each sheet, problems of
 // files.
-import { readdir } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdirSync } from 'node:fs';
+import { extname, join } from 'node:path';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { joinOr } from '../check/find-nearest.js';
@@ -14,56 +14,85 @@ import { MOST_BOOK_MB, MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
 import { WorkbookError } from './workbook-error.js';
 
+/** A workbook that is called as a sheet is, or as a part of one, and what it holds. */
+interface Book {
+  readonly file: string;
+  readonly sheet: SheetName;
+  readonly read: ReadGrids;
+}
+
 /**
  * Reads the files that are named as a sheet; other files are left alone. A folder without any gives one
  * problem; one that holds nothing but a workbook gives its name, for the caller to read. Throws what the file system says
  * where the folder itself cannot be listed.
  */
 export async function readFolder(path: string, folder: string): Promise<ReadGrids | string> {
-  const entries = await readdir(path, { withFileTypes: true });
+  const entries = readdirSync(path, { withFileTypes: true });
   const namesOf = (isFolder: boolean): string[] =>
     entries.filter((entry) => entry.isDirectory() === isFolder).map(({ name }) => name);
   const picked = pickSheetFiles(namesOf(false));
   if (picked.loneWorkbook !== undefined) return picked.loneWorkbook;
   const folders = [...pickSheetFiles(namesOf(true)).sheets].filter(([sheet]) => !picked.sheets.has(sheet));
   const problems = [...folders.map(folderForSheet), ...questions(picked)];
-  // Beside workbooks a log and a columns sheet belong to one of them.
-  const isBare = picked.workbooks.length > 0 && [...picked.sheets.keys()].every(isBesideBook);
-  if (picked.sheets.size + folders.length === 0 || isBare)
+  const room = makeRoom();
+  const books = await readBooks(path, picked, room);
+  if (hasNoSheets(picked, folders.length, books))
     return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
 
   const grids: Grid[] = [];
-  const room = makeRoom();
   const next = picked.nextLog === undefined ? [] : [['log', [picked.nextLog]] as const];
   for (const [sheet, files] of [...picked.sheets, ...next]) {
-    if (picked.inParts.has(sheet)) {
-      const parts = await readParts(path, { files, sheet }, room);
-      problems.push(...parts.problems);
-      grids.push(...parts.grids);
-      continue;
-    }
+    if (picked.inParts.has(sheet)) continue;
     const [file = '', ...others] = files;
     if (others.length > 0)
       problems.push(problem('two-of-one-sheet', { file }, { found: files.join(', '), expected: sheet }));
-    const read = await readFileOfSheet(join(path, file), { file, sheet }, room);
+    const read = readFileOfSheet(join(path, file), { file, sheet }, room);
     for (const one of read.problems) problems.push(one);
     if (read.grid !== undefined) grids.push(read.grid);
   }
-  const seen = new Set([...picked.sheets, ...folders].map(([sheet]) => sheet));
-  const among = await readBooksAmong(path, picked, { seen, room });
+  for (const [sheet, files] of picked.inParts) {
+    const parts = readParts(path, { files, sheet, books }, room);
+    problems.push(...parts.problems);
+    grids.push(...parts.grids);
+  }
+  const seen = new Set([
+    ...picked.sheets.keys(),
+    ...picked.inParts.keys(),
+    ...folders.map(([sheet]) => sheet),
+  ]);
+  const among = restOfBooks(picked, books, { grids, seen });
   const all = [...grids, ...among.grids];
   return { grids: all, seen: among.seen, problems: [...problems, ...among.problems] };
 }
 
-async function readParts(
+/** Workbooks by themselves are sheets where each holds but the one that it is called. Beside others a log and a columns sheet belong to one of them. */
+function hasNoSheets({ sheets, workbooks }: PickedFiles, folders: number, books: readonly Book[]): boolean {
+  if (sheets.size + folders + books.length === 0) return true;
+  if (workbooks.length === 0 || ![...sheets.keys()].every(isBesideBook)) return false;
+  const holdsMore = ({ sheet, read }: Book): boolean => read.grids.some((grid) => grid.sheet !== sheet);
+  return books.length === 0 || books.some(holdsMore);
+}
+
+/** The parts of one sheet, as text or as workbooks. */
+function readParts(
   path: string,
-  { files, sheet }: { readonly files: readonly string[]; readonly sheet: SheetName },
+  {
+    files,
+    sheet,
+    books,
+  }: { readonly files: readonly string[]; readonly sheet: SheetName; readonly books: readonly Book[] },
   room: Room,
-): Promise<{ readonly grids: readonly Grid[]; readonly problems: readonly FoundProblem[] }> {
+): { readonly grids: readonly Grid[]; readonly problems: readonly FoundProblem[] } {
   const parts: Part[] = [];
   const problems: FoundProblem[] = [];
   for (const file of files) {
-    const read = await readFileOfSheet(join(path, file), { file, sheet }, room);
+    const book = books.find((one) => one.file === file);
+    if (book !== undefined) {
+      const own = book.read.grids.filter((grid) => grid.sheet === sheet);
+      parts.push(...own.map((grid) => ({ name: grid.file, grid })));
+      continue;
+    }
+    const read = readFileOfSheet(join(path, file), { file, sheet }, room);
     problems.push(...read.problems);
     if (read.grid !== undefined) parts.push({ name: file, grid: read.grid });
   }
@@ -71,37 +100,51 @@ async function readParts(
   return { grids: joined.grids, problems: [...problems, ...joined.problems] };
 }
 
-/** Workbooks that are called as a sheet is, which is not there as text; of a sheet that two of them hold the first counts. */
-async function readBooksAmong(
-  path: string,
-  { ofOtherType }: PickedFiles,
-  { seen: before, room }: { readonly seen: ReadonlySet<SheetName>; readonly room: Room },
-): Promise<ReadGrids> {
+/** What workbooks hold beside the parts that are read: of a sheet that is there already the first counts. */
+function restOfBooks(
+  { inParts }: PickedFiles,
+  books: readonly Book[],
+  before: { readonly grids: readonly Grid[]; readonly seen: ReadonlySet<SheetName> },
+): ReadGrids {
   const grids: Grid[] = [];
-  const problems: FoundProblem[] = [];
-  const seen = new Set(before);
-  for (const { file } of ofOtherType.filter(({ ending }) => isReadable(ending))) {
-    const book = await readBookAmong(join(path, file), file, room);
-    for (const one of book.problems) problems.push(one);
-    for (const grid of book.grids) {
-      const { sheet } = grid;
-      if (seen.has(sheet))
-        problems.push(problem('two-of-one-sheet', { file }, { found: file, expected: sheet }));
-      else grids.push(grid);
-      seen.add(sheet);
-    }
+  const seen = new Set(before.seen);
+  const problems = books.flatMap(({ read }) => read.problems);
+  const isPart = (file: string, sheet: SheetName): boolean => inParts.get(sheet)?.includes(file) === true;
+  const rest = books.flatMap(({ file, read }) =>
+    read.grids.flatMap((grid) => (isPart(file, grid.sheet) ? [] : [{ file, grid }])),
+  );
+  for (const { file, grid } of rest) {
+    const { sheet } = grid;
+    const first = [...before.grids, ...grids].find((one) => one.sheet === sheet)?.file;
+    const found = first === undefined ? file : `${first}, ${file}`;
+    if (seen.has(sheet)) problems.push(problem('two-of-one-sheet', { file }, { found, expected: sheet }));
+    else grids.push(grid);
+    seen.add(sheet);
   }
   return { grids, seen, problems };
 }
 
+async function readBooks(path: string, { ofOtherType, inParts }: PickedFiles, room: Room): Promise<Book[]> {
+  const parts = [...inParts].flatMap(([sheet, files]) => files.map((file) => ({ file, sheet })));
+  const called = [...parts, ...ofOtherType].filter(({ file }) => isReadable(extname(file)));
+  const books: Book[] = [];
+  for (const { file, sheet } of called)
+    books.push({ file, sheet, read: await readBookAmong(join(path, file), { file, sheet }, room) });
+  return books;
+}
+
 const isReadable = (ending: string): boolean => WORKBOOK_ENDINGS.includes(ending.toLowerCase());
 
-/** A workbook that is called as a sheet is; what it holds is taken from the room of the folder. */
-async function readBookAmong(path: string, file: string, room: Room): Promise<ReadGrids> {
+/** What it holds is taken from the room of the folder; its only worksheet may be called as it likes. */
+async function readBookAmong(
+  path: string,
+  { file, sheet }: { readonly file: string; readonly sheet: SheetName },
+  room: Room,
+): Promise<ReadGrids> {
   const none = (trouble: FoundProblem): ReadGrids => ({ grids: [], seen: new Set(), problems: [trouble] });
-  const read = await readBytes(path, { file }, MOST_BOOK_MB);
+  const read = readBytes(path, { file }, MOST_BOOK_MB);
   if ('trouble' in read) return none(read.trouble);
-  const book = await readBook(read.bytes, file);
+  const book = await readBook(read.bytes, file, sheet);
   try {
     for (const { rows } of book.grids) takeAll(room, rows);
     return book;
@@ -122,12 +165,12 @@ function takeAll(room: Room, rows: Grid['rows']): void {
 const folderForSheet = ([sheet, [file = '']]: readonly [SheetName, readonly string[]]): FoundProblem =>
   problem('folder-for-sheet', { file, sheet }, { expected: sheet });
 
-async function readFileOfSheet(
+function readFileOfSheet(
   path: string,
   place: { readonly file: string; readonly sheet: SheetName },
   room: Room,
-): Promise<{ grid: Grid | undefined; problems: readonly FoundProblem[] }> {
-  const read = await readBytes(path, place, MOST_TEXT_MB);
+): { grid: Grid | undefined; problems: readonly FoundProblem[] } {
+  const read = readBytes(path, place, MOST_TEXT_MB);
   return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place, room);
 }
 

@@ -2,10 +2,13 @@
 import { join } from 'node:path';
 import type { Place } from '../../model/problem.js';
 import { problem } from '../../problems/catalogue.js';
-import { headerKey } from '../match-header.js';
+import { settleColumns } from '../check/settle-columns.js';
+import { columnMeant } from '../spell-headers.js';
+import type { Called, Headed } from '../table.js';
 import { findHeaderRow, headerText } from './find-header-row.js';
 import { type FoundLog, findLog } from './find-log.js';
 import type { FoundProblem, Grid } from './grid.js';
+import { makeTable } from './make-table.js';
 import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
 
@@ -20,53 +23,70 @@ const nothing = (...problems: readonly FoundProblem[]): ReadBeside => ({ grids: 
  * What `halfpot log` wrote for a workbook. A file of that name which is the log of CSV sheets, or of something that is
  * no paint, is left alone and said. No such file gives nothing.
  */
-async function readLogBeside({ folder, files, next, otherSheets, workbooks }: FoundLog): Promise<ReadBeside> {
+function readLogBeside(
+  { folder, files, next, otherSheets, workbooks }: FoundLog,
+  called: Called | undefined,
+): ReadBeside {
   const own = [...files.slice(0, 1), ...(next === undefined ? [] : [next])];
   const [file] = own;
   if (file === undefined) return nothing();
   const place = { file, sheet: 'log' } as const;
   if (otherSheets.length > 0)
     return nothing(problem('log-of-csv-sheets', place, { found: otherSheets.join(', ') }));
-  const read: ReadBeside[] = [];
-  for (const one of own) read.push(await readLogFile(folder, { file: one, sheet: 'log' }));
+  const read = own.map((one) => readLogFile(folder, { file: one, sheet: 'log' }, called));
   const grids = read.flatMap((one) => one.grids);
   const questions = grids.length === 0 ? [] : [...twoLogs(files), ...twoWorkbooks(workbooks, place)];
   return { grids, problems: [...questions, ...read.flatMap(({ problems }) => problems)] };
 }
 
-async function readLogFile(
+function readLogFile(
   folder: string,
   place: { readonly file: string; readonly sheet: 'log' },
-): Promise<ReadBeside> {
-  const read = await readBytes(join(folder, place.file), place, MOST_TEXT_MB);
+  called: Called | undefined,
+): ReadBeside {
+  const read = readBytes(join(folder, place.file), place, MOST_TEXT_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
   if (grid === undefined) return nothing(...problems);
-  if (grid.rows.length > 0 && !names(grid, 'paint')) return nothing(problem('log-of-something-else', place));
+  if (grid.rows.length > 0 && !isOurs(grid, called)) return nothing(problem('log-of-something-else', place));
   return { grids: [grid], problems };
 }
 
-/** Other programs keep a log.csv too; paint is spoken of in ours alone. */
-function names(grid: Grid, column: string): boolean {
-  const header = grid.rows[findHeaderRow(grid.rows, grid)];
-  return header?.cells.some((cell) => headerKey(headerText(cell)) === column) ?? false;
+/** Other programs keep a log.csv too; paint is spoken of in ours alone, and what else it is called only beside a day. */
+function isOurs({ rows }: Grid, called: Called | undefined): boolean {
+  const of = { sheet: 'log', called } as const;
+  return names(rows, of, 'paint', true) || (names(rows, of, 'paint') && names(rows, of, 'date'));
+}
+
+/** Whether a header means the column, by its own name or what the columns sheet says if `isOwn`. */
+function names(rows: Grid['rows'], of: Headed, column: string, isOwn = false): boolean {
+  const header = rows[findHeaderRow(rows, of)]?.cells.map(headerText) ?? [];
+  return header.some((text) => {
+    const meant = columnMeant(of, text);
+    return meant?.key === column && (meant.isOwn || !isOwn);
+  });
 }
 
 /** One that names no headers is of something else. */
-async function readColumnsBeside({ folder, columns, otherSheets }: FoundLog): Promise<ReadBeside> {
+function readColumnsBeside({ folder, columns, otherSheets }: FoundLog): ReadBeside {
   const [file] = columns;
   if (file === undefined || otherSheets.length > 0) return nothing();
   const place = { file, sheet: 'columns' } as const;
-  const read = await readBytes(join(folder, file), place, MOST_TEXT_MB);
+  const read = readBytes(join(folder, file), place, MOST_TEXT_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
-  return grid !== undefined && names(grid, 'called') ? { grids: [grid], problems } : nothing();
+  return grid !== undefined && names(grid.rows, grid, 'called', true)
+    ? { grids: [grid], problems }
+    : nothing();
 }
 
-/** The log.csv and the columns.csv that belong to a workbook. */
-export async function readBeside(path: string): Promise<ReadBeside> {
-  const found = await findLog(path);
-  const [log, columns] = [await readLogBeside(found), await readColumnsBeside(found)];
+/** The log.csv and the columns.csv that belong to a workbook, whose own columns sheet comes first. */
+export function readBeside(path: string, ofBook: Grid | undefined): ReadBeside {
+  const found = findLog(path);
+  const columns = readColumnsBeside(found);
+  const settling = ofBook ?? columns.grids[0];
+  const { called } = settleColumns(settling && makeTable(settling).table);
+  const log = readLogBeside(found, called.get('log'));
   return { grids: [...log.grids, ...columns.grids], problems: [...log.problems, ...columns.problems] };
 }
 

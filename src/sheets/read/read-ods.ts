@@ -27,8 +27,11 @@ const longestText = spreadsheetLimits.cellCharacters + 1;
 const mostMerges = 10_000;
 const mostWorksheets = 10_000;
 
-/** Rows only of worksheets that are called as a sheet is. Undefined where the zip is no OpenDocument. */
-export async function readOds(zip: OpenZip): Promise<readonly OdsWorksheet[] | undefined> {
+/** Rows only of worksheets that are called as a sheet is, and of the first if asked. Undefined where the zip is no OpenDocument. */
+export async function readOds(
+  zip: OpenZip,
+  takesFirst = false,
+): Promise<readonly OdsWorksheet[] | undefined> {
   const manifest = zip.inflate('META-INF/manifest.xml');
   if (manifest === undefined) return undefined;
   await scanXml(manifest, {
@@ -38,7 +41,7 @@ export async function readOds(zip: OpenZip): Promise<readonly OdsWorksheet[] | u
   });
   const content = zip.inflate('content.xml');
   if (content === undefined) return undefined;
-  const scan = openTables(makeRoom());
+  const scan = openTables(makeRoom(), takesFirst);
   await scanXml(content, scan.visitor);
   return scan.worksheets;
 }
@@ -62,11 +65,12 @@ interface State {
   isInText: boolean;
 }
 
-function openTables(room: Room) {
+function openTables(room: Room, takesFirst: boolean) {
   const worksheets: Draft[] = [];
   const state: State = { table: undefined, row: 0, rowTimes: 1, cells: [], column: 0, ...noCell };
   const openers: Readonly<Record<string, (attributes: Attributes) => void>> = {
-    table: (attributes) => openTable(state, attributes, worksheets),
+    table: (attributes) =>
+      openTable(state, attributes, { worksheets, isTaken: takesFirst && worksheets.length === 0 }),
     'table-row': (attributes) => openRow(state, attributes),
     'table-cell': (attributes) => Object.assign(state, noCell, { attributes }),
     'covered-table-cell': (attributes) => Object.assign(state, noCell, { attributes }),
@@ -99,7 +103,11 @@ const noCell = { attributes: undefined, text: '', notes: 0, isInText: false } as
 const timesOf = (attributes: Attributes, name: string): number =>
   Math.max(1, Math.floor(Number(attributes.get(name) ?? 1)) || 1);
 
-function openTable(state: State, attributes: Attributes, worksheets: Draft[]): void {
+function openTable(
+  state: State,
+  attributes: Attributes,
+  { worksheets, isTaken }: { readonly worksheets: Draft[]; readonly isTaken: boolean },
+): void {
   const name = attributes.get('name') ?? '';
   const table: Draft = {
     name,
@@ -110,7 +118,8 @@ function openTable(state: State, attributes: Attributes, worksheets: Draft[]): v
     merges: [],
   };
   if (worksheets.length < mostWorksheets) worksheets.push(table);
-  state.table = (matchSheetName(name) ?? matchSheetPart(name)) === undefined ? undefined : table;
+  const isSheet = isTaken || (matchSheetName(name) ?? matchSheetPart(name)) !== undefined;
+  state.table = isSheet ? table : undefined;
   state.row = 0;
 }
 

@@ -1,6 +1,6 @@
 // Readers: the painter's folder or workbook to plain tables. In: a path. Out: every table found, every
 // problem of files and tables. The one entrance of this stage.
-import { lstat, stat } from 'node:fs/promises';
+import { lstatSync, statSync } from 'node:fs';
 import { basename, extname, join, resolve } from 'node:path';
 import { missingSheets, type SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
@@ -23,7 +23,7 @@ const TEXT_ENDINGS: readonly string[] = ['.csv', '.tsv', '.txt'];
 export async function readTables(path: string, instead: readonly Replacement[] = []): Promise<ReadTables> {
   const file = basename(resolve(path)) || path;
   let source = await readSource(path, file).catch((error: unknown) => nothing(unreadable(error, { file })));
-  for (const one of instead) source = await replaceSheet(source, one);
+  for (const one of instead) source = replaceSheet(source, one);
   const tables: Table[] = [];
   const problems = [...source.problems];
   const make = (grid: Grid): Table | undefined => {
@@ -62,7 +62,7 @@ const nothing = (trouble: FoundProblem): Source => ({ grids: [], seen: new Set()
 
 /** Each reader is loaded when its kind of source is met. */
 async function readSource(path: string, file: string): Promise<Source> {
-  const kind = await kindOf(path);
+  const kind = kindOf(path);
   if (kind === 'nothing') return nothing(problem('missing-path', { file }));
   if (kind === 'dead link') return nothing(deadLink({ file }));
   if (kind !== 'folder') return readFile(path, { file, kind });
@@ -84,12 +84,15 @@ async function readFile(
   if (!WORKBOOK_ENDINGS.includes(ending)) {
     return nothing(problem('unknown-file-type', { file }, { found: ending || 'no ending' }));
   }
-  const read = await readBytes(path, { file }, MOST_BOOK_MB);
+  const read = readBytes(path, { file }, MOST_BOOK_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const book = await readBook(read.bytes, file);
   if (book.grids.length === 0) return book;
   const { readBeside } = await import('./read-log-beside.js');
-  const beside = await readBeside(path);
+  const beside = readBeside(
+    path,
+    book.grids.find(({ sheet }) => sheet === 'columns'),
+  );
   return {
     grids: [...book.grids, ...beside.grids],
     seen: book.seen,
@@ -97,15 +100,22 @@ async function readFile(
   };
 }
 
-async function kindOf(path: string): Promise<'nothing' | 'dead link' | 'folder' | 'file' | 'other'> {
+function kindOf(path: string): 'nothing' | 'dead link' | 'folder' | 'file' | 'other' {
   try {
-    const found = await stat(path);
+    const found = statSync(path);
     if (found.isDirectory()) return 'folder';
     return found.isFile() ? 'file' : 'other';
   } catch (error) {
     if (!(error instanceof Error && 'code' in error && ['ENOENT', 'ENOTDIR'].includes(String(error.code))))
       throw error;
-    const link = await lstat(path).catch(() => undefined);
-    return link?.isSymbolicLink() === true ? 'dead link' : 'nothing';
+    return isLink(path) ? 'dead link' : 'nothing';
+  }
+}
+
+function isLink(path: string): boolean {
+  try {
+    return lstatSync(path).isSymbolicLink();
+  } catch {
+    return false;
   }
 }

@@ -1,5 +1,6 @@
 // Readers: a workbook read in a thread with bounds on its memory and time. In: its bytes and name. Out: grids, problems.
 // The reader keeps bounds of its own; these hold whatever it may have overlooked.
+import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { ReadGrids } from './grid.js';
 import { type Bounds, runApart } from './run-apart.js';
@@ -12,8 +13,12 @@ const usualBounds: Bounds = {
 };
 
 /** As `readWorkbook`; a workbook that runs into a bound is one problem. The bytes are handed over and gone for the caller. */
-export function readWorkbookApart(bytes: Buffer, file: string, bounds = usualBounds): Promise<ReadGrids> {
-  return runApart<ReadGrids>({ bytes, file }, bounds, (found, expected) => ({
+export function readWorkbookApart(
+  bytes: Buffer,
+  { file, called }: { readonly file: string; readonly called?: SheetName | undefined },
+  bounds = usualBounds,
+): Promise<ReadGrids> {
+  return runApart<ReadGrids>({ bytes, file, called }, bounds, (found, expected) => ({
     grids: [],
     seen: new Set(),
     problems: [problem('too-large-file', { file }, { found, expected })],

@@ -1,5 +1,6 @@
 // Readers: one workbook to grids. In: its bytes and name. Out: a grid for each worksheet that is a sheet,
 // problems.
+import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { type OpenZip, openZip } from '../../unpack/open-zip.js';
 import type { Cell } from '../table.js';
@@ -18,16 +19,17 @@ import { WorkbookError, workbookErrorOf } from './workbook-error.js';
 
 /**
  * Reads an .xlsx, .xlsm or .ods; a workbook without any of the sheets gives no grids. Never throws for what it
- * holds. Of a workbook that is damaged or too large nothing is read.
+ * holds. Of a workbook that is damaged or too large nothing is read. `called`: the sheet that its only worksheet is, where that
+ * has the name of none.
  */
-export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGrids> {
+export async function readWorkbook(bytes: Buffer, file: string, called?: SheetName): Promise<ReadGrids> {
   const kind = sniffFile(bytes);
   if (kind === 'locked workbook') return failed(problem('locked-workbook', { file }));
   if (kind === 'old workbook') return failed(problem('old-workbook', { file }));
   if (kind !== 'zip')
     return failed(problem(bytes.length === 0 ? 'broken-workbook' : 'not-a-workbook', { file }));
   try {
-    return await readZip(await openZip(bytes), file);
+    return await readZip(await openZip(bytes), file, called);
   } catch (error) {
     const known = workbookErrorOf(error);
     if (known === undefined) throw error;
@@ -37,12 +39,13 @@ export async function readWorkbook(bytes: Buffer, file: string): Promise<ReadGri
 
 const failed = (trouble: FoundProblem): ReadGrids => ({ grids: [], seen: new Set(), problems: [trouble] });
 
-async function readZip(zip: OpenZip, file: string): Promise<ReadGrids> {
-  const ods = await readOds(zip);
-  if (ods !== undefined) return readPicked(pickWorksheets(ods, file), file, async (worksheet) => worksheet);
+async function readZip(zip: OpenZip, file: string, called?: SheetName): Promise<ReadGrids> {
+  const ods = await readOds(zip, called !== undefined);
+  if (ods !== undefined)
+    return readPicked(pickWorksheets(ods, file, called), file, async (worksheet) => worksheet);
   const parts = await listWorksheets(zip);
   let surroundings: WorksheetSurroundings | undefined;
-  return readPicked(pickWorksheets(parts.worksheets, file), file, async ({ part }) => {
+  return readPicked(pickWorksheets(parts.worksheets, file, called), file, async ({ part }) => {
     surroundings ??= await readSurroundings(zip, parts);
     return readWorksheet(inflate(zip, part), surroundings);
   });

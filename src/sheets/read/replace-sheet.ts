@@ -12,12 +12,9 @@ export interface Replacement {
 }
 
 /** What was wrong with the sheet that goes is no longer said; a file that cannot be read is. */
-export async function replaceSheet<Read extends ReadGrids>(
-  read: Read,
-  { sheet, path }: Replacement,
-): Promise<Read> {
+export function replaceSheet<Read extends ReadGrids>(read: Read, { sheet, path }: Replacement): Read {
   const place = { file: basename(path), sheet };
-  const bytes = await readBytes(path, place, MOST_TEXT_MB);
+  const bytes = readBytes(path, place, MOST_TEXT_MB);
   const instead =
     'trouble' in bytes ? { grid: undefined, problems: [bytes.trouble] } : readCsv(bytes.bytes, place);
   const isOther = (one: { readonly sheet?: SheetName | undefined }): boolean => one.sheet !== sheet;

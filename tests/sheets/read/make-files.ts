@@ -164,3 +164,14 @@ export function makeCompoundFile(...streams: readonly string[]): Buffer {
 export const pictureBytes = Buffer.from([
   0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52,
 ]);
+
+const odsContent = (table: string): string =>
+  `<office:document-content xmlns:office="o" xmlns:table="t" xmlns:text="x"><office:body><office:spreadsheet>${table}</office:spreadsheet></office:body></office:document-content>`;
+
+/** An OpenDocument spreadsheet (ISO/IEC 26300) of these worksheets, as XML. */
+export const makeOds = (table: string, manifest = '<manifest:manifest/>'): Buffer =>
+  makeZip({ 'META-INF/manifest.xml': manifest, 'content.xml': odsContent(table) });
+
+/** A cell of it that holds a text. */
+export const odsText = (written: string): string =>
+  `<table:table-cell office:value-type="string"><text:p>${written}</text:p></table:table-cell>`;

@@ -100,9 +100,13 @@ describe('pickSheetFiles', () => {
       ['army', ['army.csv']],
       ['pots', ['pots attic.csv', 'pots desk.tsv']],
     ]);
-    expect([...inParts]).toEqual(['pots']);
+    expect([...inParts.keys()]).toEqual(['pots']);
     expect(besides).toEqual([{ file: 'army 2.csv', sheet: 'army', ending: '.csv' }]);
     expect([...pickSheetFiles(['pots.xlsx', 'pots 2.csv']).inParts]).toEqual([]);
+    expect([...pickSheetFiles(['pots b.xlsx', 'pots a.csv', 'army 1.ods']).inParts]).toEqual([
+      ['army', ['army 1.ods']],
+      ['pots', ['pots a.csv', 'pots b.xlsx']],
+    ]);
   });
 
   it('takes csv, tsv and txt in the order of the sheets', () => {
@@ -143,7 +147,7 @@ describe('pickSheetFiles', () => {
   it('does not look at lock and shadow files', () => {
     expect(pickSheetFiles(['~$army.xlsx', '._pots.csv', '.~lock.pots.csv#', '.pots.csv'])).toEqual({
       sheets: new Map(),
-      inParts: new Set(),
+      inParts: new Map(),
       besides: [],
       near: [],
       ofOtherType: [],

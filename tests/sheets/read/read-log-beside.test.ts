@@ -41,6 +41,41 @@ describe('a log.csv beside a workbook', () => {
     expect(sheets?.log).toMatchObject([{ row: 2, file: name }]);
   });
 
+  const german = 'Wann;Töpfchen;verbraucht\n2026-03-02;brick red;0,5\n';
+
+  it.each([
+    ['in words of another language', { 'log.csv': 'Datum;Farbe;verbraucht\n2026-03-02;brick red;0,5\n' }, {}],
+    [
+      'as columns.csv beside the workbook says',
+      { 'log.csv': german, 'columns.csv': 'sheet,column,called\nlog,date,Wann\nlog,paint,Töpfchen\n' },
+      {},
+    ],
+    [
+      'as the columns sheet of the workbook says',
+      { 'log.csv': german },
+      {
+        columns: [
+          ['sheet', 'column', 'called'],
+          ['log', 'date', 'Wann'],
+          ['log', 'paint', 'Töpfchen'],
+        ],
+      },
+    ],
+  ])('is read with its headers %s', async (_, files, more) => {
+    const dir = await folderWith(files as Readonly<Record<string, string>>, more as typeof fourSheets);
+    const { sheets, problems } = await readSheets(join(dir, 'army.xlsx'), known);
+    expect(problems).toEqual([]);
+    expect(sheets?.log).toEqual([
+      { row: 2, file: 'log.csv', date: '2026-03-02', paint: 'brick red', usedMl: 0.5 },
+    ]);
+  });
+
+  it('of another program, which speaks of colours and of no day, is left alone', async () => {
+    const dir = await folderWith({ 'log.csv': 'colour,level\nred,warning\n' });
+    const { problems } = await readSheets(join(dir, 'army.xlsx'), known);
+    expect(problems.map(({ code }) => code)).toEqual(['log-of-something-else']);
+  });
+
   it('has its problems told by its own name, after those of the workbook', async () => {
     const dir = await folderWith(
       { 'log.csv': 'date,paint,used ml\n2026-03-02,brick rod,0.5\n' },

@@ -3,16 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readOds } from '../../../src/sheets/read/read-ods.js';
 import { readWorkbook } from '../../../src/sheets/read/read-workbook.js';
 import { openZip } from '../../../src/unpack/open-zip.js';
-import { makeZip } from './make-files.js';
-
-const content = (table: string): string =>
-  `<office:document-content xmlns:office="o" xmlns:table="t" xmlns:text="x"><office:body><office:spreadsheet>${table}</office:spreadsheet></office:body></office:document-content>`;
-
-const ods = (table: string, manifest = '<manifest:manifest/>'): Buffer =>
-  makeZip({ 'META-INF/manifest.xml': manifest, 'content.xml': content(table) });
-
-const text = (written: string): string =>
-  `<table:table-cell office:value-type="string"><text:p>${written}</text:p></table:table-cell>`;
+import { makeOds as ods, odsText as text } from './make-files.js';
 
 const pots = async (rows: string) => {
   const all = await readOds(await openZip(ods(`<table:table table:name="pots">${rows}</table:table>`)));

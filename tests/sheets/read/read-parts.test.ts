@@ -6,7 +6,7 @@ import { registry } from '../../../src/assumptions/registry.js';
 import { wordProblem } from '../../../src/problems/word-problem.js';
 import { readSheets } from '../../../src/sheets/read-sheets.js';
 import { fourShortSheets, writeSheets } from '../../problems/problem-case.js';
-import { fourSheets, makeWorkbook, useFolder } from './make-files.js';
+import { fourSheets, makeOds, makeWorkbook, odsText, useFolder } from './make-files.js';
 
 const newFolder = useFolder();
 const known = { assumptions: registry, today: '2026-11-02' };
@@ -94,6 +94,87 @@ describe('worksheets', () => {
   });
 });
 
+/** `rows` in the only worksheet, under the name that every new workbook has there. */
+const bookOf = (rows: Parameters<typeof makeWorkbook>[0][string], name = 'Sheet1') =>
+  makeWorkbook({ [name]: rows });
+
+describe('workbooks that are parts of one sheet', () => {
+  const attic = [['paint', 'size ml'], ['brick red', 17], [], ['slate', 0]] as const;
+  const desk = [
+    ['Farbe', 'Inhalt in ml'],
+    ['earth wash', 24],
+  ] as const;
+
+  it('are read as one, and told wrong by the name of each', async () => {
+    const { says } = await read({
+      'pots attic.xlsx': await bookOf(attic),
+      'Kiste 2.xlsx': await bookOf(desk, 'Tabelle1'),
+    });
+    expect(says).toEqual([
+      'pots attic.xlsx, sheet pots, row 4, "size ml" (B4): "0" is zero, and a volume never is. Write the true value, or take the row out.',
+    ]);
+  });
+
+  it('may stand beside text, and an OpenDocument file may be one', async () => {
+    const table = `<table:table table:name="Sheet1"><table:table-row>${['paint', 'size ml'].map(odsText).join('')}</table:table-row><table:table-row>${['earth wash', '24'].map(odsText).join('')}</table:table-row></table:table>`;
+    const { sheets, says } = await read({
+      'pots attic.csv': 'paint,size ml\nbrick red,17\n',
+      'pots desk.ods': makeOds(table),
+      'pots van.xlsx': await bookOf([
+        ['size ml', 'paint'],
+        [17, 'slate'],
+      ]),
+    });
+    expect(says).toEqual([]);
+    expect(sheets?.pots.map(({ paint }) => paint)).toEqual(['brick red', 'earth wash', 'slate']);
+    expect(sheets?.read?.filter(({ sheet }) => sheet === 'pots').map(({ file }) => file)).toEqual([
+      'pots attic.csv',
+      'pots desk.ods',
+      'pots van.xlsx',
+    ]);
+  });
+
+  it('are left alone beside the whole sheet, which is said', async () => {
+    const { sheets, says } = await read({
+      'pots.csv': 'paint,size ml\nbrick red,17\nearth wash,24\n',
+      'pots attic.xlsx': await bookOf(attic),
+    });
+    expect(sheets?.pots).toHaveLength(2);
+    expect(says).toEqual([
+      'pots attic.xlsx: this was left alone, as the pots sheet is there under its own name. If both are to count, name them by what they hold, such as pots 1 and pots 2.',
+    ]);
+  });
+
+  it('need no text beside them, where each holds but the sheet that it is called', async () => {
+    const { pots = [], figures = [], schemes = [], army = [] } = fourSheets;
+    const dir = newFolder();
+    writeSheets(dir, {
+      'pots attic.xlsx': await bookOf(pots.slice(0, 2)),
+      'pots desk.xlsx': await bookOf([...pots.slice(0, 1), ...pots.slice(2)]),
+      'figures.xlsx': await bookOf(figures),
+      'schemes.xlsx': await bookOf(schemes),
+      'army.xlsx': await bookOf(army),
+    });
+    const { sheets } = await readSheets(dir, known);
+    expect(sheets?.pots.map(({ paint }) => paint)).toEqual(['brick red', 'earth wash']);
+    expect(sheets?.army).toHaveLength(1);
+  });
+
+  it('are no parts where each holds a whole army: one of them is to be named', async () => {
+    const dir = newFolder();
+    writeSheets(dir, {
+      'army 2024.xlsx': await makeWorkbook(fourSheets),
+      'army 2025.xlsx': await makeWorkbook(fourSheets),
+    });
+    const { problems } = await readSheets(dir, known);
+    expect(problems.map(wordProblem)).toEqual([
+      expect.stringContaining(
+        'none of the sheets is here. If they are in army 2024.xlsx or army 2025.xlsx, name that workbook instead of the folder.',
+      ),
+    ]);
+  });
+});
+
 describe('the same pots twice', () => {
   it('as CSV and as a workbook count once: the text does', async () => {
     const { sheets, says } = await read({
@@ -108,7 +189,7 @@ describe('the same pots twice', () => {
     const pots = await makeWorkbook({ pots: fourSheets.pots ?? [] });
     const { says } = await read({ 'pots.xlsx': pots, 'colours.xlsx': pots });
     expect(says).toEqual([
-      'pots.xlsx: the pots sheet is there more than once: pots.xlsx. Keep one of them and rename or remove the rest.',
+      'pots.xlsx: the pots sheet is there more than once: colours.xlsx, pots.xlsx. Keep one of them and rename or remove the rest.',
     ]);
   });
 });

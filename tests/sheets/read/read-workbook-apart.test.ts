@@ -4,11 +4,15 @@ import { describe, expect, it } from 'vitest';
 import { readWorkbookApart } from '../../../src/sheets/read/read-workbook-apart.js';
 
 const run = (code: string, seconds = 20) =>
-  readWorkbookApart(Buffer.from('bytes'), 'army.xlsx', {
-    seconds,
-    heapMb: 48,
-    script: new URL(`data:text/javascript,${encodeURIComponent(code)}`),
-  });
+  readWorkbookApart(
+    Buffer.from('bytes'),
+    { file: 'army.xlsx' },
+    {
+      seconds,
+      heapMb: 48,
+      script: new URL(`data:text/javascript,${encodeURIComponent(code)}`),
+    },
+  );
 
 const post = "import { parentPort, workerData } from 'node:worker_threads';";
 
@@ -26,7 +30,7 @@ describe('readWorkbookApart', () => {
       script: new URL(`data:text/javascript,${encodeURIComponent(code)}`),
     };
     const large = Buffer.allocUnsafeSlow(2 ** 20);
-    expect(await readWorkbookApart(large, 'a', bounds)).toEqual({ length: 2 ** 20 });
+    expect(await readWorkbookApart(large, { file: 'a' }, bounds)).toEqual({ length: 2 ** 20 });
     expect(large.length).toBe(0);
   });
 

@@ -66,9 +66,14 @@ export interface InWords {
   readonly isRough: boolean;
 }
 
+/** As nearly every cell has it, without a word. */
+const plainAmount = /^\d[\d.,]*\s?(?:%|ml|g)$/;
+
 /** `about a third` is a third, roughly; `almost empty` a tenth, roughly. */
 export function readWords(written: string): InWords {
-  const text = written.length > longest ? '' : fold(written);
+  if (written.length > longest || plainAmount.test(written))
+    return { share: undefined, bare: undefined, isRough: false };
+  const text = fold(written);
   const sure = without(text, about);
   const whole = without(sure, almost);
   const sized = without(whole, about);

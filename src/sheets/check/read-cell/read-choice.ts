@@ -9,18 +9,25 @@ export function wordFinder<T extends string>(
   words: readonly T[],
   called?: Called<T>,
 ): (written: string) => T | undefined {
-  const byKey = new Map(words.map((word) => [nameKey(word), word]));
-  const others = new Map(
-    words.flatMap((word) => (called?.[word]?.split(', ') ?? []).map((other) => [headerKey(other), word])),
-  );
-  const seen = new Map<string, T | undefined>();
+  const seen = new Map<string, T>(words.map((word) => [word, word]));
+  let byKey: ReadonlyMap<string, T> | undefined;
   return (written) => {
     const known = seen.get(written);
     if (known !== undefined) return known;
-    const word = byKey.get(nameKey(written)) ?? others.get(headerKey(written));
+    // Put together for the first word that is written otherwise.
+    byKey ??= keysOf(words, called);
+    const word = byKey.get(nameKey(written)) ?? byKey.get(headerKey(written));
     if (word !== undefined) seen.set(written, word);
     return word;
   };
+}
+
+/** The words' own keys before those of what else they are called. */
+function keysOf<T extends string>(words: readonly T[], called?: Called<T>): ReadonlyMap<string, T> {
+  const others = words.flatMap((word) =>
+    (called?.[word]?.split(', ') ?? []).map((other): [string, T] => [headerKey(other), word]),
+  );
+  return new Map([...others, ...words.map((word): [string, T] => [nameKey(word), word])]);
 }
 
 /** A cell that holds one word of a list. */

@@ -8,7 +8,7 @@ import { type Bound, checkBounds } from './read-number.js';
 
 const findShape = wordFinder(['round', 'square', 'oval', 'rectangle', 'none'], baseWords);
 /** The word for the shape stands in front or behind. */
-const shapes = /^(\p{L}{2,})?\s*([\d.,\sx×*]+?)\s*(?:mm)?\s*(\p{L}{2,})?$/iu;
+const shapes = /^(\p{L}{2,})?\s*([\d.,\sxX×*]+?)\s*(?:mm|MM|Mm)?\s*(\p{L}{2,})?$/u;
 const longest = 60;
 
 interface SideLimits {

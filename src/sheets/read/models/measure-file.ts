@@ -22,7 +22,7 @@ export async function measureFile(path: string): Promise<ModelFile> {
   // A pipe may never open.
   const kept = found.isFile() ? await findKept(path, ending) : undefined;
   if (kept !== undefined) return { model: kept };
-  const read = await readBytes(path, { file: path }, MOST_MODEL_MB);
+  const read = readBytes(path, { file: path }, MOST_MODEL_MB);
   if ('trouble' in read) {
     const { code, found: detail, expected } = read.trouble;
     return code === 'too-large-file'
