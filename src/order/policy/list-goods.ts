@@ -1,12 +1,19 @@
 // Policy: what later orders may buy. In: the paints of the work, the market. Out: offers by place, and which hold each paint.
+import type { OrderLine } from '../../model/order.js';
 import type { Offer } from '../../model/sheets.js';
 import { type Market, openMarket } from '../open-market.js';
 
 export interface Goods {
+  /** The paints of the work. */
+  readonly paints: readonly string[];
   /** Offers of these alone, few enough to be looked through thousands of times. */
   readonly market: Market;
   /** Places of the offers that hold each paint of the work. */
   readonly holders: readonly (readonly number[])[];
+  /** The place of a paint; -1: the work needs none of it. */
+  readonly placeOf: (paint: string) => number;
+  /** The place of an offer; undefined: it is not among these. */
+  readonly offerAt: (offer: Pick<OrderLine, 'shop' | 'offer'>) => number | undefined;
 }
 
 /** How many of each offer can still be had, by place; Infinity for no limit. */
@@ -25,15 +32,22 @@ const manyOffers = 1000;
 export function listGoods(paints: readonly string[], market: Market): Goods {
   const offers = market.offers.length < manyOffers ? market.offers : narrow(new Set(paints), market);
   const sold = new Set(soldIn(market));
+  const placeOf = new Map(paints.map((paint, place) => [paint, place]));
+  const holders = paints.map((): Set<number> => new Set());
+  for (const [at, offer] of offers.entries()) {
+    if (sold.has(offer)) for (const { paint } of offer.pots) holders[placeOf.get(paint) ?? -1]?.add(at);
+  }
+  const offerAt = new Map(offers.map((offer, at) => [nameOf(offer), at]));
   return {
-    market: { ...market, offers },
-    holders: paints.map((paint) =>
-      offers.flatMap((offer, place) =>
-        sold.has(offer) && offer.pots.some((pot) => pot.paint === paint) ? [place] : [],
-      ),
-    ),
+    ...{ paints, market: { ...market, offers } },
+    holders: holders.map((places) => [...places]),
+    placeOf: (paint) => placeOf.get(paint) ?? -1,
+    offerAt: (offer) => offerAt.get(nameOf(offer)),
   };
 }
+
+/** No shop has two offers of one name. */
+const nameOf = ({ shop, offer }: Pick<OrderLine, 'shop' | 'offer'>): string => `${shop}\n${offer}`;
 
 /** What can be had of a market. */
 const soldIn = (market: Market): Offer[] => openMarket(market).stock.map(({ offer }) => offer);

@@ -5,7 +5,7 @@ import type { Offer } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
 import type { Container } from '../../model/words.js';
 import { type Buying, cheapestCounts } from '../choose-counts.js';
-import { type Market, usableMlOf } from '../open-market.js';
+import { usableMlOf } from '../open-market.js';
 import { listAmounts, type Size } from '../promise/list-amounts.js';
 import { measureSupply, splitNeeds } from '../split-needs.js';
 import { writeOrder } from '../write-order.js';
@@ -41,16 +41,16 @@ export type FindRefill = (wanted: readonly Wanted[], left: Left) => Promise<Refi
  * What is wanted is asked for in whole pots: most of the thousands of orders on paper are then the same few, and each of these is
  * searched for as any order.
  */
-export function openRefill(paints: readonly string[], goods: Goods, buying: Buying): FindRefill {
-  const { market, holders } = goods;
-  const roundUp = openRounding(paints, market);
+export function openRefill(goods: Goods, buying: Buying): FindRefill {
+  const { holders } = goods;
+  const roundUp = openRounding(goods);
   const known = new Map<string, Promise<Refill>>();
   return (asked, left) => {
     const wanted = asked.map(({ place, ml }) => ({ place, ml: roundUp(place, ml) }));
     const key = wanted
       .map(({ place, ml }) => `${place} ${ml} ${limitsOf(holders[place] ?? [], left)}`)
       .join();
-    const found = known.get(key) ?? search(wanted, left, { paints, market, buying });
+    const found = known.get(key) ?? search(wanted, left, goods, buying);
     known.set(key, found);
     return found;
   };
@@ -63,28 +63,21 @@ const limitsOf = (offers: readonly number[], left: Left): string =>
     .filter((count) => count !== Number.POSITIVE_INFINITY)
     .join(' ');
 
-interface Searching {
-  readonly paints: readonly string[];
-  readonly market: Market;
-  readonly buying: Buying;
-}
-
-async function search(wanted: readonly Wanted[], left: Left, searching: Searching): Promise<Refill> {
-  const { paints, market, buying } = searching;
-  const needs = wanted.map(({ place, ml }): OrderNeed => ({ paint: paints[place] ?? '', ml }));
-  const offers = offersFor(new Set(needs.map(({ paint }) => paint)), market, left);
-  const selling = { ...market, offers };
+async function search(wanted: readonly Wanted[], left: Left, goods: Goods, buying: Buying): Promise<Refill> {
+  const { paints, market } = goods;
+  const needs = wanted.map(({ place, ml }): OrderNeed => ({ paint: at(paints, place), ml }));
+  const selling = { ...market, offers: offersFor(new Set(wanted.map(({ place }) => place)), goods, left) };
   const { within } = splitNeeds(needs, measureSupply(selling));
   const { lines, totalMinor } = writeOrder(await cheapestCounts(within, selling, buying), within, selling);
   return {
     cashMinor: totalMinor,
-    pieces: piecesOf(lines, paints),
-    counts: lines.map((line) => [market.offers.findIndex((offer) => isOf(line, offer)), line.count]),
+    pieces: piecesOf(lines, goods),
+    counts: lines.map((line) => [goods.offerAt(line) as number, line.count]),
   };
 }
 
 /** What is left of the offers that hold any of the paints, and of each shop's cheapest, which may fill up an order. */
-function offersFor(paints: ReadonlySet<string>, { offers }: Market, left: Left): Offer[] {
+function offersFor(paints: ReadonlySet<number>, { market: { offers }, placeOf }: Goods, left: Left): Offer[] {
   const cheapest = new Map<string, Offer>();
   for (const offer of offers) {
     const known = cheapest.get(offer.shop);
@@ -92,21 +85,18 @@ function offersFor(paints: ReadonlySet<string>, { offers }: Market, left: Left):
       cheapest.set(offer.shop, offer);
   }
   return offers.flatMap((offer, place) => {
-    const isMeant = cheapest.get(offer.shop) === offer || offer.pots.some(({ paint }) => paints.has(paint));
+    const isMeant =
+      cheapest.get(offer.shop) === offer || offer.pots.some(({ paint }) => paints.has(placeOf(paint)));
     const available = at(left, place);
     if (!isMeant) return [];
     return [available === Number.POSITIVE_INFINITY ? offer : { ...offer, available }];
   });
 }
 
-/** A line's offer. */
-export const isOf = (line: Pick<OrderLine, 'shop' | 'offer'>, offer: Offer): boolean =>
-  line.shop === offer.shop && line.offer === offer.offer;
-
-export function piecesOf(lines: readonly OrderLine[], paints: readonly string[]): Piece[] {
+export function piecesOf(lines: readonly OrderLine[], { placeOf }: Goods): Piece[] {
   return lines.flatMap(({ pots }) =>
     pots.map(({ paint, container, usableMl, count, costMinor }) => ({
-      ...{ place: paints.indexOf(paint), container, ml: usableMl * count, costMinor },
+      ...{ place: placeOf(paint), container, ml: usableMl * count, costMinor },
     })),
   );
 }
@@ -115,22 +105,22 @@ export function piecesOf(lines: readonly OrderLine[], paints: readonly string[])
 const mostAmounts = 1000;
 
 /** A need of a paint, rounded up to what whole pots of it come to. */
-function openRounding(
-  paints: readonly string[],
-  { offers, assumptions }: Market,
-): (place: number, ml: number) => number {
+function openRounding(goods: Goods): (place: number, ml: number) => number {
   const known = new Map<number, readonly number[] | undefined>();
-  const sizesOf = (paint: string): Size[] =>
-    offers.flatMap(({ pots, available: most = Number.POSITIVE_INFINITY }) => {
-      const own = pots.filter((pot) => pot.paint === paint);
-      const ml = own.reduce((sum, pot) => sum + usableMlOf(pot, assumptions) * pot.count, 0);
-      return ml > 0 ? [{ ml, most }] : [];
-    });
   return (place, ml) => {
     const before = known.get(place);
     const isKnown = known.has(place) && (before === undefined || ml <= (before.at(-1) ?? 0));
-    const amounts = isKnown ? before : listAmounts(sizesOf(paints[place] ?? ''), 2 * ml, mostAmounts);
+    const amounts = isKnown ? before : listAmounts(sizesOf(place, goods), 2 * ml, mostAmounts);
     known.set(place, amounts);
     return amounts?.find((amount) => amount >= ml - sameMl) ?? ml;
   };
+}
+
+/** What the offers of a paint hold of it. */
+function sizesOf(place: number, { holders, market, placeOf }: Goods): Size[] {
+  return at(holders, place).map((offer) => {
+    const { pots, available: most = Number.POSITIVE_INFINITY } = at(market.offers, offer);
+    const own = pots.filter(({ paint }) => placeOf(paint) === place);
+    return { ml: own.reduce((sum, pot) => sum + usableMlOf(pot, market.assumptions) * pot.count, 0), most };
+  });
 }

@@ -85,7 +85,7 @@ export async function openWeighing(inputs: WeighInputs): Promise<Weighing> {
   });
   const names = work.paints.map(({ paint }) => paint);
   const goods = listGoods(names, market);
-  const refill = openRefill(names, goods, searches.paper);
+  const refill = openRefill(goods, searches.paper);
   const paper = { work, goods, refill };
   const lackAt = openLacks(drawn);
   return { ...inputs, ...open, open, searches, wanting, goesNeeds, thresholds, paper, lackAt };

@@ -7,7 +7,7 @@ import { sameMl } from '../../model/volume.js';
 import { letOthers } from '../solver/let-others.js';
 import type { Goods } from './list-goods.js';
 import type { Wants } from './list-wants.js';
-import { type FindRefill, isOf, type Piece, piecesOf, type Refill, type Wanted } from './open-refill.js';
+import { type FindRefill, type Piece, piecesOf, type Refill, type Wanted } from './open-refill.js';
 
 export interface Paper {
   readonly work: StagedWork;
@@ -41,9 +41,8 @@ export interface Painted {
  * something is still missing, another order follows. Nobody learns from what he used: he goes on as he planned.
  */
 export async function paintOnPaper(paper: Paper, { first, wants }: WayToBuy): Promise<Painted[]> {
-  const { paints, units, drawing } = paper.work;
-  const names = paints.map(({ paint }) => paint);
-  const bought = piecesOf(first.lines, names);
+  const { units, drawing } = paper.work;
+  const bought = piecesOf(first.lines, paper.goods);
   const left = leftAfter(first, paper.goods);
   const painted: Painted[] = [];
   for (let draw = 0; draw < drawing.draws; draw++) {
@@ -85,11 +84,13 @@ function begin(draw: number, { work: { paints } }: Paper): Omit<Going, 'left' | 
   };
 }
 
-function leftAfter({ lines }: WayToBuy['first'], { market }: Goods): number[] {
-  return market.offers.map((offer) => {
-    const bought = lines.find((line) => isOf(line, offer))?.count ?? 0;
-    return (offer.available ?? Number.POSITIVE_INFINITY) - bought;
-  });
+function leftAfter({ lines }: WayToBuy['first'], { market, offerAt }: Goods): number[] {
+  const left = market.offers.map(({ available }) => available ?? Number.POSITIVE_INFINITY);
+  for (const line of lines) {
+    const place = offerAt(line);
+    if (place !== undefined) left[place] = at(left, place) - line.count;
+  }
+  return left;
 }
 
 /** Pots come to the shelf. */

@@ -26,7 +26,7 @@ export function groupDraws(
 ): Grouped {
   const draws = asked[0]?.ml.length ?? 0;
   const groupOf = new Int32Array(draws);
-  const groups: Uint16Array[] = [new Uint16Array(asked.length)];
+  const groups: Raised[] = [{ before: -1, place: 0, step: 0 }];
   asked.forEach((one, place) => {
     const { amounts, beyond } = steps[place] as Steps;
     const known = new Map<number, number>();
@@ -37,24 +37,38 @@ export function groupDraws(
       const before = groupOf[draw] as number;
       const step = stepFor(ml, beyond);
       const key = before * amounts.length + step;
-      const group = known.get(key) ?? groups.push(raise(groups[before] as Uint16Array, place, step)) - 1;
+      const group = known.get(key) ?? groups.push({ before, place, step }) - 1;
       known.set(key, group);
       groupOf[draw] = group;
     }
   });
-  return countDraws(groupOf, groups, markHopeless(asked, supplyOf));
+  const { counts, hopeless } = countDraws(groupOf, groups.length, markHopeless(asked, supplyOf));
+  const counted = groups.flatMap((raised, group): DrawGroup[] => {
+    const inGroup = at(counts, group);
+    return group === 0 || inGroup === 0
+      ? []
+      : [{ draws: inGroup, steps: stepsOf(raised, groups, asked.length) }];
+  });
+  return { groups: counted, hopeless };
+}
+
+/** A group as another one that takes a step of one more paint; the first takes none. */
+interface Raised {
+  readonly before: number;
+  readonly place: number;
+  readonly step: number;
+}
+
+function stepsOf(raised: Raised, groups: readonly Raised[], paints: number): Uint16Array {
+  const steps = new Uint16Array(paints);
+  for (let one = raised; one.before >= 0; one = at(groups, one.before)) steps[one.place] = one.step;
+  return steps;
 }
 
 function stepFor(ml: number, beyond: readonly number[]): number {
   let step = 1;
   while (step + 1 < beyond.length && ml > at(beyond, step + 1) + sameMl) step++;
   return step;
-}
-
-function raise(steps: Uint16Array, place: number, step: number): Uint16Array {
-  const raised = steps.slice();
-  raised[place] = step;
-  return raised;
 }
 
 function markHopeless(asked: readonly Asked[], supplyOf: (paint: string) => number): Uint8Array {
@@ -67,17 +81,14 @@ function markHopeless(asked: readonly Asked[], supplyOf: (paint: string) => numb
   return marks;
 }
 
-function countDraws(groupOf: Int32Array, groups: readonly Uint16Array[], isHopeless: Uint8Array): Grouped {
-  const counts = new Uint32Array(groups.length);
+/** In each group the draws that may be served. */
+function countDraws(groupOf: Int32Array, groups: number, isHopeless: Uint8Array) {
+  const counts = new Array<number>(groups).fill(0);
   let hopeless = 0;
   for (let draw = 0; draw < groupOf.length; draw++) {
     const group = groupOf[draw] as number;
     if (isHopeless[draw] === 1) hopeless++;
-    else counts[group] = (counts[group] as number) + 1;
+    else counts[group] = at(counts, group) + 1;
   }
-  const counted = groups.map((steps, group) => ({ steps, draws: counts[group] as number }));
-  return {
-    groups: counted.filter(({ draws, steps }) => draws > 0 && steps.some((step) => step > 0)),
-    hopeless,
-  };
+  return { counts, hopeless };
 }

@@ -61,7 +61,7 @@ const market = {
 function openPaper(on = market, solve: Solve = searchAlone, painted = work) {
   const names = painted.paints.map(({ paint }) => paint);
   const goods = listGoods(names, on);
-  return { work: painted, goods, refill: openRefill(names, goods, { solve, limits }) };
+  return { work: painted, goods, refill: openRefill(goods, { solve, limits }) };
 }
 
 describe('by hand', () => {
@@ -187,7 +187,7 @@ describe('an order on paper', () => {
     const goods = listGoods(paints, { offers, shops: new Map(), assumptions: registry });
     expect(new Set(goods.market.offers.map(({ shop }) => shop)).size).toBeLessThanOrEqual(8);
     expect(goods.market.offers.length).toBeLessThanOrEqual(3 * 8 * 6);
-    const refill = openRefill(paints, goods, { solve: searchAlone, limits });
+    const refill = openRefill(goods, { solve: searchAlone, limits });
     const left = goods.market.offers.map(() => Number.POSITIVE_INFINITY);
     const { pieces } = await refill([{ place: 1, ml: 25 }], left);
     expect(

@@ -61,7 +61,7 @@ function openPaper({ market }: DrawnCase, work: StagedWork) {
   const names = work.paints.map(({ paint }) => paint);
   const goods = listGoods(names, market);
   const limits = { seconds: 0.005 };
-  return { work, goods, refill: openRefill(names, goods, { solve: searchAlone, limits }) };
+  return { work, goods, refill: openRefill(goods, { solve: searchAlone, limits }) };
 }
 
 describe('twenty drawn markets and armies', () => {
