@@ -37,6 +37,9 @@ export interface Refill {
 /** All that is wanted, as far as it can be had. */
 export type FindRefill = (wanted: readonly Wanted[], left: Left) => Promise<Refill>;
 
+/** Orders for more paints than this are hardly ever the same, and would fill the memory. */
+const mostKept = 128;
+
 /**
  * What is wanted is asked for in whole pots: most of the thousands of orders on paper are then the same few, and each of these is
  * searched for as any order.
@@ -47,9 +50,8 @@ export function openRefill(goods: Goods, buying: Buying): FindRefill {
   const known = new Map<string, Promise<Refill>>();
   return (asked, left) => {
     const wanted = asked.map(({ place, ml }) => ({ place, ml: roundUp(place, ml) }));
-    const key = wanted
-      .map(({ place, ml }) => `${place} ${ml} ${limitsOf(holders[place] ?? [], left)}`)
-      .join();
+    if (wanted.length > mostKept) return search(wanted, left, goods, buying);
+    const key = wanted.map(({ place, ml }) => `${place} ${ml} ${limitsOf(at(holders, place), left)}`).join();
     const found = known.get(key) ?? search(wanted, left, goods, buying);
     known.set(key, found);
     return found;
