@@ -60,9 +60,10 @@ export function markPaint(
   { lackMl, gains }: Asked,
   bought: readonly (readonly [Container, number])[],
 ): void {
+  const boughtMl = bought.map(([container, ml]) => ({ ml, gain: gains.get(container) }));
   for (let draw = 0; draw < fails.length; draw++) {
     let left = lackMl[draw] as number;
-    for (const [container, ml] of bought) left -= ml * (gains.get(container)?.[draw] ?? 1);
+    for (const { ml, gain } of boughtMl) left -= gain === undefined ? ml : ml * (gain[draw] as number);
     if (left > sameMl) fails[draw] = 1;
   }
 }
