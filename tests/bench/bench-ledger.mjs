@@ -29,22 +29,16 @@ function benchEvenings() {
   const sheets = join(folder, 'evenings');
   cpSync(sample, sheets, { recursive: true });
   rmSync(join(sheets, 'log.csv'));
-  const [header, first, ...others] = readFileSync(join(sheets, 'army.csv'), 'utf8').split('\n');
-  const large = first.replace(/,\d+,\d+,\d+,/, `,${evenings},10,0,`);
+  const [header, unitRow, ...others] = readFileSync(join(sheets, 'army.csv'), 'utf8').split('\n');
+  const large = unitRow.replace(/,\d+,\d+,\d+,/, `,${evenings},10,0,`);
   writeFileSync(join(sheets, 'army.csv'), [header, large, ...others].join('\n'));
-  const unit = first.split(',')[0];
+  const unit = unitRow.split(',')[0];
   const args = ['log', sheets, '--unit', unit, '--steps', '1-15', '--figures', '1', '--date', '2026-11-01'];
   const times = Array.from({ length: evenings }, () => measureOnce(['dist/cli/main.js', ...args]).cpuMs);
   const rows = readFileSync(join(sheets, 'log.csv'), 'utf8').trimEnd().split('\n').length - 1;
   const hundredFrom = (at) => median(times.slice(at, at + span));
-  return {
-    ...{
-      first: hundredFrom(0),
-      middle: hundredFrom((evenings - span) / 2),
-      last: hundredFrom(evenings - span),
-    },
-    rowsBetween: rows * (1 - span / evenings),
-  };
+  const [first, middle, last] = [0, (evenings - span) / 2, evenings - span].map(hundredFrom);
+  return { first, middle, last, rows };
 }
 
 const { ours, parsed } = benchLong();
