@@ -15,7 +15,7 @@ function run(args) {
   return { ms, stderr };
 }
 
-const median = (numbers) => {
+export const median = (numbers) => {
   const sorted = [...numbers].sort((a, b) => a - b);
   const middle = Math.floor(sorted.length / 2);
   return sorted.length % 2 === 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
@@ -40,13 +40,14 @@ export function medianMs(programs, rounds) {
 }
 
 /**
- * One run of a program: its time, and the most memory that it held.
+ * One run of a program: its time, that of the processor, and the most memory that it held.
  * @param {readonly string[]} args arguments for node
- * @returns {{ ms: number, peakMb: number }}
+ * @returns {{ ms: number, cpuMs: number, peakMb: number }}
  */
 export function measureOnce(args) {
   const { ms, stderr } = run(['--import', peakPrinter, ...args]);
-  return { ms, peakMb: Number(/^peak (\d+)$/m.exec(stderr)?.[1]) / 1024 };
+  const printed = (name) => Number(new RegExp(`^${name} (\\d+)$`, 'm').exec(stderr)?.[1]);
+  return { ms, cpuMs: printed('cpu') / 1000, peakMb: printed('peak') / 1024 };
 }
 
 /** The most memory that a program held, in megabytes, from a run of its own. */

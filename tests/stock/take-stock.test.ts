@@ -1,6 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { registry } from '../../src/assumptions/registry.js';
-import type { Pot } from '../../src/model/sheets.js';
+import type { LogRow, Pot } from '../../src/model/sheets.js';
 import { sortPots } from '../../src/model/sort-pots.js';
 import type { CountedStock } from '../../src/model/stock.js';
 import { measurePot } from '../../src/stock/measure-pot.js';
@@ -109,5 +110,60 @@ describe('a level without a pot', () => {
     expect(takeStock(sheets, new Map(), registry)).toMatchObject([
       { paint: 'Slate', runningLow: true, keepMl: 3, mark: 'yours' },
     ]);
+  });
+});
+
+describe('a log in any order of rows that commute', () => {
+  const left = fc.integer({ min: 0, max: 17 }).map((ml) => ({ how: 'in ml', ml }) as const);
+  const pots = fc.integer({ min: 1, max: 3 });
+  const sizeMl = fc.constantFrom(12, 17);
+  const event = fc.oneof(
+    { weight: 3, arbitrary: fc.record({ usedMl: fc.integer({ min: 1, max: 6 }) }) },
+    fc.record({ what: fc.constant('bought'), pots, sizeMl, shop: fc.constantFrom('Quay', 'Lock') }),
+    fc.record({ what: fc.constant('arrived'), pots }),
+    fc.record({ what: fc.constant('counted'), pots, left }),
+    fc.record({ what: fc.constant('thrown away') }),
+  );
+  const place = {
+    paint: fc.constantFrom('Slate', 'Rust'),
+    date: fc.constantFrom('2026-03-01', '2026-03-02', '2026-03-03'),
+  };
+  const rowOf = fc
+    .tuple(fc.record(place), event)
+    .map(([at, more]) => ({ ...at, ...more }) as Omit<LogRow, 'row'>);
+  const shelves = { pots: ['Slate', 'Slate', 'Rust'].map((paint, at) => makePot({ paint, row: at + 2 })) };
+
+  const shelfAfter = (log: readonly LogRow[]) =>
+    takeStock(makeSheets({ ...shelves, log }), new Map(), registry).map(({ paint, pots: there }) => [
+      paint,
+      ...there.map(({ row, sizeMl: size, ordered, usableMl }) => [row, size, ordered, usableMl.toFixed(9)]),
+    ]);
+
+  /** Rows of one paint and day stay in their order, unless all of them are uses. */
+  function keepOrder(mixed: readonly LogRow[]): LogRow[] {
+    const alike = (one: LogRow) =>
+      mixed.filter(({ paint, date }) => paint === one.paint && date === one.date);
+    return mixed.map((one) => {
+      const group = alike(one);
+      if (group.every(({ what }) => what === undefined)) return one;
+      return group.toSorted((a, b) => a.row - b.row)[group.indexOf(one)] as LogRow;
+    });
+  }
+
+  it('leaves the same on the shelf: other paints, other days, uses of one day', () => {
+    const logs = fc.array(rowOf, { minLength: 2, maxLength: 14 }).chain((rows) => {
+      const log = rows.map((one, at): LogRow => ({ ...one, row: at + 2 }));
+      const mixed = fc.shuffledSubarray(log, { minLength: log.length }).map(keepOrder);
+      return fc.tuple(fc.constant(log), mixed);
+    });
+    let moved = 0;
+    fc.assert(
+      fc.property(logs, ([log, mixed]) => {
+        if (log.some((one, at) => one !== mixed[at])) moved += 1;
+        expect(shelfAfter(mixed)).toEqual(shelfAfter(log));
+      }),
+      { numRuns: 500 },
+    );
+    expect(moved).toBeGreaterThan(250);
   });
 });

@@ -103,17 +103,20 @@ function cellsOf(row: LogRow | undefined, typed: TypedCells, mark: string): Type
 
 const nameColumns = { date: 1, paint: 1, unit: 1, shop: 1 };
 
-const isDecimal = (mark: string) => (cell: Cell) =>
-  typeof cell === 'string' && new RegExp(`^\\d+[${mark}]\\d+$`).test(cell);
+const decimals = [
+  ['.', /^\d+\.\d+$/],
+  [',', /^\d+,\d+$/],
+] as const;
 
 /** What the logs write before a fraction, else the pots sheet; a point unless they write commas alone. */
 function decimalMark(tables: readonly Table[]): '.' | ',' {
   for (const sheet of ['log', 'pots'] as const) {
-    const cells = tables
-      .filter((table) => table.sheet === sheet)
-      .flatMap(({ rows }) => rows.flatMap((row) => row.cells));
-    if (cells.some(isDecimal('.'))) return '.';
-    if (cells.some(isDecimal(','))) return ',';
+    const written = tables.filter((table) => table.sheet === sheet);
+    const isThere = (decimal: RegExp) => (cell: Cell) => typeof cell === 'string' && decimal.test(cell);
+    const found = decimals.find(([, decimal]) =>
+      written.some(({ rows }) => rows.some(({ cells }) => cells.some(isThere(decimal)))),
+    );
+    if (found !== undefined) return found[0];
   }
   return '.';
 }
