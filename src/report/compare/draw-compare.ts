@@ -25,7 +25,7 @@ export async function drawCompare(view: CompareView): Promise<string> {
 <body>
 <header><div class="masthead"><div class="title">
 <h1>${compareWords.title}</h1>
-<p class="facts"><span>${columns.a}: ${escapeMarkup(view.names.a)}</span> <span>${columns.b}: ${escapeMarkup(view.names.b)}</span></p>
+<p class="facts"><span>${columns.a}: ${bdi(view.names.a)}</span> <span>${columns.b}: ${bdi(view.names.b)}</span></p>
 </div></div></header>
 <main>
 ${drawSections(view)}</main>
@@ -51,6 +51,9 @@ function drawSections({ notes, isSame, sums, paints, sheets, sheetNotes }: Compa
   ].join('');
 }
 
+/** A text of the sheets, in its own direction. */
+const bdi = (text: string): string => `<bdi>${escapeMarkup(text)}</bdi>`;
+
 const note = (text: string): string => `<p class="note">${escapeMarkup(text)}</p>\n`;
 
 const section = (heading: string, content: string): string =>
@@ -69,10 +72,10 @@ function drawTable({ first, rows, hasDifference }: Drawn): string {
   const head = heads
     .map((text, at) => `<th scope="col"${at === 0 ? '' : look}>${escapeMarkup(text)}</th>`)
     .join('');
-  const cell = (text: string): string => `<td${look}>${escapeMarkup(text)}</td>`;
+  const cell = (text: string): string => `<td${look}>${bdi(text)}</td>`;
   const body = rows.map(
     ({ what, a, b, difference }) =>
-      `<tr><th scope="row">${escapeMarkup(what)}</th>${cell(a)}${cell(b)}${hasDifference ? cell(difference) : ''}</tr>\n`,
+      `<tr><th scope="row">${bdi(what)}</th>${cell(a)}${cell(b)}${hasDifference ? cell(difference) : ''}</tr>\n`,
   );
   return `<div class="scroll" tabindex="0" role="region" aria-label="${escapeMarkup(first)}"><table>\n<thead><tr>${head}</tr></thead>\n<tbody>\n${body.join('')}</tbody>\n</table></div>\n`;
 }
