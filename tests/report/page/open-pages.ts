@@ -97,6 +97,6 @@ export async function cardLinks(plan: Plan): Promise<{ readonly links: string[];
   const found = (html: string, what: RegExp) => [...html.matchAll(what)].map(([, id = '']) => id);
   return {
     links: found(await renderReport(viewPlan(plan, [])), /href="bench\.html#([^"]*)"/g),
-    ids: found(await renderBench(plan), / id="(card-[^"]*)"/g),
+    ids: found(await renderBench(plan), / id="(c\d[^"]*)"/g),
   };
 }
