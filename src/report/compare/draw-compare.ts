@@ -37,17 +37,22 @@ ${drawSections(view)}</main>
 `;
 }
 
-function drawSections({ notes, isSame, sums, paints, sheets, sheetNotes }: CompareView): string {
-  const differing =
-    sheets.length === 0 ? '' : drawTable({ first: columns.sheet, rows: sheets, hasDifference: false });
+function drawSections({ notes, isSame, sums, paints, alike, sheets, sheetNotes }: CompareView): string {
   return [
     isSame ? note(compareWords.same) : '',
     section(
       headings.sums,
       drawTable({ first: columns.sum, rows: sums, hasDifference: true }) + notes.map(note).join(''),
     ),
-    section(headings.paints, drawTable({ first: columns.paint, rows: paints, hasDifference: true })),
-    section(headings.sheets, differing + sheetNotes.map(note).join('')),
+    section(
+      headings.paints,
+      drawTable({ first: columns.paint, rows: paints, hasDifference: true }) +
+        [alike].filter(Boolean).map(note).join(''),
+    ),
+    section(
+      headings.sheets,
+      drawTable({ first: columns.sheet, rows: sheets, hasDifference: false }) + sheetNotes.map(note).join(''),
+    ),
   ].join('');
 }
 
@@ -66,7 +71,9 @@ interface Drawn {
   readonly hasDifference: boolean;
 }
 
+/** '' without rows. */
 function drawTable({ first, rows, hasDifference }: Drawn): string {
+  if (rows.length === 0) return '';
   const heads = [first, columns.a, columns.b, ...(hasDifference ? [columns.difference] : [])];
   const look = hasDifference ? ' class="number"' : '';
   const head = heads

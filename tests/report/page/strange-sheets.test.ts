@@ -1,5 +1,5 @@
 // Pages of sheets that a stranger might have: 60 units, every name 300 letters from right to left, no colour known. Made by the
-// command, opened in a real browser; and beside them the same army with prices in francs.
+// command, opened in a real browser; and beside them a larger army with prices in francs.
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -15,8 +15,8 @@ import { openPages, overflowOf, type Pages, unfold } from './open-pages.js';
 const named = (of: string): string => `${of}${'ש'.repeat(300 - of.length)}`;
 const [unit, red, wash, guard, scheme, shop] = ['יחידה', 'אדום', 'שטיפה', 'שומר', 'סדר', 'חנות'].map(named);
 
-function sheetsOf(currency: string): Readonly<Record<string, string>> {
-  const units = Array.from({ length: 60 }, (_, at) => `${unit}${at + 1},${guard},${scheme},4`);
+function sheetsOf(currency: string, figures: number): Readonly<Record<string, string>> {
+  const units = Array.from({ length: 60 }, (_, at) => `${unit}${at + 1},${guard},${scheme},${figures}`);
   return {
     'pots.csv': `paint,size ml,left\n${red},17,5%\n${wash},24,empty\n`,
     'figures.csv': `figure,eye mm\n${guard},28\n`,
@@ -36,9 +36,12 @@ function run(...args: string[]): void {
 }
 
 beforeAll(async () => {
-  for (const currency of ['EUR', 'CHF']) {
+  for (const [currency, figures] of [
+    ['EUR', 4],
+    ['CHF', 5],
+  ] as const) {
     mkdirSync(join(folder, currency));
-    writeSheets(join(folder, currency), sheetsOf(currency));
+    writeSheets(join(folder, currency), sheetsOf(currency, figures));
   }
   run('plan', 'EUR', '--out', 'planned');
   run('compare', 'planned', 'CHF', '--out', 'compared');
@@ -87,7 +90,7 @@ describe.each(['planned/report.html', 'planned/shop.html', 'planned/bench.html',
     it('keeps the direction of each name to the name', async () => {
       const { page } = await pages.visit(urlOf(path));
       expect(await unfenced(page)).toEqual([]);
-      const turned = page.locator('bdi').filter({ hasText: /[\u05d0-\u05ea]{100}/ });
+      const turned = page.locator('bdi').filter({ hasText: /^[\u05d0-\u05ea]{100}/ });
       expect(await turned.count()).toBeGreaterThan(1);
       const directions = await turned.evaluateAll((all) => all.map((one) => getComputedStyle(one).direction));
       expect([...new Set(directions)]).toEqual(['rtl']);
