@@ -89,6 +89,7 @@ export function writeCompareJson(a: NamedPlan, b: NamedPlan): string {
 
 function openSide({ name, planJson, sheets }: NamedPlan): Compared & Side {
   const plan = readPlan(planJson);
-  if (typeof plan !== 'object') throw new Error(`${name} ${compareWords.fault[plan]}.`);
+  if (typeof plan !== 'object')
+    throw new Error(`${name} ${compareWords.fault[plan]}. Plan its sheets again.`);
   return { ...plan, name, market: sheets };
 }

@@ -104,9 +104,9 @@ describe('what the library writes', () => {
   });
 
   it.each([
-    ['{"version":2}', 'old was written by an older Halfpot.'],
-    ['{"version":99}', 'old was written by a newer Halfpot.'],
-    ['{"version":', 'old is not a plan, or is damaged.'],
+    ['{"version":2}', 'old was written by an older Halfpot. Plan its sheets again.'],
+    ['{"version":99}', 'old was written by a newer Halfpot. Plan its sheets again.'],
+    ['{"version":', 'old is not a plan, or is damaged. Plan its sheets again.'],
   ])('is no page of %s', async (planJson, says) => {
     const old = { name: 'old', planJson };
     await expect(library.renderCompare(old, old)).rejects.toThrow(says);

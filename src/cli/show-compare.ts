@@ -10,11 +10,9 @@ const mostRows = 12;
 
 /** Sums, paints and what differs in the sheets, then where the files are. */
 export function showCompare(view: CompareView, files: readonly string[]): void {
-  const { names, notes, isSame, sums, paints, sheets, sheetNotes } = view;
+  const { names, notes, isSame, sums, paints, alike, sheets, sheetNotes } = view;
   const { columns, headings } = compareWords;
-  const head = { what: '', a: columns.a, b: columns.b, difference: columns.difference, isAlike: false };
-  const differing = paints.filter(({ isAlike }) => !isAlike);
-  const alike = paints.length - differing.length;
+  const head = { what: '', a: columns.a, b: columns.b, difference: columns.difference };
   const lines = [
     `${columns.a}: ${showPlain(names.a)}`,
     `${columns.b}: ${showPlain(names.b)}`,
@@ -24,8 +22,8 @@ export function showCompare(view: CompareView, files: readonly string[]): void {
     ...notes,
     '',
     headings.paints,
-    ...cut(differing, (row) => [wordRow(row)]),
-    ...(alike === 0 ? [] : [compareWords.alike(alike)]),
+    ...cut(paints, (row) => [wordRow(row)]),
+    ...(alike === '' ? [] : [alike]),
     '',
     headings.sheets,
     ...cut(sheets, wordSheet),

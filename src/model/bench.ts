@@ -26,7 +26,7 @@ export interface BenchPaint {
 /** One layer of one zone: a mix has several paints. */
 export interface BenchStep
   extends Pick<Line, 'step' | 'zone' | 'layer' | 'method' | 'coats' | 'thin' | 'figures'>,
-    Pick<Pass, 'driesMin' | 'spray'> {
+    Pick<Pass, 'driesMin'> {
   readonly paints: readonly BenchPaint[];
   /** It dries long, and the batch has nothing else to be painted meanwhile. */
   readonly startNext: boolean;

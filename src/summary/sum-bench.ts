@@ -97,7 +97,7 @@ function sumStep(mix: readonly Mixed[], inputs: StepInputs): BenchStep {
   const waits = pass !== undefined && isWaiting(pass, passes[last + 1], { batchOf, assumptions });
   const spray = pass?.spray ?? false;
   return {
-    ...{ step, zone, layer, method, coats, thin, spray },
+    ...{ step, zone, layer, method, coats, thin },
     figures: Math.max(...mix.map(({ place }) => at(ml, place).figures)),
     driesMin: pass?.driesMin ?? 0,
     startNext: waits,

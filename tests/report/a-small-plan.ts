@@ -115,3 +115,14 @@ export function changedPlan(changes: Partial<PlanResults>): Plan {
 }
 
 export const smallPlan: Plan = changedPlan({});
+
+/** So many units like the first watch, one after the other. */
+export function planOfWatches(count: number): Plan {
+  const [first] = smallPlan.estimate.units;
+  if (first === undefined) throw new Error('no unit');
+  const units = Array.from({ length: count }, (_, at) => ({
+    ...first,
+    unit: { ...first.unit, unit: `Watch ${at + 1}`, row: at + 2 },
+  }));
+  return changedPlan({ estimate: { ...smallPlan.estimate, units } });
+}

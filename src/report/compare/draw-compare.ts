@@ -25,7 +25,7 @@ export async function drawCompare(view: CompareView): Promise<string> {
 <body>
 <header><div class="masthead"><div class="title">
 <h1>${compareWords.title}</h1>
-<p class="facts"><span>${columns.a}: ${escapeMarkup(view.names.a)}</span> <span>${columns.b}: ${escapeMarkup(view.names.b)}</span></p>
+<p class="facts"><span>${columns.a}: ${bdi(view.names.a)}</span> <span>${columns.b}: ${bdi(view.names.b)}</span></p>
 </div></div></header>
 <main>
 ${drawSections(view)}</main>
@@ -37,19 +37,27 @@ ${drawSections(view)}</main>
 `;
 }
 
-function drawSections({ notes, isSame, sums, paints, sheets, sheetNotes }: CompareView): string {
-  const differing =
-    sheets.length === 0 ? '' : drawTable({ first: columns.sheet, rows: sheets, hasDifference: false });
+function drawSections({ notes, isSame, sums, paints, alike, sheets, sheetNotes }: CompareView): string {
   return [
     isSame ? note(compareWords.same) : '',
     section(
       headings.sums,
       drawTable({ first: columns.sum, rows: sums, hasDifference: true }) + notes.map(note).join(''),
     ),
-    section(headings.paints, drawTable({ first: columns.paint, rows: paints, hasDifference: true })),
-    section(headings.sheets, differing + sheetNotes.map(note).join('')),
+    section(
+      headings.paints,
+      drawTable({ first: columns.paint, rows: paints, hasDifference: true }) +
+        [alike].filter(Boolean).map(note).join(''),
+    ),
+    section(
+      headings.sheets,
+      drawTable({ first: columns.sheet, rows: sheets, hasDifference: false }) + sheetNotes.map(note).join(''),
+    ),
   ].join('');
 }
+
+/** A text of the sheets, in its own direction. */
+const bdi = (text: string): string => `<bdi>${escapeMarkup(text)}</bdi>`;
 
 const note = (text: string): string => `<p class="note">${escapeMarkup(text)}</p>\n`;
 
@@ -63,16 +71,18 @@ interface Drawn {
   readonly hasDifference: boolean;
 }
 
+/** '' without rows. */
 function drawTable({ first, rows, hasDifference }: Drawn): string {
+  if (rows.length === 0) return '';
   const heads = [first, columns.a, columns.b, ...(hasDifference ? [columns.difference] : [])];
   const look = hasDifference ? ' class="number"' : '';
   const head = heads
     .map((text, at) => `<th scope="col"${at === 0 ? '' : look}>${escapeMarkup(text)}</th>`)
     .join('');
-  const cell = (text: string): string => `<td${look}>${escapeMarkup(text)}</td>`;
+  const cell = (text: string): string => `<td${look}>${bdi(text)}</td>`;
   const body = rows.map(
     ({ what, a, b, difference }) =>
-      `<tr><th scope="row">${escapeMarkup(what)}</th>${cell(a)}${cell(b)}${hasDifference ? cell(difference) : ''}</tr>\n`,
+      `<tr><th scope="row">${bdi(what)}</th>${cell(a)}${cell(b)}${hasDifference ? cell(difference) : ''}</tr>\n`,
   );
   return `<div class="scroll" tabindex="0" role="region" aria-label="${escapeMarkup(first)}"><table>\n<thead><tr>${head}</tr></thead>\n<tbody>\n${body.join('')}</tbody>\n</table></div>\n`;
 }

@@ -17,7 +17,6 @@ export interface CompareRow {
   readonly b: string;
   /** '' where none is made. */
   readonly difference: string;
-  readonly isAlike: boolean;
 }
 
 export interface CompareView {
@@ -26,7 +25,10 @@ export interface CompareView {
   readonly notes: readonly string[];
   readonly isSame: boolean;
   readonly sums: readonly CompareRow[];
+  /** Those that differ. */
   readonly paints: readonly CompareRow[];
+  /** How many paints are alike; '' where none is. */
+  readonly alike: string;
   readonly sheets: readonly CompareRow[];
   /** What is to be known of the sheets. */
   readonly sheetNotes: readonly string[];
@@ -40,6 +42,7 @@ export function viewCompare(
   const { locale } = sides.a.settings;
   const inA = numberWords({ locale, currency: sides.a.currency });
   const inB = numberWords({ locale, currency: sides.b.currency });
+  const differing = paints.filter(({ differenceMl }) => differenceMl !== 0);
   return {
     names: { a: sides.a.name, b: sides.b.name },
     notes: [
@@ -48,12 +51,12 @@ export function viewCompare(
     ],
     isSame,
     sums: sums.map((row) => viewSum(row, inA, inB)),
-    paints: paints.map((row) => viewPaint(row, inA)),
+    paints: differing.map((row) => viewPaint(row, inA)),
+    alike: compareWords.alike(paints.length - differing.length),
     sheets: sheets.map((row) => ({
       what: compareWords.row(row),
       ...{ a: wordFact(row.a, row, inA), b: wordFact(row.b, row, inA) },
       difference: '',
-      isAlike: false,
     })),
     sheetNotes: [
       ...(sheets.length === 0 ? [compareWords.sameSheets(hasMarkets)] : []),
@@ -76,14 +79,13 @@ function viewSum(
     what: compareWords.sums[what],
     ...{ a: say(a, inA), b: say(b, inB) },
     difference: difference === undefined ? '' : signed(difference, change),
-    isAlike: difference === 0,
   };
 }
 
 function viewPaint({ paint, aMl, bMl, differenceMl }: PaintRow, words: NumberWords): CompareRow {
   const say = (ml: number): string => words.bareMl(ml, 1);
   const difference = signed(differenceMl, say);
-  return { what: paint, a: say(aMl), b: say(bMl), difference, isAlike: differenceMl === 0 };
+  return { what: paint, a: say(aMl), b: say(bMl), difference };
 }
 
 /** With its sign, a minus as it is printed (U+2212); what is alike is 0 without one. */

@@ -23,7 +23,8 @@ export const compareWords = {
   currencies: (a: string, b: string) => `A is in ${a}, B in ${b}: no difference in money is made.`,
   atLeast: 'Sums of “at least” are compared without what has no price.',
   more: (rows: number) => `and ${rows} more in compare.html`,
-  alike: (paints: number) => (paints === 1 ? '1 paint is alike' : `${paints} paints are alike`),
+  alike: (paints: number) =>
+    paints === 0 ? '' : paints === 1 ? '1 paint is alike.' : `${paints} paints are alike.`,
   row: ({ sheet, name, column }: SheetDifference) =>
     `${sheet}, ${name}${column === undefined || column === 'value' ? '' : `: ${column}`}`,
   fault: {

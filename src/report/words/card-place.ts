@@ -1,7 +1,7 @@
 // Words: where a card of bench.html stands, for links and their targets. In: its number, a step. Out: ids of an element.
 
-/** `card-3` */
-export const cardPlace = (no: number): string => `card-${no}`;
+/** `c3` */
+export const cardPlace = (no: number): string => `c${no}`;
 
-/** `card-3-step-9`: that step on it. */
-export const stepPlace = (no: number, step: number): string => `${cardPlace(no)}-step-${step}`;
+/** `c3-9`: that step on it. */
+export const stepPlace = (no: number, step: number): string => `${cardPlace(no)}-${step}`;

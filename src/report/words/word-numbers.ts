@@ -23,8 +23,6 @@ export interface NumberWords {
   money(minor: number): string;
   /** A sum that is no more than likely: without cents from ten on, e.g. `€0.64`, `€149`. */
   about(minor: number): string;
-  /** As `about`, without the currency: the second sum of a sentence. */
-  bareAbout(minor: number): string;
   /** Whole minor units in major ones, without the currency: for axes. */
   major(minor: number): string;
   /** Rounded half up, under half of the last digit `under €0.01`; "at least" where something in it had no price, "unpriced" where nothing had one. */
@@ -87,7 +85,7 @@ export function numberWords({ locale, currency }: Pick<Settings, 'locale' | 'cur
   };
   return {
     money,
-    ...aboutWords({ locale, currency }, money),
+    about: wordAbout({ locale, currency }, money),
     major: (minor) => plainFormat.format(minor / 10 ** digits),
     priced,
     pricedPart,
@@ -115,17 +113,15 @@ export function numberWords({ locale, currency }: Pick<Settings, 'locale' | 'cur
 }
 
 /** Without cents from ten major units on. */
-function aboutWords(
+function wordAbout(
   { locale, currency }: Pick<Settings, 'locale' | 'currency'>,
   money: NumberWords['money'],
-): Pick<NumberWords, 'about' | 'bareAbout'> {
+): NumberWords['about'] {
   const digits = minorDigits(currency);
   const whole = new Intl.NumberFormat(locale, { style: 'currency', currency, maximumFractionDigits: 0 });
-  const [bareSmall, bareLarge] = [fixedFormat(locale, digits), fixedFormat(locale, 0)];
-  const isLarge = (minor: number): boolean => Math.round(minor) >= 10 ** (digits + 1);
-  return {
-    about: (minor) => (isLarge(minor) ? whole.format(minor / 10 ** digits) : money(Math.round(minor))),
-    bareAbout: (minor) => (isLarge(minor) ? bareLarge : bareSmall).format(minor / 10 ** digits),
+  return (minor) => {
+    const isLarge = Math.round(minor) >= 10 ** (digits + 1);
+    return isLarge ? whole.format(minor / 10 ** digits) : money(Math.round(minor));
   };
 }
 

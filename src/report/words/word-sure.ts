@@ -59,5 +59,7 @@ export const readPaint = (doubt: string): string | undefined =>
 /** A doubt by its name, a painter's own word in it fenced off. */
 export function wordDoubt(doubt: string): string {
   const paint = readPaint(doubt);
-  return paint === undefined ? doubt : sharedWords.reading(nameOf(paint));
+  return paint === undefined
+    ? doubt.replace(/(?<= \().*(?=\)$)/s, nameOf)
+    : sharedWords.reading(nameOf(paint));
 }

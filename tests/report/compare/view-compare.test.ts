@@ -40,6 +40,16 @@ describe('two plans in words', () => {
     expect([notes, isSame]).toEqual([['Sums of “at least” are compared without what has no price.'], false]);
   });
 
+  it('list paints that differ, and count the others', () => {
+    const paints = (...ml: number[]) => ({
+      work: { paints: ml.map((putOutRemainingMl, at) => ({ paint: `paint ${at}`, putOutRemainingMl })) },
+    });
+    const { paints: rows, alike } = viewOf(makeDocument(paints(1, 2, 3)), makeDocument(paints(1, 2, 4)));
+    expect([rows.map(cells), alike]).toEqual([[['paint 2', '3.0', '4.0', '+1.0']], '2 paints are alike.']);
+    expect(viewOf(makeDocument(paints(1)), makeDocument(paints(1))).alike).toBe('1 paint is alike.');
+    expect(viewOf(makeDocument(paints(1)), makeDocument(paints(2))).alike).toBe('');
+  });
+
   it('say what is missing, what is blank, and a setting by its name alone', () => {
     const later = makeDocument({ date: '2026-12-01', jobs: [makeJob({ scheme: '' })], figures: [] });
     expect(viewOf(makeDocument(), later).sheets.map(cells)).toEqual([

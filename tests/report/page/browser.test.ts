@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Stairs } from '../../../src/model/order.js';
 import { changedPlan, smallPlan } from '../a-small-plan.js';
-import { findViolations, openPages, type Pages, unfold, type Visit } from './open-pages.js';
+import { findViolations, openPages, overflowOf, type Pages, unfold, type Visit } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
 const hostileText = ` "><img src=x onerror=alert(1)></script>\u202e\u05d0\u05d1\u05d2 ${'unbroken'.repeat(12)}`;
@@ -57,8 +57,7 @@ describe.each([390, 768, 1024, 1280, 1600])('at %d pixels', (width) => {
     const { page, requests, complaints } = await visitAt(width, url());
     expect([...new Set(requests)]).toEqual([url()]);
     expect(complaints).toEqual([]);
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(overflow).toBeLessThanOrEqual(0);
+    expect(await overflowOf(page)).toBeLessThanOrEqual(0);
   });
 });
 

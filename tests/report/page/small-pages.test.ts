@@ -1,25 +1,13 @@
-// The small pages in a real browser: nothing asked of the network, no overflow, accessibility, ticks that last, paper.
+// The small pages in a real browser: ticks that last, links, paper.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Plan } from '../../../src/model/plan.js';
 import { renderBench, renderShop } from '../../../src/report/page/render-report.js';
-import { changedPlan, smallPlan } from '../a-small-plan.js';
-import { cardLinks, findViolations, openPages, type Pages } from './open-pages.js';
+import { planOfWatches, smallPlan } from '../a-small-plan.js';
+import { cardLinks, openPages, type Pages } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
 const longName = ` "><img src=x onerror=alert(1)>\u202e\u05d0\u05d1\u05d2 ${'unbroken'.repeat(36)}`;
 const hostilePlan = renameAll({ ...smallPlan, paints: new Map() }, longName);
-
-/** So many units of the first watch, one after the other. */
-function planOf(units: number): Plan {
-  const [first] = smallPlan.estimate.units;
-  if (first === undefined) throw new Error('no unit');
-  const many = Array.from({ length: units }, (_, at) => ({
-    ...first,
-    unit: { ...first.unit, unit: `Watch ${at + 1}`, row: at + 2 },
-  }));
-  return changedPlan({ estimate: { ...smallPlan.estimate, units: many } });
-}
 
 let pages: Pages;
 const urls = new Map<string, string>();
@@ -31,39 +19,13 @@ beforeAll(async () => {
   urls.set('shop', await pages.write('shop.html', smallPlan, renderShop));
   urls.set('bench', await pages.write('bench.html', smallPlan, renderBench));
   urls.set('hostile bench', await pages.write('hostile-bench.html', hostilePlan, renderBench));
-  urls.set('bench of 60', await pages.write('bench-60.html', planOf(60), renderBench));
+  urls.set('bench of 60', await pages.write('bench-60.html', planOfWatches(60), renderBench));
   urls.set('hostile shop', await pages.write('hostile-shop.html', hostilePlan, renderShop));
 });
 
 afterAll(() => pages?.close());
 
 describe.each(['shop', 'hostile shop', 'bench', 'hostile bench'])('%s', (name) => {
-  it.each([320, 390, 1280])(
-    'at %d pixels asks for nothing, complains of nothing, and fits',
-    async (width) => {
-      const viewport = { width, height: 844 };
-      const { page, requests, complaints } = await pages.visit(urlOf(name), { viewport });
-      expect(requests).toEqual([urlOf(name)]);
-      expect(complaints).toEqual([]);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-      ).toBeLessThanOrEqual(0);
-      expect(await page.locator('img').count()).toBe(0);
-      await page.context().close();
-    },
-  );
-
-  it.each([
-    ['light', 1280],
-    ['dark', 390],
-    ['light', 390],
-  ] as const)('axe finds no violation, %s, %d pixels', async (colorScheme, width) => {
-    const options = { colorScheme, viewport: { width, height: 844 }, bypassCSP: true };
-    const { page } = await pages.visit(urlOf(name), options);
-    expect(await findViolations(page)).toEqual([]);
-    await page.context().close();
-  });
-
   it('has boxes as large as a finger', async () => {
     const { page } = await pages.visit(urlOf(name));
     for (const box of await page.locator('.box').all()) {
@@ -143,7 +105,7 @@ describe('an evening’s link', () => {
     ['hostile names', hostilePlan],
   ])('of %s leads to a card that is there', async (_, plan) => {
     const { links, ids } = await cardLinks(plan);
-    expect(links.length).toBeGreaterThan(5);
+    expect(links.length).toBeGreaterThan(4);
     expect(links.filter((link) => !ids.includes(link))).toEqual([]);
     expect(new Set(ids).size).toBe(ids.length);
   });
@@ -151,7 +113,7 @@ describe('an evening’s link', () => {
   it('brings the card into sight', async () => {
     const { page } = await pages.visit(urlOf('report'), { viewport: { width: 390, height: 844 } });
     await page.locator('#time').getByRole('link', { name: 'The ram' }).click();
-    expect(new URL(page.url()).hash).toBe('#card-3-step-2');
+    expect(new URL(page.url()).hash).toBe('#c3-2');
     await expect.poll(() => page.getByRole('heading', { name: 'The ram' }).isVisible()).toBe(true);
     const { y = -1 } = (await page.getByRole('heading', { name: 'The ram' }).boundingBox()) ?? {};
     expect(y).toBeGreaterThanOrEqual(0);

@@ -55,22 +55,19 @@ const lastingWords = (say: NumberWords) => ({
   first: ({ paint, evening, unit }: FirstOut) =>
     `${nameOf(paint)} goes first: evening ${say.count(evening)}, in ${nameOf(unit)}.`,
   mayToo: (paints: number) => (paints === 0 ? '' : `${say.count(paints)} more may run out.`),
-  onWay: (ml: number) => `This counts the ${say.aboutMl(ml)} on the way.`,
+  onWay: (ml: number) => `The ${say.aboutMl(ml)} on the way count.`,
 });
 
 const costWords = (say: NumberWords) => ({
   question: 'What does a figure cost?',
   noPrices: 'No prices yet',
   howToPrice: 'Write what your pots cost into the pots sheet, or what shops ask into the offers sheet.',
-  average: (range: Range) => {
-    const usual = wordRange(range, say.bareAbout);
-    return `Paint and extras, on average; usually ${usual}.`;
-  },
+  average: (range: Range) => `Paint and extras, on average; usually ${wordRange(range, say.about)}.`,
   spread: (spread: CostSums['spread']) => {
     if (spread === undefined) return '';
     const { least, most } = spread;
     const figure = ({ exactMinor, unit }: typeof least) =>
-      `${say.bareAbout(exactMinor.toNumber())} (${nameOf(unit)})`;
+      `${say.about(exactMinor.toNumber())} (${nameOf(unit)})`;
     return `By unit: ${sharedWords.range(figure(least), figure(most))}.`;
   },
   unpriced: (paints: readonly string[]) =>

@@ -10,7 +10,7 @@ import { sharedWords } from '../../words/words.js';
 
 export const benchWords = (say: NumberWords) => ({
   title: 'Bench cards',
-  lead: 'Paint to put out for each unit’s next batch: the likely amount, then what is enough in 9 batches of 10.',
+  lead: 'Paint to put out for each unit’s next batch: the likely amount, then, to be sure, what is enough in 9 batches of 10. Unthinned, unless water is named.',
   labels: { report: 'The report', swap: 'swap', log: 'When it is done, write it down:' },
   nothing: sharedWords.nothingLeft,
   more: (units: number) =>
@@ -47,18 +47,15 @@ const stepWords = (say: NumberWords) => ({
     `${nameOf(unit)}, step ${say.count(step)}: ${nameOf(zone)}, ${sharedWords.layers[layer]}`,
   layer: ({ layer, figures }: BenchStep, batchOf: number) =>
     sharedWords.layers[layer] + (figures === batchOf ? '' : `, on ${say.count(figures)}`),
-  /** `2 coats, unthinned` */
-  coats: ({ coats, thin, spray }: BenchStep) => {
-    const laid = `${say.plain(coats)} ${coats === 1 ? 'coat' : 'coats'}`;
-    if (spray && thin === 0) return laid;
-    return `${laid}, ${thin === 0 ? 'unthinned' : `${countOf(say, thin, 'part')} of water`}`;
-  },
-  /** `a coat: 9 drops, 0.45 ml; enough in 9 of 10: 18`; sprays in ml alone. */
+  /** `2 coats, 0.5 parts of water` */
+  coats: ({ coats, thin }: BenchStep) =>
+    `${countOf(say, coats, 'coat')}${thin === 0 ? '' : `, ${countOf(say, thin, 'part')} of water`}`,
+  /** `a coat: 9 drops, 0.45 ml; to be sure 18 drops`; sprays in ml alone. */
   amount: ({ coatMl, coatHighMl, drops, highDrops }: BenchPaint, { coats }: BenchStep) => {
     const each = coats === 1 ? '' : 'a coat: ';
     if (drops === undefined || highDrops === undefined)
-      return `${each}${say.ml(coatMl)}; enough in 9 of 10:\u00a0${say.ml(coatHighMl, mlDigits(coatMl))}`;
-    return `${each}${countOf(say, drops, 'drop')}, ${say.ml(coatMl)}; enough in 9 of 10:\u00a0${say.count(highDrops)}`;
+      return `${each}${say.ml(coatMl)}; to be sure ${say.ml(coatHighMl, mlDigits(coatMl))}`;
+    return `${each}${countOf(say, drops, 'drop')}, ${say.ml(coatMl)}; to be sure ${countOf(say, highDrops, 'drop')}`;
   },
   dries: ({ driesMin, startNext }: BenchStep) =>
     `dries ${wordMinutes(driesMin, say)}${startNext ? ': start the next batch here' : ''}`,

@@ -37,7 +37,7 @@ export const costWords = (say: NumberWords) => ({
   lead: (whole: Amount, range: Range): string =>
     whole.atLeast && whole.exactMinor.isZero()
       ? 'No price is known yet.'
-      : `Painting uses up ${say.amount(whole)} of paint and extras, usually ${wordRange(range, say.bareAbout)}. Cash is another sum: part of it stays in the pots.`,
+      : `Painting uses up ${say.amount(whole)} of paint and extras, usually ${wordRange(range, say.about)}. Cash is another sum: part of it stays in the pots.`,
   use: {
     title: 'Cost of use',
     /** `likeNewest`: paints of which some is priced as the newest pot was. */

@@ -39,7 +39,7 @@ export const groundWords = (say: NumberWords) => ({
   /** `questions`: warnings that are shown. */
   read: (questions: number): string =>
     questions === 0
-      ? 'All of your sheets were read, and no question is open.'
+      ? 'All of your sheets were read; no question is open.'
       : `All of your sheets were read; ${countOf(say, questions, 'question is', 'questions are')} open.`,
   column: ({ sheet, column }: DefaultUsed): string => `${sheet}, ${column}`,
   rows: (rows: number): string => countOf(say, rows, 'row'),

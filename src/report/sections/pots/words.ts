@@ -60,13 +60,12 @@ export const potWords = (say: NumberWords) => ({
   },
   barTitle: (paint: string, state: PotState): string =>
     `${nameOf(paint)}: ${state === 'low' || state === 'kept' ? barStates[state] : sharedWords.states[state]}`,
-  /** `to figure 57, in Lower Gate Watch`, `2.4 of 5.1 ml`, `1.2 ml on the way`, `runs out in 92 of 100` */
+  /** `to figure 57, in Lower Gate Watch`, `2.4 for 5.1 ml`, `1.2 ml on the way`, `runs out in 92 of 100` */
   row: ({ haveMl, needMl, keepMl, onWayMl, worth, chance, reach }: PotAmounts): string[] => {
     const digits = aboutDigits(Math.max(haveMl, needMl ?? keepMl));
     const of = say.ml(needMl ?? keepMl, digits);
     const some = haveMl === 0 ? 'none' : say.bareMl(haveMl, digits);
-    const have =
-      needMl === undefined ? `${say.ml(haveMl, digits)}, to keep ${of}` : sharedWords.some(some, of);
+    const have = needMl === undefined ? `${say.ml(haveMl, digits)}, to keep ${of}` : `${some} for ${of}`;
     return [
       ...(reach?.low === undefined ? [] : [wordFirst(reach, say)]),
       have,

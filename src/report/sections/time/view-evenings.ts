@@ -18,7 +18,7 @@ interface EveningRow {
   /** What is painted, unit by unit. */
   readonly says: readonly {
     readonly unit: string;
-    /** Where on bench.html; '' where it has no card. */
+    /** Where on bench.html; '' where it has no card, or an earlier line of the evening leads there. */
     readonly card: string;
     readonly what: string;
   }[];
@@ -96,15 +96,18 @@ interface Saying {
   readonly bench: BenchSums;
 }
 
-/** Pieces of one unit that follow one another share its name, which leads to the first of them. */
+/** Pieces of one unit that follow one another share its name; on each evening it leads to the first of them all. */
 function listPieces(pieces: readonly EveningPiece[], { wordPiece, bench }: Saying): EveningRow['says'] {
   const says: { unit: string; card: string; what: string }[] = [];
   for (const piece of pieces) {
-    const unit = piece.what === 'waiting' ? '' : piece.unit;
+    const unit = piece.what === 'waiting' ? '' : nameOf(piece.unit);
     const what = wordPiece(piece);
     const last = says.at(-1);
     if (last !== undefined && last.unit === unit) last.what += `; ${what}`;
-    else says.push({ unit, card: linkCard(piece, bench), what });
+    else {
+      const isNew = says.every((earlier) => earlier.unit !== unit);
+      says.push({ unit, card: isNew ? linkCard(piece, bench) : '', what });
+    }
   }
   return says;
 }

@@ -12,7 +12,7 @@ const labels = {
     'Each piece is a step on so many figures. Units come by priority. While one batch dries, the next that is dry goes on; sprays are gathered; overnight everything dries. ' +
     'This is a rule of thumb: nobody proves that fewer evenings would not do.',
   waiting: 'waiting',
-  firstCaption: 'The first evenings, drawn step by step',
+  firstCaption: 'The first evenings, step by step',
   folded: 'The evenings after these',
   evening: 'Evening',
   finished: 'Finished:',

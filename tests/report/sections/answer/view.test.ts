@@ -18,15 +18,15 @@ describe('the small plan', () => {
     // On the way: 12 ml x 0.96 = 11.52. On the first evening 10 figures get coats of 6.05 / 3 ml, and 4.1 ml are there.
     expect(lasting).toBe(
       'Will the pots last? No: 1 is missing, 1 runs out. You have no Rust hush. ' +
-        'Nettle coat goes first: evening 1, in First watch. 1 more may run out. This counts the 12 ml on the way.',
+        'Nettle coat goes first: evening 1, in First watch. 1 more may run out. The 12 ml on the way count.',
     );
   });
 
   it('costs at least 43 cents a figure', () => {
     // 910.3 / 21 = 43.35; 640 / 21 = 30.5; 1340 / 21 = 63.8. Wardens 43.55, the ram 39.3.
     expect(cost).toBe(
-      'What does a figure cost? at least €0.43. Paint and extras, on average; usually 0.30 to 0.64. ' +
-        'By unit: 0.39 (The ram) to 0.44 (Second watch). Not fully priced: Bell brass and Rust hush.',
+      'What does a figure cost? at least €0.43. Paint and extras, on average; usually €0.30 to €0.64. ' +
+        'By unit: €0.39 (The ram) to €0.44 (Second watch). Not fully priced: Bell brass and Rust hush.',
     );
   });
 
@@ -87,7 +87,7 @@ describe('other plans', () => {
   it('counts what runs out where nothing is missing', () => {
     expect(answerOf({ stock: only('Nettle coat', 'Pond wash', 'Chalk light') })[0]).toBe(
       'Will the pots last? No: 1 of 3 runs out. Nettle coat goes first: evening 1, in First watch. 1 more may run out. ' +
-        'This counts the 12 ml on the way.',
+        'The 12 ml on the way count.',
     );
   });
 
@@ -201,6 +201,6 @@ describe('other plans', () => {
       costs: { ...smallPlan.costs, units: [], useWhole: zero, useRemaining: zero, unpriced: [] },
     });
     expect(lasting).toBe('Will the pots last? Yes. This army needs no paint.');
-    expect(cost).toContain('€0.00. Paint and extras, on average; usually 0.00.');
+    expect(cost).toContain('€0.00. Paint and extras, on average; usually €0.00.');
   });
 });

@@ -40,20 +40,20 @@ describe('a card', () => {
   it('says each step', () => {
     expect(first?.steps.map(({ no, zone, layer, coats, dries }) => [no, zone, layer, coats, dries])).toEqual([
       [1, 'all', 'primer', '1 coat', 'dries 30\u00a0min: start the next batch here'],
-      [2, 'tunic', 'base coat', '3 coats, unthinned', 'dries 5\u00a0min'],
-      [3, 'whole', 'wash', '1 coat, unthinned', 'dries 30\u00a0min: start the next batch here'],
-      [4, 'tunic', 'highlight', '1 coat, unthinned', 'dries 5\u00a0min'],
-      [5, 'belt', 'detail', '1 coat, unthinned', 'dries 5\u00a0min'],
+      [2, 'tunic', 'base coat', '3 coats', 'dries 5\u00a0min'],
+      [3, 'whole', 'wash', '1 coat', 'dries 30\u00a0min: start the next batch here'],
+      [4, 'tunic', 'highlight', '1 coat', 'dries 5\u00a0min'],
+      [5, 'belt', 'detail', '1 coat', 'dries 5\u00a0min'],
     ]);
   });
 
   it('says how much, of sprays in ml alone', () => {
     expect(first?.steps.map(({ paints }) => paints[0]?.amount)).toEqual([
-      '30.0\u00a0ml; enough in 9 of 10:\u00a048.0\u00a0ml',
-      'a coat: 40 drops, 2.0\u00a0ml; enough in 9 of 10:\u00a064',
-      '122 drops, 6.1\u00a0ml; enough in 9 of 10:\u00a0194',
-      '9 drops, 0.45\u00a0ml; enough in 9 of 10:\u00a017',
-      '1 drop, 0.07\u00a0ml; enough in 9 of 10:\u00a03',
+      '30.0\u00a0ml; to be sure 48.0\u00a0ml',
+      'a coat: 40 drops, 2.0\u00a0ml; to be sure 64 drops',
+      '122 drops, 6.1\u00a0ml; to be sure 194 drops',
+      '9 drops, 0.45\u00a0ml; to be sure 17 drops',
+      '1 drop, 0.07\u00a0ml; to be sure 3 drops',
     ]);
   });
 

@@ -44,13 +44,13 @@ describe('groups', () => {
 
 describe('amounts', () => {
   it.each([
-    ['Rust hush', 'none of 4.1 ml'],
-    ['Nettle coat', 'to figure 6, in First watch, 4 of 12 ml, runs out in 97 of 100'],
+    ['Rust hush', 'none for 4.1 ml'],
+    ['Nettle coat', 'to figure 6, in First watch, 4 for 12 ml, runs out in 97 of 100'],
     [
       'Pond wash',
-      'one time in ten only to figure 16, in Second watch, 17 of 12 ml, 12 ml of it on the way, runs out in 21 of 100',
+      'one time in ten only to figure 16, in Second watch, 17 for 12 ml, 12 ml of it on the way, runs out in 21 of 100',
     ],
-    ['Chalk light', '16 of 1 ml, runs out in under 1 of 100'],
+    ['Chalk light', '16 for 1 ml, runs out in under 1 of 100'],
     ['Lamp white', '0.8 ml, to keep 2.6 ml'],
   ])('%s: %s', (paint, text) => expect(rowOf(paint).says.join(', ').replaceAll('\u00a0', ' ')).toBe(text));
 
