@@ -1,22 +1,9 @@
 // Cost: the cost of use of each job. In: a job, prices per ml, extras. Out: exact amounts per line, figure and job.
-import { type Amount, type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
+import { type Amount, addAmounts, type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
 import type { JobCost } from '../model/plan.js';
 import type { Extra } from '../model/sheets.js';
 import type { Job, Line } from '../model/work.js';
 import type { PaintPrice } from './price-paints.js';
-
-/** Exact sum of amounts; `at least` where one of them is. */
-export function addAmounts(amounts: readonly Amount[]): Amount {
-  return {
-    exactMinor: sumMinor(amounts.map((amount) => amount.exactMinor)),
-    atLeast: amounts.some(({ atLeast }) => atLeast),
-  };
-}
-
-export const timesAmount = ({ exactMinor: each, atLeast }: Amount, times: number): Amount => ({
-  exactMinor: each.times(times),
-  atLeast,
-});
 
 /** What the extras cost per figure: the price of each over the figures that one serves. */
 export function extrasPerFigure(extras: readonly Extra[]): ExactMinor {

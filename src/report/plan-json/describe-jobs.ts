@@ -87,11 +87,7 @@ function describeJob(
   const each = describeCostRange({ low, high }, money);
   const all = describeCostRange({ low: low * count, high: high * count }, money);
   const split = (amounts: ReadonlyMap<string, Amount>) =>
-    [...amounts].map(([name, { exactMinor: exact, atLeast }]) => ({
-      name,
-      useCost: money.cost(exact),
-      atLeast,
-    }));
+    [...amounts].map(([name, amount]) => ({ name, ...money.useCost(amount) }));
   return {
     ...{ figure, scheme, count, batch, done, units, unfinished, steps, stepsFinished, begun },
     areaCm2: roundNumber(job.areaCm2),
@@ -125,12 +121,11 @@ const describeBench = (bench: JobBench | undefined): DocumentJob['bench'] =>
         })),
       };
 
-function describeLines({ job, use }: UnitCost, { cost }: Money): DocumentJob['lines'] {
+function describeLines({ job, use }: UnitCost, { useCost }: Money): DocumentJob['lines'] {
   const unpriced: Amount = { exactMinor: exactMinor(0), atLeast: true };
   return job.remaining.map((line, at) => {
-    const { exactMinor: exact, atLeast } = use.remainingLines[at] ?? unpriced;
     const { mark, biggestDoubt } = line;
-    return { ...describeOwn(line), useCost: cost(exact), atLeast, mark, biggestDoubt };
+    return { ...describeOwn(line), ...useCost(use.remainingLines[at] ?? unpriced), mark, biggestDoubt };
   });
 }
 
