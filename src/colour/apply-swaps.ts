@@ -1,5 +1,6 @@
 // Colour: the painter's swaps. In: checked sheets. Out: the same sheets with the paints of their schemes replaced.
 import type { Mix } from '../model/colour.js';
+import { remember } from '../model/remember.js';
 import type { LogRow, Scheme, Sheets, Step, Swap } from '../model/sheets.js';
 
 /**
@@ -59,14 +60,11 @@ export function openSwaps(swaps: readonly Swap[]): FollowSwaps {
     new Set(swaps.map(({ scheme }) => scheme)),
     new Set(swaps.map(({ step }) => step)),
   ];
-  const followed = new Map<string, string>();
-  return (use) => {
-    const { scheme, step, paint } = use;
-    const key = `${schemes.has(scheme) ? scheme : ''}\n${steps.has(step) ? step : ''}\n${paint}`;
-    const known = followed.get(key) ?? follow(use, byPaint);
-    followed.set(key, known);
-    return known;
-  };
+  return remember(
+    (use: Use) => follow(use, byPaint),
+    ({ scheme, step, paint }) =>
+      `${schemes.has(scheme) ? scheme : ''}\n${steps.has(step) ? step : ''}\n${paint}`,
+  );
 }
 
 function follow(use: Use, byPaint: ReadonlyMap<string | undefined, readonly Swap[]>): string {
