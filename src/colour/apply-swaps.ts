@@ -1,5 +1,7 @@
 // Colour: the painter's swaps. In: checked sheets. Out: the same sheets with the paints of their schemes replaced.
 import type { Mix } from '../model/colour.js';
+import { groupBy } from '../model/group-by-paint.js';
+import { remember } from '../model/remember.js';
 import type { LogRow, Scheme, Sheets, Step, Swap } from '../model/sheets.js';
 
 /**
@@ -49,28 +51,23 @@ function swapStep(step: Step, scheme: string, follow: FollowSwaps): Step {
 
 /** Rows by their paint, looked up once; a long chain is followed once for all uses that no row tells apart. */
 export function openSwaps(swaps: readonly Swap[]): FollowSwaps {
-  const byPaint = new Map<string | undefined, Swap[]>();
-  for (const swap of swaps) {
-    const others = byPaint.get(swap.paint);
-    if (others === undefined) byPaint.set(swap.paint, [swap]);
-    else others.push(swap);
-  }
+  const byPaint = groupBy(swaps, ({ paint = anyPaint }) => paint);
   const [schemes, steps] = [
     new Set(swaps.map(({ scheme }) => scheme)),
     new Set(swaps.map(({ step }) => step)),
   ];
-  const followed = new Map<string, string>();
-  return (use) => {
-    const { scheme, step, paint } = use;
-    const key = `${schemes.has(scheme) ? scheme : ''}\n${steps.has(step) ? step : ''}\n${paint}`;
-    const known = followed.get(key) ?? follow(use, byPaint);
-    followed.set(key, known);
-    return known;
-  };
+  return remember(
+    (use: Use) => follow(use, byPaint),
+    ({ scheme, step, paint }) =>
+      `${schemes.has(scheme) ? scheme : ''}\n${steps.has(step) ? step : ''}\n${paint}`,
+  );
 }
 
-function follow(use: Use, byPaint: ReadonlyMap<string | undefined, readonly Swap[]>): string {
-  const ofAny = narrowest(byPaint.get(undefined) ?? [], use);
+/** No paint is called so. */
+const anyPaint = '';
+
+function follow(use: Use, byPaint: ReadonlyMap<string, readonly Swap[]>): string {
+  const ofAny = narrowest(byPaint.get(anyPaint) ?? [], use);
   const met = new Set([use.paint]);
   for (let now = use.paint; ; ) {
     const ofPaint = narrowest(byPaint.get(now) ?? [], use);

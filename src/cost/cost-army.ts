@@ -1,13 +1,13 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
 import { at } from '../model/at.js';
-
-import { type Amount, exactMinor } from '../model/money.js';
-import type { Order, OrderedPot } from '../model/order.js';
+import { groupByPaint } from '../model/group-by-paint.js';
+import { type Amount, addAmounts, addPrices, timesAmount } from '../model/money.js';
+import type { Order } from '../model/order.js';
 import type { Costs, JobCost, PaintCost, UnitCost } from '../model/plan.js';
 import type { Sheets } from '../model/sheets.js';
 import type { CountedStock } from '../model/stock.js';
 import type { Estimate, Job } from '../model/work.js';
-import { addAmounts, costJobs, costOfPaint, extrasPerFigure, timesAmount } from './cost-jobs.js';
+import { costJobs, costOfPaint, extrasPerFigure } from './cost-jobs.js';
 import { costParts } from './cost-parts.js';
 import { type PaintPrice, pricePaint } from './price-paints.js';
 import { shareCash } from './share-cash.js';
@@ -43,7 +43,7 @@ export function costArmy(sheets: Pick<Sheets, 'figures' | 'extras'>, priced: Pri
     extrasWhole: { exactMinor: extras.times(countFigures(estimate.jobs)), atLeast: false },
     cashMinor: order.totalMinor,
     restockCashMinor: restock?.totalMinor ?? 0,
-    figuresPrice: priceFigures(units),
+    figuresPrice: addPrices(units.map(({ figuresPriceMinor }) => figuresPriceMinor)),
     unpriced: [...prices].filter(([, { pricedShare }]) => pricedShare < 1).map(([paint]) => paint),
   };
 }
@@ -67,24 +67,13 @@ const countFigures = (jobs: Estimate['jobs']): number =>
 /** What a ml of each paint costs, from what is still needed of it. */
 function priceAll({ estimate, stock, order }: Used): Map<string, PaintPrice> {
   const stockOf = new Map(stock.map((one) => [one.paint, one]));
-  const orderedOf = groupPots(order);
+  const orderedOf = groupByPaint(order.lines.flatMap(({ pots }) => pots));
   return new Map(
     [...estimate.needs].map(([paint, { remainingMl }]) => [
       paint,
       pricePaint(remainingMl, stockOf.get(paint), orderedOf.get(paint) ?? []),
     ]),
   );
-}
-
-/** The order's pots by paint, in the order of its lines. */
-function groupPots({ lines }: Used['order']): Map<string, OrderedPot[]> {
-  const groups = new Map<string, OrderedPot[]>();
-  for (const pot of lines.flatMap(({ pots }) => pots)) {
-    const group = groups.get(pot.paint) ?? [];
-    groups.set(pot.paint, group);
-    group.push(pot);
-  }
-  return groups;
 }
 
 function costPaints({ needs }: Estimate, prices: ReadonlyMap<string, PaintPrice>): Map<string, PaintCost> {
@@ -129,13 +118,4 @@ function sumUnits(
     times.set(amount, (times.get(amount) ?? 0) + units);
   }
   return addAmounts([...times].map(([amount, units]) => timesAmount(amount, units)));
-}
-
-/** The unpainted figures; `at least` where one has no price. */
-function priceFigures(units: readonly UnitCost[]): Amount {
-  const known = units.reduce((total, { figuresPriceMinor }) => total + (figuresPriceMinor ?? 0), 0);
-  return {
-    exactMinor: exactMinor(known),
-    atLeast: units.some(({ figuresPriceMinor }) => figuresPriceMinor === undefined),
-  };
 }

@@ -1,22 +1,10 @@
 // Cost: the cost of use of each job. In: a job, prices per ml, extras. Out: exact amounts per line, figure and job.
-import { type Amount, type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
+import { type Amount, addAmounts, type ExactMinor, exactMinor, sumMinor, zeroMinor } from '../model/money.js';
 import type { JobCost } from '../model/plan.js';
+import { remember } from '../model/remember.js';
 import type { Extra } from '../model/sheets.js';
 import type { Job, Line } from '../model/work.js';
 import type { PaintPrice } from './price-paints.js';
-
-/** Exact sum of amounts; `at least` where one of them is. */
-export function addAmounts(amounts: readonly Amount[]): Amount {
-  return {
-    exactMinor: sumMinor(amounts.map((amount) => amount.exactMinor)),
-    atLeast: amounts.some(({ atLeast }) => atLeast),
-  };
-}
-
-export const timesAmount = ({ exactMinor: each, atLeast }: Amount, times: number): Amount => ({
-  exactMinor: each.times(times),
-  atLeast,
-});
 
 /** What the extras cost per figure: the price of each over the figures that one serves. */
 export function extrasPerFigure(extras: readonly Extra[]): ExactMinor {
@@ -44,14 +32,15 @@ export function costJobs(
   extras: ExactMinor,
 ): Map<Job, JobCost> {
   const costOf = remember((line: Line) => costOfPaint(line.putOutMl, prices.get(line.paint)));
-  const schemes = new Map<readonly Line[], SchemeCost>();
+  const schemeOf = remember(
+    (job: Job) => costScheme(job, job.lines.map(costOf), extras),
+    ({ lines }) => lines,
+  );
   return new Map(
     [...jobs].map((job) => {
-      const scheme = schemes.get(job.lines) ?? costScheme(job, job.lines.map(costOf), extras);
-      schemes.set(job.lines, scheme);
       const remainingLines = job.remaining.map(costOf);
       const left = job.unfinished ? [...remainingLines, extrasOf(job, extras)] : remainingLines;
-      return [job, { ...scheme, remainingLines, remaining: addAmounts(left) }];
+      return [job, { ...schemeOf(job), remainingLines, remaining: addAmounts(left) }];
     }),
   );
 }
@@ -70,12 +59,3 @@ const extrasOf = ({ count }: Job, extras: ExactMinor): Amount => ({
   exactMinor: extras.times(count),
   atLeast: false,
 });
-
-function remember<Value>(make: (line: Line) => Value): (line: Line) => Value {
-  const made = new Map<Line, Value>();
-  return (line) => {
-    const value = made.get(line) ?? make(line);
-    made.set(line, value);
-    return value;
-  };
-}

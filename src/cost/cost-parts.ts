@@ -1,7 +1,7 @@
 // Cost: the cost of use by zone and by layer. In: jobs with their units, prices per ml. Out: exact amounts by name.
-import type { Amount } from '../model/money.js';
+import { type Amount, addAmounts } from '../model/money.js';
 import type { Estimate, Line } from '../model/work.js';
-import { addAmounts, costOfPaint } from './cost-jobs.js';
+import { costOfPaint } from './cost-jobs.js';
 import type { PaintPrice } from './price-paints.js';
 
 /**

@@ -1,6 +1,7 @@
 // Estimate: what one more figure of each unit asks for. In: the estimate. Out: ml per figure and per sitting by paint.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import { remember } from '../model/remember.js';
 import type { Estimate, Job, Line, UnitDemand } from '../model/work.js';
 import { countSittings } from './estimate-film.js';
 
@@ -23,15 +24,13 @@ export function listDemandsAnew(estimate: Estimate, assumptions: Assumptions): U
 
 function inPaintingOrder({ units }: Estimate, demandOf: (job: Job) => Demand): UnitDemand[] {
   // A job has one count and batch, so units that share it share the very same maps.
-  const known = new Map<Job, Demand>();
+  const sharedDemand = remember(demandOf);
   return [...units]
     .sort((a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row)
-    .map(({ unit, job }) => {
-      const demand = known.get(job) ?? demandOf(job);
-      known.set(job, demand);
-      const { unit: name, priority, count, batch } = unit;
-      return { unit: name, priority, figures: count, batch, ...demand };
-    });
+    .map(({ unit: { unit, priority, count, batch }, job }) => ({
+      ...{ unit, priority, figures: count, batch },
+      ...sharedDemand(job),
+    }));
 }
 
 function demandOfJob(job: Job, lines: readonly Line[], assumptions: Assumptions): Demand {

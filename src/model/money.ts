@@ -93,3 +93,20 @@ export interface Amount {
   readonly exactMinor: ExactMinor;
   readonly atLeast: boolean;
 }
+
+/** Exact sum; `at least` where one of them is. */
+export const addAmounts = (amounts: readonly Amount[]): Amount => ({
+  exactMinor: sumMinor(amounts.map((amount) => amount.exactMinor)),
+  atLeast: amounts.some(({ atLeast }) => atLeast),
+});
+
+export const timesAmount = ({ exactMinor: each, atLeast }: Amount, times: number): Amount => ({
+  exactMinor: each.times(times),
+  atLeast,
+});
+
+/** Prices in minor units added up; `at least` where one is not known. */
+export const addPrices = (prices: readonly (number | undefined)[]): Amount => ({
+  exactMinor: exactMinor(prices.reduce<number>((sum, price = 0) => sum + price, 0)),
+  atLeast: prices.includes(undefined),
+});

@@ -18,7 +18,7 @@ const catalogue = {
   ...modelProblems,
   ...crossProblems,
   ...useProblems,
-} as const satisfies Record<string, Wording>;
+};
 
 export type ProblemCode = keyof typeof catalogue;
 
@@ -35,9 +35,9 @@ export interface Details {
 /** Makes a problem of `code` at `place`. A `[...]` of the code's own hint falls away where nothing is expected. */
 export function problem(code: ProblemCode, place: Place, details: Details = {}): Problem<ProblemCode> {
   const { found = '', expected = '' } = details;
-  const wording: Wording = catalogue[code];
-  const hint = fill(details.hint ?? settle(wording.hint, expected), found, expected);
-  return { code, severity: wording.severity, ...place, found, expected, hint };
+  const { severity, hint: ownHint } = catalogue[code];
+  const hint = fill(details.hint ?? settle(ownHint, expected), found, expected);
+  return { code, severity, ...place, found, expected, hint };
 }
 
 /** What is wrong, in words, without place and hint. */

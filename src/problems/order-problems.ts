@@ -1,5 +1,6 @@
 // Problems: sheet and row order, and the cap on repeats. In: problems in any order. Out: the same, sorted; counts.
 
+import { groupBy } from '../model/group-by-paint.js';
 import type { Problem } from '../model/problem.js';
 import { sheetNames } from '../model/words.js';
 
@@ -44,13 +45,9 @@ export interface ProblemGroup<P extends Problem = Problem> {
 
 /** Groups repeats (same code, sheet and column), keeping the order of each group's first problem. */
 export function capRepeats<P extends Problem>(problems: readonly P[], most = 5): ProblemGroup<P>[] {
-  const groups = new Map<string, P[]>();
-  for (const problem of problems) {
-    const alike = `${problem.code}\n${problem.file}\n${problem.sheet ?? ''}\n${problem.column ?? ''}`;
-    const group = groups.get(alike);
-    if (group === undefined) groups.set(alike, [problem]);
-    else group.push(problem);
-  }
+  const groups = groupBy(problems, ({ code, file, sheet = '', column = '' }) =>
+    [code, file, sheet, column].join('\n'),
+  );
   return [...groups.values()].map((of) => ({
     shown: of.slice(0, most),
     more: Math.max(0, of.length - most),

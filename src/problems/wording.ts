@@ -1,4 +1,4 @@
-// Problems: how the words of a code stand in the catalogue. In: nothing. Out: the type alone.
+// Problems: how the words of a code stand in the catalogue. In: what is wrong, what to do. Out: both, by how bad it is.
 import type { Severity } from '../model/problem.js';
 
 /** How a code reads: `{found}` and `{expected}` are filled in. */
@@ -9,3 +9,8 @@ export interface Wording {
   /** What to do: a whole sentence. */
   readonly hint: string;
 }
+
+export const error = (says: string, hint: string): Wording => ({ severity: 'error', says, hint });
+
+/** The plan is made all the same. */
+export const warning = (says: string, hint: string): Wording => ({ severity: 'warning', says, hint });

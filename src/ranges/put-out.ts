@@ -2,6 +2,8 @@
 // ml put out for any terms. Columns of what is shared (a surface, a way to lay paint) are made once.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import { groupBy } from '../model/group-by-paint.js';
+import { remember } from '../model/remember.js';
 import type { FigureArea } from '../model/work.js';
 import type { FilmTerm, Terms } from './list-terms.js';
 
@@ -24,8 +26,8 @@ export interface PutOutInputs {
  */
 export function openPutOut(inputs: PutOutInputs): (terms: Terms) => Float64Array {
   const { assumptions, columnOf, draws } = inputs;
-  const surfaces = remember((key) => multiply(key === '' ? [] : key.split('\n'), inputs));
-  const ways = remember((key) => wayOf(key, surfaces, inputs));
+  const surfaces = remember((key: string) => multiply(key === '' ? [] : key.split('\n'), inputs));
+  const ways = remember((key: string) => wayOf(key, surfaces, inputs));
   return (terms) => {
     const sum = new Float64Array(draws);
     for (const [way, films] of groupByWay(terms.films)) {
@@ -49,25 +51,8 @@ const at = (column: Float64Array, draw: number): number => column[draw] as numbe
 
 const usualColumn = (value: number, draws: number): Float64Array => new Float64Array(draws).fill(value);
 
-function remember(make: (key: string) => Float64Array): (key: string) => Float64Array {
-  const made = new Map<string, Float64Array>();
-  return (key) => {
-    const column = made.get(key) ?? make(key);
-    made.set(key, column);
-    return column;
-  };
-}
-
-function groupByWay(films: readonly FilmTerm[]): Map<string, FilmTerm[]> {
-  const groups = new Map<string, FilmTerm[]>();
-  for (const film of films) {
-    const way = `${film.method}\n${film.target}`;
-    const group = groups.get(way);
-    if (group === undefined) groups.set(way, [film]);
-    else group.push(film);
-  }
-  return groups;
-}
+const groupByWay = (films: readonly FilmTerm[]): Map<string, FilmTerm[]> =>
+  groupBy(films, ({ method, target }) => `${method}\n${target}`);
 
 function addTimes(sum: Float64Array, times: number, column: Float64Array): void {
   for (let draw = 0; draw < sum.length; draw++) sum[draw] = at(sum, draw) + times * at(column, draw);

@@ -1,5 +1,6 @@
 // Ranges: the promise for other numbers of figures. In: what is promised for the army, likely needs, the shelf. Out: needs
 // with the same margin.
+import { remember } from '../model/remember.js';
 import type { CountedStock } from '../model/stock.js';
 import type { UnitDemand } from '../model/work.js';
 
@@ -31,12 +32,7 @@ export function scaleDemands(
   demands: readonly UnitDemand[],
   ratioOf: (paint: string) => number,
 ): UnitDemand[] {
-  const known = new Map<Needs, Map<string, number>>();
-  const scale = (ml: Needs): Map<string, number> => {
-    const scaled = known.get(ml) ?? scaleNeeds(ml, ratioOf);
-    known.set(ml, scaled);
-    return scaled;
-  };
+  const scale = remember((ml: Needs) => scaleNeeds(ml, ratioOf));
   return demands.map((one) => ({
     ...one,
     perFigureMl: scale(one.perFigureMl),

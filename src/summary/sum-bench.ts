@@ -12,6 +12,7 @@ import {
   listBench,
 } from '../model/bench.js';
 import type { SwapTaken } from '../model/colour.js';
+import { groupBy } from '../model/group-by-paint.js';
 import type { PlanResults } from '../model/plan.js';
 import type { JobTime, Pass } from '../model/time.js';
 import type { Job, Line } from '../model/work.js';
@@ -74,11 +75,8 @@ interface Mixed {
 
 /** Paints of a mix go on together. */
 function groupMixes(lines: readonly Line[]): Mixed[][] {
-  const mixes = new Map<string, Mixed[]>();
-  for (const [place, line] of lines.entries()) {
-    const key = [line.step, line.zone, line.layer, line.method].join('\n');
-    mixes.set(key, [...(mixes.get(key) ?? []), { line, place }]);
-  }
+  const placed = lines.map((line, place) => ({ line, place }));
+  const mixes = groupBy(placed, ({ line }) => [line.step, line.zone, line.layer, line.method].join('\n'));
   return [...mixes.values()];
 }
 

@@ -16,12 +16,8 @@ export function sumBudget(budget: Budget | undefined): BudgetSums | undefined {
     open: open.map((unit, index) => {
       const extraMinor = nextSteps[index]?.extraMinor;
       const shortMinor = extraMinor === undefined ? 0 : order.totalMinor + extraMinor - budgetMinor;
-      return {
-        ...unit,
-        left: unit.figures - unit.finished,
-        extraMinor,
-        shortMinor: Math.max(0, shortMinor),
-      };
+      const left = unit.figures - unit.finished;
+      return { ...unit, left, extraMinor, shortMinor: Math.max(0, shortMinor) };
     }),
   };
 }

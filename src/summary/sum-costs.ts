@@ -1,7 +1,7 @@
 // Summary: what the army costs, unit by unit and a figure on average. In: costs and ranges. Out: sums, not yet rounded.
 
 import { type CostSums, mostUnitRows, type UnitSums } from '../model/cost-sums.js';
-import { type Amount, roundMinor, zeroMinor } from '../model/money.js';
+import { type Amount, addAmounts, addPrices, roundMinor, timesAmount, zeroMinor } from '../model/money.js';
 import type { Costs, JobCost, UnitCost } from '../model/plan.js';
 import type { Range, Ranges } from '../model/ranges.js';
 import type { Estimate } from '../model/work.js';
@@ -74,14 +74,9 @@ function sumUnit(
     wholeRange: timesFigures(perFigure.get(job), unit.count),
     remaining: use.remaining,
     cashMinor,
-    figuresPrice: priceOf(figuresPriceMinor),
+    figuresPrice: addPrices([figuresPriceMinor]),
   });
 }
-
-const priceOf = (minor: number | undefined): Amount => ({
-  exactMinor: zeroMinor.plus(minor ?? 0),
-  atLeast: minor === undefined,
-});
 
 const timesFigures = (range: Range | undefined, count: number): Range | undefined =>
   range === undefined || range.low === range.high
@@ -92,34 +87,20 @@ const timesFigures = (range: Range | undefined, count: number): Range | undefine
 function sumRest(units: readonly UnitCost[]): UnitSums[] {
   if (units.length === 0) return [];
   const jobs = new Map<JobCost, number>();
-  let [figures, cashMinor, priceMinor, isUnpriced] = [0, 0, 0, false];
-  for (const { unit, use, cashMinor: cash, figuresPriceMinor } of units) {
-    jobs.set(use, (jobs.get(use) ?? 0) + 1);
-    figures += unit.count;
-    cashMinor += cash;
-    priceMinor += figuresPriceMinor ?? 0;
-    isUnpriced ||= figuresPriceMinor === undefined;
-  }
+  for (const { use } of units) jobs.set(use, (jobs.get(use) ?? 0) + 1);
+  const add = (of: 'whole' | 'remaining'): Amount =>
+    addAmounts([...jobs].map(([use, times]) => timesAmount(use[of], times)));
   return [
     settle({
       unit: undefined,
-      figures,
-      whole: addJobs(jobs, (use) => use.whole),
+      figures: units.reduce((sum, { unit }) => sum + unit.count, 0),
+      whole: add('whole'),
       wholeRange: undefined,
-      remaining: addJobs(jobs, (use) => use.remaining),
-      cashMinor,
-      figuresPrice: { exactMinor: zeroMinor.plus(priceMinor), atLeast: isUnpriced },
+      remaining: add('remaining'),
+      cashMinor: units.reduce((sum, one) => sum + one.cashMinor, 0),
+      figuresPrice: addPrices(units.map(({ figuresPriceMinor }) => figuresPriceMinor)),
     }),
   ];
-}
-
-function addJobs(jobs: ReadonlyMap<JobCost, number>, amountOf: (use: JobCost) => Amount): Amount {
-  let [exactMinor, atLeast] = [zeroMinor, false];
-  for (const [use, units] of jobs) {
-    exactMinor = exactMinor.plus(amountOf(use).exactMinor.times(units));
-    atLeast ||= amountOf(use).atLeast;
-  }
-  return { exactMinor, atLeast };
 }
 
 /** Adds what follows from the sums: what is done already, and the cash for one figure. */

@@ -11,7 +11,7 @@ export function sumMoney({ money, costs }: { readonly money: ShelfMoney; readonl
   return {
     isTold: spent.length > 0 || roundMinor(used) > 0,
     paid: begunWith.plus(boughtMinor),
-    spentMinor: money.spent.reduce((sum, { minor }) => sum + minor, 0),
+    spentMinor: spent.reduce((sum, { minor }) => sum + minor, 0),
     finished: listFinished(costs.units, money.useBeside),
   };
 }
@@ -29,13 +29,8 @@ function listFinished(
   const sums = new Map<string, FinishedFigure>();
   for (const [job, { use, figures }] of jobs) {
     const { figure, scheme } = job;
-    const one = {
-      figure,
-      scheme,
-      figures,
-      estimated: use.perFigure,
-      really: reallyCost(job, use, useBeside),
-    };
+    const really = reallyCost(job, use, useBeside);
+    const one = { figure, scheme, figures, estimated: use.perFigure, really };
     const key = `${figure}\n${scheme}`;
     const before = sums.get(key);
     sums.set(key, before === undefined ? one : together(before, one));

@@ -35,22 +35,11 @@ function listWays({ bills, totalMinor, fromOneShop, passedOver }: Order): OtherW
   const isFromOne = bills.length === 1 ? bills[0]?.shop : undefined;
   const shops = fromOneShop
     .filter((one) => one.shop !== isFromOne || one.totalMinor !== totalMinor)
-    .map(
-      (one): OtherWay => ({
-        way: 'one shop',
-        shop: one.shop,
-        totalMinor: one.totalMinor,
-        extraMinor: one.totalMinor - totalMinor,
-      }),
-    );
-  const sets = passedOver.map(
-    ({ shop, offer, extraMinor }): OtherWay => ({
-      way: 'with set',
-      set: { shop, offer },
-      totalMinor: totalMinor + extraMinor,
-      extraMinor,
-    }),
-  );
+    .map((one) => ({ way: 'one shop' as const, ...one, extraMinor: one.totalMinor - totalMinor }));
+  const sets = passedOver.map(({ shop, offer, extraMinor }) => ({
+    ...{ way: 'with set' as const, set: { shop, offer } },
+    ...{ totalMinor: totalMinor + extraMinor, extraMinor },
+  }));
   return [...shops, ...sets].sort((a, b) => a.totalMinor - b.totalMinor);
 }
 

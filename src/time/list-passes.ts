@@ -1,6 +1,7 @@
 // Time: a job's lines as passes over its figures. In: lines in step order. Out: passes in the order they are painted.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import { groupBy } from '../model/group-by-paint.js';
 import type { Pass } from '../model/time.js';
 import type { Line } from '../model/work.js';
 import { isSpray, minutesOfCoat } from './minutes-of-coat.js';
@@ -39,26 +40,15 @@ export function listPasses(lines: readonly Line[], assumptions: Assumptions): Pa
 
 /** Applications that go over the same figures together: one layer of one step, sprayed or not. */
 function groupApplications(lines: readonly Line[], assumptions: Assumptions): Application[][] {
-  const groups = new Map<string, Application[]>();
-  for (const one of mergeMixes(lines, assumptions)) {
-    const { step, layer, method } = one.line;
-    const key = `${step}\n${layer}\n${isSpray(method)}\n${one.figures}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [one]);
-    else group.push(one);
-  }
+  const groups = groupBy(mergeMixes(lines, assumptions), ({ line: { step, layer, method }, figures }) =>
+    [step, layer, isSpray(method), figures].join('\n'),
+  );
   return [...groups.values()];
 }
 
 /** A mix is one application. Where the log counts its paints apart, it goes over every figure that lacks one of them. */
 function mergeMixes(lines: readonly Line[], assumptions: Assumptions): Application[] {
-  const mixes = new Map<string, Line[]>();
-  for (const line of lines) {
-    const key = `${line.step}\n${line.zone}\n${line.layer}\n${line.method}`;
-    const mix = mixes.get(key);
-    if (mix === undefined) mixes.set(key, [line]);
-    else mix.push(line);
-  }
+  const mixes = groupBy(lines, ({ step, zone, layer, method }) => [step, zone, layer, method].join('\n'));
   return [...mixes.values()].flatMap((mix) => {
     const [line] = mix;
     if (line === undefined) return [];

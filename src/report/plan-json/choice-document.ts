@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { policies } from '../../model/choices.js';
 import { cash, group, list, number, rows, share, text, whole, yesNo } from './document-fields.js';
 import { line } from './order-document.js';
+import { chanceError } from './sure-document.js';
 
 export const policy = z
   .enum(policies)
@@ -15,15 +16,13 @@ export const sureOfPolicy = share('For sure, in how many of all cases; else null
 
 const chanceNeeded = share('Chance that it is needed before the army is done.');
 const threshold = share('The chance from which on it is worth buying now.');
-const error = share('Standard error of the chance before it.');
-
 const next = z
   .object({
     chance: share('Chance that there is one.'),
-    chanceError: error,
+    chanceError,
     unit: text('The unit before whose end it comes most often.'),
     chanceThere: share('Chance that it comes there.'),
-    chanceThereError: error,
+    chanceThereError: chanceError,
     cash: cash('What it costs on average where there is one.'),
     cashError: cash('Standard error of that.'),
   })
@@ -36,7 +35,7 @@ export const choice = z.object({
   cashNow: cash('Goods and postage of its first order.'),
   aboveBest: cash('At most this much above the best for the same; 0 where proved.'),
   met: share('Share of fresh draws in which nothing on offer runs out with that order alone.'),
-  metError: error,
+  metError: chanceError,
   draws: whole('How many armies were painted on paper for what follows.'),
   ordersAfter: number('Orders that follow on average, one whenever a pot is dry.'),
   meanInAll: cash('All orders together, on average.'),
@@ -51,13 +50,13 @@ export const choice = z.object({
   atLeast: yesNo('True where some draw needs what no shop can sell: then the sums are higher.'),
   next,
   lines: list(
-    line.extend({ chanceNeeded, chanceNeededError: error, threshold }),
+    line.extend({ chanceNeeded, chanceNeededError: chanceError, threshold }),
     'What it buys at once, with the chance that the last of each line is needed.',
   ),
   waiting: rows('Paints that it leaves out though they may be needed, the likeliest first.', {
     paint: text('Name of the paint.'),
     chanceNeeded,
-    chanceNeededError: error,
+    chanceNeededError: chanceError,
     threshold,
   }),
 });

@@ -1,12 +1,12 @@
 // Report view: what plan.json tells of colours: coats, undercoats, primers, swaps, substitutes, cash against colour. In:
 // nothing. Out: schemas for plan-document.ts.
 import { z } from 'zod';
-import { layers } from '../../model/words.js';
 import {
   atLeast,
   cash,
   cost,
   group,
+  layer,
   list,
   ml,
   number,
@@ -42,7 +42,7 @@ export const undercoat = z.object({
   scheme: text('Name of the scheme.'),
   step: whole('Number of the step.'),
   zone: text('What is painted.'),
-  layer: z.enum(layers).describe('What goes on.'),
+  layer,
   over: mix('The paints on top.'),
   under: mix('What they lie on now.'),
   undercoat: text('What would lie beneath them.'),

@@ -27,8 +27,7 @@ export function describeColour(plan: Plan, money: Money): Pick<PlanDocument, Col
     primers: primers.primers.map(({ paint, useCost, minutes, ml, coats, ...primer }) => ({
       ...{ paint, best: primers.best.includes(paint), ...primer },
       ...roundNumbers({ coats, ml }),
-      useCost: money.cost(useCost.exactMinor),
-      atLeast: useCost.atLeast,
+      ...money.useCost(useCost),
       minutes: roundTo(2, minutes),
     })),
     swaps: swaps.map(({ dE00, ...swap }) => ({ ...swap, dE00: describeDifference(dE00) })),

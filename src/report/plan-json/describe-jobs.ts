@@ -3,6 +3,7 @@ import type { JobBench } from '../../model/bench.js';
 import { type Amount, exactMinor } from '../../model/money.js';
 import type { Plan, UnitCost } from '../../model/plan.js';
 import type { Range } from '../../model/ranges.js';
+import { remember } from '../../model/remember.js';
 import type { JobSummary } from '../../model/summary.js';
 import type { Job, Line } from '../../model/work.js';
 import { describeReason } from './describe-colour.js';
@@ -29,7 +30,7 @@ export function describeUnits(
           ...(unit.army === undefined ? {} : { army: unit.army }),
           job: places.get(job) ?? 0,
           cash: cash(cashMinor),
-          cashPerFigure: perFigure(cashMinor, unit.count),
+          cashPerFigure: perFigure({ minor: cashMinor, count: unit.count }),
           doneOnEvening: time.units[at]?.doneOnEvening ?? null,
         };
     },
@@ -37,15 +38,12 @@ export function describeUnits(
 }
 
 /** Whole minor units over a whole count, as a decimal of six digits rounded half up. */
-function divideMinor(write: Money['cost']): (minor: number, count: number) => string {
-  const known = new Map<string, string>();
-  return (minor, count) => {
-    const key = `${minor}/${count}`;
-    const text = known.get(key) ?? write(exactMinor(minor).div(count));
-    known.set(key, text);
-    return text;
-  };
-}
+const divideMinor = (write: Money['cost']) =>
+  remember(
+    ({ minor, count }: { readonly minor: number; readonly count: number }) =>
+      write(exactMinor(minor).div(count)),
+    ({ minor, count }) => `${minor}/${count}`,
+  );
 
 /** Jobs in the order in which they are met. */
 export function describeJobs(plan: Plan, money: Money): DocumentJob[] {
@@ -87,11 +85,7 @@ function describeJob(
   const each = describeCostRange({ low, high }, money);
   const all = describeCostRange({ low: low * count, high: high * count }, money);
   const split = (amounts: ReadonlyMap<string, Amount>) =>
-    [...amounts].map(([name, { exactMinor: exact, atLeast }]) => ({
-      name,
-      useCost: money.cost(exact),
-      atLeast,
-    }));
+    [...amounts].map(([name, amount]) => ({ name, ...money.useCost(amount) }));
   return {
     ...{ figure, scheme, count, batch, done, units, unfinished, steps, stepsFinished, begun },
     areaCm2: roundNumber(job.areaCm2),
@@ -125,12 +119,11 @@ const describeBench = (bench: JobBench | undefined): DocumentJob['bench'] =>
         })),
       };
 
-function describeLines({ job, use }: UnitCost, { cost }: Money): DocumentJob['lines'] {
+function describeLines({ job, use }: UnitCost, { useCost }: Money): DocumentJob['lines'] {
   const unpriced: Amount = { exactMinor: exactMinor(0), atLeast: true };
   return job.remaining.map((line, at) => {
-    const { exactMinor: exact, atLeast } = use.remainingLines[at] ?? unpriced;
     const { mark, biggestDoubt } = line;
-    return { ...describeOwn(line), useCost: cost(exact), atLeast, mark, biggestDoubt };
+    return { ...describeOwn(line), ...useCost(use.remainingLines[at] ?? unpriced), mark, biggestDoubt };
   });
 }
 

@@ -65,7 +65,7 @@ function describeShelf({ summary }: Plan, { cost }: Money): PlanDocument['shelf'
 }
 
 function describeCosts({ costs, ranges }: Plan, money: Money): PlanDocument['costs'] {
-  const { cash, cost } = money;
+  const { cash, cost, useCost } = money;
   const whole = describeCostRange(ranges.useWhole, money);
   const remaining = describeCostRange(ranges.useRemaining, money);
   return {
@@ -80,16 +80,8 @@ function describeCosts({ costs, ranges }: Plan, money: Money): PlanDocument['cos
     figuresPrice: cash(costs.figuresPrice.exactMinor),
     figuresPriceAtLeast: costs.figuresPrice.atLeast,
     unpriced: costs.unpriced,
-    zones: [...costs.zones].map(([zone, { exactMinor: exact, atLeast }]) => ({
-      zone,
-      useCost: cost(exact),
-      atLeast,
-    })),
-    layers: [...costs.layers].map(([layer, { exactMinor: exact, atLeast }]) => ({
-      layer,
-      useCost: cost(exact),
-      atLeast,
-    })),
+    zones: [...costs.zones].map(([zone, amount]) => ({ zone, ...useCost(amount) })),
+    layers: [...costs.layers].map(([layer, amount]) => ({ layer, ...useCost(amount) })),
   };
 }
 
@@ -124,8 +116,7 @@ const describeArmies = ({ summary }: Plan, { cash, cost }: Money): PlanDocument[
 const describeWork = ({ wholeMl, remainingMl, zones, paints }: WorkSums): PlanDocument['work'] => ({
   ...roundNumbers({ putOutMl: wholeMl, putOutRemainingMl: remainingMl }),
   zones: zones.map(({ zone, remainingMl: ml, layersMl }) => ({
-    zone,
-    putOutMl: roundNumber(ml),
+    ...roundNumbers({ zone, putOutMl: ml }),
     layers: roundNumbers(Object.fromEntries(layersMl)),
   })),
   paints: [...paints].map(([paint, { trust, onFigureMl, lostMl, leftoverMl, ...of }]) => ({

@@ -4,7 +4,7 @@ import { exactMinor } from '../../model/money.js';
 import type { Plan } from '../../model/plan.js';
 import type { Range } from '../../model/ranges.js';
 import type { PlanDocument } from './plan-document.js';
-import { describeChance, type Money, roundNumber, roundNumbers } from './write-values.js';
+import { describeChance, type Money, roundNumbers } from './write-values.js';
 
 type Sure = Pick<PlanDocument, 'draws' | 'promise' | 'doubts' | 'remedies' | 'learned'>;
 
@@ -14,13 +14,10 @@ export function describeSure({ ranges, learned, promised }: Plan, money: Money):
   return {
     draws: { count: ranges.draws, seed: ranges.seed },
     promise: describePromise(promised, money),
-    doubts: ranges.doubts.map(({ name, share }) => ({ name, shareOfCashSpread: roundNumber(share) })),
-    remedies: ranges.remedies.map(({ how, what, paint, share }) => ({
-      how,
-      what,
-      paint,
-      shareOfCashSpread: roundNumber(share),
-    })),
+    doubts: ranges.doubts.map(({ name, share }) => roundNumbers({ name, shareOfCashSpread: share })),
+    remedies: ranges.remedies.map(({ how, what, paint, share }) =>
+      roundNumbers({ how, what, paint, shareOfCashSpread: share }),
+    ),
     learned: {
       ...roundNumbers({ slope, slopeError, widened }),
       weighings: weighings.map(({ row, isCount = false, date, unit, paint, figures, ...ml }) => ({

@@ -1,7 +1,7 @@
 // Report view: fields that plan.json uses over and over. In: what a field means. Out: its schema, so described.
 import { z } from 'zod';
 import { marks } from '../../model/assumption.js';
-import { containers } from '../../model/words.js';
+import { containers, layers } from '../../model/words.js';
 
 export const text = (says: string) => z.string().describe(says);
 export const whole = (says: string) => z.int().min(0).describe(says);
@@ -38,4 +38,5 @@ export const atLeast = yesNo(
   'True where something in the cost of use has no price: the true cost is higher.',
 );
 export const date = z.string().regex(/^\d{4}-\d\d-\d\d$/);
+export const layer = z.enum(layers).describe('What goes on.');
 export const container = z.enum(containers).describe('What holds the paint.');

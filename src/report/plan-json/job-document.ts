@@ -1,6 +1,6 @@
 // plan.json: what it tells of units and of the jobs that they share. In: nothing. Out: schemas for plan-document.ts.
 import { z } from 'zod';
-import { layers, methods } from '../../model/words.js';
+import { methods } from '../../model/words.js';
 import { coatsBecause } from './colour-document.js';
 import {
   atLeast,
@@ -8,6 +8,7 @@ import {
   cash,
   cm2,
   cost,
+  layer,
   list,
   mark,
   ml,
@@ -35,7 +36,7 @@ const line = z.object({
   step: whole('Number of the step.'),
   figures: whole('How many figures still lack it.'),
   zone: text('What is painted.'),
-  layer: z.enum(layers).describe('What goes on.'),
+  layer,
   method: z.enum(methods).describe('How it goes on.'),
   paint: text('Name of the paint; a mix has a line for each of its paints.'),
   areaCm2: cm2('The zone on one figure, before the area share.'),
@@ -73,7 +74,7 @@ const bench = z.object({
   steps: rows('In order.', {
     step: whole('Number of the step.'),
     zone: text('What is painted.'),
-    layer: z.enum(layers).describe('What goes on.'),
+    layer,
     figures: whole('How many of the batch still lack it.'),
     coats: number('How many coats.'),
     driesMin: number('How long a coat dries, in minutes.'),

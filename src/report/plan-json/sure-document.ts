@@ -12,13 +12,13 @@ export const draws = group(
   },
 );
 
-const error = share('Standard error of the chance before it.');
+export const chanceError = share('Standard error of the chance before it.');
 
 const level = z.object({
   sure: share('How sure.'),
   cash: cash('The least cash found for it, postage included.'),
   met: share('Share of the fresh draws in which no paint that shops offer runs out with its order.'),
-  metError: error,
+  metError: chanceError,
   proved: yesNo('False where a search for its order ended early.'),
 });
 
@@ -27,15 +27,15 @@ export const promise = group('What the order promises. `choices` say how near th
     'How sure the order shall be that nothing at all runs out; null where no promise was asked for.',
   ).nullable(),
   met: share('Share of the draws, from which the order was made, in which nothing runs out with it.'),
-  metError: error,
+  metError: chanceError,
   metOnFreshDraws: share('The same on draws that the order has not seen.'),
-  metOnFreshDrawsError: error,
+  metOnFreshDrawsError: chanceError,
   metOfOffered: share('The same on fresh draws for the paints that shops offer.'),
-  metOfOfferedError: error,
+  metOfOfferedError: chanceError,
   likely: group('What a plan without ranges would buy.', {
     cash: cash('The least cash for the likely needs, each paint by itself.'),
     met: share('Share of the fresh draws in which that does, for the paints that shops offer.'),
-    metError: error,
+    metError: chanceError,
   }),
   levels: list(level, 'What it costs to be more or less sure, ascending.'),
 });

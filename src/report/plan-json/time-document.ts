@@ -1,7 +1,6 @@
 // Report view: what plan.json tells of time. In: nothing. Out: schemas for plan-document.ts.
 import { z } from 'zod';
-import { layers } from '../../model/words.js';
-import { list, number, rows, text, whole, yesNo } from './document-fields.js';
+import { layer, list, number, rows, text, whole, yesNo } from './document-fields.js';
 
 const minutes = (says: string) => z.number().min(0).describe(`${says} Minutes.`);
 
@@ -38,7 +37,7 @@ const piece = z.object({
   minutes: minutes('How long, setup included.'),
   unit: text('Name of the unit.').optional(),
   step: whole('Number of the step.').optional(),
-  layer: z.enum(layers).describe('What goes on.').optional(),
+  layer: layer.optional(),
   coat: whole('Which coat of it, from 1.').optional(),
   figures: number('On how many figures.').optional(),
 });

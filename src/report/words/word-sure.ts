@@ -23,12 +23,6 @@ export function wordRange({ low, high }: Range, word: (value: number) => string)
 export const wordCostRange = (range: Range, words: NumberWords): string =>
   wordRange(range, (minor) => words.money(Math.round(minor)));
 
-/** `97 to 444 ml`, each with so many digits. */
-export function wordMlRange({ low, high }: Range, digits: number, words: NumberWords): string {
-  const [from, to] = [words.bareMl(low, digits), words.ml(high, digits)];
-  return words.ml(low, digits) === to ? to : sharedWords.range(from, to);
-}
-
 /** Draws never show that something can't be: none of them is `under 1%`, all of them `over 99%`. */
 export const wordChance = ({ chance }: Chance, words: NumberWords): string => words.percent(inside(chance));
 

@@ -1,7 +1,7 @@
 // Report words: the English that more than one section says. In: words of the model's lists, numbers as text. Out: text.
 import type { Mark } from '../../model/assumption.js';
 import type { StockState } from '../../model/stock.js';
-import type { Container, Layer, Method } from '../../model/words.js';
+import type { Container, Layer } from '../../model/words.js';
 
 export const sharedWords = {
   layers: {
@@ -18,15 +18,6 @@ export const sharedWords = {
     varnish: 'varnish',
     basing: 'basing',
   } satisfies Record<Layer, string>,
-  methods: {
-    brush: 'brush',
-    flood: 'flood',
-    drybrush: 'drybrush',
-    sponge: 'sponge',
-    spread: 'spread',
-    airbrush: 'airbrush',
-    'spray can': 'spray can',
-  } satisfies Record<Method, string>,
   states: {
     'none owned': 'none owned',
     short: 'short',

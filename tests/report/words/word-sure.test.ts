@@ -5,7 +5,6 @@ import {
   readPaint,
   wordChance,
   wordCostRange,
-  wordMlRange,
   wordReached,
   wordTimes,
 } from '../../../src/report/words/word-sure.js';
@@ -44,11 +43,6 @@ describe('ranges', () => {
   it('of money are rounded once', () => {
     expect(wordCostRange({ low: 48.61, high: 90.92 }, words)).toBe('€0.49 to €0.91');
     expect(wordCostRange({ low: 48.9, high: 49.2 }, words)).toBe('€0.49');
-  });
-
-  it('of ml name the unit once', () => {
-    expect(plainSpaces(wordMlRange({ low: 96.66, high: 443.61 }, 1, words))).toBe('96.7 to 443.6 ml');
-    expect(plainSpaces(wordMlRange({ low: 0.41, high: 0.42 }, 1, words))).toBe('0.4 ml');
   });
 });
 

@@ -2,6 +2,7 @@
 import type { Amount } from '../../../model/money.js';
 import type { Plan, UnitCost } from '../../../model/plan.js';
 import type { Range } from '../../../model/ranges.js';
+import { remember } from '../../../model/remember.js';
 import { type Layer, layers } from '../../../model/words.js';
 import type { Job, Trust } from '../../../model/work.js';
 import { rangeOf, shareOf } from '../../drawing/scale.js';
@@ -89,14 +90,11 @@ interface FigureInputs {
 type CostedJob = Pick<UnitCost, 'job' | 'use'>;
 
 /** Cost of use of one figure, worded once for all units whose lines cost the same. */
-export function viewFigureOnce(inputs: FigureInputs): (costed: CostedJob) => FigureView {
-  const known = new Map<UnitCost['use']['lines'], FigureView>();
-  return (costed) => {
-    const figure = known.get(costed.use.lines) ?? viewFigure(costed, inputs);
-    known.set(costed.use.lines, figure);
-    return figure;
-  };
-}
+export const viewFigureOnce = (inputs: FigureInputs) =>
+  remember(
+    (costed: CostedJob): FigureView => viewFigure(costed, inputs),
+    ({ use }) => use.lines,
+  );
 
 interface FigureView extends Pick<CostUnit, 'perFigure' | 'split' | 'trust'> {
   /** Those that the figure has. */

@@ -2,6 +2,7 @@
 
 import { nameForFigure } from '../../../model/assumption.js';
 import type { Figure } from '../../../model/figure.js';
+import { remember } from '../../../model/remember.js';
 import { isCreature, isMeasuredByLength } from '../../../model/words.js';
 import type { FigureArea } from '../../../model/work.js';
 import {
@@ -44,14 +45,11 @@ export function openAreas(figures: ReadonlyMap<string, FigureArea>, assume: Like
   const ofFigures = listParts(figures);
   const { columns, ...words } = sheetWords.areas;
   const table = new SheetTable<string>({ ...words, columns: { ...columns, ...partColumns(ofFigures, 3) } });
-  const rows = new Map<string, AreaRow>();
-  const rowOf = (name: string): AreaRow => {
+  const rowOf = remember((name: string): AreaRow => {
     const area = figures.get(name);
     if (area === undefined) throw new Error(`the plan has no areas of ${name}`);
-    const row = rows.get(name) ?? measure(table.add({ figure: name }), ofFigures, area, assume);
-    rows.set(name, row);
-    return row;
-  };
+    return measure(table.add({ figure: name }), ofFigures, area, assume);
+  });
   return { table, parts: ofFigures, rowOf };
 }
 

@@ -1,4 +1,5 @@
 // Report view: areas of zones on figures. In: zones of the painter, the areas' sheet. Out: the sheet, and a cell a zone.
+import { remember } from '../../../model/remember.js';
 import type { OwnZone } from '../../../model/sheets.js';
 import type { FigureArea } from '../../../model/work.js';
 import { partsOfZone, type ZonePart } from '../../../model/zones.js';
@@ -14,6 +15,11 @@ export interface ZoneSheet {
   readonly table: SheetTable<string>;
 }
 
+interface Place {
+  readonly figure: string;
+  readonly zone: string;
+}
+
 interface ZoneInputs {
   readonly areas: AreaSheet;
   readonly figures: ReadonlyMap<string, FigureArea>;
@@ -24,7 +30,7 @@ interface ZoneInputs {
 export function openZones(zones: readonly OwnZone[], { areas, figures, likely }: ZoneInputs): ZoneSheet {
   const { columns, ...words } = sheetWords.zones;
   const table = new SheetTable<string>({ ...words, columns: { ...columns, ...partColumns(areas.parts) } });
-  const write = (figure: string, zone: string): Row<string> => {
+  const write = ({ figure, zone }: Place): Row<string> => {
     const ofFigure = areas.rowOf(figure);
     const row = table.add({ figure, zone });
     let areaCm2 = 0;
@@ -39,14 +45,8 @@ export function openZones(zones: readonly OwnZone[], { areas, figures, likely }:
     row.put({ areaCm2: call('SUMPRODUCT', factors, areaCm2) });
     return row;
   };
-  const rows = new Map<string, Row<string>>();
-  const areaOf = (figure: string, zone: string): Term => {
-    const key = `${figure}\n${zone}`;
-    const row = rows.get(key) ?? write(figure, zone);
-    rows.set(key, row);
-    return row.from('areaCm2');
-  };
-  return { areaOf, table };
+  const rowOf = remember(write, ({ figure, zone }) => `${figure}\n${zone}`);
+  return { areaOf: (figure, zone) => rowOf({ figure, zone }).from('areaCm2'), table };
 }
 
 /** A share of the sheets is a number; one that is assumed follows its assumption. */
