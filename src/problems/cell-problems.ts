@@ -11,17 +11,17 @@ export const cellProblems = {
   'near-column': {
     severity: 'warning',
     says: 'no column of this sheet is called so',
-    hint: 'Rename it "{expected}" if that is meant; as it stands it is left alone as a note of your own.',
+    hint: 'Rename it "{expected}" if that is meant; as it stands it is not read.',
   },
   'column-maybe-meant': {
     severity: 'warning',
-    says: 'this column is not read, though it could be meant for "{expected}", which counts as blank on every row: {found}',
-    hint: 'Rename it "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
+    says: 'this column is not read, and "{expected}" counts as blank: {found}',
+    hint: 'Rename it "{expected}" if that is meant, or let its header end in "notes" if not.',
   },
   'blank-column-maybe-meant': {
     severity: 'warning',
-    says: 'this column is not read, though it could be meant for "{expected}", which is blank on every row: {found}',
-    hint: 'Take the blank column out and rename this one "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
+    says: 'this column is not read, and "{expected}" is blank: {found}',
+    hint: 'Take the blank column out and rename this one "{expected}" if that is meant, or let its header end in "notes" if not.',
   },
   'blank-cell': { severity: 'error', says: 'this cell is blank', hint: 'Write {expected}.' },
   ...readingProblems,
