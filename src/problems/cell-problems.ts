@@ -9,15 +9,15 @@ export const cellProblems = {
   ),
   'near-column': warning(
     'no column of this sheet is called so',
-    'Rename it "{expected}" if that is meant; as it stands it is left alone as a note of your own.',
+    'Rename it "{expected}" if that is meant; as it stands it is not read.',
   ),
   'column-maybe-meant': warning(
-    'this column is not read, though it could be meant for "{expected}", which counts as blank on every row: {found}',
-    'Rename it "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'this column is not read, and "{expected}" counts as blank: {found}',
+    'Rename it "{expected}" if that is meant, or let its header end in "notes" if not.',
   ),
   'blank-column-maybe-meant': warning(
-    'this column is not read, though it could be meant for "{expected}", which is blank on every row: {found}',
-    'Take the blank column out and rename this one "{expected}" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'this column is not read, and "{expected}" is blank: {found}',
+    'Take the blank column out and rename this one "{expected}" if that is meant, or let its header end in "notes" if not.',
   ),
   'blank-cell': error('this cell is blank', 'Write {expected}.'),
   ...readingProblems,

@@ -11,7 +11,7 @@ export function wordProblem(of: Problem): string {
 /** `pots.csv row 14, "size ml" (B14)`; in a workbook `army.xlsx, sheet pots, row 14, ...`. */
 function placeOf(place: Place): string {
   const isPart = /\.(?:xls[xm]|ods), sheet /i.test(place.file);
-  const isWorkbook = isPart || (place.sheet !== undefined && /\.xls[xm]$/i.test(place.file));
+  const isWorkbook = isPart || (place.sheet !== undefined && /\.(?:xls[xm]|ods)$/i.test(place.file));
   const sheet = isWorkbook && !isPart ? `, sheet ${place.sheet}` : '';
   const row = place.row === undefined ? '' : `${isWorkbook ? ',' : ''} row ${place.row}`;
   const column = place.column === undefined ? '' : `, "${place.column}"`;

@@ -137,10 +137,18 @@ function settle(sheet: SheetName, header: string, key: string): MeantColumn {
   return { key, isOwn: true, ...(sign !== undefined && { currency: currencyOf(header, sign) }) };
 }
 
-/** `Farbe / Colour`: in two languages, which mean the same. */
+/** Words that say nothing by themselves: `nom de la couleur`, `Name der Farbe`. English, and the six others. */
+const small: ReadonlySet<string> = new Set(
+  'of the is der des die de du la le les del el los las di della dei delle van het'.split(' '),
+);
+
+/** `Farbe / Colour`, `prix payé`, `nom de la couleur`: words that all mean the same column. */
 function meantTwice(sheet: SheetName, header: string): MeantColumn | undefined {
-  const [first, ...others] = header.split('/').map((part) => meantPlainly(sheet, headerKey(part)));
-  return others.length > 0 && others.every((other) => other?.key === first?.key) ? first : undefined;
+  const parts = header.split('/');
+  const words = parts.length > 1 ? parts : wordsOf(header).filter((word) => !small.has(word.toLowerCase()));
+  const [first, ...others] = words.map((word) => meantPlainly(sheet, headerKey(word)));
+  const isSame = others.length > 0 && others.every((other) => other?.key === first?.key);
+  return isSame && first !== undefined ? { ...first, isOwn: false } : undefined;
 }
 
 /** The key of the column that a header means, else its own. */

@@ -76,7 +76,7 @@ describe('halfpot check', () => {
     const target = join(folder, 'columns.csv');
     expect(first.code).toBe(0);
     expect(first.out).toMatch(/\nWrote .*columns\.csv: mend its rows, and check again\.\n$/);
-    expect(first.err).toContain('it could be meant for "left"');
+    expect(first.err).toContain('this column is not read, and "left" counts as blank');
     const written = readFileSync(target, 'utf8');
     expect(written).toBe(
       '\ufeffsheet,column,called\r\npots,paint,Colour\r\npots,size ml,ml\r\npots,left?,In the pot\r\npots,,shade\r\n',

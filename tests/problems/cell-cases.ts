@@ -28,7 +28,12 @@ const columnCases: readonly ProblemCase[] = [
   spoil(
     'near-column',
     { pots: ['paint,size ml,prise,plaque', 'brick red,17,3.50,', 'earth wash,24,,'] },
-    'pots.csv row 1, "prise" (C1): no column of this sheet is called so. Rename it "price" if that is meant; as it stands it is left alone as a note of your own.',
+    'pots.csv row 1, "prise" (C1): no column of this sheet is called so. Rename it "price" if that is meant; as it stands it is not read.',
+  ),
+  spoil(
+    'missing-column',
+    { pots: ['piant,size ml', 'brick red,17', 'earth wash,24'] },
+    'pots.csv, "paint": there is no such column. Add it to the header row, or rename "piant" if that is meant.',
   ),
   spoil(
     'missing-column',
@@ -39,8 +44,8 @@ const columnCases: readonly ProblemCase[] = [
   spoil(
     'near-column',
     { army: ['unit,figure,count,done step,prior', 'first spears,spearman,20,1,2'] },
-    'army.csv row 1, "done step" (D1): no column of this sheet is called so. Rename it "done" if that is meant; as it stands it is left alone as a note of your own.',
-    'army.csv row 1, "prior" (E1): no column of this sheet is called so. Rename it "priority" if that is meant; as it stands it is left alone as a note of your own.',
+    'army.csv row 1, "done step" (D1): no column of this sheet is called so. Rename it "done" if that is meant; as it stands it is not read.',
+    'army.csv row 1, "prior" (E1): no column of this sheet is called so. Rename it "priority" if that is meant; as it stands it is not read.',
   ),
   // A header may name its currency as a price may.
   spoil(
@@ -55,7 +60,7 @@ const columnCases: readonly ProblemCase[] = [
     spoil(
       'column-maybe-meant',
       { pots: ['paint,size ml,How full now,notes', `brick red,17,${reading},60%`, 'earth wash,24,,full'] },
-      'pots.csv row 1, "How full now" (C1): this column is not read, though it could be meant for "left", which counts as blank on every row: full. Rename it "left" if that is meant; if it is a note of your own, let its header end in "notes".',
+      'pots.csv row 1, "How full now" (C1): this column is not read, and "left" counts as blank: full. Rename it "left" if that is meant, or let its header end in "notes" if not.',
     ),
   ),
   spoil(
@@ -70,16 +75,16 @@ const columnCases: readonly ProblemCase[] = [
       shops: ['shop,parcel', 'Quay,€4.90'],
       army: ['unit,figure,count,painted up to', 'first spears,spearman,20,1'],
     },
-    'pots.csv row 1, "Paid then" (C1): this column is not read, though it could be meant for "price", which counts as blank on every row: unpriced. Rename it "price" if that is meant; if it is a note of your own, let its header end in "notes".',
-    'pots.csv row 1, "sort of" (D1): this column is not read, though it could be meant for "kind", which counts as blank on every row: colour. Rename it "kind" if that is meant; if it is a note of your own, let its header end in "notes".',
-    'offers.csv row 1, "in it" (F1): this column is not read, though it could be meant for "pots", which counts as blank on every row: 1. Rename it "pots" if that is meant; if it is a note of your own, let its header end in "notes".',
-    'shops.csv row 1, "parcel" (B1): this column is not read, though it could be meant for "postage", which counts as blank on every row: 0. Rename it "postage" if that is meant; if it is a note of your own, let its header end in "notes".',
-    'army.csv row 1, "painted up to" (D1): this column is not read, though it could be meant for "done", which counts as blank on every row: none. Rename it "done" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'pots.csv row 1, "Paid then" (C1): this column is not read, and "price" counts as blank: unpriced. Rename it "price" if that is meant, or let its header end in "notes" if not.',
+    'pots.csv row 1, "sort of" (D1): this column is not read, and "kind" counts as blank: colour. Rename it "kind" if that is meant, or let its header end in "notes" if not.',
+    'offers.csv row 1, "in it" (F1): this column is not read, and "pots" counts as blank: 1. Rename it "pots" if that is meant, or let its header end in "notes" if not.',
+    'shops.csv row 1, "parcel" (B1): this column is not read, and "postage" counts as blank: 0. Rename it "postage" if that is meant, or let its header end in "notes" if not.',
+    'army.csv row 1, "painted up to" (D1): this column is not read, and "done" counts as blank: none. Rename it "done" if that is meant, or let its header end in "notes" if not.',
   ),
   spoil(
     'blank-column-maybe-meant',
     { pots: ['paint,size ml,left,How full now', 'brick red,17,,60%', 'earth wash,24,,half'] },
-    'pots.csv row 1, "How full now" (D1): this column is not read, though it could be meant for "left", which is blank on every row: full. Take the blank column out and rename this one "left" if that is meant; if it is a note of your own, let its header end in "notes".',
+    'pots.csv row 1, "How full now" (D1): this column is not read, and "left" is blank: full. Take the blank column out and rename this one "left" if that is meant, or let its header end in "notes" if not.',
   ),
   spoil(
     'missing-column',

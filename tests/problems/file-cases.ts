@@ -4,8 +4,10 @@ import { join } from 'node:path';
 import {
   fourSheets,
   makeCompoundFile,
+  makeOds,
   makeWorkbook,
   makeZip,
+  odsText,
   pictureBytes,
 } from '../sheets/read/make-files.js';
 import { fourShortSheets, type ProblemCase, writeSheets } from './problem-case.js';
@@ -109,6 +111,14 @@ const paths: readonly ProblemCase[] = [
     { 'ferry.xlsx': '', 'tolls.csv': 'day,toll\n' },
     'my sheets: none of the sheets is here. If they are in ferry.xlsx, name that workbook instead of the folder.',
   ),
+  named(
+    'no-sheets',
+    {
+      'Sammlung.csv': 'Farbe;Inhalt\nZiegelrot;17\n',
+      'orders.csv': 'shop,paint,size ml\nthe ferry,brick red,17\n',
+    },
+    'my sheets: none of the sheets is here. If Sammlung.csv holds your pots, call it pots.csv.',
+  ),
   // A folder with a workbook alone is read as that workbook.
   named(
     'broken-workbook',
@@ -158,15 +168,21 @@ const paths: readonly ProblemCase[] = [
   },
   lone(
     'no-sheets',
-    'army.xlsx',
-    makeWorkbook({ Sheet1: [['paint', 'size ml']] }),
-    'army.xlsx: none of the sheets is here. At least pots, or figures, schemes and army are needed, each under that name.',
+    'ferry.xlsx',
+    makeWorkbook({ Sheet1: [['paint', 'tin']] }),
+    'ferry.xlsx: none of the sheets is here. At least pots, or figures, schemes and army are needed, each under that name.',
   ),
   lone(
     'lone-sheet',
     'pots.csv',
     Buffer.from('paint,size ml\nbrick red,17\n'),
     'pots.csv: this is one sheet by itself. Name the folder that holds all the sheets.',
+  ),
+  lone(
+    'lone-sheet',
+    'Sammlung.csv',
+    Buffer.from('Farbe;Inhalt\nZiegelrot;17\n'),
+    'Sammlung.csv: this is one sheet by itself. If it holds your pots, call it pots.csv and name its folder.',
   ),
   lone(
     'unknown-file-type',
@@ -325,6 +341,14 @@ const tables: readonly ProblemCase[] = [
       'pots.csv: the headers stand in row 21, and are looked for in the first 20 only. Delete the rows above them.',
     ],
   },
+  lone(
+    'sheet-on-its-side',
+    'shelf.ods',
+    makeOds(
+      `<table:table table:name="pots"><table:table-row>${odsText('paint')}${odsText('brick red')}</table:table-row><table:table-row>${odsText('size ml')}${odsText('17')}</table:table-row></table:table>`,
+    ),
+    'shelf.ods, sheet pots: this sheet is turned on its side, its headers below each other: "paint", "size ml". Copy all of it and paste it transposed, so that they stand in one row.',
+  ),
   {
     code: 'sheet-on-its-side',
     make: folder({

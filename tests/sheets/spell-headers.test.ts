@@ -41,6 +41,25 @@ describe('a header with its unit', () => {
     expect(columnMeant({ sheet }, header)).toBeUndefined();
   });
 
+  // Phrases of dictionary words: French, German, Italian, Spanish, English.
+  it.each<[SheetName, string, string]>([
+    ['pots', 'Nom de la couleur', 'paint'],
+    ['pots', 'Name der Farbe', 'paint'],
+    ['pots', 'nome del colore', 'paint'],
+    ['pots', 'prix payé', 'price'],
+    ['pots', 'The price paid', 'price'],
+    ['pots', 'Farbe / Colour', 'paint'],
+  ])('in %s, every word of %s means %s', (sheet, header, key) => {
+    expect(columnMeant({ sheet }, header)).toEqual({ key, isOwn: false });
+  });
+
+  it.each(['volume left', 'price level', 'the', 'nom de la boutique', 'Farbe / Preis'])(
+    'in pots, the words of %s do not mean one column',
+    (header) => {
+      expect(columnMeant({ sheet: 'pots' }, header)).toBeUndefined();
+    },
+  );
+
   it('means one column only', () => {
     for (const [sheet, list] of Object.entries(columns))
       for (const { header } of list)

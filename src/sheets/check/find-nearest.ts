@@ -29,7 +29,7 @@ function lettersApart(wanted: string, name: string): number | undefined {
   if (wanted.length > longest) return undefined;
   const limit = allowed(Math.min(wanted.length, name.length));
   if (Math.abs(wanted.length - name.length) > limit) return holds(name, wanted) ? limit + 1 : undefined;
-  const letters = distance(wanted, name);
+  const letters = lettersBetween(wanted, name);
   return letters <= limit ? letters : undefined;
 }
 
@@ -52,5 +52,18 @@ const slips = (letters: number): number => (letters < 4 ? 0 : letters < 7 ? 1 : 
 export function isSlip(one: string, other: string): boolean {
   if (one.length > longest) return false;
   const most = slips(Math.min(one.length, other.length));
-  return Math.abs(one.length - other.length) <= most && distance(one, other) <= most;
+  return Math.abs(one.length - other.length) <= most && lettersBetween(one, other) <= most;
+}
+
+/** Letters to be put in, out or right; two neighbours swapped are one. */
+export function lettersBetween(one: string, other: string): number {
+  return isSwap(one, other) ? 1 : distance(one, other);
+}
+
+function isSwap(one: string, other: string): boolean {
+  if (one.length !== other.length) return false;
+  let at = 0;
+  while (at < one.length && one[at] === other[at]) at += 1;
+  const isTurned = at + 1 < one.length && one[at] === other[at + 1] && one[at + 1] === other[at];
+  return isTurned && one.slice(at + 2) === other.slice(at + 2);
 }

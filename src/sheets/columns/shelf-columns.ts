@@ -99,14 +99,14 @@ export const pots = {
   sizeMl: needed('size ml', shelfVolume, {
     says: 'Volume on the label, in millilitres.',
     called:
-      'volume, content, contents, capacity, pot size, bottle size, ml, Inhalt, Größe, Füllmenge, Volumen, contenance, contenu, taille, contenido, tamaño, contenuto, formato, inhoud, maat, pojemność, objętość, rozmiar',
+      'volume, content, contents, capacity, pot size, bottle size, ml, Inhalt, Flascheninhalt, Topfgröße, Größe, Füllmenge, Volumen, contenance, contenu, taille, contenido, tamaño, contenuto, formato, inhoud, maat, pojemność, objętość, rozmiar',
     example: '17',
   }),
   left: free('left', leftsKind, {
     says: 'What is still in it: 60%, 7.5 ml, full, empty, or a weight such as 31.2 g.',
     blank: { means: 'full', isCounted: true },
     called:
-      'how full, remaining, rest, fill, fill level, amount left, Füllstand, Restmenge, übrig, reste, restant, niveau, queda, resto, restante, cantidad restante, nivel, rimasto, rimanente, livello, over, resterend, zostało, pozostało, reszta',
+      'how full, remaining, rest, fill, fill level, level, amount left, how much is left?, how much is left, Füllstand, Restmenge, übrig, noch drin, reste, restant, niveau, queda, resto, restante, cantidad restante, nivel, rimasto, rimanente, livello, over, resterend, zostało, pozostało, reszta',
     example: '60%',
   }),
   emptyG: free('empty g', emptyWeight, {
@@ -119,7 +119,7 @@ export const pots = {
     says: 'How many alike: left, empty g and price are those of each.',
     blank: { means: '1, or as left or size say: 2 full, 1 half; 2x 17 ml' },
     called:
-      'count, qty, quantity, how many, number of pots, number of bottles, Anzahl, Stück, Stückzahl, nombre, quantité, cantidad, número, quantità, numero, aantal, stuks, sztuk, liczba, ilość',
+      'count, qty, quantity, how many, number of pots, number of bottles, Anzahl, Stück, Stückzahl, nombre, quantité, qté, cantidad, número, quantità, numero, aantal, stuks, sztuk, liczba, ilość',
     example: '2',
   }),
   price: free('price', ({ price }) => paidKind(price), {

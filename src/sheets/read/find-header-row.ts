@@ -2,7 +2,7 @@
 // Out: the index of the header row, and headers as text.
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
-import { knownHeaderKeys } from '../spell-headers.js';
+import { columnMeant, knownHeaderKeys } from '../spell-headers.js';
 import { type Cell, type Headed, textOfObject } from '../table.js';
 import { countKnown, HEADER_WITHIN_ROWS } from './find-delimiter.js';
 import type { GridRow } from './grid.js';
@@ -59,4 +59,13 @@ function shapesOf(rows: readonly GridRow[], { sheet, called = new Map() }: Heade
 /** A header cell as text; a year or a date may be the painter's own header. */
 export function headerText(cell: Cell): string {
   return typeof cell === 'object' ? textOfObject(cell) : String(cell);
+}
+
+/** Whether a header means the column of that key; if `isOwn` by its own name, or by what the columns sheet says. */
+export function namesColumn(rows: readonly GridRow[], of: Headed, key: string, isOwn = false): boolean {
+  const header = rows[findHeaderRow(rows, of)]?.cells.map(headerText) ?? [];
+  return header.some((text) => {
+    const meant = columnMeant(of, text);
+    return meant?.key === key && (meant.isOwn || !isOwn);
+  });
 }

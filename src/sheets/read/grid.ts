@@ -68,3 +68,10 @@ export interface ReadGrids {
   readonly seen: ReadonlySet<SheetName>;
   readonly problems: readonly FoundProblem[];
 }
+
+/** Nothing that could be read. */
+export const nothingRead = (...problems: readonly FoundProblem[]): ReadGrids => ({
+  grids: [],
+  seen: new Set(),
+  problems,
+});

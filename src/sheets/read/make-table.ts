@@ -10,7 +10,7 @@ import { findHeaderRow, headerText } from './find-header-row.js';
 import { type FoundProblem, type Grid, type GridRow, neededHeaders, startOf } from './grid.js';
 import { readsAsData } from './read-as-data.js';
 import { splitMerges } from './split-merges.js';
-import { dropHeadersAgain, setAside, tellOddTable } from './tell-odd-table.js';
+import { cutBeside, dropHeadersAgain, tellOddTable } from './tell-odd-table.js';
 
 export interface MadeTable {
   /** Undefined for a sheet without any cell, and for one without its header row. */
@@ -32,7 +32,7 @@ export function makeTable(grid: Grid): MadeTable {
   const called = calledIn(headers, grid.called);
   const whole = { ...grid, called, header, headers, body: grid.rows.slice(at + 1) };
 
-  const { grid: alone, problems: beside } = setAside(whole);
+  const { grid: alone, problems: beside } = cutBeside(whole);
   const { grid: once, problems: again } = dropHeadersAgain(alone);
   const { grid: headed, problems: ofTotals } = dropTotals(once);
   const mergeProblems = splitMerges(headed);

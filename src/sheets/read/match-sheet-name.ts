@@ -1,7 +1,7 @@
 // Readers: which sheet a file or worksheet is, by its name. In: a name without its ending. Out: the sheet, or
 // a near one.
-import { distance } from 'fastest-levenshtein';
 import { type SheetName, sheetNames } from '../../model/words.js';
+import { lettersBetween } from '../check/find-nearest.js';
 import { sheetWords } from '../columns/columns.js';
 import { headerKey, nameKey } from '../match-header.js';
 
@@ -44,15 +44,22 @@ const setAside: ReadonlySet<string> = new Set(
     .map(headerKey),
 );
 
+const wordsOf = (name: string): readonly string[] =>
+  name.split(/[\s_\-\u2013.,()]+/).filter((word) => word !== '');
+
+/** Whether a name has such a word: `Wishlist`, `pots (old)`. */
+export const isSetAside = (name: string): boolean =>
+  wordsOf(name).some((word) => setAside.has(headerKey(word)));
+
 /** The sheet of which a name tells a part: `pots attic`, `Kiste 2`. Undefined for a name of a whole sheet. */
 export function matchSheetPart(name: string): SheetName | undefined {
   if (name.length > longest || matchSheetName(name) !== undefined) return undefined;
-  const words = name.split(/[\s_\-\u2013.,()]+/).filter((word) => word !== '');
+  const words = wordsOf(name);
   for (let count = words.length - 1; count > 0; count -= 1) {
     const sheet = matchSheetName(words.slice(0, count).join(' '));
     if (sheet === undefined) continue;
-    const isMeant = words.slice(count).every((word) => !setAside.has(headerKey(word)));
-    return isMeant && !undivided.includes(sheet) ? sheet : undefined;
+    const isMeant = !isSetAside(words.slice(count).join(' ')) && !undivided.includes(sheet);
+    return isMeant ? sheet : undefined;
   }
   return undefined;
 }
@@ -69,14 +76,8 @@ export function nearSheetName(name: string): SheetName | undefined {
   const key = nameKey(name);
   if (key.length > LONGEST || (matchSheetName(name) ?? matchSheetPart(name)) !== undefined) return undefined;
   const ranked = sheetNames
-    .map((sheet) => ({ sheet, letters: isSwap(key, sheet) ? 1 : distance(key, sheet) }))
+    .map((sheet) => ({ sheet, letters: lettersBetween(key, sheet) }))
     .filter(({ sheet, letters }) => letters <= (sheet.length >= 6 ? 2 : 1))
     .sort((a, b) => a.letters - b.letters);
   return ranked[0]?.sheet;
-}
-
-function isSwap(a: string, b: string): boolean {
-  if (a.length !== b.length) return false;
-  const at = [...a].findIndex((letter, index) => letter !== b[index]);
-  return at !== -1 && a[at] === b[at + 1] && a[at + 1] === b[at] && a.slice(at + 2) === b.slice(at + 2);
 }

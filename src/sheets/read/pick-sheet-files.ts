@@ -92,6 +92,9 @@ export function pickSheetFiles(names: readonly string[]): PickedFiles {
 /** Sheets that are kept as text beside a workbook. */
 export const isBesideBook = (sheet: SheetName | undefined): boolean => sheet === 'log' || sheet === 'columns';
 
+/** A text that holds a sheet, if it is called so. */
+export const isSheetText = (name: string): boolean => endsIn(name, SHEET_ENDINGS);
+
 const endsIn = (name: string, endings: readonly string[]): boolean =>
   endings.includes(extname(name).toLowerCase());
 

@@ -3,7 +3,7 @@
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import type { FoundProblem } from './grid.js';
-import { matchSheetName, matchSheetPart, nearSheetName } from './match-sheet-name.js';
+import { isSetAside, matchSheetName, matchSheetPart, nearSheetName } from './match-sheet-name.js';
 
 export interface Listed {
   readonly name: string;
@@ -16,12 +16,19 @@ export interface PickedWorksheets<W extends Listed> {
   readonly problems: FoundProblem[];
 }
 
+const sheetOfOne = ([only]: readonly Listed[], called?: SheetName): SheetName | undefined =>
+  called ?? (only !== undefined && mayListPots(only) ? 'pots' : undefined);
+
+/** Not called as any sheet is, nor nearly so. */
+export const mayListPots = ({ name }: Listed): boolean =>
+  (matchSheetName(name) ?? matchSheetPart(name) ?? nearSheetName(name)) === undefined && !isSetAside(name);
+
 /** Named as a part of a sheet. */
 export const isPart = ({ name }: Listed): boolean => matchSheetPart(name) !== undefined;
 
 /**
  * Of two worksheets that are one sheet by their names the first counts; parts count where no worksheet is the whole. One by
- * itself with no such name is the sheet that its workbook is `called`.
+ * itself with no such name is the sheet that its workbook is `called`; else it may list pots, which its headers tell.
  */
 export function pickWorksheets<W extends Listed>(
   worksheets: readonly W[],
@@ -38,9 +45,8 @@ export function pickWorksheets<W extends Listed>(
     else problems.push(twice(sheet, [other, worksheet], file));
   }
   problems.push(...addParts(worksheets, wanted, file));
-  const [only, ...others] = worksheets;
-  if (wanted.size === 0 && called !== undefined && only !== undefined && others.length === 0)
-    wanted.set(called, [only]);
+  const sheet = worksheets.length === 1 && wanted.size === 0 ? sheetOfOne(worksheets, called) : undefined;
+  if (sheet !== undefined) wanted.set(sheet, worksheets);
   for (const [sheet, picked] of wanted)
     if (picked.some(({ isHidden }) => isHidden)) problems.push(problem('hidden-sheet', { file, sheet }));
   return { wanted, problems };

@@ -6,9 +6,16 @@ import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { joinOr } from '../check/find-nearest.js';
 import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-room.js';
-import type { FoundProblem, Grid, ReadGrids } from './grid.js';
+import { type FoundProblem, type Grid, nothingRead, type ReadGrids } from './grid.js';
 import { joinParts, type Part } from './join-parts.js';
-import { isBesideBook, type PickedFiles, pickSheetFiles, WORKBOOK_ENDINGS } from './pick-sheet-files.js';
+import { listsPots } from './lists-pots.js';
+import {
+  isBesideBook,
+  isSheetText,
+  type PickedFiles,
+  pickSheetFiles,
+  WORKBOOK_ENDINGS,
+} from './pick-sheet-files.js';
 import { readBook } from './read-book.js';
 import { MOST_BOOK_MB, MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { readCsv } from './read-csv.js';
@@ -36,8 +43,10 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
   const problems = [...folders.map(folderForSheet), ...questions(picked)];
   const room = makeRoom();
   const books = await readBooks(path, picked, room);
-  if (hasNoSheets(picked, folders.length, books))
-    return { grids: [], seen: new Set(), problems: [noSheets(folder, picked, entries.length), ...problems] };
+  if (hasNoSheets(picked, folders.length, books)) {
+    const lists = entries.length === 0 ? undefined : listsOfPots(path, namesOf(false));
+    return nothingRead(noSheets(folder, picked, lists), ...problems);
+  }
 
   const grids: Grid[] = [];
   const next = picked.nextLog === undefined ? [] : [['log', [picked.nextLog]] as const];
@@ -141,16 +150,15 @@ async function readBookAmong(
   { file, sheet }: { readonly file: string; readonly sheet: SheetName },
   room: Room,
 ): Promise<ReadGrids> {
-  const none = (trouble: FoundProblem): ReadGrids => ({ grids: [], seen: new Set(), problems: [trouble] });
   const read = readBytes(path, { file }, MOST_BOOK_MB);
-  if ('trouble' in read) return none(read.trouble);
+  if ('trouble' in read) return nothingRead(read.trouble);
   const book = await readBook(read.bytes, file, sheet);
   try {
     for (const { rows } of book.grids) takeAll(room, rows);
     return book;
   } catch (error) {
     if (!(error instanceof WorkbookError)) throw error;
-    return none(problem(error.fault, { file }, { found: error.message, expected: error.most }));
+    return nothingRead(problem(error.fault, { file }, { found: error.message, expected: error.most }));
   }
 }
 
@@ -174,8 +182,20 @@ function readFileOfSheet(
   return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place, room);
 }
 
-function noSheets(file: string, { workbooks }: PickedFiles, entries: number): FoundProblem {
-  if (entries === 0) return problem('empty-folder', { file });
+/** Text files by other names that hold pots; of a folder full of other things the first are looked into. */
+const listsOfPots = (path: string, names: readonly string[]): readonly string[] =>
+  names
+    .filter(isSheetText)
+    .slice(0, mostLookedInto)
+    .filter((name) => fileListsPots(join(path, name), name));
+
+const mostLookedInto = 10;
+
+/** `lists`: undefined for an empty folder. */
+function noSheets(file: string, { workbooks }: PickedFiles, lists?: readonly string[]): FoundProblem {
+  if (lists === undefined) return problem('empty-folder', { file });
+  if (lists.length > 0)
+    return problem('no-sheets', { file }, { hint: `If ${joinOr(lists)} holds your pots, call it pots.csv.` });
   if (workbooks.length === 0) return problem('no-sheets', { file });
   const hint = `If they are in ${joinOr(workbooks)}, name that workbook instead of the folder.`;
   return problem('no-sheets', { file }, { hint });
@@ -191,4 +211,11 @@ function questions({ near, ofOtherType, besides }: PickedFiles): FoundProblem[] 
       .filter(({ ending }) => !isReadable(ending))
       .map(({ file, sheet }) => problem('sheet-of-other-type', { file }, { expected: sheet })),
   ];
+}
+
+/** Whether a file of any name holds pots as text. */
+export function fileListsPots(path: string, file: string): boolean {
+  const read = readBytes(path, { file }, MOST_TEXT_MB);
+  const grid = 'trouble' in read ? undefined : readCsv(read.bytes, { file, sheet: 'pots' }).grid;
+  return grid !== undefined && listsPots(grid);
 }

@@ -3,9 +3,8 @@ import { join } from 'node:path';
 import type { Place } from '../../model/problem.js';
 import { problem } from '../../problems/catalogue.js';
 import { settleColumns } from '../check/settle-columns.js';
-import { columnMeant } from '../spell-headers.js';
-import type { Called, Headed } from '../table.js';
-import { findHeaderRow, headerText } from './find-header-row.js';
+import type { Called } from '../table.js';
+import { namesColumn } from './find-header-row.js';
 import { type FoundLog, findLog } from './find-log.js';
 import type { FoundProblem, Grid } from './grid.js';
 import { makeTable } from './make-table.js';
@@ -55,16 +54,9 @@ function readLogFile(
 /** Other programs keep a log.csv too; paint is spoken of in ours alone, and what else it is called only beside a day. */
 function isOurs({ rows }: Grid, called: Called | undefined): boolean {
   const of = { sheet: 'log', called } as const;
-  return names(rows, of, 'paint', true) || (names(rows, of, 'paint') && names(rows, of, 'date'));
-}
-
-/** Whether a header means the column, by its own name or what the columns sheet says if `isOwn`. */
-function names(rows: Grid['rows'], of: Headed, column: string, isOwn = false): boolean {
-  const header = rows[findHeaderRow(rows, of)]?.cells.map(headerText) ?? [];
-  return header.some((text) => {
-    const meant = columnMeant(of, text);
-    return meant?.key === column && (meant.isOwn || !isOwn);
-  });
+  return (
+    namesColumn(rows, of, 'paint', true) || (namesColumn(rows, of, 'paint') && namesColumn(rows, of, 'date'))
+  );
 }
 
 /** One that names no headers is of something else. */
@@ -75,7 +67,7 @@ function readColumnsBeside({ folder, columns, otherSheets }: FoundLog): ReadBesi
   const read = readBytes(join(folder, file), place, MOST_TEXT_MB);
   if ('trouble' in read) return nothing(read.trouble);
   const { grid, problems } = readCsv(read.bytes, place);
-  return grid !== undefined && names(grid.rows, grid, 'called', true)
+  return grid !== undefined && namesColumn(grid.rows, grid, 'called', true)
     ? { grids: [grid], problems }
     : nothing();
 }

@@ -27,11 +27,8 @@ const longestText = spreadsheetLimits.cellCharacters + 1;
 const mostMerges = 10_000;
 const mostWorksheets = 10_000;
 
-/** Rows only of worksheets that are called as a sheet is, and of the first if asked. Undefined where the zip is no OpenDocument. */
-export async function readOds(
-  zip: OpenZip,
-  takesFirst = false,
-): Promise<readonly OdsWorksheet[] | undefined> {
+/** Rows only of worksheets that are called as a sheet is, and of an only one. Undefined where the zip is no OpenDocument. */
+export async function readOds(zip: OpenZip): Promise<readonly OdsWorksheet[] | undefined> {
   const manifest = zip.inflate('META-INF/manifest.xml');
   if (manifest === undefined) return undefined;
   await scanXml(manifest, {
@@ -39,9 +36,21 @@ export async function readOds(
       if (name === 'encryption-data') throw new WorkbookError('locked-workbook', 'parts are encrypted');
     },
   });
+  const worksheets = await scanTables(zip, isSheet);
+  return worksheets?.length === 1 && !isSheet(worksheets[0]?.name ?? '')
+    ? scanTables(zip, () => true)
+    : worksheets;
+}
+
+const isSheet = (name: string): boolean => (matchSheetName(name) ?? matchSheetPart(name)) !== undefined;
+
+async function scanTables(
+  zip: OpenZip,
+  isTaken: (name: string) => boolean,
+): Promise<readonly OdsWorksheet[] | undefined> {
   const content = zip.inflate('content.xml');
   if (content === undefined) return undefined;
-  const scan = openTables(makeRoom(), takesFirst);
+  const scan = openTables(makeRoom(), isTaken);
   await scanXml(content, scan.visitor);
   return scan.worksheets;
 }
@@ -65,12 +74,11 @@ interface State {
   isInText: boolean;
 }
 
-function openTables(room: Room, takesFirst: boolean) {
+function openTables(room: Room, isTaken: (name: string) => boolean) {
   const worksheets: Draft[] = [];
   const state: State = { table: undefined, row: 0, rowTimes: 1, cells: [], column: 0, ...noCell };
   const openers: Readonly<Record<string, (attributes: Attributes) => void>> = {
-    table: (attributes) =>
-      openTable(state, attributes, { worksheets, isTaken: takesFirst && worksheets.length === 0 }),
+    table: (attributes) => openTable(state, attributes, { worksheets, isTaken }),
     'table-row': (attributes) => openRow(state, attributes),
     'table-cell': (attributes) => Object.assign(state, noCell, { attributes }),
     'covered-table-cell': (attributes) => Object.assign(state, noCell, { attributes }),
@@ -106,7 +114,7 @@ const timesOf = (attributes: Attributes, name: string): number =>
 function openTable(
   state: State,
   attributes: Attributes,
-  { worksheets, isTaken }: { readonly worksheets: Draft[]; readonly isTaken: boolean },
+  { worksheets, isTaken }: { readonly worksheets: Draft[]; readonly isTaken: (name: string) => boolean },
 ): void {
   const name = attributes.get('name') ?? '';
   const table: Draft = {
@@ -118,8 +126,7 @@ function openTable(
     merges: [],
   };
   if (worksheets.length < mostWorksheets) worksheets.push(table);
-  const isSheet = isTaken || (matchSheetName(name) ?? matchSheetPart(name)) !== undefined;
-  state.table = isSheet ? table : undefined;
+  state.table = isTaken(name) ? table : undefined;
   state.row = 0;
 }
 

@@ -2,7 +2,7 @@
 // The reader keeps bounds of its own; these hold whatever it may have overlooked.
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
-import type { ReadGrids } from './grid.js';
+import { nothingRead, type ReadGrids } from './grid.js';
 import { type Bounds, runApart } from './run-apart.js';
 
 /** The largest workbook that can be read takes a few seconds and half of the memory. */
@@ -18,9 +18,7 @@ export function readWorkbookApart(
   { file, called }: { readonly file: string; readonly called?: SheetName | undefined },
   bounds = usualBounds,
 ): Promise<ReadGrids> {
-  return runApart<ReadGrids>({ bytes, file, called }, bounds, (found, expected) => ({
-    grids: [],
-    seen: new Set(),
-    problems: [problem('too-large-file', { file }, { found, expected })],
-  }));
+  return runApart<ReadGrids>({ bytes, file, called }, bounds, (found, expected) =>
+    nothingRead(problem('too-large-file', { file }, { found, expected })),
+  );
 }

@@ -5,7 +5,6 @@ import { problem } from '../../problems/catalogue.js';
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
 import { columnMeant, knownHeaderKeys } from '../spell-headers.js';
-import type { Called } from '../table.js';
 import { listRows } from './check-shape.js';
 import { startsInWord } from './drop-totals.js';
 import { countKnown, HEADER_WITHIN_ROWS } from './find-delimiter.js';
@@ -71,21 +70,33 @@ export function dropHeadersAgain(grid: HeadedGrid): WithProblems {
   return { grid: { ...grid, body: body.filter((row) => !isAgain(row)) }, problems: [told] };
 }
 
-/** Behind a blank column the whole headers of another sheet: columns that nothing is asked about. */
-export function setAside(grid: HeadedGrid): WithProblems {
+/** Behind a blank column the headers of another sheet: that table is cut off. */
+export function cutBeside(grid: HeadedGrid): WithProblems {
   const { sheet, file, header, headers } = grid;
-  const from = headers.indexOf('') + 1;
-  if (from === 0) return { grid, problems: [] };
-  const beside = headers.slice(from);
-  const other = sheetNames.find((one) => one !== sheet && isWhole(one, beside));
-  if (other === undefined || isWhole(sheet, beside)) return { grid, problems: [] };
-  const cell = `${cellAddress(from + 1, header.row)}:${cellAddress(headers.length, header.row)}`;
+  const width = headers.indexOf('');
+  const [own, beside] = [headers.slice(0, width), headers.slice(width + 1)];
+  const isOwn = isWhole(sheet, beside) && !isWhole(sheet, own);
+  const other = width < 1 || isOwn ? undefined : sheetNames.find((one) => isOther(sheet, one, beside));
+  if (other === undefined) return { grid, problems: [] };
+  const cell = `${cellAddress(width + 2, header.row)}:${cellAddress(headers.length, header.row)}`;
   const place = { file, sheet, row: header.row, cell };
   const told = problem('table-beside', place, { found: show(beside), expected: other });
-  const own = new Set(headers.slice(0, from).map(headerKey));
-  const others = beside.map(headerKey).filter((key) => !own.has(key));
-  const called: Called = new Map([...(grid.called ?? []), ...others.map((key) => [key, ''] as const)]);
-  return { grid: { ...grid, called }, problems: [told] };
+  const body = grid.body
+    .map(({ row, cells }) => ({ row, cells: cells.slice(0, width) }))
+    .filter(({ cells }) => cells.some((one) => one !== ''));
+  return { grid: { ...grid, headers: own, body }, problems: [told] };
+}
+
+/** Headers of a sheet with all that it needs, or with what it begins with and none that it does not know; not all are of `sheet`. */
+function isOther(sheet: SheetName, other: SheetName, headers: readonly string[]): boolean {
+  const isIn = (one: SheetName, header: string): boolean => columnMeant({ sheet: one }, header) !== undefined;
+  if (other === sheet || headers.every((header) => isIn(sheet, header))) return false;
+  const [first] = neededKeys(other);
+  const isBegun =
+    headers.length >= leastHeaders &&
+    headers.every((header) => isIn(other, header)) &&
+    headers.some((header) => columnMeant({ sheet: other }, header)?.key === first);
+  return isBegun || isWhole(other, headers);
 }
 
 /** Whether these are two headers of a sheet or more, with all that it needs. */

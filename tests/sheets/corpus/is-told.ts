@@ -22,6 +22,8 @@ export interface Spot {
 
 /** Words of another alphabet may be misread all together, of which one warning tells. */
 const ofLetters = 'guessed-encoding';
+/** Tells of all of another sheet, whose cells stand beside those of its own. */
+const ofBeside = 'table-beside';
 /** Names its column by letter alone. */
 const ofLetter = 'column-without-header';
 
@@ -37,6 +39,7 @@ function tells(problem: Problem, spot: Spot): boolean {
   const { file, sheet, row, column, code } = problem;
   const isOfFile = file === spot.file || file === spot.top;
   if (code === ofLetters) return isOfFile && /[^\0-~]/.test(spot.reading);
+  if (code === ofBeside && problem.expected === spot.is) return isOfFile;
   if (code === ofLetter) return isOfFile && problem.expected === spot.letter;
   const isOfAll = problem.severity === 'error' || spot.isUnread;
   if (sheet === undefined && row === undefined) return isOfAll && isOfFile;

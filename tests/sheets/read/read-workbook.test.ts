@@ -237,7 +237,7 @@ describe('worksheets', () => {
   });
 
   it('are missed in one sentence where none is a sheet', async () => {
-    expect(await codes(await makeWorkbook({ Sheet1: [['paint', 'size ml']] }))).toEqual(['no-sheets']);
+    expect(await codes(await makeWorkbook({ Sheet1: [['paint', 'tin']] }))).toEqual(['no-sheets']);
   });
 });
 

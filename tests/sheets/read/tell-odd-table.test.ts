@@ -62,14 +62,27 @@ describe('a table beside another', () => {
     expect(beside('left,shop,free from')).toEqual([]);
   });
 
-  it('leaves a header that the first has too to the first', () => {
+  it('is cut off with its headers and its rows, though the first has some of those headers too', () => {
+    const { codes, table } = made(
+      'paint,size ml,price,,item,price,serves\nred,17,3,,brush,6,80\n,,,,flock,9,80\n',
+    );
+    expect(codes).toEqual(['table-beside']);
+    expect(table).toMatchObject({ headers: ['paint', 'size ml', 'price'], rows: [{ row: 2 }] });
+    // The size is that of the first, by whichever name.
+    const { table: named } = made('paint,ml,,shop,paint,price,size\nred,17,,a,blue,3,24\n');
+    expect(named).toMatchObject({ headers: ['paint', 'ml'], rows: [{ cells: ['red', '17'] }] });
+  });
+
+  it('stays where the first lacks what only it has', () => {
     const { codes, table } = made('paint,price,,shop,offer,price,paint,size ml\nred,3,,a,b,3,red,17\n');
     expect(codes).not.toContain('table-beside');
-    expect(table?.called).toBeUndefined();
-    const { table: other } = made('paint,size ml,price,,item,price,serves\nred,17,3,,brush,6,80\n');
-    expect([...(other?.called ?? [])]).toEqual([
-      ['item', ''],
-      ['serves', ''],
-    ]);
+    expect(table?.headers).toHaveLength(8);
+  });
+
+  it('may lack a column, if it begins as its sheet does and has none of another', () => {
+    const beside = (headers: string) => made(`paint,size ml,,${headers}\nbrick red,17,,a,b,c\n`).codes;
+    expect(beside('shop,paint,price')).toEqual(['table-beside']);
+    expect(beside('offer,paint,price')).not.toContain('table-beside');
+    expect(beside('shop,paint,parcel')).not.toContain('table-beside');
   });
 });

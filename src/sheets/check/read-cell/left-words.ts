@@ -45,7 +45,7 @@ const shares: ReadonlyMap<string, number> = new Map(
 );
 
 const about = listOf(
-  '~, ≈, ca., ca, circa, about, approx., approx, roughly, around, etwa, ungefähr, rund, environ, à peu près, aprox., aprox, cerca de, más o menos, pressappoco, ongeveer, zowat, ok., około, mniej więcej',
+  'still, noch, encore, ancora, nog, jeszcze, ~, ≈, ca., ca, circa, about, approx., approx, roughly, around, etwa, ungefähr, rund, environ, à peu près, aprox., aprox, cerca de, más o menos, pressappoco, ongeveer, zowat, ok., około, mniej więcej',
 );
 const almost = listOf('almost, nearly, fast, beinahe, presque, casi, quasi, bijna, haast, prawie, niemal');
 

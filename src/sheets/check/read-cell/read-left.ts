@@ -31,11 +31,13 @@ function readAmount(cell: Written): OneReading | Mistake {
   if (value === undefined) return new Mistake('not-a-reading');
   if (value instanceof Mistake) return unit === undefined ? withUnits(value, 'ml') : value;
   if (value < 0) return new Mistake('negative', 'what is left');
-  return unit === undefined ? withoutUnit(cell) : readingOf(value, unit);
+  return unit === undefined ? withoutUnit(cell, value) : readingOf(value, unit);
 }
 
-function withoutUnit(cell: Written): Mistake {
-  return new Mistake('left-without-unit', `${cell} ml, ${cell}% or ${cell} g`);
+/** What is less than one is hardly in percent. */
+function withoutUnit(cell: Written, value: number): Mistake {
+  const percent = value > 0 && value < 1 ? `${Number((value * 100).toPrecision(4))}%` : `${cell}%`;
+  return new Mistake('left-without-unit', `${cell} ml, ${percent} or ${cell} g`);
 }
 
 function readingOf(value: number, unit: (typeof inUnits)[number]): OneReading | Mistake {

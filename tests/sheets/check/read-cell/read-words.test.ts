@@ -253,7 +253,7 @@ describe('what is left', () => {
 
   it.each([
     ['7.5', 'left-without-unit', '7.5 ml, 7.5% or 7.5 g'],
-    [0.6, 'left-without-unit', '0.6 ml, 0.6% or 0.6 g'],
+    [0.6, 'left-without-unit', '0.6 ml, 60% or 0.6 g'],
     ['110%', 'over-whole', ''],
     ['-5 ml', 'negative', 'what is left'],
     ['1,234 g', 'ambiguous-number', '1234 g or 1.2340 g'],
