@@ -103,6 +103,17 @@ it('prints on twelve sheets or fewer', async () => {
   expect(sheets).toBeLessThanOrEqual(12);
 });
 
+it.each([
+  { width: 390, height: 844 },
+  { width: 1280, height: 800 },
+])('shows the next thing to do on the first screen of $width pixels', async (viewport) => {
+  const report = new URL('../../../reports/low-sluice/report.html', import.meta.url).href;
+  const { page } = await pages.visit(report, { viewport });
+  const box = await page.locator('.answer-next p', { hasText: 'Next:' }).boundingBox();
+  expect(box && box.y + box.height).toBeLessThan(viewport.height);
+  await page.context().close();
+});
+
 /** Groups of vowels; a silent e at the end, and the one of -ed, are none. */
 const syllablesOf = (word: string): number =>
   Math.max(
