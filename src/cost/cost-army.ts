@@ -80,8 +80,7 @@ function costPaints({ needs }: Estimate, prices: ReadonlyMap<string, PaintPrice>
   return new Map(
     [...prices].map(([paint, price]) => {
       const useCost = costOfPaint(needs.get(paint)?.remainingMl ?? 0, price);
-      const partlyUnpriced = price.perMl !== undefined && price.pricedShare < 1;
-      return [paint, { paint, ...price, partlyUnpriced, useCost }];
+      return [paint, { paint, ...price, useCost }];
     }),
   );
 }

@@ -18,8 +18,6 @@ export interface PaintCost {
   readonly paint: string;
   /** Undefined: nothing of what is used of it, from the shelf or the order, has a price. */
   readonly perMl: ExactMinor | undefined;
-  /** True where only part of the paint needed has a price. */
-  readonly partlyUnpriced: boolean;
   /** Share of the need, 0 to 1, that has a price. */
   readonly pricedShare: number;
   /** Of the need, what is priced like the newest pot that has a price: neither a pot nor the order gives it. */

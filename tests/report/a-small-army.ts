@@ -209,7 +209,7 @@ export const smallCosts: Costs = {
   paints: new Map(
     [...sumLines(({ paint }) => paint)].map(([paint, useCost]) => [
       paint,
-      { paint, perMl: undefined, partlyUnpriced: false, pricedShare: 1, likeNewestMl: 0, useCost },
+      { paint, perMl: undefined, pricedShare: 1, likeNewestMl: 0, useCost },
     ]),
   ),
   zones: sumLines(({ zone }) => zone),
