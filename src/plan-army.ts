@@ -121,7 +121,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const ordered = { order, weighAll, isRestocking, marginOf: promiseRatios(toBuyMl, counted) };
   const beside = await askBeside(table, ordered, options);
   const { choices, restock } = beside;
-  const promised = sumUpPromise({ aim, order, toBuyMl, choices, drawn, fresh, canBuy });
+  const promised = sumUpPromise({ aim, order, choices, drawn, fresh, canBuy });
   const costs = costArmy(sheets, { estimate, stock, order, restock });
   const buyPerMl = openPrices(order, market, stock);
   const ranges = sumUpArmy({ drawn, estimate, assumptions, buyPerMl, ...pricesOfUse(costs) });

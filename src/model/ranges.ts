@@ -63,8 +63,6 @@ export interface Promised {
   readonly metOnFreshDraws: Chance;
   /** `metOnFreshDraws` for the paints that shops offer; higher where the army needs others too. */
   readonly metOfOffered: Chance;
-  /** What the order covers of each paint that is needed, likely usable ml; below 0: so much more is there. */
-  readonly toBuyMl: ReadonlyMap<string, number>;
   /** Cash for the likely needs alone, each paint by itself, and how often that would do. */
   readonly likely: { readonly cashMinor: number; readonly met: Chance };
   /** Ascending. */
@@ -104,8 +102,6 @@ export interface Ranges {
   readonly paints: ReadonlyMap<string, PaintRange>;
   /** That today's pots last for the whole army. */
   readonly chanceAllLast: Chance;
-  /** What the paint that today's pots lack is worth, at the prices of the order or the cheapest offer. */
-  readonly lackMinor: Range;
   /** Cost of use of the army, extras included. */
   readonly useWhole: Range;
   readonly useRemaining: Range;
@@ -113,7 +109,10 @@ export interface Ranges {
   readonly perFigure: ReadonlyMap<Job, Range>;
   /** What the next batch takes, in the order of `job.remaining`; only of units with a card for the bench. */
   readonly batches: ReadonlyMap<Job, readonly BatchMl[]>;
-  /** What causes the spread of `lackMinor`, the greatest first. Empty where no draw lacks anything. */
+  /**
+   * What causes the spread of what the paint is worth that today's pots lack, at the prices of the order or the cheapest offer; the
+   * greatest first. Empty where no draw lacks anything.
+   */
   readonly doubts: readonly Doubt[];
   readonly remedies: readonly Remedy[];
 }

@@ -1,6 +1,6 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
 import type { Assumptions } from '../model/assumption.js';
-import { chanceOf, rangeAbout, rangeOf } from '../model/quantiles.js';
+import { chanceOf, rangeAbout } from '../model/quantiles.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
 import { sameMl } from '../model/volume.js';
 import type { Estimate, Job } from '../model/work.js';
@@ -36,7 +36,6 @@ export function sumUpArmy(inputs: SumUpInputs): Ranges {
     ...drawn.drawing,
     paints,
     chanceAllLast: chanceMet(drawn, { lines: [] }),
-    lackMinor: rangeOf(lack),
     useWhole: shift(rangeOfCost(inputs, 'lines'), extras.whole),
     useRemaining: shift(rangeOfCost(inputs, 'remaining'), extras.remaining),
     perFigure: rangeFigures(inputs),

@@ -8,7 +8,6 @@ import { chanceMet } from './fill-shelf.js';
 export interface PromiseInputs {
   readonly aim: Aim;
   readonly order: Pick<Order, 'lines'>;
-  readonly toBuyMl: ReadonlyMap<string, number>;
   readonly choices: readonly Choice[];
   /** The draws that the order is made from. */
   readonly drawn: DrawnLack;
@@ -18,22 +17,13 @@ export interface PromiseInputs {
 }
 
 /** With the promises that stand beside it. */
-export function sumUpPromise({
-  aim,
-  order,
-  toBuyMl,
-  choices,
-  drawn,
-  fresh,
-  canBuy,
-}: PromiseInputs): Promised {
+export function sumUpPromise({ aim, order, choices, drawn, fresh, canBuy }: PromiseInputs): Promised {
   const likely = choices.find(({ policy }) => policy === 'likely');
   return {
     surePercent: aim.surePercent,
     met: chanceMet(drawn, order),
     metOnFreshDraws: chanceMet(fresh, order),
     metOfOffered: chanceMet(onlyPaints(fresh, canBuy), order),
-    toBuyMl,
     likely: { cashMinor: likely?.cashNowMinor ?? 0, met: likely?.met ?? chanceMet(fresh, { lines: [] }) },
     levels: choices.flatMap(({ surePercent, cashNowMinor, met, aboveBestMinor }) =>
       surePercent === undefined

@@ -119,7 +119,6 @@ describe('ranges', () => {
     expect(sumUp(rich).ranges).toMatchObject({
       doubts: [],
       remedies: [],
-      lackMinor: { low: 0, high: 0 },
       chanceAllLast: { chance: 1 },
     });
     expect(sumUp({ ...army, army: [] }).ranges).toMatchObject({

@@ -57,7 +57,6 @@ export const smallRanges: Ranges = {
     paint('Rust hush', { needMl: range(2.4, 7.6), haveMl: range(0, 0), short: 1 }),
   ]),
   chanceAllLast: chance(0, 0.0001),
-  lackMinor: range(90, 520),
   useWhole: range(640, 1340),
   useRemaining: range(610, 1290),
   batches: new Map([batchOf(wardens, 10, [48, 9.6, 9.7, 0.81, 0.13]), batchOf(ram, 1, [6.6])]),
@@ -84,14 +83,6 @@ export const smallPromised: Promised = {
   met: chance(0.236),
   metOnFreshDraws: chance(0.2381, 0.0043),
   metOfOffered: chance(0.8213, 0.0038),
-  toBuyMl: new Map([
-    ['Kettle grey', -12],
-    ['Nettle coat', 8.02],
-    ['Pond wash', 0],
-    ['Chalk light', -14],
-    ['Bell brass', -2.9],
-    ['Rust hush', 4.05],
-  ]),
   likely: { cashMinor: 740, met: chance(0.7719, 0.0042) },
   levels: [
     { surePercent: 50, cashMinor: 740, met: chance(0.8213, 0.0038), proved: true },
