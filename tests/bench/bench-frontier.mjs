@@ -1,4 +1,4 @@
-// Bench: cash against colour, eleven points of 60 needs among 200 paints. In: seeded markets. Out: seconds, and how many
+// Bench: cash against colour, the four differences that have words, of 60 needs among 200 paints. In: seeded markets. Out: seconds, and how many
 // points were proved.
 import { registry } from '../../.halfpot/modules/assumptions/registry.js';
 import { openColours } from '../../.halfpot/modules/colour/open-colours.js';
