@@ -1,14 +1,6 @@
 // Ranges: normal beliefs after measurements. In: a prediction of each measurement at any deviates. Out: mean and covariance.
 import { at } from '../../model/at.js';
-import { whiten } from './whiten.js';
-
-/** One measurement and what its error may be. */
-export interface Measured {
-  readonly value: number;
-  readonly deviation: number;
-  /** Covariance of its error with that of the one before; left out: 0. */
-  readonly withBefore?: number;
-}
+import { type Measured, whiten } from './whiten.js';
 
 /** What is predicted at some deviates, and how much each prediction changes with each of them. */
 export interface Predicted {

@@ -1,6 +1,13 @@
 // Ranges: measurements that share an error. In: measurements, a row of numbers for each. Out: rows as of measurements whose
 // errors are independent, and of deviation 1.
-import type { Measured } from './solve-normal.js';
+
+/** One measurement and what its error may be. */
+export interface Measured {
+  readonly value: number;
+  readonly deviation: number;
+  /** Covariance of its error with that of the one before; left out: 0. */
+  readonly withBefore?: number;
+}
 
 /**
  * Each row less its share of the one before, over what its own error is then: forward through the root of the errors' covariance,

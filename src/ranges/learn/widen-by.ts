@@ -1,8 +1,7 @@
 // Ranges: rows that contradict one another. In: what is told of each row once all have taught, the rows with their errors.
 // Out: how many times wider than thought their errors are.
 import { at } from '../../model/at.js';
-import type { Measured } from './solve-normal.js';
-import { whiten } from './whiten.js';
+import { type Measured, whiten } from './whiten.js';
 
 /** The 99 % quantile of the standard normal. */
 const z99 = 2.3263479;
