@@ -2,16 +2,16 @@
 import { lackingColumns, type TypedCells } from '../sheets/append/check-log-rows.js';
 import type { FoundLog } from '../sheets/read/find-log.js';
 import { nextLog } from '../sheets/read/pick-sheet-files.js';
-import type { ReadTables } from '../sheets/table.js';
+import type { Table } from '../sheets/table.js';
 
-interface Beside {
-  /** The sheets beside the log, as they name themselves. */
-  readonly home: Pick<ReadTables, 'tables'>;
+interface Place {
   readonly found: FoundLog;
+  /** The sheets beside the log. */
+  readonly home: { readonly tables: readonly Table[] };
 }
 
 /** The log; a file of the program's own where that lacks a column of the rows, or stands in a workbook among CSV sheets. */
-export function pickLogFile({ home, found }: Beside, rows: readonly TypedCells[]): string {
+export function pickLogFile({ home, found }: Place, rows: readonly TypedCells[]): string {
   const { next, workbooks } = found;
   if (next !== undefined) return next;
   const [file] = found.files;

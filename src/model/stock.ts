@@ -31,16 +31,26 @@ export interface PastWork {
   readonly likelyMl: number;
 }
 
-/** What uses that nobody measured have left: each draw reckons it anew, since their doubt is that of the need. */
-export interface UnmeasuredUse {
+/** What uses in doubt have left: each draw reckons it anew, since their doubt is that of the need. */
+export interface DoubtfulUse {
   /** Before the first of those uses; those that are gone since among them. */
   readonly pots: readonly (ShelfPot & { readonly isGone: boolean })[];
-  /** One after the other: out of which pots, the first of them first; measured ml, and work. */
-  readonly takes: readonly {
-    readonly from: readonly number[];
-    readonly ml: number;
-    readonly work: readonly PastWork[];
-  }[];
+  /** One after the other. */
+  readonly takes: readonly Take[];
+}
+
+/** Uses that came out of the same pots, the first of them first. */
+export interface Take {
+  readonly from: readonly number[];
+  /** Measured in ml, or by a density that the painter knows. */
+  readonly ml: number;
+  /** Weighed, at the likely density. */
+  readonly weighedMl: number;
+  /** Name of that density. */
+  readonly density: string;
+  /** Of all that was measured, one standard deviation. */
+  readonly errorMl: number;
+  readonly work: readonly PastWork[];
 }
 
 /** Stock as counted: one entry for each paint that is owned or needed. */
@@ -48,7 +58,9 @@ export interface CountedStock {
   readonly paint: string;
   readonly pots: readonly ShelfPot[];
   /** Absent where all uses since the last counts were measured. */
-  readonly unmeasured?: UnmeasuredUse;
+  readonly unmeasured?: DoubtfulUse;
+  /** Where they were, and some by a weight of which nobody knows how many ml it is. */
+  readonly weighed?: DoubtfulUse;
   readonly needMl: number;
   readonly haveMl: number;
   /** Part of `haveMl` that is on its way. */

@@ -73,6 +73,7 @@ export function openArmy({ estimate, stock, beliefs }: DrawInputs, drawing: Draw
   );
   const names = factorsOf(termsOfAll(estimate, stock), surfaces);
   for (const name of ['usable share of a can', 'usable share of a pot']) names.add(name);
+  for (const { density } of takesOf(stock)) names.add(density);
   const factors = drawFactors(names, beliefs, drawing);
   const columnOf = (name: string): Float64Array | undefined => factors.get(name)?.values;
   const { assumptions } = beliefs;
@@ -108,12 +109,14 @@ function containerOf({ pots }: CountedStock, { films }: Terms): Container {
   return pots[0]?.container ?? (isSprayed ? 'can' : 'pot');
 }
 
+const takesOf = (stock: readonly CountedStock[]) =>
+  stock.flatMap(({ unmeasured, weighed }) => (unmeasured ?? weighed)?.takes ?? []);
+
 /** Every line of the whole scheme, whose cost is drawn too, and of the work that has lowered the shelf. */
 function termsOfAll({ jobs }: Estimate, stock: readonly CountedStock[]): Terms {
   const sum = sumTerms();
   for (const job of jobs.keys()) for (const line of job.lines) sum.add(line, job.figure, 1);
-  const takes = stock.flatMap(({ unmeasured }) => unmeasured?.takes ?? []);
-  for (const { lines, figure } of takes.flatMap(({ work }) => work))
+  for (const { lines, figure } of takesOf(stock).flatMap(({ work }) => work))
     for (const line of lines) sum.add(line, figure, 1);
   return sum.terms;
 }

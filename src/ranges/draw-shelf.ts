@@ -2,7 +2,7 @@
 import { likely, usableShareName } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import type { Drawing, GainOf } from '../model/draws.js';
-import type { CountedStock, ShelfPot, UnmeasuredUse } from '../model/stock.js';
+import type { CountedStock, ShelfPot, Take } from '../model/stock.js';
 import { drawNormals } from './draw-factors.js';
 import { sumTerms, type Terms } from './list-terms.js';
 import type { ColumnOf } from './put-out.js';
@@ -25,12 +25,15 @@ export interface DrawnShelf {
  * Each pot's reading with a normal error of its own, never under empty or over full, times the drawn usable share of its
  * kind, less what the draw's own work has taken since. A sealed pot holds just what its label says.
  */
-export function drawShelf({ paint, pots, unmeasured }: CountedStock, inputs: ShelfInputs): DrawnShelf {
-  const drawn = (unmeasured?.pots ?? pots).map((pot, place) =>
+export function drawShelf(stock: CountedStock, inputs: ShelfInputs): DrawnShelf {
+  const { paint, pots, unmeasured, weighed } = stock;
+  const used = unmeasured ?? weighed;
+  const drawn = (used?.pots ?? pots).map((pot, place) =>
     drawPot(pot, `reading of ${paint} ${place}`, inputs),
   );
-  for (const take of unmeasured?.takes ?? []) takeFrom(drawn, take, inputs);
-  const here = drawn.filter((_, place) => unmeasured?.pots[place]?.isGone !== true);
+  for (const [place, take] of (used?.takes ?? []).entries())
+    takeFrom(drawn, take, drawTaken(take, `use of ${paint} ${place}`, inputs));
+  const here = drawn.filter((_, place) => used?.pots[place]?.isGone !== true);
   const haveMl = new Float64Array(inputs.drawing.draws);
   for (const { usableMl } of here)
     for (let draw = 0; draw < haveMl.length; draw++)
@@ -62,18 +65,31 @@ function drawPot(pot: ShelfPot, stream: string, { assumptions, columnOf, drawing
   return { pot, leftMl, usableMl };
 }
 
-/** Out of the first pot as far as it goes, then the next; what none can give is left out. */
-function takeFrom(
-  drawn: readonly DrawnPot[],
-  take: UnmeasuredUse['takes'][number],
-  { putOut }: ShelfInputs,
-): void {
+/** What went in each draw: by the work, by the draw's own density where it was weighed, and with the error of what was measured. */
+function drawTaken(
+  take: Take,
+  stream: string,
+  { assumptions, putOut, columnOf, drawing }: ShelfInputs,
+): Float64Array {
   const sum = sumTerms();
   for (const { lines, figure } of take.work) for (const line of lines) sum.add(line, figure, 1);
-  const restMl = putOut(sum.terms);
-  for (let draw = 0; draw < restMl.length; draw++) {
-    let rest = (restMl[draw] as number) + take.ml;
-    for (const place of take.from) {
+  const takenMl = putOut(sum.terms);
+  const errors = take.errorMl === 0 ? undefined : drawNormals(stream, drawing);
+  const densities = columnOf(take.density);
+  const likelyDensity = densities === undefined ? 1 : likely(assumptions, take.density);
+  for (let draw = 0; draw < takenMl.length; draw++) {
+    const weighedMl = (take.weighedMl * likelyDensity) / (densities?.[draw] ?? 1);
+    const errorMl = take.errorMl * (errors?.[draw] ?? 0);
+    takenMl[draw] = (takenMl[draw] as number) + Math.max(0, take.ml + weighedMl + errorMl);
+  }
+  return takenMl;
+}
+
+/** Out of the first pot as far as it goes, then the next; what none can give is left out. */
+function takeFrom(drawn: readonly DrawnPot[], { from }: Take, takenMl: Float64Array): void {
+  for (let draw = 0; draw < takenMl.length; draw++) {
+    let rest = takenMl[draw] as number;
+    for (const place of from) {
       const { usableMl } = drawn[place] as DrawnPot;
       const taken = Math.min(usableMl[draw] as number, rest);
       usableMl[draw] = (usableMl[draw] as number) - taken;

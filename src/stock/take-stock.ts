@@ -41,7 +41,7 @@ export function takeStock(
 
 function weighUp(
   paint: Paint,
-  { pots, unmeasured }: UsedShelf,
+  { pots, ...inDoubt }: UsedShelf,
   { needMl, keepShare }: { readonly needMl: number; readonly keepShare: number },
 ): CountedStock {
   const haveMl = sumMl(pots);
@@ -50,7 +50,7 @@ function weighUp(
   return {
     paint: paint.paint,
     pots,
-    ...(unmeasured === undefined ? {} : { unmeasured }),
+    ...inDoubt,
     needMl,
     haveMl,
     orderedMl: sumMl(pots.filter(({ ordered }) => ordered)),

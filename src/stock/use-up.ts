@@ -1,9 +1,10 @@
 // Stock: what the log took from the shelf. In: the pots of a paint in the order in which they are used up, its log rows.
 // Out: the pots with what is left in them, and what of that is only estimated.
-import { gramsPerUsableMl, usedErrorMl, usedMlOf } from '../assumptions/weigh-use.js';
+import { densityName } from '../assumptions/look-up.js';
+import { gramsPerUsableMl, isWeighed, usedErrorMl, usedMlOf } from '../assumptions/weigh-use.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
 import type { LogRow, Paint } from '../model/sheets.js';
-import type { PastWork, ShelfPot, UnmeasuredUse } from '../model/stock.js';
+import type { DoubtfulUse, PastWork, ShelfPot, Take } from '../model/stock.js';
 
 /** A pot of the shelf; rows from the place `since` on came out of it, until it was gone. */
 export interface LivingPot {
@@ -16,7 +17,10 @@ export interface LivingPot {
 export interface UsedShelf {
   /** Those that are still there, at the likely values. */
   readonly pots: readonly ShelfPot[];
-  readonly unmeasured: UnmeasuredUse | undefined;
+  /** Some of it is only estimated. */
+  readonly unmeasured?: DoubtfulUse;
+  /** None is, and some was weighed by a density that is in doubt. */
+  readonly weighed?: DoubtfulUse;
 }
 
 interface Inputs {
@@ -48,12 +52,14 @@ export function useUp(pots: readonly LivingPot[], rows: readonly LogRow[], input
     const ml = usedMl ?? work?.likelyMl;
     if (ml === undefined) return;
     const errorMl = work ? 0 : usedErrorMl(row, { densityGPerMl, sizeMl }, inputs.assumptions);
-    diary.note(from, ml, work);
-    for (const place of takeOff(levels, from, ml)) widen(levels[place], diary.pots?.[place], errorMl, work);
+    const isGuessed = isWeighed(row) && inputs.paint.densityGPerMl === undefined;
+    const density = densityName(inputs.paint, container);
+    diary.note({ from, ml, errorMl, density, isGuessed, work });
+    for (const place of takeOff(levels, from, ml)) widen(levels[place] as Level, errorMl, work);
   });
   return {
     pots: levels.filter((_, place) => pots[place]?.until === Number.POSITIVE_INFINITY),
-    unmeasured: diary.pots && { pots: diary.pots, takes: diary.takes },
+    ...diary.read(),
   };
 }
 
@@ -73,38 +79,42 @@ function takeOff(levels: readonly Level[], from: readonly number[], ml: number):
   });
 }
 
-function widen(level: Level | undefined, before: Level | undefined, errorMl: number, work?: PastWork): void {
-  for (const pot of [level, before]) if (pot) pot.readingErrorMl = Math.hypot(pot.readingErrorMl, errorMl);
-  if (level && work) level.mark = weakestMark([level.mark, ...work.lines.map(({ mark }) => mark)]);
+function widen(level: Level, errorMl: number, work: PastWork | undefined): void {
+  level.readingErrorMl = Math.hypot(level.readingErrorMl, errorMl);
+  if (work) level.mark = weakestMark([level.mark, ...work.lines.map(({ mark }) => mark)]);
 }
 
-interface Take {
-  readonly from: readonly number[];
-  ml: number;
-  readonly work: PastWork[];
+interface Use extends Pick<Take, 'from' | 'ml' | 'errorMl' | 'density'> {
+  readonly isGuessed: boolean;
+  readonly work: PastWork | undefined;
 }
 
-/** Begins with the first use that nobody measured: until then the levels alone say it all. */
+type OpenTake = { -readonly [Key in Exclude<keyof Take, 'work'>]: Take[Key] } & { readonly work: PastWork[] };
+
+/** Begins with the first use that is in doubt beyond its own error: until then the levels alone say it all. */
 function openDiary(levels: readonly Level[], lives: readonly LivingPot[]) {
-  const takes: Take[] = [];
-  let pots: (Level & { readonly isGone: boolean })[] | undefined;
+  const takes: OpenTake[] = [];
+  let pots: DoubtfulUse['pots'] | undefined;
   return {
-    takes,
-    get pots() {
-      return pots;
+    read(): Pick<UsedShelf, 'unmeasured' | 'weighed'> {
+      if (pots === undefined) return {};
+      const isEstimated = takes.some(({ work }) => work.length > 0);
+      return { [isEstimated ? 'unmeasured' : 'weighed']: { pots, takes } };
     },
-    note(from: readonly number[], ml: number, work: PastWork | undefined): void {
-      if (pots === undefined && work === undefined) return;
+    note({ from, ml, errorMl, density, isGuessed, work }: Use): void {
+      if (pots === undefined && work === undefined && !isGuessed) return;
       pots ??= levels.map((level, at) => ({
         ...level,
         isGone: lives[at]?.until !== Number.POSITIVE_INFINITY,
       }));
       const last = takes.at(-1);
       const isLike = last !== undefined && last.from.join() === from.join();
-      const take = isLike ? last : { from, ml: 0, work: [] };
+      const take = isLike ? last : { from, ml: 0, weighedMl: 0, density, errorMl: 0, work: [] };
       if (!isLike) takes.push(take);
-      if (work === undefined) take.ml += ml;
-      else take.work.push(work);
+      take.errorMl = Math.hypot(take.errorMl, errorMl);
+      if (work !== undefined) take.work.push(work);
+      else if (isGuessed) take.weighedMl += ml;
+      else take.ml += ml;
     },
   };
 }

@@ -98,10 +98,31 @@ describe('use that is only estimated', () => {
     });
   });
 
-  it('widens a reading before it by the errors of what was measured after it', () => {
-    const rows = [row, used(3, '2026-03-02')];
+  it('has the error of what was measured after it, beside the reading before', () => {
+    const rows = [row, used(3, '2026-03-02'), used(2, '2026-03-02')];
     const { unmeasured } = useUp([pot(10)], rows, { paint, assumptions: registry, past });
-    expect(unmeasured?.pots[0]?.readingErrorMl).toBeCloseTo(0.85, 12);
+    expect(unmeasured).toMatchObject({
+      pots: [{ readingErrorMl: 0 }],
+      takes: [{ ml: 5, weighedMl: 0, errorMl: expect.closeTo(Math.hypot(0.85, 0.85), 12) }],
+    });
+  });
+
+  it('is told apart from use that was weighed by a density which nobody measured', () => {
+    const unknown = { assumptions: registry, past, paint: makePaint({ paint: 'Slate' }) };
+    const rows = [used(1), weighed(30, 26.4)];
+    expect(useUp([pot(10)], rows, unknown)).toMatchObject({
+      pots: [{ usableMl: expect.closeTo(6, 12) }],
+      weighed: {
+        pots: [{ usableMl: 9 }],
+        takes: [{ ml: 0, weighedMl: expect.closeTo(3, 12), density: 'density', work: [] }],
+      },
+    });
+    expect(useUp([pot(10)], rows, { ...unknown, paint })).toEqual({ pots: [expect.anything()] });
+    const estimated = useUp([pot(10)], [...rows, row], unknown);
+    expect(estimated.weighed).toBeUndefined();
+    expect(estimated.unmeasured?.takes).toMatchObject([
+      { weighedMl: expect.closeTo(3, 12), work: [{ likelyMl: 4 }] },
+    ]);
   });
 });
 

@@ -58,6 +58,7 @@ export function learnFromLog({ log, estimateFirst, ...given }: LessonInputs): Le
     matched.map((one, row) => ({
       value: one.usedMl,
       deviation: widened * errorMl(one, at(predicted, row), assumptions),
+      withBefore: -((widened * (one.sharedErrorMl ?? 0)) ** 2),
     }));
   const solve = (predict: Predict, widened: number) =>
     solveNormal(factors.length, predict, measureBy(widened));

@@ -14,7 +14,7 @@ import type { Matched, MatchInputs } from './match-log.js';
 
 /**
  * What went since the readings before, less what was measured between, is a weighing of all work that nobody measured. Of two
- * counts in a row the one between ends and begins a span; its error is taken as two, which is never too sure.
+ * counts in a row the one between ends and begins a span: what it reads too high is missing in the next.
  */
 export function matchCounts(log: readonly LogRow[], inputs: MatchInputs): Matched[] {
   if (log.every(({ what }) => what !== 'counted')) return [];
@@ -23,11 +23,24 @@ export function matchCounts(log: readonly LogRow[], inputs: MatchInputs): Matche
   return [...groupByPaint(log)].flatMap(([paint, logged]) => {
     const { rows, spans } = followPots(potsOf.get(paint) ?? [], logged);
     const known = inputs.paints.get(paint) ?? { paint, kind: 'colour' as const, alsoCalled: [] };
-    return spans.flatMap(
-      (span) => matchSpan(span, rows.slice(span.from, span.to), { ...inputs, paint: known, jobs }) ?? [],
-    );
+    const given = { ...inputs, paint: known, jobs };
+    let last: CountSpan | undefined;
+    return spans.flatMap((span) => {
+      const matched = matchSpan(span, rows.slice(span.from, span.to), given);
+      if (matched === undefined) return [];
+      const sharedErrorMl = Math.hypot(...readingErrors(sharedWith(last, span), given));
+      last = span;
+      return { ...matched, sharedErrorMl };
+    });
   });
 }
+
+/** Pots whose reading ended the one span and begins the other. */
+const sharedWith = (last: CountSpan | undefined, { before }: CountSpan): readonly Pot[] =>
+  before.filter((pot) => last?.after.includes(pot));
+
+const readingErrors = (pots: readonly Pot[], { assumptions }: Pick<Given, 'assumptions'>): number[] =>
+  pots.map((pot) => readingErrorMl(pot, assumptions) * usableShare(assumptions, pot.container));
 
 interface Given extends Pick<MatchInputs, 'assumptions'> {
   readonly paint: Paint;
@@ -47,7 +60,7 @@ function matchSpan(span: CountSpan, rows: readonly LogRow[], given: Given): Matc
   if (known.length === 0 || known.length < work.length) return undefined;
   const readings = [...span.before, ...span.after];
   const errors = [
-    ...readings.map((pot) => readingErrorMl(pot, assumptions) * usableShare(assumptions, pot.container)),
+    ...readingErrors(readings, given),
     ...measured.map((row) => usedErrorMl(row, { densityGPerMl, sizeMl }, assumptions)),
   ];
   const isGuessed = paint.densityGPerMl === undefined && readings.every(({ left }) => left.how === 'weighed');

@@ -18,6 +18,8 @@ export interface Matched {
   readonly usedMl: number;
   /** Standard deviation of the reading alone, ml. */
   readonly readingErrorMl: number;
+  /** Part of it that the one before has with the other sign: a reading that ends one and begins the next. */
+  readonly sharedErrorMl?: number;
   /** One object for all rows of a unit, paint, step and number of figures. */
   readonly terms: Terms;
   /** What turned grams to ml, where it is in doubt: `grams = ml x density`, from a can over the usable share. */

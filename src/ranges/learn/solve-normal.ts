@@ -1,11 +1,6 @@
 // Ranges: normal beliefs after measurements. In: a prediction of each measurement at any deviates. Out: mean and covariance.
 import { at } from '../../model/at.js';
-
-/** One measurement and what its error may be. */
-export interface Measured {
-  readonly value: number;
-  readonly deviation: number;
-}
+import { type Measured, whiten } from './whiten.js';
 
 /** What is predicted at some deviates, and how much each prediction changes with each of them. */
 export interface Predicted {
@@ -48,11 +43,9 @@ export function solveNormal(
     const measured = measure(values);
     const precision = identity(size);
     const pull = mean.map((z) => -z);
-    measured.forEach(({ value, deviation }, row) => {
-      const slope = at(slopes, row);
-      const residual = value - at(values, row);
-      addMeasurement({ precision, pull }, slope, { residual, weight: 1 / deviation ** 2 });
-    });
+    const rows = measured.map(({ value }, row) => [value - at(values, row), ...at(slopes, row)]);
+    for (const [residual = 0, ...slope] of whiten(measured, rows))
+      addMeasurement({ precision, pull }, slope, residual);
     const covariance = invert(precision);
     const step = timesVector(covariance, pull);
     const longest = Math.max(0, ...step.map(Math.abs));
@@ -67,13 +60,14 @@ export function solveNormal(
 export const deviationsOf = (covariance: Normal['covariance']): number[] =>
   covariance.map((row, i) => Math.sqrt(at(row, i)));
 
+/** Of deviation 1. */
 function addMeasurement(
   { precision, pull }: { precision: number[][]; pull: number[] },
   slope: readonly number[],
-  { residual, weight }: { residual: number; weight: number },
+  residual: number,
 ): void {
   precision.forEach((row, i) => {
-    const si = at(slope, i) * weight;
+    const si = at(slope, i);
     row.forEach((value, j) => {
       row[j] = value + si * at(slope, j);
     });

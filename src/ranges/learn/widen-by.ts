@@ -1,7 +1,7 @@
 // Ranges: rows that contradict one another. In: what is told of each row once all have taught, the rows with their errors.
 // Out: how many times wider than thought their errors are.
 import { at } from '../../model/at.js';
-import type { Measured } from './solve-normal.js';
+import { type Measured, whiten } from './whiten.js';
 
 /** The 99 % quantile of the standard normal. */
 const z99 = 2.3263479;
@@ -35,10 +35,8 @@ interface Told {
  */
 export function widenBy({ values, learned }: Told, rows: readonly Measured[]): number {
   const degrees = Math.max(1, rows.length - learned);
-  const chiSquared = rows.reduce(
-    (sum, { value, deviation }, row) => sum + ((value - at(values, row)) / deviation) ** 2,
-    0,
-  );
+  const residuals = rows.map(({ value }, row) => [value - at(values, row)]);
+  const chiSquared = whiten(rows, residuals).reduce((sum, [residual = 0]) => sum + residual ** 2, 0);
   if (rows.length < 2 || chiSquared <= rarelyPassed(degrees)) return 1;
   return Math.sqrt(chiSquared / degrees);
 }
