@@ -11,6 +11,11 @@ export interface ViewInputs {
   readonly trust: TrustWords;
 }
 
+/** What rows of a section are worded from. */
+export interface Worded<Texts> extends Pick<ViewInputs, 'plan' | 'words'> {
+  readonly texts: Texts;
+}
+
 /** Throws where locale or currency is none: the sheets have checked both. */
 export function viewInputs(plan: Plan): ViewInputs {
   return {

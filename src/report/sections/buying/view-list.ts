@@ -1,8 +1,9 @@
 // Report view: what ways buy at once, by itself. In: the ways that buy alike. Out: lines by shop, and what waits.
+
 import type { Choice } from '../../../model/choices.js';
-import type { Plan } from '../../../model/plan.js';
+import type { Worded } from '../../words/view-inputs.js';
 import { nameAim } from '../../words/word-aim.js';
-import { listOf, type NumberWords } from '../../words/word-numbers.js';
+import { listOf } from '../../words/word-numbers.js';
 import type { BuyingWords } from './words.js';
 
 export interface BuyList {
@@ -17,13 +18,10 @@ export interface BuyList {
   readonly follows: string;
 }
 
-interface Inputs {
-  readonly plan: Plan;
-  readonly words: NumberWords;
-  readonly texts: BuyingWords;
-}
-
-export function viewList(alike: readonly [Choice, ...Choice[]], { plan, words, texts }: Inputs): BuyList {
+export function viewList(
+  alike: readonly [Choice, ...Choice[]],
+  { plan, words, texts }: Worded<BuyingWords>,
+): BuyList {
   const [choice] = alike;
   const { policy, surePercent = '', lines, bills, cashNowMinor } = choice;
   const { postageMinor = 0, waits = [] } = plan.summary.buying.sums.get(choice) ?? {};

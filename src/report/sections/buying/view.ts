@@ -4,9 +4,8 @@ import type { Choice } from '../../../model/choices.js';
 import type { Plan } from '../../../model/plan.js';
 import { shareOf } from '../../drawing/scale.js';
 import { joinSentences } from '../../words/join-sentences.js';
-import type { ViewInputs } from '../../words/view-inputs.js';
+import type { ViewInputs, Worded } from '../../words/view-inputs.js';
 import { nameAim } from '../../words/word-aim.js';
-import type { NumberWords } from '../../words/word-numbers.js';
 import { type BuyList, viewList } from './view-list.js';
 import { type BuyingWords, buyingWords } from './words.js';
 
@@ -55,13 +54,7 @@ export function viewBuying({ plan, words }: ViewInputs): BuyingView | undefined 
   };
 }
 
-interface Inputs {
-  readonly plan: Plan;
-  readonly words: NumberWords;
-  readonly texts: BuyingWords;
-}
-
-function viewWay(choice: Choice, { plan, words, texts }: Inputs): WayRow {
+function viewWay(choice: Choice, { plan, words, texts }: Worded<BuyingWords>): WayRow {
   const { follows, cashNowMinor } = choice;
   const { mostMinor, chosen } = plan.summary.buying;
   return {

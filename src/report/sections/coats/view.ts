@@ -4,10 +4,9 @@ import type { Plan } from '../../../model/plan.js';
 import type { ReasonedCoats } from '../../../model/summary.js';
 import type { Over } from '../../drawing/draw-over.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { ViewInputs } from '../../words/view-inputs.js';
+import type { ViewInputs, Worded } from '../../words/view-inputs.js';
 import type { TrustView } from '../../words/view-trust.js';
 import { type DifferenceWords, differenceWords } from '../../words/word-difference.js';
-import type { NumberWords } from '../../words/word-numbers.js';
 import { type PrimersView, viewPrimers } from './view-primers.js';
 import { type UndercoatsView, viewUndercoats } from './view-undercoats.js';
 import { type CoatWords, coatWords } from './words.js';
@@ -61,10 +60,7 @@ export function viewCoats(inputs: ViewInputs): CoatsView | undefined {
   };
 }
 
-interface RowInputs {
-  readonly plan: Plan;
-  readonly texts: CoatWords;
-  readonly words: NumberWords;
+interface RowInputs extends Worded<CoatWords> {
   readonly differences: DifferenceWords;
 }
 

@@ -1,18 +1,15 @@
 // Report view: two paints side by side. In: their names and distance. Out: their colours, and the difference in words.
+
 import type { SwapTaken } from '../../../model/colour.js';
-import type { Plan } from '../../../model/plan.js';
 import type { Pair } from '../../drawing/draw-over.js';
 import { hexOf } from '../../words/hex-of.js';
+import type { Worded } from '../../words/view-inputs.js';
 import type { DifferenceWords } from '../../words/word-difference.js';
-import type { NumberWords } from '../../words/word-numbers.js';
 import type { InsteadWords } from './words.js';
 
 /** What pairs are worded with. */
-export interface Pairing {
-  readonly plan: Plan;
-  readonly words: NumberWords;
+export interface Pairing extends Worded<InsteadWords> {
   readonly differences: DifferenceWords;
-  readonly texts: InsteadWords;
 }
 
 /** Two paints with their colours; the difference may not be known. */

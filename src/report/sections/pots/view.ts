@@ -6,7 +6,7 @@ import type { PaintStock } from '../../../model/stock.js';
 import { rangeOf, shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
-import type { ViewInputs } from '../../words/view-inputs.js';
+import type { ViewInputs, Worded } from '../../words/view-inputs.js';
 import { wordNoNeed } from '../../words/word-no-need.js';
 import type { LowHigh } from '../../words/word-sure.js';
 import { type FullRow, viewFull } from './view-full.js';
@@ -102,11 +102,7 @@ const listMarks = (line: PotBar['line'], { axis }: PotWords): PotGroup['axis'] =
         { share: 2, text: axis.twice },
       ];
 
-interface PotInputs extends ViewInputs {
-  readonly texts: PotWords;
-}
-
-function viewPot(stock: PaintStock, state: PotState, { plan, texts, words }: PotInputs): PotRow {
+function viewPot(stock: PaintStock, state: PotState, { plan, texts, words }: Worded<PotWords>): PotRow {
   const { paint, haveMl, orderedMl, needMl, keepMl } = stock;
   const range = plan.ranges.paints.get(paint);
   const worth = plan.lacking.includes('army') ? plan.summary.shelf.worthOf.get(paint) : undefined;

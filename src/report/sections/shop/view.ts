@@ -1,12 +1,9 @@
-// Report view: the list to buy as a page of its own. In: the plan and its ReorderView. Out: shops with lines to tick, all sums
-// as text, and in minor units for the page's script.
-import type { Plan } from '../../../model/plan.js';
 import { codeOfSet } from '../../reorder/code-of-set.js';
 import type { ReorderGroup, ReorderLine, ReorderShop, ReorderView } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { ViewInputs } from '../../words/view-inputs.js';
+import type { ViewInputs, Worded } from '../../words/view-inputs.js';
 import { wordGoods } from '../../words/word-goods.js';
-import { type NumberWords, wordDate } from '../../words/word-numbers.js';
+import { wordDate } from '../../words/word-numbers.js';
 import { type ShopWords, shopWords } from './words.js';
 
 export interface ShopView extends Pick<ShopWords, 'title' | 'labels' | 'potWords'> {
@@ -57,13 +54,6 @@ interface ShopLine {
   }[];
 }
 
-/** What lines are worded from. */
-interface ShopInputs {
-  readonly plan: Plan;
-  readonly words: NumberWords;
-  readonly texts: ShopWords;
-}
-
 /** The same lines in the same order as the report's list, so that both share their ticks. */
 export function viewShop({ plan, words, lang }: ViewInputs, reorder: ReorderView): ShopView {
   const texts = shopWords(words);
@@ -79,7 +69,7 @@ export function viewShop({ plan, words, lang }: ViewInputs, reorder: ReorderView
   };
 }
 
-function viewGroup({ for: whom, shops, unmet }: ReorderGroup, inputs: ShopInputs): ShopGroup {
+function viewGroup({ for: whom, shops, unmet }: ReorderGroup, inputs: Worded<ShopWords>): ShopGroup {
   const { plan, texts } = inputs;
   return {
     title: whom === 'army' ? '' : texts.group[whom],
@@ -89,7 +79,7 @@ function viewGroup({ for: whom, shops, unmet }: ReorderGroup, inputs: ShopInputs
   };
 }
 
-function viewBlock(of: ReorderShop, whom: ReorderGroup['for'], inputs: ShopInputs): ShopBlock {
+function viewBlock(of: ReorderShop, whom: ReorderGroup['for'], inputs: Worded<ShopWords>): ShopBlock {
   const { shop, postageMinor, note, lines } = of;
   const { plan, words } = inputs;
   const isMore = whom === 'shelf' && plan.order.bills.some((bill) => bill.shop === shop);
@@ -100,7 +90,7 @@ function viewBlock(of: ReorderShop, whom: ReorderGroup['for'], inputs: ShopInput
   };
 }
 
-function viewLine(line: ReorderLine, { plan, words, texts }: ShopInputs): ShopLine {
+function viewLine(line: ReorderLine, { plan, words, texts }: Worded<ShopWords>): ShopLine {
   const { offer, count, priceMinor, costMinor, pots } = line;
   const [first] = pots;
   const isSet = pots.length > 1;

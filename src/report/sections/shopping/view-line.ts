@@ -1,12 +1,12 @@
 // Report view: one line of the reorder list. In: the line, its shop, its order. Out: prices as text, what its pots cover
 // and leave over, why it is there where it covers nothing.
+
 import type { Order } from '../../../model/order.js';
 import type { OrderSums } from '../../../model/order-sums.js';
-import type { Plan } from '../../../model/plan.js';
 import { codeOfSet } from '../../reorder/code-of-set.js';
 import type { ReorderLine, ReorderShop } from '../../reorder/view-reorder.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { NumberWords } from '../../words/word-numbers.js';
+import type { Worded } from '../../words/view-inputs.js';
 import type { ShoppingWords } from './words.js';
 
 export interface ShoppingLine {
@@ -36,12 +36,9 @@ export interface ShoppingLine {
 }
 
 /** What lines are worded from. */
-export interface LineInputs {
-  readonly plan: Plan;
+export interface LineInputs extends Worded<ShoppingWords> {
   readonly order: Order;
   readonly sums: OrderSums;
-  readonly words: NumberWords;
-  readonly texts: ShoppingWords;
 }
 
 /** Price, count, pots; an offer that covers nothing says why it is bought. */

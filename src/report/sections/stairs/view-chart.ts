@@ -1,10 +1,9 @@
 // Report view: the staircase as shares of a drawing. In: steps that rise, the army's size and cash. Out: risers and ticks.
 
 import type { Rise, StairSums } from '../../../model/order-sums.js';
-import type { Plan } from '../../../model/plan.js';
 import { shareOf } from '../../drawing/scale.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { NumberWords } from '../../words/word-numbers.js';
+import type { Worded } from '../../words/view-inputs.js';
 import { listTicks, type Tick } from './draw-axes.js';
 import type { StairsWords } from './words.js';
 
@@ -40,11 +39,8 @@ export interface Riser {
   readonly proved: boolean;
 }
 
-interface ChartInputs {
-  readonly plan: Plan;
+interface ChartInputs extends Worded<StairsWords['chart']> {
   readonly sums: StairSums;
-  readonly words: NumberWords;
-  readonly texts: StairsWords['chart'];
 }
 
 /** Undefined where the cash never rises: a flat line would say nothing. */

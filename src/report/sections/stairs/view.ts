@@ -3,8 +3,7 @@
 import type { Rise, StairSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { ViewInputs } from '../../words/view-inputs.js';
-import type { NumberWords } from '../../words/word-numbers.js';
+import type { ViewInputs, Worded } from '../../words/view-inputs.js';
 import { type StairsChart, viewStairsChart } from './view-chart.js';
 import { type StairsWords, stairsWords } from './words.js';
 
@@ -74,13 +73,7 @@ function viewNext(
 /** A step of a large army may come of hundreds of paints; plan.json has them all. */
 const mostNames = 12;
 
-interface RowInputs {
-  readonly plan: Plan;
-  readonly words: NumberWords;
-  readonly texts: StairsWords;
-}
-
-function viewRow(rise: Rise, no: number, { plan, words, texts }: RowInputs): StairRow {
+function viewRow(rise: Rise, no: number, { plan, words, texts }: Worded<StairsWords>): StairRow {
   const { figures, cashMinor, riseMinor, because, proved } = rise;
   return {
     no: words.count(no),
