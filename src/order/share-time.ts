@@ -10,7 +10,7 @@ import { shareSeconds } from './solver/share-seconds.js';
 const shares = {
   order: 1.25,
   levels: 0.9,
-  beside: 0.1,
+  beside: 0.3,
   paper: 0.25,
   reasons: 0.25,
   shelf: 0.25,

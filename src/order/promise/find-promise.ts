@@ -2,7 +2,7 @@
 // Out: counts of wares, what they cover, and what no order that keeps it undercuts.
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
-import { type Buying, cheapestCounts } from '../choose-counts.js';
+import { type Buying, cheapestCounts, within } from '../choose-counts.js';
 import { reachesLeastOrders } from '../first-order.js';
 import type { Limits, Solution } from '../solver/integer-program.js';
 import { splitNeeds } from '../split-needs.js';
@@ -92,9 +92,13 @@ async function tryNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Pro
   return fewer === way ? way : cheaper(fewer, await orderNeeds(needsOf(fewer, sought.asked), sought));
 }
 
+/** Of the time of a program, for a first way: what that covers is not what is sought, so it need not be the cheapest for it. */
+const shareOfFirst = 0.2;
+
 async function orderNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {
-  const { within } = splitNeeds(asNeeds(needs), sought.supply);
-  const { wares, counts } = await cheapestCounts(within, sought.market, sought.buying);
+  const { market, supply, buying } = sought;
+  const met = splitNeeds(asNeeds(needs), supply).within;
+  const { wares, counts } = await cheapestCounts(met, market, within(shareOfFirst, buying));
   const way = wayOf(wares, counts, sought);
   return way.failing <= sought.mayFail ? way : undefined;
 }
