@@ -1,9 +1,9 @@
 // Checks: the amounts of the log. In: its rows, the pots of each paint. Out: nothing; what cannot have been used is told.
-import { type HeldPot, heldOn, leftMl, type Shelf, slackMl } from './gather-shelf.js';
-import type { LogEntry } from './open-log.js';
 
-/** Grams a millilitre that no paint exceeds. */
-const heaviestPaint = 3;
+import { groupBy } from '../group-by.js';
+import { type HeldPot, heldOn, leftMl, type Shelf, slackMl } from './gather-shelf.js';
+import type { LogEntry } from './log-entries.js';
+import { heaviestPaint } from './read-cell/read-number.js';
 
 const inMl = (ml: number): string => `${Math.round(ml * 10) / 10} ml`;
 const inG = (grams: number): string => `${Math.round(grams * 10) / 10} g`;
@@ -16,7 +16,7 @@ interface Given {
 
 /** Each row against itself and its pots, then all rows of a paint against what its pots held. */
 export function checkLogAmounts(entries: readonly LogEntry[], { shelf, progress }: Given): void {
-  const byPaint = new Map<string, Use[]>();
+  const uses: Use[] = [];
   for (const entry of entries) {
     const paint = entry.paint ?? '';
     const pots = shelf.get(paint) ?? [];
@@ -25,12 +25,10 @@ export function checkLogAmounts(entries: readonly LogEntry[], { shelf, progress 
       continue;
     }
     const use = checkAmount(entry, pots);
-    if (use === undefined) continue;
-    const uses = byPaint.get(paint);
-    if (uses === undefined) byPaint.set(paint, [use]);
-    else uses.push(use);
+    if (use !== undefined) uses.push(use);
   }
-  for (const [paint, uses] of byPaint) tellOverShelf(uses, shelf.get(paint) ?? []);
+  for (const [paint, all] of groupBy(uses, ({ entry }) => entry.paint ?? ''))
+    tellOverShelf(all, shelf.get(paint) ?? []);
 }
 
 const amounts = ['beforeG', 'afterG', 'usedMl'] as const;

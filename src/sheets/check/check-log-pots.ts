@@ -3,7 +3,7 @@ import { type FollowedPots, followPots, type LedgerFault } from '../../model/fol
 import { groupByPaint } from '../../model/group-by-paint.js';
 import type { LogRow, Pot } from '../../model/sheets.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
-import type { LogEntry } from './open-log.js';
+import type { LogEntry } from './log-entries.js';
 
 /** A shelf of more pots is no painter's; beyond it they would fill the memory. */
 const mostPots = 5000;

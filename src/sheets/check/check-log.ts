@@ -13,11 +13,10 @@ import type { CheckedShops } from './check-shops.js';
 import { foldName } from './fold-name.js';
 import type { Shelf } from './gather-shelf.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
-import type { LogEntry, LogSheet } from './open-log.js';
+import { eventOf, type LogEntry, type LogSheet, takeRowsBack, tellLogRepeats } from './log-entries.js';
 import type { SwapEntry } from './open-swaps.js';
 import { pickContainer } from './pick-container.js';
-import { eventOf, takeRowsBack } from './take-back.js';
-import { tellLogRepeats } from './tell-log-repeats.js';
+import { whatIsKnown } from './what-is-known.js';
 
 interface Given {
   /** Undefined where paints cannot be looked up. */
@@ -115,12 +114,7 @@ function logRowOf(entry: LogEntry, beside: Beside): LogRow | undefined {
   const { date, written } = row;
   const what = eventOf(entry);
   if (date === undefined || paint === undefined || what === undefined) return undefined;
-  const base = {
-    row: row.row,
-    ...(sheet.table === undefined ? {} : { file: sheet.table.file }),
-    ...(written === undefined ? {} : { written }),
-    ...{ date, paint },
-  };
+  const base = { row: row.row, ...whatIsKnown({ file: sheet.table?.file, written }), date, paint };
   if (what === 'used') return { ...base, ...useOf(entry) };
   const reading = what === 'counted' ? readingOf(entry, beside) : {};
   return reading && { ...base, what, ...potsOf(entry, beside), ...reading };
@@ -129,14 +123,7 @@ function logRowOf(entry: LogEntry, beside: Beside): LogRow | undefined {
 function useOf({ sheet, row, unit }: LogEntry): Partial<LogRow> {
   const { step, figures, beforeG, afterG, usedMl } = row;
   tellIdle(sheet, row, ['left', 'sizeMl', 'pots', 'price', 'shop']);
-  return {
-    ...(unit === undefined ? {} : { unit: unit.unit }),
-    ...(step === undefined ? {} : { step }),
-    ...(figures === undefined ? {} : { figures }),
-    ...(beforeG === undefined ? {} : { beforeG }),
-    ...(afterG === undefined ? {} : { afterG }),
-    ...(usedMl === undefined ? {} : { usedMl }),
-  };
+  return whatIsKnown({ unit: unit?.unit, step, figures, beforeG, afterG, usedMl });
 }
 
 function potsOf({ sheet, row, paint = '' }: LogEntry, { shops, paintOf }: Beside): Partial<LogRow> {
@@ -145,13 +132,8 @@ function potsOf({ sheet, row, paint = '' }: LogEntry, { shops, paintOf }: Beside
   if (what !== 'counted') tellIdle(sheet, row, ['left']);
   if (what !== 'bought') tellIdle(sheet, row, ['price']);
   const container = sizeMl === undefined ? undefined : pickContainer(sizeMl, paintOf.get(paint)?.kind);
-  return {
-    ...(sizeMl === undefined ? {} : { sizeMl }),
-    ...(container === undefined ? {} : { container }),
-    ...(pots === undefined ? {} : { pots }),
-    ...(price === undefined ? {} : { priceMinor: price }),
-    ...(shop === undefined ? {} : { shop: shopOf(shop, shops) ?? shop }),
-  };
+  const seller = shop === undefined ? undefined : (shopOf(shop, shops) ?? shop);
+  return whatIsKnown({ sizeMl, container, pots, priceMinor: price, shop: seller });
 }
 
 /** Undefined where the count cannot be taken, which is told. */
