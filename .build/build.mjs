@@ -5,6 +5,7 @@ import { dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { bundleProgram } from './bundle-program.mjs';
+import { escapeLetters } from './escape-letters.mjs';
 import { listNotices } from './list-notices.mjs';
 import { writeTypes } from './write-types.mjs';
 
@@ -50,7 +51,9 @@ const topOf = (path) => relative(dist, path).split(sep)[0];
 const { files, moduleIds } = await bundleProgram(root);
 const written = [
   ...(values.program ? [] : writeTypes(root)).map(([name, text]) => write(join('types', name), text)),
-  ...files.map(([name, content]) => write(join('program', name), content)),
+  ...files.map(([name, content]) =>
+    write(join('program', name), name.endsWith('.js') ? escapeLetters(content, name) : content),
+  ),
   write('program/start-program.js', readFileSync(new URL('start-program.cjs', import.meta.url))),
   write('THIRD-PARTY-NOTICES.txt', listNotices(moduleIds)),
   // CommonJS starts sooner: no loader that waits, and the system's modules come without a copy of all their members.

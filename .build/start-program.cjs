@@ -15,10 +15,10 @@ const isMarked = () => cachedDataVersionTag() === mark;
 
 const parameters = 'exports, require, module, __filename, __dirname';
 
-/** The file as a function. What is kept belongs to one size and time of the file; V8 itself refuses another version's. */
+/** The file, which the build leaves in ASCII alone, as a function. What is kept belongs to one size and time of the file; V8 itself refuses another version's. */
 function compile(name, { folder, fresh }) {
   const filename = join(__dirname, name);
-  const source = readFileSync(filename, 'utf8').replace(/^#!.*/, '');
+  const source = readFileSync(filename, 'latin1').replace(/^#!.*/, '');
   const { size, mtimeMs } = statSync(filename);
   const path = join(folder, `${name}-${size}-${Math.trunc(mtimeMs)}`);
   let cachedData;

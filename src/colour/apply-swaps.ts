@@ -1,6 +1,6 @@
 // Colour: the painter's swaps. In: checked sheets. Out: the same sheets with the paints of their schemes replaced.
 import type { Mix } from '../model/colour.js';
-import { groupBy } from '../model/group-by-paint.js';
+import { groupBy } from '../model/group-by.js';
 import { remember } from '../model/remember.js';
 import type { LogRow, Scheme, Sheets, Step, Swap } from '../model/sheets.js';
 

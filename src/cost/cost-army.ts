@@ -1,6 +1,6 @@
 // Cost: money of the whole plan. In: estimate, stock, orders, sheets. Out: cost of use and cash, never mixed.
 import { at } from '../model/at.js';
-import { groupByPaint } from '../model/group-by-paint.js';
+import { groupByPaint } from '../model/group-by.js';
 import { type Amount, addAmounts, addPrices, timesAmount } from '../model/money.js';
 import type { Order } from '../model/order.js';
 import type { Costs, JobCost, PaintCost, UnitCost } from '../model/plan.js';

@@ -1,6 +1,6 @@
 // Model: what became of the pots of one paint. In: its pots as the pots sheet has them, its rows of the log. Out: each pot's
 // life, and the rows that can't be.
-import { groupByPaint } from './group-by-paint.js';
+import { groupByPaint } from './group-by.js';
 import { holdsPaint } from './holds-paint.js';
 import { splitWhole } from './money.js';
 import type { IsoDate, LogRow, Pot, Sheets } from './sheets.js';

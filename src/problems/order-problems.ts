@@ -1,6 +1,6 @@
 // Problems: sheet and row order, and the cap on repeats. In: problems in any order. Out: the same, sorted; counts.
 
-import { groupBy } from '../model/group-by-paint.js';
+import { groupBy } from '../model/group-by.js';
 import type { Problem } from '../model/problem.js';
 import { sheetNames } from '../model/words.js';
 

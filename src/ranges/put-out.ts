@@ -2,7 +2,7 @@
 // ml put out for any terms. Columns of what is shared (a surface, a way to lay paint) are made once.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import { groupBy } from '../model/group-by-paint.js';
+import { groupBy } from '../model/group-by.js';
 import { remember } from '../model/remember.js';
 import type { FigureArea } from '../model/work.js';
 import type { FilmTerm, Terms } from './list-terms.js';

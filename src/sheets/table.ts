@@ -1,8 +1,9 @@
 // Sheets: the plain table between the readers (bytes to tables) and the checks (tables to rows).
 
-import type { Problem } from '../model/problem.js';
+import type { Place, Problem } from '../model/problem.js';
 import type { SheetName } from '../model/words.js';
 import type { ProblemCode } from '../problems/catalogue.js';
+import { cellAddress } from './read/name-cell.js';
 
 /**
  * One cell. CSV gives strings, trimmed of outer blanks; a workbook gives typed values:
@@ -66,6 +67,17 @@ export interface Table {
   /** As the painter wrote them; '' for a column without a header. */
   readonly headers: readonly string[];
   readonly rows: readonly TableRow[];
+}
+
+/** Where a header stands, counted from 0. */
+export function headerPlace({ file, sheet, headerRow, headers }: Table, index: number): Place {
+  return {
+    file,
+    sheet,
+    row: headerRow,
+    column: headers[index] ?? '',
+    cell: cellAddress(index + 1, headerRow),
+  };
 }
 
 /** What the readers give: every table found, and every problem of files and tables. */

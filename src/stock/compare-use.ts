@@ -3,7 +3,7 @@
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
 import { followPots } from '../model/follow-pots.js';
-import { groupByPaint } from '../model/group-by-paint.js';
+import { groupByPaint } from '../model/group-by.js';
 import { isWorkRow, linesOfRow } from '../model/lines-of-row.js';
 import type { LogRow, Pot, Sheets } from '../model/sheets.js';
 import type { UseBeside } from '../model/spent.js';

@@ -2,7 +2,7 @@
 import { likely } from '../assumptions/look-up.js';
 import { type Assumptions, weakestMark } from '../model/assumption.js';
 import { followPots } from '../model/follow-pots.js';
-import { groupByPaint } from '../model/group-by-paint.js';
+import { groupByPaint } from '../model/group-by.js';
 import type { OrderNeed } from '../model/order.js';
 import type { LogRow, Paint, Sheets } from '../model/sheets.js';
 import type { CountedStock, PastWork, ShelfPot } from '../model/stock.js';

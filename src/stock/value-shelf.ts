@@ -1,7 +1,7 @@
 // Stock: what the paint is worth. In: pots and log as given, the stock as it stands. Out: money spent, standing, used up.
 import type { Assumptions } from '../model/assumption.js';
 import { followPots } from '../model/follow-pots.js';
-import { groupByPaint } from '../model/group-by-paint.js';
+import { groupByPaint } from '../model/group-by.js';
 import { type ExactMinor, exactMinor, sumMinor } from '../model/money.js';
 import type { LogRow, Pot, Sheets } from '../model/sheets.js';
 import type { ShelfMoney, Spent } from '../model/spent.js';

@@ -1,7 +1,7 @@
 // Summary: each army's share of a plan of several. In: units' costs, the shelf. Out: sums by army, not yet rounded.
 
 import type { ArmyShare } from '../model/cost-sums.js';
-import { groupBy } from '../model/group-by-paint.js';
+import { groupBy } from '../model/group-by.js';
 import { addAmounts } from '../model/money.js';
 import type { Costs, UnitCost } from '../model/plan.js';
 import type { PaintStock } from '../model/stock.js';

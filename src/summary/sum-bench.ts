@@ -12,7 +12,7 @@ import {
   listBench,
 } from '../model/bench.js';
 import type { SwapTaken } from '../model/colour.js';
-import { groupBy } from '../model/group-by-paint.js';
+import { groupBy } from '../model/group-by.js';
 import type { PlanResults } from '../model/plan.js';
 import type { JobTime, Pass } from '../model/time.js';
 import type { Job, Line } from '../model/work.js';

@@ -1,7 +1,7 @@
 // Time: a job's lines as passes over its figures. In: lines in step order. Out: passes in the order they are painted.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
-import { groupBy } from '../model/group-by-paint.js';
+import { groupBy } from '../model/group-by.js';
 import type { Pass } from '../model/time.js';
 import type { Line } from '../model/work.js';
 import { isSpray, minutesOfCoat } from './minutes-of-coat.js';

@@ -5,7 +5,7 @@ import { leftMl, readingErrorMl } from '../../assumptions/read-pot.js';
 import { gramsPerUsableMl, usedErrorMl, usedMlOf } from '../../assumptions/weigh-use.js';
 import type { Assumptions } from '../../model/assumption.js';
 import { type CountSpan, followPots } from '../../model/follow-pots.js';
-import { groupByPaint } from '../../model/group-by-paint.js';
+import { groupByPaint } from '../../model/group-by.js';
 import { isWorkRow, linesOfRow, type WorkRow } from '../../model/lines-of-row.js';
 import type { LogRow, Paint, Pot } from '../../model/sheets.js';
 import type { Job, Line } from '../../model/work.js';

@@ -1,14 +1,15 @@
 // Armies: names that several armies write down alike count once; those that differ are told. In: sources. Out: sources without
 // repeats, problems.
+
+import { groupBy } from '../../model/group-by.js';
 import type { SheetName } from '../../model/words.js';
 import { problem } from '../../problems/catalogue.js';
 import { foldName } from '../check/fold-name.js';
 import { settingRows } from '../columns/setting-rows.js';
 import { headerKey } from '../match-header.js';
 import type { FoundProblem } from '../read/grid.js';
-import { cellAddress } from '../read/name-cell.js';
 import type { Table } from '../table.js';
-import { changeTables, type OpenedTable, openTable, type Source } from './source.js';
+import { changeTables, type OpenedTable, openTable, placeAt, type Source } from './source.js';
 
 /** What names the rows that belong together; the first of the keys is blamed. */
 const namedBy: Readonly<Partial<Record<SheetName, readonly string[]>>> = {
@@ -63,12 +64,7 @@ interface Dropping {
 function dropKnown(opened: OpenedTable, { keys, known, groups, source, problems }: Dropping): Table {
   const { table, text } = opened;
   const nameOf = (row: Row): string => keys.map((key) => nameText(text(row, key), table)).join('\n');
-  const byName = new Map<string, Row[]>();
-  for (const row of table.rows) {
-    const rows = byName.get(nameOf(row));
-    if (rows === undefined) byName.set(nameOf(row), [row]);
-    else rows.push(row);
-  }
+  const byName = groupBy(table.rows, nameOf);
   const [blamed = ''] = keys;
   for (const [name, rows] of byName) {
     const written = rows
@@ -77,8 +73,11 @@ function dropKnown(opened: OpenedTable, { keys, known, groups, source, problems 
     const before = known.get(name);
     const [first] = rows;
     if (before === undefined) groups.set(name, { source, rows: written });
-    else if (before.rows !== written && first !== undefined && isTold(name, table))
-      problems.push(blame(opened, first, { key: blamed, expected: before.source }));
+    else if (before.rows !== written && first !== undefined && isTold(name, table)) {
+      const code = table.sheet === 'settings' ? 'settings-of-armies-differ' : 'names-of-armies-differ';
+      const details = { found: text(first, blamed), expected: before.source };
+      problems.push(problem(code, placeAt(opened, first, blamed), details));
+    }
   }
   const rows = table.rows.filter((row) => !known.has(nameOf(row)));
   return rows.length === table.rows.length ? opened.written : { ...table, rows };
@@ -86,15 +85,3 @@ function dropKnown(opened: OpenedTable, { keys, known, groups, source, problems 
 
 const nameText = (text: string, { sheet }: Table): string =>
   sheet === 'settings' ? headerKey(text) : foldName(text);
-
-function blame(
-  { table, text, indexOf }: OpenedTable,
-  row: Row,
-  { key, expected }: { readonly key: string; readonly expected: string },
-): FoundProblem {
-  const { file, sheet, headers } = table;
-  const at = indexOf(key);
-  const place = { file, sheet, row: row.row, column: headers[at] ?? key, cell: cellAddress(at + 1, row.row) };
-  const code = sheet === 'settings' ? 'settings-of-armies-differ' : 'names-of-armies-differ';
-  return problem(code, place, { found: text(row, key), expected });
-}

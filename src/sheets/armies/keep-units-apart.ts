@@ -2,9 +2,8 @@
 import { problem } from '../../problems/catalogue.js';
 import { foldName } from '../check/fold-name.js';
 import type { FoundProblem } from '../read/grid.js';
-import { cellAddress } from '../read/name-cell.js';
 import { nameOfArmy, nameShelfUnits } from './name-shelf-units.js';
-import { changeTables, openTable, type Source, setColumn } from './source.js';
+import { changeTables, openTable, placeAt, type Source, setColumn } from './source.js';
 
 export interface UnitsApart {
   readonly sources: readonly Source[];
@@ -20,23 +19,16 @@ export function keepUnitsApart(sources: readonly Source[]): UnitsApart {
   const problems: FoundProblem[] = [];
   for (const { name, read } of sources) {
     for (const table of read.tables.filter(({ sheet }) => sheet === 'army')) {
-      const { table: filled, text, indexOf } = openTable(table);
-      for (const row of filled.rows) {
-        const unit = text(row, 'unit');
-        const [key, at] = [foldName(unit), indexOf('unit')];
+      const opened = openTable(table);
+      for (const row of opened.table.rows) {
+        const unit = opened.text(row, 'unit');
+        const key = foldName(unit);
         const first = firstOf.get(key) ?? name;
         firstOf.set(key, first);
         if (unit === '' || first === name || shared.has(key)) continue;
         shared.add(key);
-        const cell = cellAddress(at + 1, row.row);
-        const place = {
-          file: table.file,
-          sheet: table.sheet,
-          row: row.row,
-          column: table.headers[at] ?? 'unit',
-          cell,
-        };
-        problems.push(problem('unit-of-two-armies', place, { found: unit, expected: first }));
+        const details = { found: unit, expected: first };
+        problems.push(problem('unit-of-two-armies', placeAt(opened, row, 'unit'), details));
       }
     }
   }

@@ -1,8 +1,10 @@
 // Armies: where sheets of several armies come from, and one of their tables with its columns known. In: tables. Out: types, cells.
+import type { Place } from '../../model/problem.js';
 import type { SheetName } from '../../model/words.js';
 import { makeFindings } from '../check/collect-findings.js';
 import { openSheet } from '../check/open-sheet.js';
 import { anyPrice } from '../check/read-cell/read-price.js';
+import { cellAddress } from '../read/name-cell.js';
 import type { ReadTables, Table } from '../table.js';
 
 /** A folder or workbook of an army, or the shelf's. */
@@ -40,6 +42,13 @@ export function openTable(written: Table): OpenedTable {
     ...{ written, table, indexOf, keys: Object.keys(columns) },
     text: (row, key) => (indexOf(key) === -1 ? '' : text(asRow(row), key as keyof typeof columns & string)),
   };
+}
+
+/** Where the cell of a key stands. */
+export function placeAt({ table, indexOf }: OpenedTable, { row }: Row, key: string): Place {
+  const { file, sheet, headers } = table;
+  const at = indexOf(key);
+  return { file, sheet, row, column: headers[at] ?? key, cell: cellAddress(at + 1, row) };
 }
 
 /** The table with a column set anew, added where it is missing; undefined leaves a cell as it is. */

@@ -7,6 +7,7 @@ import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
 import { type From, type OpenSheet, openSheet } from './open-sheet.js';
 import { type RowIn, visitRows } from './read-rows.js';
+import { findKnown, tellRepeat } from './tell-names.js';
 
 type ArmySheet = OpenSheet<Tables['army']>;
 type Row = RowIn<'army'>;
@@ -53,34 +54,22 @@ const mostUsual = 5000;
 
 /** Undefined where a cell that it needs could not be read, or where the unit stands in a row above; both are told. */
 function unitOf(row: Row, place: number, beside: Beside): Unit | undefined {
-  const figure = findFigure(row, beside);
+  const figure = findKnown(beside.sheet, row, {
+    key: 'figure',
+    name: row.figure,
+    book: beside.figures,
+    code: 'unknown-figure',
+  });
   const scheme = findScheme(row, beside);
   if (scheme !== undefined) checkDone(row, scheme, beside);
   const { unit, count, batch, done } = row;
   if (count !== undefined && count > mostUsual) beside.sheet.blame('count-high', row, 'count');
-  const isNew = nameUnit(row, beside);
-  if (!isNew || unit === undefined || figure === undefined || scheme === undefined) return undefined;
+  const { sheet, rowOf: first } = beside;
+  if (unit === undefined || tellRepeat(sheet, row, { key: 'unit', name: foldName(unit), first }))
+    return undefined;
+  if (figure === undefined || scheme === undefined) return undefined;
   if (count === undefined || batch === undefined || done === undefined) return undefined;
   return { row: row.row, unit, figure, scheme, count, batch, done, priority: row.priority ?? place + 1 };
-}
-
-/** False for a name that stands in a row above, which is told, and for none. */
-function nameUnit(row: Row, { sheet, rowOf }: Beside): boolean {
-  if (row.unit === undefined) return false;
-  const key = foldName(row.unit);
-  const before = rowOf.get(key);
-  if (before === undefined) rowOf.set(key, sheet.rowName(row));
-  else sheet.blame('repeated-name', row, 'unit', { expected: before });
-  return before === undefined;
-}
-
-function findFigure(row: Row, { sheet, figures }: Beside): string | undefined {
-  if (row.figure === undefined || figures === undefined) return undefined;
-  const figure = figures.find(row.figure);
-  if (figure === undefined) {
-    sheet.blame('unknown-figure', row, 'figure', { expected: figures.nearest(row.figure) });
-  }
-  return figure;
 }
 
 function findScheme(row: Row, { sheet, schemes: { book }, onlyScheme }: Beside): string | undefined {
@@ -90,11 +79,7 @@ function findScheme(row: Row, { sheet, schemes: { book }, onlyScheme }: Beside):
     if (names.length > 0) sheet.blame('scheme-needed', row, 'scheme', { expected: someOf(names) });
     return onlyScheme;
   }
-  const scheme = book.find(row.scheme);
-  if (scheme === undefined) {
-    sheet.blame('unknown-scheme', row, 'scheme', { expected: book.nearest(row.scheme) });
-  }
-  return scheme;
+  return findKnown(sheet, row, { key: 'scheme', name: row.scheme, book, code: 'unknown-scheme' });
 }
 
 const mostNamed = 4;

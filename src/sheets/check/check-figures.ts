@@ -22,7 +22,8 @@ import { kitNear } from './list-words.js';
 import type { From } from './open-sheet.js';
 import { wordFinder } from './read-cell/read-choice.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
-import { tellRepeat } from './tell-repeat.js';
+import { tellRepeat } from './tell-names.js';
+import { whatIsKnown } from './what-is-known.js';
 
 type FigureSheet = SheetOf<'figures'>;
 type Row = RowIn<'figures'>;
@@ -200,15 +201,13 @@ function figureOf(row: Row, figure: string, { kit, model }: Worn): Figure | unde
   if (baseHighMm === undefined || perBase === undefined) return undefined;
   return {
     figure,
-    ...(eyeMm === undefined ? {} : { eyeMm }),
+    ...whatIsKnown({ eyeMm }),
     ...shapeOf(row),
     kit: [...kit].map(([item, count]) => ({ item, count })),
-    ...(base === undefined || base === 'none' ? {} : { base }),
+    ...whatIsKnown({ base: base === 'none' ? undefined : base }),
     baseHighMm,
     perBase,
-    ...(model === undefined ? {} : { model }),
-    ...(areaCm2 === undefined ? {} : { areaCm2 }),
-    ...(price === undefined ? {} : { priceMinor: price }),
+    ...whatIsKnown({ model, areaCm2, priceMinor: price }),
   };
 }
 
@@ -223,7 +222,7 @@ function shapeOf({
   if (boxMm !== undefined) return { boxMm, build: build ?? 'closed', dress: dress ?? 'none' };
   if (build === undefined || !isMeasuredByLength(build))
     return { build: build ?? usualBuild(eyeMm), dress: dress ?? 'clothed' };
-  return { ...(longMm === undefined ? {} : { longMm }), build, dress: dress ?? 'none' };
+  return { ...whatIsKnown({ longMm }), build, dress: dress ?? 'none' };
 }
 
 function recordDefaults(sheet: FigureSheet): void {

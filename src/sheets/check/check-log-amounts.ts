@@ -1,10 +1,8 @@
 // Checks: the amounts of the log. In: its rows, the pots of each paint. Out: nothing; what cannot have been used is told.
-import { groupBy } from '../../model/group-by-paint.js';
+import { groupBy } from '../../model/group-by.js';
 import { type HeldPot, heldOn, leastMostMl, leftMl, type Shelf, slackMl } from './gather-shelf.js';
-import type { LogEntry } from './open-log.js';
-
-/** Grams a millilitre that no paint exceeds. */
-const heaviestPaint = 3;
+import type { LogEntry } from './log-entries.js';
+import { heaviestPaint } from './read-cell/read-number.js';
 
 const inMl = (ml: number): string => `${Math.round(ml * 10) / 10} ml`;
 const inG = (grams: number): string => `${Math.round(grams * 10) / 10} g`;

@@ -1,9 +1,9 @@
 // Checks: what the log says of pots. In: its rows, the pots sheet. Out: what became of each pot; what can't be is told.
 import { type FollowedPots, followPots, type LedgerFault } from '../../model/follow-pots.js';
-import { groupByPaint } from '../../model/group-by-paint.js';
+import { groupByPaint } from '../../model/group-by.js';
 import type { LogRow, Pot } from '../../model/sheets.js';
 import type { ProblemCode } from '../../problems/catalogue.js';
-import type { LogEntry } from './open-log.js';
+import type { LogEntry } from './log-entries.js';
 
 /** A shelf of more pots is no painter's; beyond it they would fill the memory. */
 const mostPots = 5000;

@@ -1,8 +1,9 @@
 // Checks: the progress that the log tells. In: its rows, the schemes. Out: the rows that tell some; those that tell none, or
 // too much, are told.
 import type { CheckedSchemes } from './check-schemes.js';
+import { hasErrors } from './collect-findings.js';
 import { joinOr } from './find-nearest.js';
-import type { LogEntry } from './open-log.js';
+import type { LogEntry } from './log-entries.js';
 import { holdsAt, type SwapEntry } from './open-swaps.js';
 
 interface Given {
@@ -19,9 +20,7 @@ const together = ['unit', 'step', 'figures'] as const;
  */
 export function checkLogProgress(entries: readonly LogEntry[], given: Given): ReadonlySet<LogEntry> {
   const { schemes } = given;
-  const isSpoilt = schemes.sheet.findings.problems.some(
-    ({ sheet, severity }) => sheet === 'schemes' && severity === 'error',
-  );
+  const isSpoilt = hasErrors(schemes.sheet.findings, 'schemes');
   const painted = new Map<string, number>();
   const progress = new Set<LogEntry>();
   for (const entry of entries) {

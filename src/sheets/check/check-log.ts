@@ -13,11 +13,9 @@ import type { CheckedShops } from './check-shops.js';
 import { foldName } from './fold-name.js';
 import type { Shelf } from './gather-shelf.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
-import type { LogEntry, LogSheet } from './open-log.js';
+import { eventOf, type LogEntry, type LogSheet, takeRowsBack, tellLogRepeats } from './log-entries.js';
 import type { SwapEntry } from './open-swaps.js';
 import { pickContainer } from './pick-container.js';
-import { eventOf, takeRowsBack } from './take-back.js';
-import { tellLogRepeats } from './tell-log-repeats.js';
 
 interface Given {
   /** Undefined where paints cannot be looked up. */

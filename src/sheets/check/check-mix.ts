@@ -2,6 +2,7 @@
 import type { Step } from '../../model/sheets.js';
 import type { SchemeRow, SchemeSheet } from './differ-scheme.js';
 import type { NameBook } from './keep-names.js';
+import { whatIsKnown } from './what-is-known.js';
 
 /** Rounded percentages such as 33 + 33 + 33 are near enough to the whole; binary fractions add a hair to that. */
 const percentOff = 1 + 1e-9;
@@ -62,10 +63,7 @@ export function stepOf(
     step: first.step,
     zone: zones?.find(first.zone) ?? first.zone,
     layer: first.layer,
-    ...(method === undefined ? {} : { method }),
-    ...(coats === undefined ? {} : { coats }),
-    ...(area === undefined ? {} : { areaShare: area }),
-    ...(thin === undefined ? {} : { thin }),
+    ...whatIsKnown({ method, coats, areaShare: area, thin }),
     paints: rows.flatMap(({ paint }, index) =>
       paint === undefined ? [] : [{ paint: paints?.find(paint) ?? paint, share: shares[index] ?? 0 }],
     ),

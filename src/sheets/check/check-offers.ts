@@ -1,4 +1,6 @@
 // Checks: the offers sheet. In: its rows, the paints. Out: offers, the rows of a set under one price.
+
+import { groupBy } from '../../model/group-by.js';
 import type { Offer, OfferPot, Paint } from '../../model/sheets.js';
 import type { Container } from '../../model/words.js';
 import { foldName } from './fold-name.js';
@@ -7,6 +9,7 @@ import { pickContainer } from './pick-container.js';
 import { type PricedOffer, questionPrices } from './question-prices.js';
 import { rightCheckDigit } from './read-cell/read-code.js';
 import type { RowIn, SheetOf } from './read-rows.js';
+import { whatIsKnown } from './what-is-known.js';
 
 export type OfferSheet = SheetOf<'offers'>;
 type Row = RowIn<'offers'>;
@@ -72,14 +75,9 @@ function checkRow(sheet: OfferSheet, row: Row): void {
 
 /** Rows without a shop or an offer name are told already and belong to no set. */
 function groupSets(rows: readonly Row[]): Row[][] {
-  const sets = new Map<string, Row[]>();
-  for (const row of rows) {
-    if (row.shop === undefined || row.offer === undefined) continue;
-    const key = `${foldName(row.shop)}\n${foldName(row.offer)}`;
-    const set = sets.get(key);
-    if (set === undefined) sets.set(key, [row]);
-    else set.push(row);
-  }
+  const sets = groupBy(rows, ({ shop, offer }) =>
+    shop === undefined || offer === undefined ? undefined : `${foldName(shop)}\n${foldName(offer)}`,
+  );
   return [...sets.values()];
 }
 
@@ -119,7 +117,7 @@ function offerOf(rows: readonly Row[], beside: Beside): Offer | undefined {
     shop: beside.shopBook.find(first.shop) ?? first.shop,
     offer: first.offer,
     priceMinor,
-    ...(available === undefined ? {} : { available }),
+    ...whatIsKnown({ available }),
     pots: rows.flatMap((row) => potOf(row, beside) ?? []),
   };
 }
@@ -133,6 +131,6 @@ function potOf(row: Row, { paintBook, paints }: Beside): OfferPot | undefined {
     sizeMl,
     count: pots,
     container: container ?? pickContainer(sizeMl, paints.get(paint)?.kind),
-    ...(code === undefined ? {} : { code }),
+    ...whatIsKnown({ code }),
   };
 }

@@ -4,7 +4,8 @@ import type { PaintKind } from '../../model/words.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
 import type { RowIn, SheetOf } from './read-rows.js';
-import { tellRepeat } from './tell-repeat.js';
+import { tellRepeat } from './tell-names.js';
+import { whatIsKnown } from './what-is-known.js';
 
 export type PaintSheet = SheetOf<'paints'>;
 type PaintRow = RowIn<'paints'>;
@@ -81,19 +82,16 @@ const comparable = (value: unknown): unknown => (typeof value === 'string' ? fol
 
 function paintOf({ name, given, alsoCalled }: Draft): Paint {
   const value = <T>(field: Field): T | undefined => given.get(field)?.value as T | undefined;
-  const hex = value<string>('hex');
-  const opacity = value<Paint['opacity'] & string>('opacity');
-  const densityGPerMl = value<number>('density');
-  const thin = value<number>('thin');
-  const keepMl = value<number>('keepMl');
   return {
     paint: name,
     kind: value<PaintKind>('kind') ?? 'colour',
-    ...(hex === undefined ? {} : { hex }),
-    ...(opacity === undefined ? {} : { opacity }),
-    ...(densityGPerMl === undefined ? {} : { densityGPerMl }),
-    ...(thin === undefined ? {} : { thin }),
-    ...(keepMl === undefined ? {} : { keepMl }),
+    ...whatIsKnown({
+      hex: value<string>('hex'),
+      opacity: value<Paint['opacity'] & string>('opacity'),
+      densityGPerMl: value<number>('density'),
+      thin: value<number>('thin'),
+      keepMl: value<number>('keepMl'),
+    }),
     alsoCalled: [...alsoCalled.values()],
   };
 }

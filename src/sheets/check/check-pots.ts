@@ -7,10 +7,9 @@ import type { NameBook } from './keep-names.js';
 import { pickContainer } from './pick-container.js';
 import { rightCheckDigit } from './read-cell/read-code.js';
 import type { OneReading } from './read-cell/read-left.js';
+import { heaviestPaint } from './read-cell/read-number.js';
 import type { RowIn, SheetOf } from './read-rows.js';
-
-/** Grams a millilitre that no paint exceeds. */
-const heaviestPaint = 3;
+import { whatIsKnown } from './what-is-known.js';
 
 export type PotSheet = SheetOf<'pots'>;
 type Row = RowIn<'pots'>;
@@ -104,10 +103,7 @@ function potsOf({ row, sizeMl, lefts }: Said, { book, paints }: Beside): readonl
   });
 }
 
-const saidBeside = ({ price, opened, counted, code, place }: Row): Partial<Pot> => ({
-  ...(price === undefined || price === 'gift' ? {} : { priceMinor: price }),
-  ...(opened === undefined ? {} : { openedOn: opened }),
-  ...(counted === undefined ? {} : { countedOn: counted }),
-  ...(code === undefined ? {} : { code }),
-  ...(place === undefined ? {} : { place }),
-});
+function saidBeside({ price, opened: openedOn, counted: countedOn, code, place }: Row): Partial<Pot> {
+  const priceMinor = price === 'gift' ? undefined : price;
+  return whatIsKnown({ priceMinor, openedOn, countedOn, code, place });
+}

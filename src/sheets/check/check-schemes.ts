@@ -1,4 +1,6 @@
 // Checks: the schemes sheet. In: its rows, books of paints and zones. Out: schemes, their steps in order.
+
+import { groupBy } from '../../model/group-by.js';
 import type { Scheme, Step } from '../../model/sheets.js';
 import { checkMix, stepOf } from './check-mix.js';
 import { leftOut, type SchemeRow, type SchemeSheet } from './differ-scheme.js';
@@ -89,14 +91,11 @@ function stepsOf(
   rows: readonly SchemeRow[],
   books: Books,
 ): readonly (readonly [Step, SchemeRow])[] {
-  const alike = new Map<string, SchemeRow[]>();
-  for (const row of rows) {
-    if (row.step === undefined || row.zone === undefined || row.layer === undefined) continue;
-    const key = `${row.step}\n${books.zones?.find(row.zone) ?? row.zone}\n${row.layer}`;
-    const group = alike.get(key);
-    if (group === undefined) alike.set(key, [row]);
-    else group.push(row);
-  }
+  const alike = groupBy(rows, ({ step, zone, layer }) =>
+    step === undefined || zone === undefined || layer === undefined
+      ? undefined
+      : `${step}\n${books.zones?.find(zone) ?? zone}\n${layer}`,
+  );
   return [...alike.values()]
     .flatMap((group) => stepsOfGroup(sheet, group, books))
     .sort(([a], [b]) => a.step - b.step);

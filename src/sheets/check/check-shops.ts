@@ -1,10 +1,12 @@
 // Checks: the shops sheet against the offers. In: rows of both. Out: one Shop for each shop that sells something.
-import type { Shop } from '../../model/sheets.js';
+import { mostGoods } from '../../model/most-goods.js';
+import type { Offer, Shop } from '../../model/sheets.js';
 import type { OfferSheet } from './check-offers.js';
 import { makeNameBook, type NameBook } from './keep-names.js';
 import type { From } from './open-sheet.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
-import { tellRepeat } from './tell-repeat.js';
+import { tellRepeat } from './tell-names.js';
+import { whatIsKnown } from './what-is-known.js';
 
 type ShopSheet = SheetOf<'shops'>;
 type Row = RowIn<'shops'>;
@@ -57,8 +59,7 @@ function takeShop(
   shops.set(shop, {
     shop,
     postageMinor: postage ?? 0,
-    ...(freeFrom === undefined ? {} : { freeFromMinor: freeFrom }),
-    ...(leastOrder === undefined ? {} : { leastOrderMinor: leastOrder }),
+    ...whatIsKnown({ freeFromMinor: freeFrom, leastOrderMinor: leastOrder }),
   });
 }
 
@@ -70,5 +71,16 @@ function checkFreeFrom(sheet: ShopSheet, row: Row): void {
     sheet.blame('free-from-nothing', row, 'freeFrom', said('postage'));
   } else if (freeFrom !== undefined && leastOrder !== undefined && freeFrom < leastOrder) {
     sheet.blame('free-below-least', row, 'freeFrom', said('leastOrder'));
+  }
+}
+
+/** Told at the row of a shop whose least order all of its offers together do not reach. */
+export function questionLeast({ sheet, book }: CheckedShops, offers: readonly Offer[]): void {
+  const most = mostGoods(offers);
+  for (const row of sheet.rows) {
+    const shop = row.shop === undefined ? undefined : book.find(row.shop);
+    const sum = shop === undefined ? undefined : most.get(shop);
+    if (sum !== undefined && sum < (row.leastOrder ?? 0))
+      sheet.blame('least-out-of-reach', row, 'leastOrder');
   }
 }

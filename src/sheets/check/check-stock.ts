@@ -10,7 +10,7 @@ import { expandRanges } from './expand-ranges.js';
 import type { NameBook } from './keep-names.js';
 import { namePaints } from './name-paints.js';
 import { type From, tablesOf } from './open-sheet.js';
-import { questionOwned } from './question-owned.js';
+import { questionOwned } from './question-own-columns.js';
 import { readRows } from './read-rows.js';
 
 interface StockInputs {

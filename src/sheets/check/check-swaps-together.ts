@@ -2,6 +2,7 @@
 // other kinds and swaps of what nobody uses are told.
 import type { Paint } from '../../model/sheets.js';
 import type { CheckedSchemes } from './check-schemes.js';
+import { hasErrors } from './collect-findings.js';
 import { holdsAt, type SwapEntry, type SwapSheet } from './open-swaps.js';
 
 interface Given {
@@ -15,9 +16,7 @@ export function checkSwapsTogether(
   entries: readonly SwapEntry[],
   { paintOf, schemes }: Given,
 ): void {
-  const isSpoilt = schemes.sheet.findings.problems.some(
-    (one) => one.sheet === 'schemes' && one.severity === 'error',
-  );
+  const isSpoilt = hasErrors(schemes.sheet.findings, 'schemes');
   const used = isSpoilt ? [] : listUses(schemes);
   const before = new Map<string | undefined, SwapEntry[]>();
   for (const entry of entries) {

@@ -5,6 +5,8 @@ import type { CheckedSchemes } from './check-schemes.js';
 import { checkSwapsTogether } from './check-swaps-together.js';
 import type { NameBook } from './keep-names.js';
 import type { SwapEntry, SwapRow, SwapSheet } from './open-swaps.js';
+import { findKnown } from './tell-names.js';
+import { whatIsKnown } from './what-is-known.js';
 
 interface Given {
   /** Undefined where paints cannot be looked up. */
@@ -62,32 +64,19 @@ function findPaint(
   key: 'paint' | 'instead',
   paints: NameBook | undefined,
 ): string | undefined {
-  const written = row[key];
-  if (written === undefined || paints === undefined) return undefined;
-  const paint = paints.find(written);
-  if (paint === undefined) sheet.blame('unknown-paint', row, key, { expected: paints.nearest(written) });
-  return paint;
+  return findKnown(sheet, row, { key, name: row[key], book: paints, code: 'unknown-paint' });
 }
 
 function findScheme(sheet: SwapSheet, row: SwapRow, { book, steps }: CheckedSchemes): string | undefined {
-  if (row.scheme === undefined || book === undefined) return undefined;
-  const scheme = book.find(row.scheme);
-  if (scheme === undefined) {
-    sheet.blame('unknown-scheme', row, 'scheme', { expected: book.nearest(row.scheme) });
-    return undefined;
-  }
-  const numbers = steps.get(scheme);
+  const scheme = findKnown(sheet, row, { key: 'scheme', name: row.scheme, book, code: 'unknown-scheme' });
+  const numbers = scheme === undefined ? undefined : steps.get(scheme);
   if (row.step !== undefined && numbers !== undefined && !numbers.has(row.step))
     sheet.blame('unknown-step', row, 'step', { expected: stepsInWords(numbers) });
   return scheme;
 }
 
-function swapOf({ row, scheme, step, paint, instead }: SwapEntry): Swap {
-  return {
-    row: row.row,
-    ...(scheme === undefined ? {} : { scheme }),
-    ...(step === undefined ? {} : { step }),
-    ...(paint === undefined ? {} : { paint }),
-    instead,
-  };
-}
+const swapOf = ({ row, scheme, step, paint, instead }: SwapEntry): Swap => ({
+  row: row.row,
+  ...whatIsKnown({ scheme, step, paint }),
+  instead,
+});

@@ -1,6 +1,7 @@
 // Checks, all of them: tables in; typed rows that refer to each other by name out, with every problem found on the way.
 import type { Assumptions } from '../../model/assumption.js';
 import type { PotLife } from '../../model/follow-pots.js';
+import { groupBy } from '../../model/group-by.js';
 import { pairUnits } from '../../model/pair-units.js';
 import type { Problem } from '../../model/problem.js';
 import type { IsoDate, SheetRead, Sheets } from '../../model/sheets.js';
@@ -16,12 +17,12 @@ import { type CheckedFigures, checkFigures } from './check-figures.js';
 import { checkLog } from './check-log.js';
 import { type CheckedSchemes, checkSchemes } from './check-schemes.js';
 import { checkSettings } from './check-settings.js';
-import type { CheckedShops } from './check-shops.js';
+import { type CheckedShops, questionLeast } from './check-shops.js';
 import { checkStock, hadBy, recordUncounted } from './check-stock.js';
 import { type CheckedSwaps, checkSwaps } from './check-swaps.js';
 import { checkPaintCount, checkPaintsHad, checkZonesOnFigures } from './check-use.js';
 import { checkZones } from './check-zones.js';
-import { type Findings, makeFindings } from './collect-findings.js';
+import { type Findings, hasErrors, makeFindings } from './collect-findings.js';
 import { expandSwaps } from './expand-swaps.js';
 import { findCurrency } from './find-currency.js';
 import { gatherShelf } from './gather-shelf.js';
@@ -30,7 +31,6 @@ import { nameModelParts } from './name-model-parts.js';
 import type { From } from './open-sheet.js';
 import { openSwaps, type SwapSheet } from './open-swaps.js';
 import { questionHighlights } from './question-highlights.js';
-import { questionLeast } from './question-least.js';
 import { questionOldPots } from './question-old-pots.js';
 import { questionPaints } from './question-paints.js';
 import { questionSprays } from './question-sprays.js';
@@ -62,8 +62,7 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const findings = makeFindings();
   // One with nothing below its headers is as good as none.
   const filled = read.tables.filter(({ sheet, rows }) => rows.length > 0 || !isNeededSheet(sheet));
-  const tables = new Map<SheetName, Table[]>();
-  for (const table of filled) tables.set(table.sheet, [...(tables.get(table.sheet) ?? []), table]);
+  const tables = groupBy(filled, ({ sheet }) => sheet);
   const logs = tables.get('log') ?? [];
   const rows = checkAll(tables, { known, findings, unread: unreadSheets(read, tables), logs });
   const problems = orderProblems([...read.problems, ...findings.problems]);
@@ -214,10 +213,7 @@ interface Used {
 /** A figure or zone that could not be read whole would only give follow-up warnings. */
 function checkUse({ findings, army, schemes, swaps, figures, zones, paints, had, ...held }: Used): void {
   const use = { pairs: pairUnits(army.units), schemes };
-  const isSpoilt = (...sheets: readonly SheetName[]): boolean =>
-    findings.problems.some(
-      ({ severity, sheet }) => severity === 'error' && sheet !== undefined && sheets.includes(sheet),
-    );
+  const isSpoilt = (...sheets: readonly SheetName[]): boolean => hasErrors(findings, ...sheets);
   const spoilt = isSpoilt('figures', 'zones');
   if (!isSpoilt('schemes', 'zones')) questionHighlights(schemes, zones);
   if (!isSpoilt('schemes', 'pots', 'offers')) questionSprays(schemes, held);

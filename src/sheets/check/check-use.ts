@@ -26,20 +26,16 @@ interface Use {
  * once. What is swapped need not be there.
  */
 export function checkPaintsHad(
-  { pairs, schemes: { sheet, book }, swaps }: Use & { readonly swaps: CheckedSwaps },
+  { swaps, ...use }: Use & { readonly swaps: CheckedSwaps },
   paints: NameBook,
   had: ReadonlySet<string>,
 ): void {
-  const inUse = new Set(pairs.map(({ scheme }) => scheme));
   const told = new Set<string>();
-  for (const row of sheet.rows) {
-    const scheme = row.scheme === undefined ? undefined : book?.find(row.scheme);
-    const paint = row.paint === undefined ? undefined : paints.find(row.paint);
-    if (paint === undefined || scheme === undefined || !inUse.has(scheme)) continue;
+  for (const { row, scheme, paint } of rowsInUse(use, paints)) {
     const isThere = had.has(paint) || told.has(paint);
     if (isThere || isSwapped({ scheme, step: row.step ?? 0, paint }, swaps)) continue;
     told.add(paint);
-    sheet.blame('paint-not-had', row, 'paint', { found: paint });
+    use.schemes.sheet.blame('paint-not-had', row, 'paint', { found: paint });
   }
   tellInsteadNotHad(swaps, new Set([...had, ...told]));
 }
@@ -48,18 +44,21 @@ export function checkPaintsHad(
 const mostPaints = 3000;
 
 /** The row with the first paint too many of the schemes in use. */
-export function checkPaintCount({ pairs, schemes: { sheet, book } }: Use, paints: NameBook): void {
-  const inUse = new Set(pairs.map(({ scheme }) => scheme));
+export function checkPaintCount(use: Use, paints: NameBook): void {
   const met = new Set<string>();
-  for (const row of sheet.rows) {
+  const over = rowsInUse(use, paints).find(({ paint }) => met.add(paint).size > mostPaints);
+  const details = { found: String(met.size), expected: String(mostPaints) };
+  if (over !== undefined) use.schemes.sheet.blame('too-many-paints', over.row, 'paint', details);
+}
+
+/** Rows of the schemes in use, with what their names mean. */
+function rowsInUse({ pairs, schemes: { sheet, book } }: Use, paints: NameBook) {
+  const inUse = new Set(pairs.map(({ scheme }) => scheme));
+  return sheet.rows.flatMap((row) => {
     const scheme = row.scheme === undefined ? undefined : book?.find(row.scheme);
     const paint = row.paint === undefined ? undefined : paints.find(row.paint);
-    if (paint === undefined || scheme === undefined || !inUse.has(scheme)) continue;
-    met.add(paint);
-    if (met.size <= mostPaints) continue;
-    sheet.blame('too-many-paints', row, 'paint', { found: String(met.size), expected: String(mostPaints) });
-    return;
-  }
+    return paint === undefined || scheme === undefined || !inUse.has(scheme) ? [] : [{ row, scheme, paint }];
+  });
 }
 
 /** A paint that a further row swaps in its turn need not be there either. */

@@ -10,7 +10,8 @@ import { Mistake } from './read-cell/cell-kind.js';
 import { readPart } from './read-cell/read-name.js';
 import { readShare } from './read-cell/read-share.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
-import { tellRepeat } from './tell-repeat.js';
+import { findKnown, tellRepeat } from './tell-names.js';
+import { whatIsKnown } from './what-is-known.js';
 
 type ZoneSheet = SheetOf<'zones'>;
 type Row = RowIn<'zones'>;
@@ -60,16 +61,14 @@ interface Beside extends Omit<Given, keyof From> {
 
 function checkRow(sheet: ZoneSheet, row: Row, beside: Beside): OwnZone | undefined {
   const shares = readParts(sheet, row, beside);
-  const figure = row.figure === undefined ? undefined : beside.figures?.find(row.figure);
-  if (row.figure !== undefined && beside.figures !== undefined && figure === undefined) {
-    sheet.blame('unknown-figure', row, 'figure', { expected: beside.figures.nearest(row.figure) });
-  }
+  const at = { key: 'figure', name: row.figure, book: beside.figures } as const;
+  const figure = findKnown(sheet, row, { ...at, code: 'unknown-figure' });
   if (row.zone === undefined) return undefined;
   if (beside.ready.find(row.zone) !== undefined) sheet.blame('zone-name-taken', row, 'zone');
   const zone = beside.book.add(row.zone);
   const name = `${zone}\n${foldName(row.figure ?? '')}`;
   if (tellRepeat(sheet, row, { key: 'zone', name, first: beside.first })) return undefined;
-  return { zone, ...(figure === undefined ? {} : { figure }), parts: shares };
+  return { zone, ...whatIsKnown({ figure }), parts: shares };
 }
 
 /** A part's name alone comes first: that of a model may end like a share, as `arm 2`. */

@@ -25,6 +25,10 @@ export function tell({ problems }: Findings, one: Problem<ProblemCode>): void {
   if (problems.length < most) problems.push(one);
 }
 
+/** Whether any of the sheets has an error by now: then what else is said of it may only repeat that. */
+export const hasErrors = ({ problems }: Findings, ...sheets: readonly SheetName[]): boolean =>
+  problems.some(({ severity, sheet }) => severity === 'error' && sheets.some((one) => one === sheet));
+
 /** Records that blanks took their default, beside those of the same column before; of no rows there is nothing to say. */
 export function useDefault(
   findings: Findings,

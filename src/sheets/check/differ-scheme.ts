@@ -1,5 +1,7 @@
 // Checks: what a scheme has otherwise than the one that it begins like. In: the rows of that one, and those that differ. Out: its
 // rows as if written out; rows that change nothing, or that change one thing in two ways, are told.
+
+import { groupBy } from '../../model/group-by.js';
 import { foldName } from './fold-name.js';
 import type { NameBook } from './keep-names.js';
 import type { RowIn, SheetOf } from './read-rows.js';
@@ -34,9 +36,9 @@ export function differ(
     return [row.step?.toString() ?? '', zone ?? '', row.layer ?? ''];
   };
   const differing = rows.filter((row) => row.bad.length === 0 && saysMore(row));
-  const byParts = groupBy(differing, partsOf);
+  const byParts = groupBy(differing, (row) => partsOf(row).join('\n'));
   const used = new Set<SchemeRow>();
-  const kept = [...groupBy(base, partsOf).values()].flatMap((group) => {
+  const kept = [...groupBy(base, (row) => partsOf(row).join('\n')).values()].flatMap((group) => {
     const [first] = group;
     const about =
       first === undefined ? [] : narrowings(partsOf(first)).flatMap((parts) => byParts.get(parts) ?? []);
@@ -54,17 +56,6 @@ export function differ(
 
 /** Step, zone and layer as they are compared; '' for a blank. */
 type Parts = readonly [string, string, string];
-
-function groupBy(rows: readonly SchemeRow[], partsOf: (row: SchemeRow) => Parts): Map<string, SchemeRow[]> {
-  const groups = new Map<string, SchemeRow[]>();
-  for (const row of rows) {
-    const key = partsOf(row).join('\n');
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [row]);
-    else group.push(row);
-  }
-  return groups;
-}
 
 /** All that a row may say to be about these, widest first; a row that says nothing is about nothing. */
 const narrowings = ([step, zone, layer]: Parts): readonly string[] =>

@@ -1,5 +1,7 @@
 // Checks: schemes written short. In: rows of the schemes sheet. Out: the rows of each scheme as if they were written out: steps
 // numbered, lists of zones apart, and what a scheme begins like filled in.
+
+import { groupBy } from '../../model/group-by.js';
 import { mostRows } from '../most-rows.js';
 import { type SchemeRow, type SchemeSheet, sharesStep } from './differ-scheme.js';
 import type { NameBook } from './keep-names.js';
@@ -12,14 +14,9 @@ export function expandSchemes(
   sheet: SchemeSheet,
   given: Books,
 ): ReadonlyMap<string, readonly SchemeRow[] | undefined> {
-  const byScheme = new Map<string, SchemeRow[]>();
-  for (const row of sheet.rows) {
-    if (row.scheme === undefined) continue;
-    const scheme = given.book.add(row.scheme);
-    const rows = byScheme.get(scheme);
-    if (rows === undefined) byScheme.set(scheme, [row]);
-    else rows.push(row);
-  }
+  const byScheme = groupBy(sheet.rows, ({ scheme }) =>
+    scheme === undefined ? undefined : given.book.add(scheme),
+  );
   let room = mostRows;
   const written = new Map<string, Written>();
   for (const [scheme, rows] of byScheme) {

@@ -1,11 +1,11 @@
 // Checks: swaps for one unit. In: rows of the swaps sheet, army, schemes. Out: the same as if such a unit had a scheme of its own,
 // for which they hold; later stages know of schemes alone.
 
+import { groupBy } from '../../model/group-by.js';
 import type { Unit } from '../../model/sheets.js';
 import { mostRows } from '../most-rows.js';
 import type { CheckedArmy } from './check-army.js';
 import type { CheckedSchemes } from './check-schemes.js';
-import type { SchemeRow } from './differ-scheme.js';
 import { findNearest } from './find-nearest.js';
 import { foldName } from './fold-name.js';
 import type { SwapRow, SwapSheet } from './open-swaps.js';
@@ -77,16 +77,12 @@ function nameCopies(
   known: readonly { readonly row: SwapRow; readonly unit: Unit }[],
   { sheet: { rows }, schemes, book }: CheckedSchemes,
 ): ReadonlyMap<Unit, string> {
-  const sizes = new Map<string | undefined, number>();
-  for (const { scheme } of rows) {
-    const name = book?.find(scheme ?? '');
-    sizes.set(name, (sizes.get(name) ?? 0) + 1);
-  }
+  const rowsOf = groupBy(rows, ({ scheme }) => book?.find(scheme ?? ''));
   const copies = new Map<Unit, string>();
   let sum = 0;
   for (const { row, unit } of known) {
     if (copies.has(unit) || sum > mostRows) continue;
-    sum += sizes.get(unit.scheme) ?? 0;
+    sum += rowsOf.get(unit.scheme)?.length ?? 0;
     if (sum > mostRows) sheet.blame('too-many-in-all', row, 'unit', { expected: `${mostRows} steps` });
     let name = `${unit.scheme} (${unit.unit})`;
     while (schemes.has(name)) name += ' *';
@@ -100,13 +96,7 @@ function addCopies(checked: CheckedSchemes, copies: ReadonlyMap<Unit, string>): 
   const schemes = new Map(checked.schemes);
   const steps = new Map(checked.steps);
   const copyOf = new Map<string, string>();
-  const rowsOf = new Map<string | undefined, SchemeRow[]>();
-  for (const row of sheet.rows) {
-    const name = book?.find(row.scheme ?? '');
-    const rows = rowsOf.get(name);
-    if (rows === undefined) rowsOf.set(name, [row]);
-    else rows.push(row);
-  }
+  const rowsOf = groupBy(sheet.rows, ({ scheme }) => book?.find(scheme ?? ''));
   const more = [...copies].flatMap(([{ scheme: from }, scheme]) => {
     const numbers = steps.get(from);
     schemes.set(book?.add(scheme) ?? scheme, { scheme, steps: schemes.get(from)?.steps ?? [] });

@@ -5,9 +5,8 @@ import { type ProblemCode, problem } from '../../problems/catalogue.js';
 import type { Column } from '../columns/column.js';
 import { columns } from '../columns/columns.js';
 import { headerKey } from '../match-header.js';
-import { cellAddress } from '../read/name-cell.js';
 import { columnMeant, type HeaderCurrency, isSettled } from '../spell-headers.js';
-import type { Table } from '../table.js';
+import { headerPlace, type Table } from '../table.js';
 import { joinOr } from './find-nearest.js';
 import { isWanted, likelyColumns } from './likely-columns.js';
 import { isNote, nearHeaders } from './near-headers.js';
@@ -105,10 +104,9 @@ function findLikely(table: Table, { own, nearby, absent, indexes, kinds }: Unask
 function maybeMeant(table: Table, likely: Likely, absent: readonly Column[]): Problem<ProblemCode>[] {
   return likely.flatMap(({ index, column }) => {
     if (column.needed) return [];
-    const place = { ...headerPlace(table, index), column: table.headers[index] ?? '' };
     const details = { found: column.blank?.means ?? '', expected: column.header };
     const code = absent.includes(column) ? 'column-maybe-meant' : 'blank-column-maybe-meant';
-    return [problem(code, place, details)];
+    return [problem(code, headerPlace(table, index), details)];
   });
 }
 
@@ -162,14 +160,11 @@ function placePriced(
     const isOnly = !indexes.has(one.key) && (isOwn(one) || one.isSure);
     if (isOnly) indexes.set(one.key, one.index);
     else strange.push(one.index);
-    if (isOnly && !isOwn(one)) problems.push(otherCurrency(table, one, money?.currency ?? ''));
+    const details = { found: one.sign, expected: money?.currency ?? '' };
+    if (isOnly && !isOwn(one))
+      problems.push(problem('other-currency', headerPlace(table, one.index), details));
   }
   strange.sort((a, b) => a - b);
-}
-
-function otherCurrency(table: Table, { index, sign }: Priced, expected: string): Problem<ProblemCode> {
-  const place = { ...headerPlace(table, index), column: table.headers[index] ?? '' };
-  return problem('other-currency', place, { found: sign, expected });
 }
 
 /** Headers that one missing column may have. */
@@ -203,12 +198,7 @@ function questioned(
   return absent.flatMap((column) => {
     const index = nearby.get(column);
     if (column.needed || index === undefined) return [];
-    const header = table.headers[index] ?? '';
-    const place = { ...headerPlace(table, index), column: header };
-    return [problem('near-column', place, { found: header, expected: column.header })];
+    const details = { found: table.headers[index] ?? '', expected: column.header };
+    return [problem('near-column', headerPlace(table, index), details)];
   });
-}
-
-function headerPlace({ file, sheet, headerRow }: Table, index: number) {
-  return { file, sheet, row: headerRow, cell: cellAddress(index + 1, headerRow) };
 }

@@ -1,8 +1,10 @@
 // Checks: what the pots of each paint could hold and weigh. In: pots, their rows, paints, densities. Out: pots by paint.
 import type { Assumptions } from '../../model/assumption.js';
 import type { PotLife } from '../../model/follow-pots.js';
+import { groupBy } from '../../model/group-by.js';
 import type { IsoDate, Paint, Pot, Settings } from '../../model/sheets.js';
 import type { OwnedPot, PotSheet } from './check-pots.js';
+import { hasErrors } from './collect-findings.js';
 
 export interface HeldPot {
   readonly pot: Pot;
@@ -26,8 +28,7 @@ interface Given {
 
 /** Nothing is known of a shelf whose sheet has errors: what is said of it would only repeat them. */
 export function gatherShelf({ lives, owned, sheet, paints, assumptions, settings }: Given): Shelf {
-  const isSpoilt = sheet.findings.problems.some((one) => one.sheet === 'pots' && one.severity === 'error');
-  if (isSpoilt) return new Map();
+  if (hasErrors(sheet.findings, 'pots')) return new Map();
   const emptyGOf = new Map(
     owned.flatMap(({ pot, row: { emptyG } }) =>
       emptyG === undefined ? [] : [[nameOf(pot), emptyG] as const],
@@ -35,18 +36,14 @@ export function gatherShelf({ lives, owned, sheet, paints, assumptions, settings
   );
   const usual = (name: string): number | undefined =>
     settings.overrides.find((own) => own.name === name)?.likely ?? assumptions.get(name)?.likely;
-  const shelf = new Map<string, HeldPot[]>();
-  for (const { pot, until } of lives) {
+  const held = [...lives].flatMap(({ pot, until }): HeldPot[] => {
     const paint = paints.get(pot.paint);
     const gramsPerMl = paint?.densityGPerMl ?? usual(densityName(pot, paint));
-    if (gramsPerMl === undefined) continue;
+    if (gramsPerMl === undefined) return [];
     const emptyG = pot.fromLog ? undefined : emptyGOf.get(nameOf(pot));
-    const held = { pot, isGone: until !== Number.POSITIVE_INFINITY, emptyG, gramsPerMl };
-    const others = shelf.get(pot.paint);
-    if (others === undefined) shelf.set(pot.paint, [held]);
-    else others.push(held);
-  }
-  return shelf;
+    return [{ pot, isGone: until !== Number.POSITIVE_INFINITY, emptyG, gramsPerMl }];
+  });
+  return groupBy(held, ({ pot }) => pot.paint);
 }
 
 /** The log changes what is in a pot, not its row. */

@@ -1,6 +1,6 @@
 // Checks: the columns of the swaps sheet. In: its table. Out: rows of values, and each with what its names mean.
 import { type From, tablesOf } from './open-sheet.js';
-import { questionSwapColumns } from './question-swap-columns.js';
+import { questionSwapColumns } from './question-own-columns.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
 
 export type SwapSheet = SheetOf<'swaps'>;

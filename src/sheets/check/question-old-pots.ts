@@ -1,6 +1,6 @@
 // Checks: pots that may have dried up. In: the pots sheet, the log, the years that an opened pot keeps. Out: nothing; each pot
 // that is older and was not counted since is asked about.
-import { groupByPaint } from '../../model/group-by-paint.js';
+import { groupByPaint } from '../../model/group-by.js';
 import { holdsPaint } from '../../model/holds-paint.js';
 import type { IsoDate, LogRow } from '../../model/sheets.js';
 import type { OwnedPot, PotSheet } from './check-pots.js';

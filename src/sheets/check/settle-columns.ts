@@ -12,7 +12,7 @@ import { makeFindings } from './collect-findings.js';
 import { findNearest } from './find-nearest.js';
 import { anyPrice } from './read-cell/read-price.js';
 import { type RowIn, readRows, type SheetOf } from './read-rows.js';
-import { tellRepeat } from './tell-repeat.js';
+import { tellRepeat } from './tell-names.js';
 
 export interface Settled {
   readonly called: ReadonlyMap<SheetName, Called>;

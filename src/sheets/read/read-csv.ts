@@ -8,6 +8,7 @@ import { makeRoom, type Room, takeCells, takeLetters, takeRows } from './count-r
 import { type DecodedText, decodeText, isGuessed, nameOfGuess } from './decode-text.js';
 import { findDelimiter } from './find-delimiter.js';
 import { type FoundProblem, type Grid, type GridRow, spreadsheetLimits, startOf } from './grid.js';
+import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
 import { sniffFile } from './sniff-file.js';
 import { type QuoteTrouble, splitRecords } from './split-records.js';
 import { WorkbookError } from './workbook-error.js';
@@ -52,6 +53,12 @@ export function readCsv(bytes: Uint8Array, place: CsvPlace, room = makeRoom()): 
     const full = { found: error.message, expected: error.most };
     return { grid: undefined, problems: [problem(error.fault, place, full)] };
   }
+}
+
+/** The same of a file on the disk; one that cannot be opened is a problem. */
+export function readCsvFile(path: string, place: CsvPlace, room = makeRoom()): ReadCsv {
+  const read = readBytes(path, place, MOST_TEXT_MB);
+  return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place, room);
 }
 
 function readText(decoded: DecodedText, place: CsvPlace, room: Room): ReadCsv {

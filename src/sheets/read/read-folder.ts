@@ -17,8 +17,8 @@ import {
   WORKBOOK_ENDINGS,
 } from './pick-sheet-files.js';
 import { readBook } from './read-book.js';
-import { MOST_BOOK_MB, MOST_TEXT_MB, readBytes } from './read-bytes.js';
-import { readCsv } from './read-csv.js';
+import { MOST_BOOK_MB, readBytes } from './read-bytes.js';
+import { readCsvFile } from './read-csv.js';
 import { WorkbookError } from './workbook-error.js';
 
 /** A workbook that is called as a sheet is, or as a part of one, and what it holds. */
@@ -55,7 +55,7 @@ export async function readFolder(path: string, folder: string): Promise<ReadGrid
     const [file = '', ...others] = files;
     if (others.length > 0)
       problems.push(problem('two-of-one-sheet', { file }, { found: files.join(', '), expected: sheet }));
-    const read = readFileOfSheet(join(path, file), { file, sheet }, room);
+    const read = readCsvFile(join(path, file), { file, sheet }, room);
     for (const one of read.problems) problems.push(one);
     if (read.grid !== undefined) grids.push(read.grid);
   }
@@ -101,7 +101,7 @@ function readParts(
       parts.push(...own.map((grid) => ({ name: grid.file, grid })));
       continue;
     }
-    const read = readFileOfSheet(join(path, file), { file, sheet }, room);
+    const read = readCsvFile(join(path, file), { file, sheet }, room);
     problems.push(...read.problems);
     if (read.grid !== undefined) parts.push({ name: file, grid: read.grid });
   }
@@ -173,15 +173,6 @@ function takeAll(room: Room, rows: Grid['rows']): void {
 const folderForSheet = ([sheet, [file = '']]: readonly [SheetName, readonly string[]]): FoundProblem =>
   problem('folder-for-sheet', { file, sheet }, { expected: sheet });
 
-function readFileOfSheet(
-  path: string,
-  place: { readonly file: string; readonly sheet: SheetName },
-  room: Room,
-): { grid: Grid | undefined; problems: readonly FoundProblem[] } {
-  const read = readBytes(path, place, MOST_TEXT_MB);
-  return 'trouble' in read ? { grid: undefined, problems: [read.trouble] } : readCsv(read.bytes, place, room);
-}
-
 /** Text files by other names that hold pots; of a folder full of other things the first are looked into. */
 const listsOfPots = (path: string, names: readonly string[]): readonly string[] =>
   names
@@ -215,7 +206,6 @@ function questions({ near, ofOtherType, besides }: PickedFiles): FoundProblem[] 
 
 /** Whether a file of any name holds pots as text. */
 export function fileListsPots(path: string, file: string): boolean {
-  const read = readBytes(path, { file }, MOST_TEXT_MB);
-  const grid = 'trouble' in read ? undefined : readCsv(read.bytes, { file, sheet: 'pots' }).grid;
+  const { grid } = readCsvFile(path, { file, sheet: 'pots' });
   return grid !== undefined && listsPots(grid);
 }

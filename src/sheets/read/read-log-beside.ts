@@ -8,8 +8,7 @@ import { namesColumn } from './find-header-row.js';
 import { type FoundLog, findLog } from './find-log.js';
 import type { FoundProblem, Grid } from './grid.js';
 import { makeTable } from './make-table.js';
-import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
-import { readCsv } from './read-csv.js';
+import { readCsvFile } from './read-csv.js';
 
 interface ReadBeside {
   readonly grids: readonly Grid[];
@@ -43,9 +42,7 @@ function readLogFile(
   place: { readonly file: string; readonly sheet: 'log' },
   called: Called | undefined,
 ): ReadBeside {
-  const read = readBytes(join(folder, place.file), place, MOST_TEXT_MB);
-  if ('trouble' in read) return nothing(read.trouble);
-  const { grid, problems } = readCsv(read.bytes, place);
+  const { grid, problems } = readCsvFile(join(folder, place.file), place);
   if (grid === undefined) return nothing(...problems);
   if (grid.rows.length > 0 && !isOurs(grid, called)) return nothing(problem('log-of-something-else', place));
   return { grids: [grid], problems };
@@ -64,12 +61,9 @@ function readColumnsBeside({ folder, columns, otherSheets }: FoundLog): ReadBesi
   const [file] = columns;
   if (file === undefined || otherSheets.length > 0) return nothing();
   const place = { file, sheet: 'columns' } as const;
-  const read = readBytes(join(folder, file), place, MOST_TEXT_MB);
-  if ('trouble' in read) return nothing(read.trouble);
-  const { grid, problems } = readCsv(read.bytes, place);
-  return grid !== undefined && namesColumn(grid.rows, grid, 'called', true)
-    ? { grids: [grid], problems }
-    : nothing();
+  const { grid, problems } = readCsvFile(join(folder, file), place);
+  if (grid === undefined) return nothing(...problems);
+  return namesColumn(grid.rows, grid, 'called', true) ? { grids: [grid], problems } : nothing();
 }
 
 /** The log.csv and the columns.csv that belong to a workbook, whose own columns sheet comes first. */

@@ -2,8 +2,7 @@
 import { basename } from 'node:path';
 import type { SheetName } from '../../model/words.js';
 import type { ReadGrids } from './grid.js';
-import { MOST_TEXT_MB, readBytes } from './read-bytes.js';
-import { readCsv } from './read-csv.js';
+import { readCsvFile } from './read-csv.js';
 
 export interface Replacement {
   readonly sheet: SheetName;
@@ -14,9 +13,7 @@ export interface Replacement {
 /** What was wrong with the sheet that goes is no longer said; a file that cannot be read is. */
 export function replaceSheet<Read extends ReadGrids>(read: Read, { sheet, path }: Replacement): Read {
   const place = { file: basename(path), sheet };
-  const bytes = readBytes(path, place, MOST_TEXT_MB);
-  const instead =
-    'trouble' in bytes ? { grid: undefined, problems: [bytes.trouble] } : readCsv(bytes.bytes, place);
+  const instead = readCsvFile(path, place);
   const isOther = (one: { readonly sheet?: SheetName | undefined }): boolean => one.sheet !== sheet;
   return {
     ...read,

@@ -1,6 +1,6 @@
 // Report view: the pots that the workbook's paints come from. In: stock, the order, needs. Out: the sheet: what each pot
 // gives, and at what price.
-import { groupByPaint } from '../../../model/group-by-paint.js';
+import { groupByPaint } from '../../../model/group-by.js';
 import { newestPaid } from '../../../model/newest-paid.js';
 import type { OrderedPot } from '../../../model/order.js';
 import type { Plan } from '../../../model/plan.js';

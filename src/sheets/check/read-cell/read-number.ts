@@ -83,6 +83,8 @@ export const keptVolume = numberKind({
 export const scaleWeight = numberKind({ ...weight, most: [5000, 'the heaviest can, 5000 g'] });
 /** Grams of an empty pot; 0 where the scale was set to zero with it. */
 export const emptyWeight = numberKind({ ...weight, zero: true, most: [5000, 'the heaviest can, 5000 g'] });
+/** Grams a millilitre that no paint exceeds. */
+export const heaviestPaint = 3;
 /** Grams a millilitre. */
 export const density = numberKind({
   noun: 'a density',
@@ -90,7 +92,7 @@ export const density = numberKind({
   example: '1.2',
   unit: 'g/ml',
   least: [0.5, 'the lightest paint, 0.5 g/ml'],
-  most: [3, 'the heaviest paint, 3 g/ml'],
+  most: [heaviestPaint, `the heaviest paint, ${heaviestPaint} g/ml`],
 });
 /** Parts of water to one of paint. */
 export const thinning = numberKind({

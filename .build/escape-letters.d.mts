@@ -1,0 +1,1 @@
+export function escapeLetters(source: string, name: string): string;
