@@ -48,7 +48,7 @@ const groupWords = (say: NumberWords) => ({
       return `${these}, and in ${say.count(surePercent)} of ${say.count(100)} armies like yours nothing runs out. Some will likely be left over.`;
     const now = `${these} now, and order again when one runs low.`;
     return policy === 'goes'
-      ? `${now} Each is likely to be needed, counted in 100 armies like yours, or dear to fetch later.`
+      ? `${now} Each is likely to be needed, or dear to fetch later. “Of 100” counts armies like yours.`
       : now;
   },
   /** Pots run low, and the settings ask for no order for the shelf. */
