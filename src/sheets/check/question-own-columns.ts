@@ -15,11 +15,16 @@ interface Own {
   readonly cells: readonly Cell[];
 }
 
+/** Columns that are looked into; only a table gone wrong has more. */
+const mostAsked = 10;
+
 /** Columns that nothing says the meaning of, with such a word in their header and something in their cells. */
 function ownWith(table: Table, find: (words: readonly string[]) => string | undefined): readonly Own[] {
-  return table.headers.flatMap((header, index) => {
+  const asked = table.headers.flatMap((header, index) => {
     const word = isNote(header) || !isOpen(table, header) ? undefined : find(wordsOf(header));
-    if (word === undefined) return [];
+    return word === undefined ? [] : [{ index, word }];
+  });
+  return asked.slice(0, mostAsked).flatMap(({ index, word }) => {
     const cells = table.rows.map((row) => row.cells[index] ?? '');
     return cells.every((cell) => cell === '') ? [] : [{ index, word, cells }];
   });
@@ -42,12 +47,9 @@ const owning: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
-/** Columns that are looked into; only a table gone wrong has more. */
-const mostAsked = 10;
-
 export function questionOwned(table: Table, findings: Findings): void {
   const owned = ownWith(table, (words) => words.find((word) => owning.has(word)));
-  for (const { index, cells } of owned.slice(0, mostAsked)) {
+  for (const { index, cells } of owned) {
     const none = cells.findIndex(saysNo);
     if (none === -1) continue;
     const details = { found: shown(cells[none] ?? ''), expected: `row ${table.rows[none]?.row}` };
