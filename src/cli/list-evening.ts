@@ -22,8 +22,8 @@ export function listEvening(sheets: Sheets, evening: Evening, date: string): Typ
     );
   const unit = findUnit(sheets, evening.unit);
   const steps = applySwaps(sheets).schemes.get(unit.scheme)?.steps ?? [];
-  const { from, to } = readSteps(evening.steps ?? '');
-  const done = steps.filter(({ step }) => step >= from && step <= to);
+  const spans = readSteps(evening.steps ?? '');
+  const done = steps.filter(({ step }) => spans.some(({ from, to }) => step >= from && step <= to));
   if (done.length === 0) {
     const all = [...new Set(steps.map(({ step }) => step))].join(', ');
     throw new UsageError(`The scheme of ${unit.unit} has no step ${evening.steps}. Its steps are ${all}.`);
@@ -53,10 +53,11 @@ function findUnit({ army }: Sheets, typed: string | undefined): Sheets['army'][n
   return unit;
 }
 
-/** `3` or `2-5`. */
-function readSteps(text: string): { readonly from: number; readonly to: number } {
-  const [, from, to = from] = /^\s*(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?\s*$/.exec(text) ?? [];
-  if (from === undefined || Number(to) < Number(from))
-    throw new UsageError(`"${text}" is no step. Write --steps as 3, or as 2-5.`);
-  return { from: Number(from), to: Number(to) };
-}
+/** `3`, `2-5`, or several: `2-5,8`. */
+const readSteps = (text: string): { readonly from: number; readonly to: number }[] =>
+  text.split(',').map((part) => {
+    const [, from, to = from] = /^\s*(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?\s*$/.exec(part) ?? [];
+    if (from === undefined || Number(to) < Number(from))
+      throw new UsageError(`"${text}" is no step. Write --steps as 3, as 2-5, or as 2-5,8.`);
+    return { from: Number(from), to: Number(to) };
+  });

@@ -157,7 +157,7 @@ function defineLog(program: Command): void {
     .option('--paint <name>', 'the paint used; a name may be cut short where one alone begins so', once)
     .option('--unit <name>', 'the unit worked on', once)
     .option('--step <number>', 'the step worked on', once)
-    .option('--steps <range>', 'all paints of the steps 2-5 of the unit', once)
+    .option('--steps <range>', 'all paints of the steps 2-5 or 2-5,8 of the unit', once)
     .option('--figures <number>', 'how many figures have had this paint in this step', once)
     .option('--before <grams>', 'what the pot weighed before', once)
     .option('--after <grams>', 'what it weighs now', once)

@@ -1,5 +1,5 @@
 // Command line: `halfpot start`. In: a folder. Out: starter sheets in it; nothing that is there is touched.
-import { statSync } from 'node:fs';
+import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { stdout } from 'node:process';
 import type { StarterFile } from '../sheets/starter/write-starter-csv.js';
@@ -13,7 +13,7 @@ import { quoted } from './quote-path.js';
  */
 export async function runStart(folder: string, { workbook = false }: { workbook?: boolean }): Promise<void> {
   if (folder.trim() === '') throw new UsageError('A blank is no folder. Name one, such as my-army.');
-  if (!workbook && isFolder(folder)) {
+  if (!workbook && (await isFolder(folder))) {
     const { addMissing } = await import('./add-missing.js');
     if (await addMissing(folder)) return;
   }
@@ -26,7 +26,9 @@ export async function runStart(folder: string, { workbook = false }: { workbook?
   );
 }
 
-const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+/** What cannot be looked at is none; writing there says why. */
+const isFolder = async (path: string): Promise<boolean> =>
+  (await stat(path).catch(() => undefined))?.isDirectory() === true;
 
 async function listFiles(workbook: boolean): Promise<readonly StarterFile[]> {
   if (!workbook) return (await import('../sheets/starter/write-starter-csv.js')).writeStarterCsv();

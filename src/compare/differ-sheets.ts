@@ -4,7 +4,16 @@ import { type Fact, type Facts, listOffers, listShops, moneyColumns, type Rows }
 import type { Compared, ComparedPlan } from './pick-plan.js';
 
 /** In the order in which they are told. */
-export const comparedSheets = ['settings', 'army', 'schemes', 'figures', 'pots', 'offers', 'shops'] as const;
+export const comparedSheets = [
+  'settings',
+  'log',
+  'army',
+  'schemes',
+  'figures',
+  'pots',
+  'offers',
+  'shops',
+] as const;
 
 /** Of one column; without a column the whole row is missing on one side, which then has no value. */
 export interface SheetDifference {
@@ -22,7 +31,8 @@ export interface SheetDifference {
 export function differSheets(a: Compared, b: Compared): SheetDifference[] {
   const [stepsA, stepsB] = [listSteps(a, b), listSteps(b, a)];
   return [
-    ...differRows('settings', listSettings(a), listSettings(b)),
+    ...differRows('settings', listSettings(a, b), listSettings(b, a)),
+    ...differRows('log', listLearned(a), listLearned(b)),
     ...differRows('army', listUnits(a), listUnits(b)),
     ...differRows('schemes', stepsA, stepsB),
     ...differRows('figures', listFigures(a), listFigures(b)),
@@ -53,8 +63,14 @@ function differRows(sheet: SheetDifference['sheet'], rowsA: Rows, rowsB: Rows): 
   });
 }
 
-const listSettings = ({ date, currency, settings, order, assumptions }: ComparedPlan): Rows =>
-  new Map<string, Facts>([
+/** Of the assumptions those that a settings sheet names: what a log moves is no one's setting. */
+const listSettings = (
+  { date, currency, settings, order, assumptions }: ComparedPlan,
+  other: ComparedPlan,
+): Rows => {
+  const isOwn = ({ mark }: ComparedPlan['assumptions'][number]): boolean => mark === 'yours';
+  const own = new Set([...assumptions, ...other.assumptions].filter(isOwn).map(({ name }) => name));
+  return new Map<string, Facts>([
     ...Object.entries({
       date,
       currency,
@@ -63,8 +79,14 @@ const listSettings = ({ date, currency, settings, order, assumptions }: Compared
       buy: order.policy,
       sure: Math.round((order.sure ?? 0) * 10_000) / 100,
     }).map(([name, value]): [string, Facts] => [name, { value }]),
-    ...assumptions.map(({ name, low, likely, high }): [string, Facts] => [name, { low, likely, high }]),
+    ...assumptions
+      .filter(({ name }) => own.has(name))
+      .map(({ name, low, likely, high }): [string, Facts] => [name, { low, likely, high }]),
   ]);
+};
+
+const listLearned = ({ learned }: ComparedPlan): Rows =>
+  new Map([['rows that teach', { value: learned.weighings.length }]]);
 
 /** A name that stands there again is told apart by its number. */
 function listUnits({ units, jobs }: ComparedPlan): Rows {

@@ -9,6 +9,7 @@ export type ComparedPlan = Pick<
   | 'date'
   | 'currency'
   | 'settings'
+  | 'learned'
   | 'army'
   | 'costs'
   | 'units'
@@ -52,6 +53,7 @@ const shape: Shape = {
   date: 'text',
   currency: 'currency',
   settings: { locale: 'locale', restock: 'text' },
+  learned: { weighings: [{}] },
   army: { figures: 'number' },
   costs: { use: 'sum', useAtLeast: 'yesNo', cash: 'sum' },
   units: [{ unit: 'text', job: 'number' }],
@@ -86,7 +88,7 @@ const shape: Shape = {
   order: { policy: 'text' },
   choices: [{ policy: 'text', meanInAll: 'sum', atLeast: 'yesNo' }],
   time: { evenings: 'number' },
-  assumptions: [{ name: 'text', low: 'number', likely: 'number', high: 'number' }],
+  assumptions: [{ name: 'text', mark: 'text', low: 'number', likely: 'number', high: 'number' }],
 };
 
 /** The text of a plan.json; what is no JSON is damaged. */

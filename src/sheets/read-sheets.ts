@@ -35,7 +35,7 @@ export interface CheckedArmies extends CheckedSheets {
 export interface JoinedTables extends Pick<JoinedArmies, 'read' | 'sources' | 'armyOf'> {
   /** Of the armies, in their order. */
   readonly names: readonly string[];
-  /** Among whose sheets the log stands, as written there: the shelf, else the first army. */
+  /** Among whose sheets the log stands, as written there: the shelf, else the army that keeps it, else the first. */
   readonly home: Source | undefined;
   /** Where their shelf stands, if it does so by itself. */
   readonly shelf?: string;
@@ -46,7 +46,7 @@ interface Beside {
   readonly instead?: readonly Replacement[];
 }
 
-/** What stands there, not checked yet; the shelf is the one that is named or that their settings name. */
+/** What stands there, not checked yet; the shelf is the one that is named or that their settings name. One of the armies may keep it. */
 export async function readArmyTables(paths: readonly string[], beside: Beside = {}): Promise<JoinedTables> {
   const armies: Source[] = [];
   for (const [at, path] of paths.entries()) {
@@ -55,14 +55,16 @@ export async function readArmyTables(paths: readonly string[], beside: Beside = 
   }
   const names = armies.map(({ name }) => name);
   const found = findShelf(armies, beside.shelf);
+  const keeper = armies.find(({ path }) => resolve(path) === found.path);
+  const apart = keeper === undefined ? found.path : undefined;
   const [only, ...others] = armies;
-  if (only !== undefined && others.length === 0 && found.path === undefined)
+  if (only !== undefined && others.length === 0 && apart === undefined)
     return { names, home: only, read: only.read, sources: [only], armyOf: new Map() };
-  const all = [...(await readShelf(found.path)), ...armies];
+  const all = [...(await readShelf(apart)), ...armies];
   const { read, ...joined } = joinArmies(all);
   const problems = [...read.problems, ...found.problems];
-  const shelf = found.path === undefined ? {} : { shelf: found.path };
-  return { names, home: all[0], ...joined, read: { ...read, problems }, ...shelf };
+  const shelf = apart === undefined ? {} : { shelf: apart };
+  return { names, home: keeper ?? all[0], ...joined, read: { ...read, problems }, ...shelf };
 }
 
 /** The same of several armies, the first of them before the second. Each unit then bears its army's name, where there are several. */

@@ -36,7 +36,7 @@ export function lookAhead({ time, stock, order, ranges }: Inputs): Ahead {
   return {
     firstOut,
     firstFinished: first,
-    next: findWeighing(laid, stock, ranges) ?? orderFirst(firstOut, order) ?? paintFirst(laid),
+    next: findWeighing(laid, stock, ranges) ?? orderFirst(firstOut, order) ?? paintFirst(laid, stock),
   };
 }
 
@@ -80,7 +80,7 @@ function findFirstOut(laid: readonly Laid[], stock: readonly PaintStock[]): Firs
   return undefined;
 }
 
-/** The weighing that settles most, if that is much and comes soon. */
+/** The weighing that settles most, if that is much and comes soon, and there is paint to weigh. */
 function findWeighing(
   laid: readonly Laid[],
   stock: readonly PaintStock[],
@@ -88,7 +88,7 @@ function findWeighing(
 ): NextStep | undefined {
   const most = remedies.find(({ how, share }) => how === 'weigh' && share >= leastShare);
   const evening = laid.find(({ paint }) => paint === most?.paint)?.evening;
-  const pot = stock.find(({ paint }) => paint === most?.paint)?.pots[0];
+  const pot = stock.find(({ paint }) => paint === most?.paint)?.pots.find(({ usableMl }) => usableMl > 0);
   if (most === undefined || evening === undefined || evening > weighWithin || pot === undefined)
     return undefined;
   return { what: 'weigh', paint: most.paint, container: pot.container, evening, share: most.share };
@@ -99,7 +99,8 @@ function orderFirst(firstOut: FirstOut | undefined, order: Order): NextStep | un
   return { what: 'order', pots: countPots(order) };
 }
 
-function paintFirst([first]: readonly Laid[]): NextStep | undefined {
-  if (first === undefined) return undefined;
+/** Not with a paint of which nothing is there. */
+function paintFirst([first]: readonly Laid[], stock: readonly PaintStock[]): NextStep | undefined {
+  if (first === undefined || stock.find(({ paint }) => paint === first.paint)?.haveMl === 0) return undefined;
   return { what: 'paint', unit: first.unit, zone: first.zone, paint: first.paint };
 }

@@ -48,7 +48,7 @@ describe('halfpot compare', () => {
     expect([run.code, run.err]).toEqual([0, '']);
     expect(run.out).toContain('\nNothing differs.\n');
     expect(run.out).toContain(
-      '\nNothing in settings, army, schemes, figures, pots.\nOffers and shops are not compared:',
+      '\nNothing in settings, log, army, schemes, figures, pots.\nOffers and shops are not compared:',
     );
     expect(existsSync(join(root, 'halfpot-compare', 'compare.html'))).toBe(true);
     expect(compare('planned', 'planned').out).toContain('\nNothing differs.\n');

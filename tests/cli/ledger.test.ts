@@ -252,6 +252,17 @@ describe('an evening', () => {
     expect(logOf(folder)).toEqual(['2026-03-01,earth wash,first spears,1,20,,,,,,,,,,,']);
   });
 
+  it('may be of steps here and there', () => {
+    const lines = ['1,whole,base coat,brick red', '2,whole,wash,earth wash', '3,head,detail,brick red'];
+    const folder = folderWith('here and there', {
+      'schemes.csv': ['scheme,step,zone,layer,paint', ...lines.map((line) => `red line,${line}`), ''].join(
+        '\n',
+      ),
+    });
+    expect(run('log', folder, '--unit', 'first', '--steps', '1, 3', ...day)).toMatchObject({ code: 0 });
+    expect(logOf(folder).map((row) => row.split(',')[3])).toEqual(['1', '3']);
+  });
+
   it.each([
     [['--steps', '1'], 'Of which unit?'],
     [['--unit', 'second', '--steps', '1'], 'No unit is "second"'],
@@ -260,6 +271,7 @@ describe('an evening', () => {
       'The scheme of first spears has no step 3-4. Its steps are 1, 2.',
     ],
     [['--unit', 'first', '--steps', '2-1'], '"2-1" is no step'],
+    [['--unit', 'first', '--steps', '1,'], '"1," is no step. Write --steps as 3, as 2-5, or as 2-5,8.'],
     [['--unit', 'first', '--steps', '1', '--used', '3'], 'so --used says nothing'],
   ])('%j is not written', (args, says) => {
     const folder = folderWith(`evening ${args.join('')}`);

@@ -187,6 +187,7 @@ describe('halfpot start', () => {
     const tries = [
       ['', 'A blank is no folder. Name one, such as my-army.'],
       [long, `Cannot write to ${long}: the name is too long.`],
+      ['c'.repeat(300), `Cannot write to ${'c'.repeat(300)}: the name is too long.`],
       [
         '../to nowhere',
         'Cannot write to ../to nowhere: part of the path is not there, or a link that leads nowhere.',
@@ -199,10 +200,12 @@ describe('halfpot start', () => {
 
   it('says when the folder is a file', () => {
     writeFileSync(join(root, 'file'), '');
-    const { code, err } = runHalfpot(['start', join(root, 'file')]);
-    expect(code).toBe(2);
-    expect(err).toMatch(
-      /^halfpot: Cannot write to .*: (a file of that name is in the way|part of the path is a file, not a folder)\.\n$/,
-    );
+    for (const folder of ['file', 'file/within']) {
+      const { code, err } = runHalfpot(['start', join(root, folder)]);
+      expect(code).toBe(2);
+      expect(err).toMatch(
+        /^halfpot: Cannot write to .*: (a file of that name is in the way|part of the path is a file, not a folder)\.\n$/,
+      );
+    }
   });
 });

@@ -134,7 +134,7 @@ describe('what differs in the sheets', () => {
       jobs: [makeJob({ count: 24, lines: [makeLine({ paint: 'slate', coats: 2, areaShare: 0.25 })] })],
       figures: [{ figure: 'spearman', withBaseCm2: 40 }],
       paints: [{ paint: 'brick red', haveMl: 20, state: 'enough', needMl: { likely: 4.04 }, pots: [{}, {}] }],
-      assumptions: [{ name: 'brush transfer', low: 0.3, likely: 0.6, high: 0.7 }],
+      assumptions: [{ name: 'brush transfer', mark: 'yours', low: 0.3, likely: 0.6, high: 0.7 }],
     });
     const rows = comparePlans(makeDocument(), b).sheets.map(({ sheet, name, column, a, b: ofB }) => [
       ...[sheet, name, column, a, ofB],
@@ -152,6 +152,17 @@ describe('what differs in the sheets', () => {
       ['figures', 'spearman', 'area cm2', 33.5, 40],
       ['pots', 'brick red', 'pots', 1, 2],
       ['pots', 'brick red', 'left', 15.98, 20],
+    ]);
+  });
+
+  it('is a row for all that a log teaches, not one for each value that it moves', () => {
+    const b = makeDocument({
+      learned: { weighings: [{}, {}] },
+      assumptions: [{ name: 'brush transfer', mark: 'weighed', low: 0.3, likely: 0.41, high: 0.6 }],
+    });
+    const { sheets } = comparePlans(makeDocument(), b);
+    expect(sheets).toEqual([
+      { sheet: 'log', name: 'rows that teach', column: 'value', a: 0, b: 2, isMoney: false },
     ]);
   });
 

@@ -40,6 +40,7 @@ export const makeDocument = (more: object = {}) =>
       { policy: 'goes', sure: null, meanInAll: '15.00', atLeast: false },
     ],
     time: { evenings: 3 },
-    assumptions: [{ name: 'brush transfer', low: 0.3, likely: 0.5, high: 0.7 }],
+    learned: { weighings: [] },
+    assumptions: [{ name: 'brush transfer', mark: 'from memory', low: 0.3, likely: 0.5, high: 0.7 }],
     ...more,
   }) as unknown as ComparedPlan & { readonly version: number };

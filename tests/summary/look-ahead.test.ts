@@ -58,4 +58,14 @@ describe('next', () => {
     });
     expect(ahead({ time: { ...time, spelledOut: [] } }).next).toBeUndefined();
   });
+
+  it('is neither to weigh an empty pot nor to paint with what is not there', () => {
+    const empty = stock.map((one) => ({
+      ...{ ...one, haveMl: 0 },
+      pots: one.pots.map((pot) => ({ ...pot, usableMl: 0 })),
+    }));
+    expect(ahead({ ranges: ranges(0.78), stock: empty }).next).toEqual({ what: 'order', pots: 1 });
+    const nothing = { ...order, lines: [] };
+    expect(ahead({ ranges: ranges(0.78), stock: empty, order: nothing }).next).toBeUndefined();
+  });
 });

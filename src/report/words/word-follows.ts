@@ -12,9 +12,13 @@ export function wordNext({ next }: Follows, say: NumberWords): string {
   return `The next most likely comes before ${nameOf(unit)} is done (in ${wordTimes(chanceThere, say)} armies), for about ${say.about(cashMinor.value)}.`;
 }
 
+/** Orders below it are as rare as a pot that should last is empty (common practice). */
+const fewOrders = 0.1;
+
 /** In the answer: how many more orders, before which unit, and all of them together. */
 export function wordInAll({ meanInAllMinor, ordersAfter, atLeast, next }: Follows, say: NumberWords): string {
   if (next === undefined) return 'No other order follows.';
+  if (ordersAfter.value < fewOrders) return 'No other order should follow.';
   const all = (atLeast ? sharedWords.atLeast : about)(say.about(meanInAllMinor.value));
   return `${wordOrders(ordersAfter.value, say)}, the next before ${nameOf(next.unit)} is done: ${all} in all.`;
 }

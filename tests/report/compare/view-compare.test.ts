@@ -62,12 +62,12 @@ describe('two plans in words', () => {
   it('name what is compared, and what is not', () => {
     const [without, market] = [makeDocument(), { offers: [], shops: new Map() }];
     expect(viewOf(without, without).sheetNotes).toEqual([
-      'Nothing in settings, army, schemes, figures, pots.',
+      'Nothing in settings, log, army, schemes, figures, pots.',
       'Offers and shops are not compared: plan.json does not list them. Name the sheets for that.',
     ]);
     const known = makeDocument({ market });
     expect(viewOf(known, known).sheetNotes).toEqual([
-      'Nothing in settings, army, schemes, figures, pots, offers, shops.',
+      'Nothing in settings, log, army, schemes, figures, pots, offers, shops.',
     ]);
   });
 

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { registry } from '../../../src/assumptions/registry.js';
 import { wordProblem } from '../../../src/problems/word-problem.js';
-import { readArmies } from '../../../src/sheets/read-sheets.js';
+import { readArmies, readArmyTables } from '../../../src/sheets/read-sheets.js';
 import { armyCases, makeArmies } from '../../problems/army-cases.js';
 import { writeSheets } from '../../problems/problem-case.js';
 
@@ -100,6 +100,18 @@ describe('a shelf', () => {
     expect((await read(['north', 'south'], 'attic')).pots).toEqual(pots);
     expect((await read(['north'])).pots).toEqual(pots.slice(0, 3));
     expect((await read(['south'], 'attic')).pots).toEqual(['Earth Wash 30', 'brick red 12']);
+  });
+
+  it('may be that of one of the armies, which is read once and has the log', async () => {
+    const log = 'date,paint,used ml\n2026-11-01,brick red,0.5\n';
+    makeArmies(dir, { south: { 'log.csv': log } });
+    const { pots, units, says } = await read(['north', 'south'], 'south');
+    expect(says).toEqual([]);
+    expect(units).toHaveLength(2);
+    expect(pots).toEqual(['brick red 17', 'earth wash 24', 'brick red 12']);
+    const paths = ['north', 'south'].map((name) => join(dir, name));
+    const { home, shelf } = await readArmyTables(paths, { shelf: join(dir, 'south') });
+    expect([home?.name, shelf]).toEqual(['south', undefined]);
   });
 
   it('may have offers alone', async () => {

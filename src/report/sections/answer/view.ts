@@ -120,9 +120,10 @@ function wordEnough({ order, summary }: Plan, texts: AnswerWords['buying']): str
 
 /** Where a promise was asked for, how it is kept; else what follows. */
 function wordAfter(plan: Plan, texts: AnswerWords['promise']): string {
-  const { chosen } = plan.summary.buying;
   if (plan.aim.policy === 'sure') return texts.kept(plan);
-  return chosen === undefined ? '' : texts.follows(chosen.follows);
+  const follows = plan.summary.buying.chosen?.follows;
+  const isNone = plan.order.lines.length === 0 && follows?.next === undefined;
+  return follows === undefined || isNone ? '' : texts.follows(follows);
 }
 
 function wordNothing({ summary }: Plan, texts: AnswerWords['buying']): string {

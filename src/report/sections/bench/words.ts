@@ -34,13 +34,21 @@ const cardWords = (say: NumberWords) => ({
     doneOnEvening === undefined ? '' : `Finished on evening ${say.count(doneOnEvening)}`,
   caution: (sprays: readonly Caution[]) =>
     [...new Set(sprays)].map((one) => cautionWords.blocks[one].says[0] ?? '').join(' '),
-  /** The steps of one card, all logged at once. */
-  command: (unit: string, steps: readonly { readonly no: number }[], figures: number) => {
-    const [first, last] = [steps[0]?.no, steps.at(-1)?.no];
-    const range = first === last ? `${first}` : `${first}-${last}`;
-    return `halfpot log SHEETS --unit ${quoteName(unit)} --steps ${range} --figures ${figures}`;
-  },
+  /** The steps of one card, all logged at once, and none that is not on it. */
+  command: (unit: string, steps: readonly { readonly no: number }[], figures: number) =>
+    `halfpot log SHEETS --unit ${quoteName(unit)} --steps ${wordSpans(steps.map(({ no }) => no))} --figures ${figures}`,
 });
+
+/** `2-5,8`, of the steps of a card. */
+function wordSpans(numbers: readonly number[]): string {
+  const spans: [number, number][] = [];
+  for (const number of numbers) {
+    const last = spans.at(-1);
+    if (last !== undefined && number <= last[1] + 1) last[1] = Math.max(last[1], number);
+    else spans.push([number, number]);
+  }
+  return spans.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(',');
+}
 
 const stepWords = (say: NumberWords) => ({
   tick: (unit: string, { step, zone, layer }: BenchStep) =>

@@ -142,10 +142,19 @@ describe('other plans', () => {
     const then = 'the next before Second watch is done: at least €8.71 in all.';
     expect(followed({})).toBe(`${start}Perhaps one more order, ${then}${end}`);
     const orders = (value: number) => followed({ ordersAfter: { value, error: 0 } });
+    expect(orders(0.1)).toBe(`${start}Perhaps one more order, ${then}${end}`);
+    expect(orders(0.0999)).toBe(`${start}No other order should follow.${end}`);
     expect(orders(0.5)).toBe(`${start}Expect one more order, ${then}${end}`);
     expect(orders(1)).toBe(`${start}Expect 1 more order, ${then}${end}`);
     expect(orders(1.3)).toBe(`${start}Expect 1 or 2 more orders, ${then}${end}`);
     expect(followed({ next: undefined })).toBe(`${start}No other order follows.${end}`);
+    const none = smallPlan.choices.map((choice) => ({
+      ...choice,
+      follows: { ...choice.follows, next: undefined },
+    }));
+    expect(answerOf({ ...goes, choices: none, order: nothingOrdered, restock: undefined })[2]).toBe(
+      'What must I buy? 1 pot, without a shop. No shop sells enough Rust hush (1 pot of 17 ml, unpriced).',
+    );
   });
 
   it('says so where nothing needs buying', () => {

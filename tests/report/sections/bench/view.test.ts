@@ -37,6 +37,11 @@ describe('a card', () => {
     });
   });
 
+  it('has no step written down that is not on it', () => {
+    const [card] = stepsOf((step) => (step.step === 3 ? { ...step, step: 2 } : step));
+    expect(card?.command).toBe('halfpot log SHEETS --unit "First watch" --steps 1-2,4-5 --figures 10');
+  });
+
   it('says each step', () => {
     expect(first?.steps.map(({ no, zone, layer, coats, dries }) => [no, zone, layer, coats, dries])).toEqual([
       [1, 'all', 'primer', '1 coat', 'dries 30\u00a0min: start the next batch here'],
