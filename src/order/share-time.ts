@@ -1,6 +1,6 @@
 // Order: who may search how long. In: the time of one order. Out: a solver for each kind of question that keeps to its share.
 import type { Buying } from './choose-counts.js';
-import { shareSeconds } from './solver/share-seconds.js';
+import { shareInTurn, shareSeconds } from './solver/share-seconds.js';
 
 /**
  * What all searches of one kind may take together, in the time that one search for an order may take. For a promise the army's order
@@ -9,7 +9,7 @@ import { shareSeconds } from './solver/share-seconds.js';
  */
 const shares = {
   order: 1.25,
-  levels: 0.9,
+  levels: 1.2,
   beside: 0.3,
   paper: 0.25,
   reasons: 0.25,
@@ -32,4 +32,15 @@ export const wholeOverOrder = Object.values(shares).reduce((sum, share) => sum +
 export function sharing(kind: keyof typeof shares, { onProgress, ...buying }: Buying, part = 1): Buying {
   const solve = shareSeconds(buying.solve, part * shares[kind] * buying.limits.seconds);
   return { ...buying, solve, ...(kind === 'order' && onProgress !== undefined ? { onProgress } : {}) };
+}
+
+/** What each of the questions that follow is left at the least, of the time of all: enough for a bound. */
+const leastPart = 0.06;
+
+/** For so many questions of one kind, asked one after the other. */
+export function sharingInTurn(kind: keyof typeof shares, buying: Buying, questions: number): Buying[] {
+  const { onProgress: _, ...silent } = buying;
+  const seconds = shares[kind] * buying.limits.seconds;
+  const kept = Array.from({ length: questions }, (_, at) => (questions - 1 - at) * leastPart * seconds);
+  return shareInTurn(buying.solve, seconds, kept).map((solve) => ({ ...silent, solve }));
 }

@@ -6,7 +6,7 @@ import { asNeeds, type FoundPromise, findPromise } from '../promise/find-promise
 import type { Asked } from '../promise/list-asked.js';
 import { countOver } from '../promise/list-steps.js';
 import { orderPromise } from '../promise/order-promise.js';
-import { sharing } from '../share-time.js';
+import { sharingInTurn } from '../share-time.js';
 import { fillNeeds, isSameAim, type Needs, type Way, type Weighing } from './open-weighing.js';
 import { placeChosen } from './place-chosen.js';
 
@@ -37,15 +37,15 @@ export async function sureWays(weighing: Weighing): Promise<Way[]> {
   return (await Promise.all(ways)).reverse();
 }
 
-/** From the surest down, each with a time of its own. */
+/** From the surest down, each with what those before it leave. */
 function listLevels({ aim: chosen, searches, buying }: Weighing): Level[] {
   const own = chosen.surePercent === undefined ? [] : [chosen.surePercent];
   const percents = [...new Set([...usualLevels, ...own])].sort((a, b) => b - a);
-  const share = within(shareOfPromise, sharing('levels', buying));
-  return percents.map((surePercent) => {
+  const inTurn = sharingInTurn('levels', buying, percents.length);
+  return percents.map((surePercent, at) => {
     const aim = { policy: 'sure', surePercent } as const;
     const isChosen = isSameAim(aim, chosen);
-    return { aim, isChosen, buying: isChosen ? searches.own : share };
+    return { aim, isChosen, buying: isChosen ? searches.own : within(shareOfPromise, inTurn[at] as Buying) };
   });
 }
 
