@@ -10,13 +10,14 @@ export type Place = (needs: ReadonlyMap<string, number>) => Promise<Order>;
 
 /**
  * An order for what the cheapest way covers. Where a paint comes in two kinds of container, which give less in different draws, it
- * may buy other pots that fail more often: then the very pots of the way are ordered. Where the offers do not reach the promise,
- * the order is for what they hold.
+ * may buy other pots that fail more often, and short of time it may be dearer: then the very pots of the way are ordered. Where the
+ * offers do not reach the promise, the order is for what they hold.
  */
 export async function orderPromise(found: FoundPromise, open: OpenPromise, place: Place): Promise<Order> {
   const placed = await place(found.needs);
   if (found.way === undefined) return placed;
-  const order = isKept(placed, found, open) ? placed : orderWay(placed, found.way, found, open);
+  const isNoDearer = placed.totalMinor <= found.way.totalMinor;
+  const order = isNoDearer && isKept(placed, found, open) ? placed : orderWay(placed, found.way, found, open);
   const aboveBestMinor = Math.max(0, order.totalMinor - found.leastMinor);
   const isOpen = order.status === 'proved' || order.status === 'not proved';
   return {

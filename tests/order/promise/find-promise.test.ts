@@ -3,9 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { usableShare } from '../../../src/assumptions/look-up.js';
 import { registry } from '../../../src/assumptions/registry.js';
 import type { Offer } from '../../../src/model/sheets.js';
+import { placeOrder } from '../../../src/order/choose-order.js';
 import { prepareBuying } from '../../../src/order/prepare-buying.js';
 import { type FoundPromise, findPromise } from '../../../src/order/promise/find-promise.js';
 import { openPromise } from '../../../src/order/promise/open-promise.js';
+import { orderPromise } from '../../../src/order/promise/order-promise.js';
 import { solveProgram } from '../../../src/order/solver/solve-program.js';
 import { makeOffer, makeShop, offerPot } from '../../make-sheets.js';
 import { makeDrawn } from '../../ranges/make-drawn.js';
@@ -56,6 +58,24 @@ describe('a promise, by hand', () => {
 
   it('of five draws that may fail needs one pot of each', async () => {
     expect(await find(one, 0.5)).toMatchObject({ leastMinor: 600, way: { totalMinor: 600, failing: 5 } });
+  });
+
+  it('is ordered as it was found where its needs, placed anew, come dearer', async () => {
+    const market = { ...one, assumptions: registry };
+    const open = openPromise(one.drawn, market);
+    // As a search without time may leave it: twice as many pots.
+    const twice = (needs: ReadonlyMap<string, number>) =>
+      placeOrder(
+        [...needs].map(([paint, ml]) => ({ paint, ml: 2 * ml })),
+        market,
+        buying,
+      );
+    const order = await orderPromise(await find(one, 0.8), open, twice);
+    expect(order).toMatchObject({ totalMinor: 900, status: 'proved', aboveBestMinor: 0 });
+    expect(order.lines.map(({ offer, count }) => [offer, count])).toEqual([
+      ['Oat 17', 2],
+      ['Slate 17', 1],
+    ]);
   });
 
   it('asks for no more than it takes, though a whole pot holds more', async () => {
