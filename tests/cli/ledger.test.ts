@@ -105,6 +105,27 @@ On the shelf now, usable:
     });
   });
 
+  it('that has arrived, all or some of it, is taken back only after its arrival is', () => {
+    const { folder, list } = ordered('arrived');
+    for (const args of [
+      ['bought', folder, list, ...day],
+      ['arrived', folder, '--shop', 'lock', ...day],
+      ['log', folder, '--paint', 'brick red', '--used', '2', ...day],
+    ])
+      expect(run(...args).code).toBe(0);
+    const before = logOf(folder);
+    expect(run('bought', folder, '--undo')).toEqual({
+      ...{ code: 2, out: '' },
+      err: 'halfpot: What was bought on 2026-03-01 has arrived, all of it or some. Take that back first, with halfpot arrived --undo.\n',
+    });
+    expect(logOf(folder)).toEqual(before);
+    // An order of the same, later, is still on its way.
+    expect(run('bought', folder, list, '--again', ...day).code).toBe(0);
+    expect(run('bought', folder, '--undo').code).toBe(0);
+    expect(run('arrived', folder, '--undo').code).toBe(0);
+    expect(run('bought', folder, '--undo').code).toBe(0);
+  });
+
   it('that stands in the log already is asked about', () => {
     const { folder, list } = ordered('twice');
     expect(run('bought', folder, list, ...day).code).toBe(0);
