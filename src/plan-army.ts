@@ -59,6 +59,7 @@ import { sumBrushMinutes } from './time/sum-brush-minutes.js';
 export { registry } from './assumptions/registry.js';
 export { applySwaps } from './colour/apply-swaps.js';
 export { likenFigure } from './estimate/liken-figure.js';
+export { stepsOfUnit } from './estimate/steps-of-unit.js';
 export { potsThere } from './model/follow-pots.js';
 export { holdsPaint } from './model/holds-paint.js';
 export { openSolver } from './order/solver/open-solver.js';

@@ -1,5 +1,5 @@
-// Command line: an evening's work. In: a unit, some of its steps. Out: a row for each paint that its scheme has there.
-import { applySwaps } from '../plan-army.js';
+// Command line: an evening's work. In: a unit, some of its steps. Out: a row for each paint that its figure takes there.
+import { applySwaps, stepsOfUnit } from '../plan-army.js';
 import type { TypedCells } from '../sheets/append/check-log-rows.js';
 import { foldName } from '../sheets/check/fold-name.js';
 import { completeName } from './complete-name.js';
@@ -21,12 +21,12 @@ export function listEvening(sheets: Sheets, evening: Evening, date: string): Typ
       `--steps takes all paints of those steps, so --${more} says nothing. Leave one of them out.`,
     );
   const unit = findUnit(sheets, evening.unit);
-  const steps = applySwaps(sheets).schemes.get(unit.scheme)?.steps ?? [];
+  const steps = stepsOfUnit(unit, applySwaps(sheets));
   const spans = readSteps(evening.steps ?? '');
   const done = steps.filter(({ step }) => spans.some(({ from, to }) => step >= from && step <= to));
   if (done.length === 0) {
     const all = [...new Set(steps.map(({ step }) => step))].join(', ');
-    throw new UsageError(`The scheme of ${unit.unit} has no step ${evening.steps}. Its steps are ${all}.`);
+    throw new UsageError(`${unit.unit} takes no paint in step ${evening.steps}. Its steps are ${all}.`);
   }
   const figures = evening.figures ?? String(unit.count);
   const rows = done.flatMap(({ step, paints }) => paints.map(({ paint }) => `${step}\n${paint}`));

@@ -32,7 +32,8 @@ export function wordRead(
 
 function wordTable(one: SheetRead): string[] {
   const { taken, alone } = wordColumnsRead(one, (header) => header);
-  const [first = 'no column', ...others] = taken;
+  const none = one.columns.length === 0 ? 'nothing below its headers' : 'no column';
+  const [first = none, ...others] = taken;
   return [
     [`${one.file}, row ${one.headerRow}: ${first}`, ...others].join(',\t'),
     ...(alone.length > 0 ? [`left alone: ${alone.join(',\t')}`] : []),

@@ -1,6 +1,7 @@
 // Estimate: what the log says is done. In: log rows, the army. Out: per unit, how many figures have had which paint of
 // which step; units with nothing left to do.
 import type { LogRow, Sheets, Unit } from '../model/sheets.js';
+import { stepsOfUnit } from './steps-of-unit.js';
 
 /** Figures that have had a paint of a step, by `doneKey`. */
 export type DoneByLog = ReadonlyMap<string, number>;
@@ -30,14 +31,16 @@ export function trackProgress(log: readonly LogRow[], army: readonly Unit[]): Re
 }
 
 /** Units of which the army sheet or the log calls every step done. */
-export function findDone({ army, log, schemes }: Pick<Sheets, 'army' | 'log' | 'schemes'>): Set<Unit> {
+export function findDone(sheets: Sheets): Set<Unit> {
+  const { army, log } = sheets;
   const progress = trackProgress(log, army);
   const isDone = (unit: Unit): boolean => {
     const logged = progress.get(unit);
     const isLaid = (step: number, paint: string): boolean =>
       step <= unit.done || (logged?.get(doneKey(step, paint)) ?? 0) >= unit.count;
-    const steps = schemes.get(unit.scheme)?.steps ?? [];
-    return steps.every(({ step, paints }) => paints.every(({ paint }) => isLaid(step, paint)));
+    return stepsOfUnit(unit, sheets).every(({ step, paints }) =>
+      paints.every(({ paint }) => isLaid(step, paint)),
+    );
   };
   return new Set(army.filter(isDone));
 }

@@ -30,6 +30,10 @@ export const readingProblems = {
   'ambiguous-number': error('"{found}" can be read in two ways', 'Write {expected}.'),
   negative: error('"{found}" is below zero, and {expected} never is', 'Write it without the minus sign.'),
   zero: error('"{found}" is zero, and {expected} never is', 'Write the true value, or take the row out.'),
+  'no-pots': error(
+    '"{found}" is zero, and {expected} never is',
+    'Write how many there are; of pots that are gone write a row into the log with thrown away in what.',
+  ),
   'too-much': error('"{found}" is more than {expected}', 'Check the digits and the unit.'),
   'too-little': error('"{found}" is less than {expected}', 'Check the digits and the unit.'),
   'over-whole': error('"{found}" is more than the whole', 'Write 100% at the most.'),

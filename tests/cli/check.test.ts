@@ -67,6 +67,28 @@ describe('halfpot check', () => {
     });
   });
 
+  it('names sheets that hold nothing but headers', () => {
+    const folder = join(root, 'bare');
+    mkdirSync(folder);
+    writeSheets(folder, {
+      'pots.csv': 'paint,size ml,left\nbrick red,17,half\n',
+      'figures.csv': 'figure,eye mm\n',
+      'schemes.csv': '\nscheme,step,zone,layer,paint\n',
+      'army.csv': 'unit,figure,count\n',
+    });
+    const { code, out, err } = runHalfpot(['check', folder]);
+    expect([code, err, out.split('\n').slice(-5)]).toEqual([
+      ...[0, ''],
+      [
+        '  figures   figures.csv, row 1: nothing below its headers',
+        '  schemes   schemes.csv, row 2: nothing below its headers',
+        '  army      army.csv, row 1: nothing below its headers',
+        'No problems.',
+        '',
+      ],
+    ]);
+  });
+
   it('writes down what headers were taken for, never over a file, and reads it when it is mended', () => {
     const folder = join(root, 'headers');
     mkdirSync(folder);

@@ -112,6 +112,16 @@ const faults: Readonly<Record<string, Fault>> = {
     rows: 1,
     err: 'warning: --pots: on that day so many do not stand on the shelf: 1. Check paint, size and day, and whether what was bought has arrived.\n',
   },
+  'pots below zero': {
+    command: ['count', '--paint', 'brick', '--pots', '-1', ...day],
+    code: 1,
+    err: 'error: --pots: "-1" is below zero, and a number of pots never is. Write it without the minus sign.\nNothing was written.\n',
+  },
+  'figures that are none': {
+    command: ['log', '--paint', 'brick', '--unit', 'first', '--step', '1', '--figures', '0', ...day],
+    code: 1,
+    err: 'error: --figures: "0" is zero, and a number of figures never is. Write the true value, or take the row out.\nNothing was written.\n',
+  },
   'more left than at the count before': {
     before: [['count', '--paint', 'brick', '--left', '40%', ...day]],
     command: ['count', '--paint', 'brick', '--left', '91%', '--date', '2026-03-02'],

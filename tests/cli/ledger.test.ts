@@ -105,6 +105,27 @@ On the shelf now, usable:
     });
   });
 
+  it('that has arrived, all or some of it, is taken back only after its arrival is', () => {
+    const { folder, list } = ordered('arrived');
+    for (const args of [
+      ['bought', folder, list, ...day],
+      ['arrived', folder, '--shop', 'lock', ...day],
+      ['log', folder, '--paint', 'brick red', '--used', '2', ...day],
+    ])
+      expect(run(...args).code).toBe(0);
+    const before = logOf(folder);
+    expect(run('bought', folder, '--undo')).toEqual({
+      ...{ code: 2, out: '' },
+      err: 'halfpot: What was bought on 2026-03-01 has arrived, all of it or some. Take that back first, with halfpot arrived --undo.\n',
+    });
+    expect(logOf(folder)).toEqual(before);
+    // An order of the same, later, is still on its way.
+    expect(run('bought', folder, list, '--again', ...day).code).toBe(0);
+    expect(run('bought', folder, '--undo').code).toBe(0);
+    expect(run('arrived', folder, '--undo').code).toBe(0);
+    expect(run('bought', folder, '--undo').code).toBe(0);
+  });
+
   it('that stands in the log already is asked about', () => {
     const { folder, list } = ordered('twice');
     expect(run('bought', folder, list, ...day).code).toBe(0);
@@ -263,13 +284,27 @@ describe('an evening', () => {
     expect(logOf(folder).map((row) => row.split(',')[3])).toEqual(['1', '3']);
   });
 
+  it('leaves out what the figure does not have', () => {
+    const folder = folderWith('no shield', {
+      'schemes.csv':
+        'scheme,step,zone,layer,paint\nred line,1,whole,base coat,brick red\nred line,2,round shield,base coat,earth wash\nred line,3,own,wash,earth wash\n',
+      'zones.csv': 'zone,parts\nown,"round shield, head"\n',
+    });
+    expect(run('log', folder, '--unit', 'first', '--steps', '1-3', ...day)).toMatchObject({
+      code: 0,
+      err: '',
+    });
+    expect(logOf(folder).map((row) => row.split(',')[3])).toEqual(['1', '3']);
+    expect(run('log', folder, '--unit', 'first', '--steps', '2', ...day)).toEqual({
+      ...{ code: 2, out: '' },
+      err: 'halfpot: first spears takes no paint in step 2. Its steps are 1, 3.\n',
+    });
+  });
+
   it.each([
     [['--steps', '1'], 'Of which unit?'],
     [['--unit', 'second', '--steps', '1'], 'No unit is "second"'],
-    [
-      ['--unit', 'first', '--steps', '3-4'],
-      'The scheme of first spears has no step 3-4. Its steps are 1, 2.',
-    ],
+    [['--unit', 'first', '--steps', '3-4'], 'first spears takes no paint in step 3-4. Its steps are 1, 2.'],
     [['--unit', 'first', '--steps', '2-1'], '"2-1" is no step'],
     [['--unit', 'first', '--steps', '1,'], '"1," is no step. Write --steps as 3, as 2-5, or as 2-5,8.'],
     [['--unit', 'first', '--steps', '1', '--used', '3'], 'so --used says nothing'],

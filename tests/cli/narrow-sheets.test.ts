@@ -69,6 +69,15 @@ describe('--until', () => {
     else expect(narrow).toThrow(says);
   });
 
+  it('knows that a step on a part that the figure does not have asks for nothing', () => {
+    const steps = [makeStep({ step: 1 }), makeStep({ step: 2, zone: 'round shield' })];
+    const bare = makeSheets({
+      ...{ steps, army: [makeUnit({ count: 4 })] },
+      log: [{ row: 2, date: '2026-10-01', paint: 'Slate', unit: 'watch', step: 1, figures: 4 }],
+    });
+    expect(() => narrowSheets(bare, { until: 'watch' })).toThrow('"watch" is done');
+  });
+
   it('knows what is done of paints that swaps took the place of', () => {
     const steps = [makeStep({ step: 1, paint: 'Oat' })];
     const swapped = makeSheets({

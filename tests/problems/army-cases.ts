@@ -33,7 +33,16 @@ const settings = (rows: string): Files => ({ 'settings.csv': `name,value\n${rows
 export const armyCases: readonly ArmiesCase[] = [
   {
     code: 'army-on-shelf',
-    make: (dir) => makeArmies(dir, { shelf: fourShortSheets }),
+    make: (dir) =>
+      makeArmies(dir, {
+        shelf: {
+          ...fourShortSheets,
+          'army.csv': 'unit,figure,count\nmill mob,spearman,5\n,spearman,5\n',
+          'log.csv':
+            'date,paint,unit,step,figures,used ml\n2026-03-01,brick red,Mill Mob,1,5,\n2026-03-02,brick red,second spears,1,5,1\n',
+          'swaps.csv': 'unit,paint,instead\nmill mob,brick red,earth wash\n',
+        },
+      }),
     armies: two,
     shelf: 'shelf',
     says: [

@@ -35,6 +35,12 @@ export const ledgerCases: readonly ProblemCase[] = [
     { log: ledger('2026-03-01,brick red,counted,,17,,,,') },
     'log.csv row 2, "left" (D2): this count says neither what is left nor how many pots there are. Write left, such as 40%, or pots.',
   ),
+  // The count is bad, not blank.
+  spoil(
+    'no-pots',
+    { log: ledger('2026-03-01,brick red,counted,,17,0,,,') },
+    'log.csv row 2, "pots" (F2): "0" is zero, and a number of pots never is. Write how many there are; of pots that are gone write a row into the log with thrown away in what.',
+  ),
   spoil(
     'log-empty-missing',
     { log: ledger('2026-03-01,brick red,counted,31.2 g,,,,,') },

@@ -4,11 +4,11 @@ import type { Sheets } from '../../model/sheets.js';
 import { problem } from '../../problems/catalogue.js';
 import { foldName } from '../check/fold-name.js';
 import type { FoundProblem } from '../read/grid.js';
-import type { ReadTables } from '../table.js';
+import type { ReadTables, Table } from '../table.js';
 import { dropRepeats } from './drop-repeats.js';
 import { fillSchemes } from './fill-schemes.js';
 import { keepUnitsApart, type UnitsApart } from './keep-units-apart.js';
-import { changeTables, fileIn, type Source } from './source.js';
+import { changeTables, fileIn, type OpenedTable, openTable, type Source } from './source.js';
 
 export interface JoinedArmies extends Pick<UnitsApart, 'armyOf'> {
   readonly read: ReadTables;
@@ -36,16 +36,28 @@ function nameFiles({ read, ...source }: Source): Source {
   return { ...source, read: { tables: read.tables.map(inside), problems: read.problems.map(inside) } };
 }
 
-/** A shelf needs no sheet for certain, and has no army. */
+type Row = Table['rows'][number];
+
+/** A shelf needs no sheet for certain, and has no army; where it has one that is told, and what names its units goes with it. */
 function onlyShelf(source: Source, problems: FoundProblem[]): Source {
   const { read } = source;
-  const [army] = read.tables.filter(({ sheet }) => sheet === 'army');
-  if (army !== undefined) problems.push(problem('army-on-shelf', { file: army.file, sheet: 'army' }));
+  const armies = read.tables.filter(({ sheet }) => sheet === 'army').map(openTable);
+  for (const { table } of armies.slice(0, 1))
+    problems.push(problem('army-on-shelf', { file: table.file, sheet: 'army' }));
+  const unitOf = ({ text }: OpenedTable, row: Row): string => foldName(text(row, 'unit'));
+  const units = new Set(armies.flatMap((army) => army.table.rows.map((row) => unitOf(army, row))));
+  units.delete('');
   const kept = read.problems.filter(({ code }) => code !== 'missing-sheet');
-  return changeTables({ ...source, read: { ...read, problems: kept } }, 'army', (table) => ({
-    ...table,
-    rows: [],
-  }));
+  return (['army', 'swaps', 'log'] as const).reduce<Source>(
+    (changed, sheet) =>
+      changeTables(changed, sheet, (written) => {
+        const opened = openTable(written);
+        const isOther = (row: Row): boolean => sheet !== 'army' && !units.has(unitOf(opened, row));
+        const rows = opened.table.rows.filter(isOther);
+        return rows.length === written.rows.length ? written : { ...opened.table, rows };
+      }),
+    { ...source, read: { ...read, problems: kept } },
+  );
 }
 
 /** The armies one after the other, the units of each by their own priority. */

@@ -14,6 +14,7 @@ import {
 } from '../../model/words.js';
 import { readyMadeZones } from '../../model/zones.js';
 import { problem } from '../../problems/catalogue.js';
+import { kitWords } from '../columns/choice-words.js';
 import type { ModelFiles } from '../model-file.js';
 import { checkModel } from './check-model.js';
 import { joinOr } from './find-nearest.js';
@@ -93,7 +94,7 @@ function tellNoSize({ table, findings, indexOf }: FigureSheet): void {
   findings.problems.push(problem('missing-column', place));
 }
 
-const findKit = wordFinder(kitItems);
+const findKit = wordFinder(kitItems, kitWords);
 
 /** Items with their number, in the order of their first mention; unknown ones are told. `none` is nothing. */
 function readKit(sheet: FigureSheet, row: Row): ReadonlyMap<KitItem, number> {

@@ -1,5 +1,5 @@
-// Checks: the progress that the log tells. In: its rows, the schemes. Out: the rows that tell some; those that tell none, or
-// too much, are told.
+// Checks: the progress that the log tells. In: its rows, the schemes. Out: the rows that tell some, or would; those that tell
+// none, or too much, are told.
 import type { CheckedSchemes } from './check-schemes.js';
 import { hasErrors } from './collect-findings.js';
 import { joinOr } from './find-nearest.js';
@@ -16,7 +16,7 @@ const together = ['unit', 'step', 'figures'] as const;
 
 /**
  * Unit, step and figures belong together, the step uses the paint, and no unit has more figures painted than it has. Gives
- * the rows that count as progress.
+ * the rows that count as progress, and those that would but for an error told elsewhere.
  */
 export function checkLogProgress(entries: readonly LogEntry[], given: Given): ReadonlySet<LogEntry> {
   const { schemes } = given;
@@ -34,7 +34,7 @@ export function checkLogProgress(entries: readonly LogEntry[], given: Given): Re
 
 /** A unit alone is a note of what the paint was for; a step or figures without the rest are half of a story. */
 function isTogether({ sheet, row }: LogEntry): boolean {
-  if (together.some((key) => row.bad.includes(key))) return false;
+  if (together.some((key) => row.bad.includes(key))) return true;
   const given = together.filter((key) => row[key] !== undefined);
   const missing = together.filter((key) => row[key] === undefined);
   const [first] = missing;
@@ -47,12 +47,11 @@ function isTogether({ sheet, row }: LogEntry): boolean {
   return false;
 }
 
-/** False where the step does not lay the paint, which is told, and where unit or step are not known. */
+/** False where the step does not lay the paint, which is told. */
 function usesPaint({ sheet, row, paint, unit }: LogEntry, { schemes, swaps }: Given): boolean {
   const at = { scheme: unit?.scheme ?? '', step: row.step ?? 0 };
   const steps = schemes.schemes.get(at.scheme)?.steps.filter(({ step }) => step === row.step) ?? [];
-  if (steps.length === 0 || paint === undefined) return false;
-  if (swaps === undefined) return true;
+  if (steps.length === 0 || paint === undefined || swaps === undefined) return true;
   const own = steps.flatMap((step) => step.paints.map((one) => one.paint));
   const instead = swaps.filter((swap) => holdsAt(swap, at)).map((swap) => swap.instead);
   if (instead.includes(paint)) return true;
@@ -64,7 +63,7 @@ function usesPaint({ sheet, row, paint, unit }: LogEntry, { schemes, swaps }: Gi
 
 /** Each step, paint and unit is told once, at the row that goes over the unit. */
 function countFigures({ sheet, row, paint, unit }: LogEntry, painted: Map<string, number>): void {
-  if (paint === undefined || unit === undefined) return;
+  if (paint === undefined || unit === undefined || row.step === undefined) return;
   const key = `${unit.unit}\n${row.step}\n${paint}`;
   const before = painted.get(key) ?? 0;
   const now = before + (row.figures ?? 0);

@@ -151,7 +151,8 @@ function potsOf({ sheet, row, paint = '' }: LogEntry, { shops, paintOf }: Beside
 function readingOf({ sheet, row, paint = '' }: LogEntry, { emptyGOf }: Beside): Partial<LogRow> | undefined {
   const { left, pots } = row;
   if (left === undefined) {
-    if (pots === undefined && !row.bad.includes('left')) sheet.blame('log-nothing-counted', row, 'left');
+    if (pots === undefined && !['left', 'pots'].some((key) => row.bad.includes(key)))
+      sheet.blame('log-nothing-counted', row, 'left');
     return pots === undefined ? undefined : {};
   }
   if (left.how !== 'in g') return { left };

@@ -53,7 +53,7 @@ export interface CheckedSheets {
   readonly sheets: Sheets | undefined;
   /** In sheet and row order, those of the readers among them. */
   readonly problems: readonly Problem<ProblemCode>[];
-  /** In sheet order. */
+  /** In sheet order. One that counts as missing, as nothing stands below its headers, has no columns. */
   readonly read: readonly SheetRead[];
 }
 
@@ -71,8 +71,12 @@ export function checkTables(read: ReadTables, known: Known): CheckedSheets {
   const rank = ({ sheet }: { readonly sheet: string }): number => sheetNames.indexOf(sheet as SheetName);
   const defaults = findings.defaults.toSorted((a, b) => rank(a) - rank(b));
   const sheetsRead = findings.read.toSorted((a, b) => rank(a) - rank(b));
-  const sheets = isRight ? { ...rows, defaults, read: sheetsRead } : undefined;
-  return { sheets, problems, read: sheetsRead };
+  if (!isRight) return { sheets: undefined, problems, read: sheetsRead };
+  const bare = read.tables
+    .filter((table) => !filled.includes(table))
+    .map(({ sheet, file, headerRow }) => ({ sheet, file, headerRow, columns: [] }));
+  const allRead = [...sheetsRead, ...bare].toSorted((a, b) => rank(a) - rank(b));
+  return { sheets: { ...rows, defaults, read: sheetsRead }, problems, read: allRead };
 }
 
 /** Sheets that are there but could not be read, and needed ones that are not: what they hold is not known. */

@@ -1,11 +1,13 @@
 // Checks: which column that is not there a column of the painter's own may be meant for, by what stands in it. In: cells, what
 // is wanted. Out: own columns, each with the column that it could be.
+import { opacities } from '../../model/words.js';
 import type { Column } from '../columns/column.js';
 import type { Cell, Table } from '../table.js';
 import { wordsOf } from './near-headers.js';
 import { isNumbering, readsAsLeft } from './read-as-left.js';
 import { readsAsMoney } from './read-as-money.js';
 import { type CellKind, Mistake, readCell } from './read-cell/cell-kind.js';
+import { choiceKind } from './read-cell/read-choice.js';
 
 /** A column without which an answer may change, and how its cells are read. */
 export interface Wanted {
@@ -27,18 +29,24 @@ type Judge = (own: Own, kind: CellKind<unknown>) => boolean;
 const mostPots = 100;
 const mostSteps = 30;
 
+const ownOpacity = choiceKind('an opacity', opacities);
+
 /** By header. Any other column can be done without, or its cells could be too many other things. */
 const judges: ReadonlyMap<string, Judge> = new Map<string, Judge>([
   ['left', readsAsLeft],
   ['price', readsAsMoney],
   ['postage', readsAsMoney],
+  ['free from', (own) => own.isCalledSo && readsAsMoney(own)],
   ['size ml', areNumbers],
   ['count', areNumbers],
   ['pots', (own, kind) => areNumbers(own, kind) && reach(own.cells, { over: 1, most: mostPots })],
   ['done', (own, kind) => areNumbers(own, kind) && reach(own.cells, { over: 0, most: mostSteps })],
-  ...['kind', 'opacity', 'container', 'build', 'dress', 'method', 'layer', 'base'].map(
-    (header): [string, Judge] => [header, areMostRead],
-  ),
+  // What else opacities are called may be the state of a pot.
+  ['opacity', (own, kind) => areMostRead(own, own.isCalledSo ? kind : ownOpacity)],
+  ...['kind', 'container', 'build', 'dress', 'method', 'layer', 'base'].map((header): [string, Judge] => [
+    header,
+    areMostRead,
+  ]),
   ['hex', (own, kind) => areMostRead(own, kind) && own.cells.some((cell) => /[#a-f]/i.test(String(cell)))],
   ['area %', arePercents],
   ['share', arePercents],
@@ -48,7 +56,9 @@ const judges: ReadonlyMap<string, Judge> = new Map<string, Judge>([
 const callings: Readonly<Record<string, readonly string[]>> = {
   left: ['left', 'full', 'fill', 'level', 'remaining', 'rest'],
   price: ['price', 'paid', 'cost', 'costs', 'spent'],
+  'free from': ['free'],
   postage: ['postage', 'shipping', 'delivery'],
+  opacity: ['opacity', 'opaque', 'coverage', 'covers', 'covering', 'hides', 'hiding'],
   count: ['count', 'number', 'quantity', 'qty', 'models', 'figures'],
   pots: ['pots', 'count', 'number', 'quantity', 'qty', 'pieces', 'pcs'],
   done: ['done', 'painted', 'finished', 'progress', 'stage', 'step'],

@@ -13,6 +13,7 @@ import {
   surface,
 } from '../check/read-cell/read-number.js';
 import { baseKind, boxKind } from '../check/read-cell/read-sides.js';
+import { dressWords } from './choice-words.js';
 import { free, money, needed } from './column.js';
 
 export const figures = {
@@ -39,7 +40,7 @@ export const figures = {
     says: `The one length of some builds: ${lengthBuilds.map((build) => `${build}, ${lengthOf[build]}`).join('; ')}. They take no dress, creatures only wings, tail, saddle as kit.`,
     example: '60',
   }),
-  dress: free('dress', choiceKind('a dress', dresses), {
+  dress: free('dress', choiceKind('a dress', dresses, dressWords), {
     says: 'What the body wears; none: kit alone.',
     blank: { means: 'clothed' },
     example: 'clothed',

@@ -1,6 +1,6 @@
 // Columns: what else painters write for the words that cells are chosen from. In: nothing. Out: words by the word that they
 // stand for. Dictionary words and the trade's: English, German, French, Spanish, Italian, Dutch, Polish.
-import type { Container, Layer, PaintKind } from '../../model/words.js';
+import type { Container, Dress, KitItem, Layer, Opacity, PaintKind } from '../../model/words.js';
 
 /** For some words of a list, what else they are called, parted by commas. */
 export type Called<T extends string> = Readonly<Partial<Record<T, string>>>;
@@ -23,6 +23,13 @@ export const kindWords: Called<PaintKind> = {
   texture:
     'Strukturpaste, Struktur, pâte texturée, textura, pasta de textura, pasta strutturale, structuurpasta, pasta strukturalna',
 };
+
+/** Of three grades `good` is the best and `poor` the worst. */
+export const opacityWords: Called<Opacity> = { strong: 'good', fair: 'medium', weak: 'poor' };
+
+export const dressWords: Called<Dress> = { armoured: 'armor, armour, armored' };
+
+export const kitWords: Called<KitItem> = { weapon: 'spear, sword' };
 
 export const layerWords: Called<Layer> = {
   primer: kindWords.primer ?? '',

@@ -2,7 +2,7 @@
 import { logEvents } from '../../model/words.js';
 import type { CellKind, Written } from '../check/read-cell/cell-kind.js';
 import { choiceKind } from '../check/read-cell/read-choice.js';
-import { figureCount, potCount, stepNumber } from '../check/read-cell/read-count.js';
+import { figureCount, loggedCount, stepNumber } from '../check/read-cell/read-count.js';
 import { dateKind } from '../check/read-cell/read-date.js';
 import { leftKind } from '../check/read-cell/read-left.js';
 import { nameKind } from '../check/read-cell/read-name.js';
@@ -87,7 +87,7 @@ export const log = {
     blank: { means: 'any; of a pot bought, as the last one' },
     example: '17',
   }),
-  pots: free('pots', potCount, {
+  pots: free('pots', loggedCount, {
     says: 'How many pots were bought, arrived, were thrown away, or stand there at a count.',
     blank: { means: 'one bought or thrown away; else all' },
     example: '2',

@@ -80,7 +80,7 @@ export const shops = {
     says: 'What one delivery costs.',
     blank: { means: '0', value: 0, isCounted: true },
     called:
-      'shipping, delivery, Versand, Versandkosten, Porto, port, frais de port, livraison, envío, gastos de envío, spedizione, spese di spedizione, verzending, verzendkosten, wysyłka, koszt wysyłki',
+      'shipping, delivery, P&P, postage and packing, Versand, Versandkosten, Porto, port, frais de port, livraison, envío, gastos de envío, spedizione, spese di spedizione, verzending, verzendkosten, wysyłka, koszt wysyłki',
     example: '4.90',
   }),
   freeFrom: free('free from', money, {

@@ -10,7 +10,7 @@ import { listKind, nameKind } from '../check/read-cell/read-name.js';
 import { density, emptyWeight, keptVolume, thinning } from '../check/read-cell/read-number.js';
 import { paidKind } from '../check/read-cell/read-price.js';
 import { leftsKind, shelfVolume } from '../check/read-cell/read-several.js';
-import { containerWords, kindWords } from './choice-words.js';
+import { containerWords, kindWords, opacityWords } from './choice-words.js';
 import { free, needed } from './column.js';
 
 /** What describes a paint; the pots sheet takes these columns too. */
@@ -28,7 +28,7 @@ const ofPaint = {
     called: 'hex code, hex colour, hex color, Hexcode',
     example: '#8a2b2b',
   }),
-  opacity: free('opacity', choiceKind('an opacity', opacities), {
+  opacity: free('opacity', choiceKind('an opacity', opacities, opacityWords), {
     says: 'How well one coat hides what is under it.',
     blank: { means: 'not known' },
     called: 'coverage, covering power, Deckkraft, opacité, opacidad, opacità, dekking, dekkracht, krycie',

@@ -348,7 +348,7 @@ describe('offers and shops', () => {
         ['quay', ' Pair', '9.00', 'earth wash', 24, '', 3, '', ''],
       ],
       shops: [
-        ['shop', 'postage', 'free from', 'least order'],
+        ['shop', 'P&P', 'free from', 'least order'],
         ['QUAY', '3.95', '45', ''],
         ['Mill', '', '', '10'],
         ['Far', '1', '', ''],
@@ -416,7 +416,7 @@ describe('figures', () => {
           'area cm2',
           'price',
         ],
-        ['spearman', '28', '', '', 'Weapon, round-shield; weapon', 'round 25', '', '2', '', '', '1.80'],
+        ['spearman', '28', '', '', 'Spear, round-shield; sword', 'round 25', '', '2', '', '', '1.80'],
         ['giant', '36', '', 'none', 'weapon', 'none', '', '', '', '9,5', ''],
         ['engine', '', '', '', '', 'oval 105x70', '4', '', '85x40x35', '', ''],
         ['crane', '', 'Open-Frame', '', '', '', '', '', '60x40x90', '', ''],

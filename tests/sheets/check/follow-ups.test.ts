@@ -47,6 +47,18 @@ describe('one problem and no more', () => {
     expect(await codesWith('settings', () => ['currency,GBP'])).toEqual(['no-header-row settings.csv']);
   });
 
+  it('where a unit of which the log tells progress has a scheme that nobody knows', async () => {
+    const folder = join(dir, 'progress');
+    mkdirSync(folder);
+    writeSheets(folder, {
+      ...fourShortSheets,
+      'army.csv': 'unit,figure,scheme,count\nfirst spears,spearman,red lin,20\n',
+      'log.csv': 'date,paint,unit,step,figures\n2026-03-01,brick red,first spears,1,10\n',
+    });
+    const { problems } = await readSheets(folder, known);
+    expect(problems.map(({ code }) => code)).toEqual(['unknown-scheme']);
+  });
+
   it('where the swaps, by which the log goes, have no header row', async () => {
     const folder = join(dir, 'swapped');
     mkdirSync(folder);

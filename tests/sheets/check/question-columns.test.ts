@@ -167,7 +167,11 @@ describe('a column of the painter that could be meant for another', () => {
   });
 
   /** What is asked about a column of a sheet that has all the others. */
-  function askedOf(sheet: 'pots' | 'offers' | 'army' | 'schemes', header: string, cells: readonly Cell[]) {
+  function askedOf(
+    sheet: 'pots' | 'offers' | 'shops' | 'army' | 'schemes',
+    header: string,
+    cells: readonly Cell[],
+  ) {
     const rows: Record<typeof sheet, Cell[][]> = {
       pots: [
         ['paint', 'size ml', 'left'],
@@ -177,6 +181,7 @@ describe('a column of the painter that could be meant for another', () => {
         ['shop', 'offer', 'price', 'paint', 'size ml'],
         ...cells.map((_, at) => ['Quay', `set ${at}`, 3, 'brick red', 17]),
       ],
+      shops: [['shop'], ...cells.map((_, at) => [`Quay ${at}`])],
       army: [['unit', 'figure', 'count'], ...cells.map((_, at) => [`unit ${at}`, 'spearman', 20])],
       schemes: [
         ['scheme', 'step', 'zone', 'layer', 'paint'],
@@ -200,11 +205,16 @@ describe('a column of the painter that could be meant for another', () => {
     ['pots', 'look', ['#8a2b2b', '#102030'], 'hex'],
     ['pots', 'look', ['8a2b2b', '102030'], 'hex'],
     ['pots', 'covers', ['weak', 'fair'], 'opacity'],
+    ['pots', 'covers', ['good', 'poor'], 'opacity'],
+    ['pots', 'how', ['weak', 'fair'], 'opacity'],
     ['pots', 'bottle', ['dropper', 'none', 'can'], 'container'],
     ['offers', 'times', [1, 6], 'pots'],
     ['offers', 'times', [100], 'pots'],
     ['army', 'so far', [2, 0], 'done'],
     ['army', 'so far', [30], 'done'],
+    ['army', 'Finished', [2, 0], 'done'],
+    ['shops', 'Free over', [50, 40], 'free from'],
+    ['shops', 'sends for', ['4.90', '3.50'], 'postage'],
     ['schemes', 'tool', ['brush', 'airbrush'], 'method'],
     ['schemes', 'cover', ['50%', '100%'], 'area %'],
   ])('in %s is asked about: %s with %j', (sheet, header, cells, expected) => {
@@ -222,6 +232,9 @@ describe('a column of the painter that could be meant for another', () => {
     ['offers', 'times', [1, 1]],
     ['offers', 'line', [1, 2, 3]],
     ['offers', 'page', [101, 7]],
+    ['pots', 'condition', ['good', 'poor']],
+    ['pots', 'Bought on', ['2026-01-03', '2026-01-04']],
+    ['shops', 'stars', [5, 4]],
     ['army', 'points', [31, 20]],
     ['army', 'so far', [0, 0]],
     ['army', 'rank', [1, 2]],

@@ -1,8 +1,9 @@
 // Checks: whole numbers. In: a cell. Out: a whole number inside its bounds, or a mistake.
+import type { ProblemCode } from '../../../problems/catalogue.js';
 import { type Bound, figureThings, numberKind } from './read-number.js';
 
-const count = (noun: string, example: string, most: Bound) =>
-  numberKind({ noun, code: 'not-a-count', example, whole: true, most, things: figureThings });
+const count = (noun: string, example: string, most: Bound, ifZero: ProblemCode = 'zero') =>
+  numberKind({ noun, code: 'not-a-count', example, whole: true, ifZero, most, things: figureThings });
 
 const largestArmy: Bound = [1e6, 'the largest army, 1000000 figures'];
 
@@ -12,7 +13,7 @@ export const figuresPerBase = count('a number of figures', '1', [1000, 'the full
 export const stepNumber = count('a step', '1', [1000, 'the longest scheme, 1000 steps']);
 export const coatCount = count('a number of coats', '2', [20, 'the thickest layer, 20 coats']);
 export const potCount = count('a number of pots', '1', [1000, 'the largest set, 1000 pots']);
-
+export const loggedCount = count('a number of pots', '1', [1000, 'the largest set, 1000 pots'], 'no-pots');
 export const ownedCount = count('a number of pots', '1', [1000, 'the fullest row, 1000 pots']);
 
 /** 0: nothing is done yet. */

@@ -21,6 +21,8 @@ interface NumberKind {
   readonly whole?: boolean;
   /** 0 is refused unless it is allowed here. */
   readonly zero?: boolean;
+  /** What a 0 that is refused is called, where there is more to say of it. */
+  readonly ifZero?: ProblemCode;
   readonly negative?: boolean;
   readonly least?: Bound;
   readonly most?: Bound;
@@ -50,7 +52,7 @@ function withoutThings(cell: Written, { things }: NumberKind): Written {
 /** The value itself, or the mistake in it. */
 export function checkBounds(value: number, of: Omit<NumberKind, 'code'>): number | Mistake {
   if (value < 0 && of.negative !== true) return new Mistake('negative', of.noun);
-  if (value === 0 && of.zero !== true) return new Mistake('zero', of.noun);
+  if (value === 0 && of.zero !== true) return new Mistake(of.ifZero ?? 'zero', of.noun);
   if (of.whole === true && !Number.isInteger(value)) return new Mistake('not-whole', of.example);
   if (of.most !== undefined && value > of.most[0]) return new Mistake('too-much', of.most[1]);
   if (of.least !== undefined && value < of.least[0] && value !== 0)

@@ -1,15 +1,19 @@
 // Words of other languages for what cells are chosen from, zones and bases, by dictionaries; a gift has no price.
 import { describe, expect, it } from 'vitest';
-import { containers, layers, paintKinds } from '../../../../src/model/words.js';
+import { containers, dresses, kitItems, layers, opacities, paintKinds } from '../../../../src/model/words.js';
 import { readyMadeZones } from '../../../../src/model/zones.js';
 import { Mistake } from '../../../../src/sheets/check/read-cell/cell-kind.js';
 import { paidKind, priceKind } from '../../../../src/sheets/check/read-cell/read-price.js';
 import { baseKind } from '../../../../src/sheets/check/read-cell/read-sides.js';
+import { figures } from '../../../../src/sheets/columns/army-columns.js';
 import {
   type Called,
   containerWords,
+  dressWords,
   kindWords,
+  kitWords,
   layerWords,
+  opacityWords,
   zoneWords,
 } from '../../../../src/sheets/columns/choice-words.js';
 import { kindOf } from '../../../../src/sheets/columns/column.js';
@@ -21,6 +25,8 @@ const price = priceKind({ currency: 'EUR', locale: 'en' });
 const read = {
   layer: kindOf(schemes.layer, { price }).read,
   kind: kindOf(pots.kind, { price }).read,
+  opacity: kindOf(pots.opacity, { price }).read,
+  dress: kindOf(figures.dress, { price }).read,
   container: kindOf(pots.container, { price }).read,
 };
 
@@ -32,6 +38,10 @@ describe('words of other languages', () => {
     ['layer', 'suchy pędzel', 'drybrush'],
     ['kind', 'metálico', 'metallic'],
     ['kind', 'barniz', 'varnish'],
+    ['opacity', 'Good', 'strong'],
+    ['opacity', 'medium', 'fair'],
+    ['opacity', 'poor', 'weak'],
+    ['dress', 'armor', 'armoured'],
     ['container', 'Sprühdose', 'can'],
     ['container', 'compte gouttes', 'dropper'],
     ['container', 'sloik', 'pot'],
@@ -46,6 +56,9 @@ describe('words of other languages', () => {
   it.each<[string, Called<string>, readonly string[]]>([
     ['containers', containerWords, containers],
     ['kinds', kindWords, paintKinds],
+    ['opacities', opacityWords, opacities],
+    ['dresses', dressWords, dresses],
+    ['pieces of kit', kitWords, kitItems],
     ['layers', layerWords, layers],
     ['zones', zoneWords, [...readyMadeZones.keys()]],
   ])('stand for one of the %s each', (_, called, words) => {
