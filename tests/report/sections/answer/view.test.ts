@@ -84,6 +84,17 @@ describe('other plans', () => {
     );
   });
 
+  it('joins what is not there, or not sold enough, by "or"', () => {
+    const stock = smallPlan.stock.map((one) =>
+      one.paint === 'Nettle coat' ? { ...one, state: 'none owned' as const } : one,
+    );
+    expect(answerOf({ stock })[0]).toContain('No: 2 are missing. You have no Rust hush or Nettle coat.');
+    const unmet = ['Pond wash', 'Rust hush'].map((paint) => ({ paint, ml: 4 }));
+    expect(answerOf({ order: { ...smallPlan.order, unmet } })[2]).toContain(
+      'No shop sells enough Pond wash (1 dropper of 12 ml like yours, unpriced) or Rust hush (1 pot of 17 ml, unpriced).',
+    );
+  });
+
   it('counts what runs out where nothing is missing', () => {
     expect(answerOf({ stock: only('Nettle coat', 'Pond wash', 'Chalk light') })[0]).toBe(
       'Will the pots last? No: 1 of 3 runs out. Nettle coat goes first: evening 1, in First watch. 1 more may run out. ' +
