@@ -80,8 +80,7 @@ describe('the list to take along', () => {
   it('says so where there is nothing to buy', () => {
     const order = { ...smallOrder, totalMinor: 0, lines: [], bills: [], unmet: [] };
     expect(shopOf({ order, restock: undefined })).toMatchObject({
-      toPay: '€0.00',
-      pots: '0 pots',
+      toPay: '',
       groups: [{ shops: [], nothing: 'Nothing to buy.' }],
     });
   });
