@@ -46,6 +46,12 @@ describe('the small plan', () => {
     });
   });
 
+  it('tells the evenings alone where no unit is finished whole on them', () => {
+    const units = smallPlan.time.units.map((one) => ({ ...one, doneOnEvening: undefined }));
+    const plan = changedPlan({ time: { ...smallPlan.time, units } });
+    expect(plainSpaces(viewPlan(plan, []).answer.evenings)).toBe('4 evenings of 2 h 30 min.');
+  });
+
   it('names what decides the amounts, and the costs', () => {
     const { answer, costs } = viewPlan(smallPlan, []);
     const doubts = [answer, costs].map(({ trust }) => `${trust.mark}, ${trust.doubt}`);
