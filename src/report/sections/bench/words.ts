@@ -7,6 +7,7 @@ import { cautionWords } from '../../words/word-cautions.js';
 import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { wordSpans } from '../../words/word-spans.js';
 import { sharedWords } from '../../words/words.js';
 
 /** What of a step is written down. */
@@ -59,17 +60,6 @@ const cardWords = (say: NumberWords) => ({
     ];
   },
 });
-
-/** `2-5,8`, of the steps of a card. */
-function wordSpans(numbers: readonly number[]): string {
-  const spans: [number, number][] = [];
-  for (const number of numbers) {
-    const last = spans.at(-1);
-    if (last !== undefined && number <= last[1] + 1) last[1] = Math.max(last[1], number);
-    else spans.push([number, number]);
-  }
-  return spans.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(',');
-}
 
 const stepWords = (say: NumberWords) => ({
   tick: (unit: string, { step, zone, layer }: BenchStep) =>
