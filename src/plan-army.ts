@@ -130,7 +130,7 @@ export async function planArmy(given: Sheets, today: IsoDate, options: PlanOptio
   const results: PlanResults = {
     ...{ settings, paints, estimate, demands, stock, order, aim },
     ...{ ...beside, costs, ranges, promised, learned, reachMl: findReach(work) },
-    ...{ swaps: listSwaps(given, colours), time: planTime(estimate, assumptions) },
+    ...{ swaps: listSwaps(given, colours), time: planTime(estimate, assumptions, all.army) },
     ...{ date: settings.date ?? today, figureCount: countFigures(sheets) },
     money: tellMoney({ ...all, pots: given.pots }, { stock, estimate }, assumptions),
     cautions: findCautions(estimate, sheets, [order, restock]),

@@ -52,6 +52,15 @@ it('says to which figure the pots last, of the part of the army that is planned'
   expect((await planArmy(sheets, today)).summary.lasting.reach.get('Slate')?.likely).toEqual(at);
 });
 
+it.each([
+  [150, 'watch'],
+  [149, undefined],
+])('of 150 figures the first %d are a finished unit: %s', async (until, finished) => {
+  const part = [makeUnit({ unit: 'watch', row: 3, count: until })];
+  const { summary } = await planArmy(sheets, today, { army: part });
+  expect(summary.ahead.firstFinished?.unit).toBe(finished);
+});
+
 describe('a budget', () => {
   // The watch takes 16.2 ml (15 + 15 x 0.08), of which 2.35 are there; a pot of 15.98 ml leaves 2.13 ml: 19 archers take
   // 1.9 + 2 x 0.08 = 2.06, 20 would take 2.16.

@@ -1,5 +1,6 @@
 // Comparing: what differs in the sheets, as far as plan.json and the markets tell. In: two plans. Out: a row for each column of a
 // sheet that differs.
+import { familyName, isOfSurface, nameForFigure } from '../model/assumption.js';
 import { type Fact, type Facts, listOffers, listShops, moneyColumns, type Rows } from './list-market.js';
 import type { Compared, ComparedPlan } from './pick-plan.js';
 
@@ -35,7 +36,7 @@ export function differSheets(a: Compared, b: Compared): SheetDifference[] {
     ...differRows('log', listLearned(a), listLearned(b)),
     ...differRows('army', listUnits(a), listUnits(b)),
     ...differRows('schemes', stepsA, stepsB),
-    ...differRows('figures', listFigures(a), listFigures(b)),
+    ...differRows('figures', listFigures(a), listFigures(b)).filter((row) => !isMoved(row, a, b)),
     ...differRows('pots', listPots(a), listPots(b)),
     ...differMarkets(a, b),
   ];
@@ -129,6 +130,30 @@ const joinFacts = (columns: ReadonlyMap<string, ReadonlySet<Fact>>): Facts =>
 
 const listFigures = ({ figures }: ComparedPlan): Rows =>
   new Map(figures.map(({ figure, withBaseCm2 }): [string, Facts] => [figure, { 'area cm2': withBaseCm2 }]));
+
+/** Whether a figure's area differs by no more than what both assume of surfaces: of that, log and settings tell. */
+function isMoved({ name: figure, column, a, b }: SheetDifference, ofA: ComparedPlan, ofB: ComparedPlan) {
+  if (column === undefined) return false;
+  const [inA, inB] = [valuesFor(figure, ofA), valuesFor(figure, ofB)];
+  const moved = [...inA].reduce((sum, [name, value]) => sum + apart(value, inB.get(name) ?? value), 0);
+  return apart(Number(a), Number(b)) < moved + roundedShare;
+}
+
+/** Of the factors of surfaces, the figure's own value where it has one. */
+const valuesFor = (figure: string, { assumptions }: ComparedPlan): ReadonlyMap<string, number> =>
+  new Map(
+    assumptions
+      .filter(
+        ({ name }) =>
+          isOfSurface(name) && [familyName(name), nameForFigure(familyName(name), figure)].includes(name),
+      )
+      .map(({ name, likely }) => [familyName(name), likely]),
+  );
+
+const apart = (one: number, other: number): number => Math.abs(Math.log(other / one));
+
+/** What the digits of plan.json leave open of a ratio of areas. */
+const roundedShare = 1e-6;
 
 /** Paints of which there is a pot. */
 const listPots = ({ paints }: ComparedPlan): Rows =>

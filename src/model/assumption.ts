@@ -37,6 +37,10 @@ export const nameForFigure = (name: string, figure: string): string => `${name} 
 /** The assumption behind such a name: no name in the registry has brackets. Any other name is its own. */
 export const familyName = (name: string): string => /^(.*?) \(.*\)$/s.exec(name)?.[1] ?? name;
 
+/** Whether areas of figures rest on it, by the way the registry's names are built. */
+export const isOfSurface = (name: string): boolean =>
+  /^(dress|build|kit|relief|sculpt|surface|sky)\b| of a creature$/.test(name);
+
 /** The weakest of some marks; of none, the strongest there is. */
 export function weakestMark(of: readonly Mark[]): Mark {
   return of.reduce((weak, mark) => (marks.indexOf(mark) > marks.indexOf(weak) ? mark : weak), marks[0]);

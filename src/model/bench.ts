@@ -12,7 +12,7 @@ export interface BatchMl {
 }
 
 /** One paint of a step, for one coat on the next batch. */
-export interface BenchPaint {
+export interface BenchPaint extends Pick<BatchMl, 'figures'> {
   readonly paint: string;
   /** True where it goes on instead of the paint that the scheme names. */
   readonly isSwap: boolean;
@@ -28,6 +28,8 @@ export interface BenchStep
   extends Pick<Line, 'step' | 'zone' | 'layer' | 'method' | 'coats' | 'thin' | 'figures'>,
     Pick<Pass, 'driesMin'> {
   readonly paints: readonly BenchPaint[];
+  /** Some paints of this number are done on more figures than others. */
+  readonly isParted: boolean;
   /** It dries long, and the batch has nothing else to be painted meanwhile. */
   readonly startNext: boolean;
 }

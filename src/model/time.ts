@@ -101,7 +101,10 @@ export interface Evening {
 export interface UnitTime {
   readonly unit: Unit;
   readonly time: JobTime;
-  /** The evening, from 1, on which its last figure is finished; undefined where it is finished, or not spelled out. */
+  /**
+   * The evening, from 1, on which its last figure is finished; undefined where it is finished, not spelled out, or planned
+   * for in part.
+   */
   readonly doneOnEvening: number | undefined;
 }
 

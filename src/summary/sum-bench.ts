@@ -60,11 +60,22 @@ function sumJobBench(job: Job, inputs: JobInputs): JobBench {
   const left = Math.max(...job.remaining.map(({ figures }) => figures));
   const batches = Math.ceil(job.count / job.batch);
   const figures = Math.min(job.batch, left);
+  const parted = findParted(job, inputs.ml);
   return {
     batch: batches - Math.ceil(left / job.batch) + 1,
     ...{ batches, figures },
-    steps: groupMixes(job.remaining).map((mix) => sumStep(mix, { ...inputs, job, batchOf: figures })),
+    steps: groupMixes(job.remaining).map((mix) => sumStep(mix, { ...inputs, job, parted, batchOf: figures })),
   };
+}
+
+/** Steps of which the batch lacks some paints on other figures than the rest, or has some already. */
+function findParted({ lines, remaining }: Job, ml: readonly BatchMl[]): ReadonlySet<number> {
+  const all = groupBy(lines, ({ step }) => step);
+  const left = groupBy(remaining.keys(), (place) => at(remaining, place).step);
+  const isParted = ([step, places]: [number, number[]]): boolean =>
+    places.length < (all.get(step) ?? []).length ||
+    new Set(places.map((place) => at(ml, place).figures)).size > 1;
+  return new Set([...left].filter(isParted).map(([step]) => step));
 }
 
 interface Mixed {
@@ -82,12 +93,13 @@ function groupMixes(lines: readonly Line[]): Mixed[][] {
 
 interface StepInputs extends JobInputs {
   readonly job: Job;
+  readonly parted: ReadonlySet<number>;
   /** Figures of the batch. */
   readonly batchOf: number;
 }
 
 function sumStep(mix: readonly Mixed[], inputs: StepInputs): BenchStep {
-  const { ml, passes, assumptions, batchOf } = inputs;
+  const { ml, passes, parted, assumptions, batchOf } = inputs;
   const { step, zone, layer, method, coats, thin } = at(mix, 0).line;
   const isMine = (pass: Pass) => pass.step === step && pass.layer === layer && pass.zones.includes(zone);
   const last = passes.findLastIndex(isMine);
@@ -99,6 +111,7 @@ function sumStep(mix: readonly Mixed[], inputs: StepInputs): BenchStep {
     figures: Math.max(...mix.map(({ place }) => at(ml, place).figures)),
     driesMin: pass?.driesMin ?? 0,
     startNext: waits,
+    isParted: parted.has(step),
     paints: mix.map(({ line, place }) => sumPaint(line, at(ml, place), { ...inputs, spray })),
   };
 }
@@ -116,7 +129,7 @@ function isWaiting(
 /** A coat is as much as any other of the line; a coat that leaves some figures out as much as its share. */
 function sumPaint(
   { paint, step, coats, method }: Line,
-  { likelyMl, highMl }: BatchMl,
+  { figures, likelyMl, highMl }: BatchMl,
   { job, swaps, assumptions, spray }: StepInputs & { readonly spray: boolean },
 ): BenchPaint {
   const dropMl = likely(assumptions, 'drop');
@@ -129,7 +142,7 @@ function sumPaint(
   const drops = Math.max(1, Math.round(coatMl / dropMl));
   const highDrops = Math.max(drops, Math.ceil(coatHighMl / dropMl - 1e-9));
   return {
-    ...{ paint, isSwap, coatMl, coatHighMl },
+    ...{ paint, figures, isSwap, coatMl, coatHighMl },
     ...(isPoured ? { drops, highDrops } : { drops: undefined, highDrops: undefined }),
   };
 }

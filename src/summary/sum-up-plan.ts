@@ -30,9 +30,11 @@ export function sumUpPlan(results: PlanResults): Summary {
     assumptions: new Map(assumptions.map((one) => [one.name, one])),
     asLikely: buying.chosen?.asLikely ?? [],
   };
+  const ofOrder = sumOrder(order, shelf);
+  const ofShelf = { ...shelf, asLikely: [], taken: ofOrder.alike };
   const sums = {
-    order: sumOrder(order, shelf),
-    restock: restock === undefined ? undefined : sumOrder(restock, { ...shelf, asLikely: [] }),
+    order: ofOrder,
+    restock: restock === undefined ? undefined : sumOrder(restock, ofShelf),
   };
   const [first] = [...estimate.units].sort(
     (a, b) => a.unit.priority - b.unit.priority || a.unit.row - b.unit.row,

@@ -1,6 +1,7 @@
 // Time: how long the army takes, the whole stage. In: the estimate, assumptions. Out: minutes, batches, evenings.
 import { likely } from '../assumptions/look-up.js';
 import type { Assumptions } from '../model/assumption.js';
+import type { Unit } from '../model/sheets.js';
 import type { JobTime, MinuteRange, TimePlan } from '../model/time.js';
 import type { Estimate, Job } from '../model/work.js';
 import { type FilledEvenings, fillEvenings } from './fill-evenings.js';
@@ -10,15 +11,22 @@ import { type TimedJob, timeJobs } from './time-job.js';
 
 /**
  * Brush time, setup, waiting and evenings of the work still to be done, by one painter, units by priority and then by
- * row. Worked out once for each job, however many units share it. An army without work takes no time and no evening.
+ * row. Worked out once for each job, however many units share it. An army without work takes no time and no evening;
+ * a unit of which `wholeArmy` has more figures is finished on none of these.
  */
-export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): TimePlan {
+export function planTime(
+  { jobs, units }: Estimate,
+  assumptions: Assumptions,
+  wholeArmy: readonly Unit[] = [],
+): TimePlan {
   const timed = timeJobs(jobs.keys(), assumptions);
   const total = (of: (time: JobTime) => number): number =>
     [...timed].reduce((sum, [job, { time }]) => sum + of(time) * (jobs.get(job) ?? 0), 0);
   const eveningMin = likely(assumptions, 'evening min');
   const filled = fillEvenings(listWork(units, timed), eveningMin);
   const brushRange = rangeArmy(jobs, assumptions);
+  const counts = new Map(wholeArmy.map((unit) => [placeOf(unit), unit.count]));
+  const isCut = (unit: Unit): boolean => unit.count < (counts.get(placeOf(unit)) ?? 0);
   return {
     brushMin: total(({ brushMin }) => brushMin),
     brushRange,
@@ -31,10 +39,13 @@ export function planTime({ jobs, units }: Estimate, assumptions: Assumptions): T
     eveningsReckoned: !filled.complete,
     units: units.flatMap(({ unit, job }) => {
       const time = timed.get(job)?.time;
-      return time === undefined ? [] : [{ unit, time, doneOnEvening: filled.doneOn.get(unit) }];
+      const doneOnEvening = isCut(unit) ? undefined : filled.doneOn.get(unit);
+      return time === undefined ? [] : [{ unit, time, doneOnEvening }];
     }),
   };
 }
+
+const placeOf = ({ army, row, unit }: Unit): string => [army, row, unit].join('\n');
 
 /** Units with work before them, in painting order; units of one job share its batches. */
 function listWork(units: Estimate['units'], timed: ReadonlyMap<Job, TimedJob>): UnitWork[] {

@@ -166,6 +166,25 @@ describe('what differs in the sheets', () => {
     ]);
   });
 
+  // Relief 1.1 to 1.122 and the spearman's sculpt 1 to 1.03: 33.5 cm2 become at most 33.5 x 1.02 x 1.03 = 35.1951.
+  it.each([
+    [35.195, 33.5, []],
+    [35.196, 33.5, ['spearman']],
+    [33.5, 35.195, []],
+    [33.5, 35.196, ['spearman']],
+  ])('names areas where more than the log moved them, %d cm2 from %d: %j', (ofB, ofA, names) => {
+    const factor = (name: string, likely: number) => ({
+      ...{ name, mark: 'from memory', low: 0.5, likely, high: 2 },
+    });
+    const [sculpt, film] = [factor('sculpt', 1), factor('brush wet film', 50)];
+    const of = (withBaseCm2: number, ...assumptions: object[]) =>
+      makeDocument({ figures: [{ figure: 'spearman', withBaseCm2 }], assumptions });
+    const a = of(ofA, factor('relief', 1.1), sculpt, film);
+    const learned = [factor('sculpt (spearman)', 1.03), factor('sculpt (archer)', 2)];
+    const b = of(ofB, factor('relief', 1.122), sculpt, factor('brush wet film', 60), ...learned);
+    expect(comparePlans(a, b).sheets.map(({ name }) => name)).toEqual(names);
+  });
+
   it('leaves steps alone that only one army is painted in: its units say so', () => {
     const b = makeDocument({ jobs: [makeJob({ scheme: 'blue line' })] });
     expect(comparePlans(makeDocument(), b).sheets).toEqual([

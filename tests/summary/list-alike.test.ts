@@ -41,6 +41,17 @@ describe('a paint that was ever owned', () => {
   });
 });
 
+// The army's 3 ml take one pot of 15.98; what of it is left holds 12.98 ml for the shelf.
+it.each([
+  [12.98, []],
+  [12.99, [1]],
+  [28.97, [2]],
+])('with one pot taken for 3 ml, %d ml more take %j', (ml, counts) => {
+  const taken = listAlike([{ paint: 'Nettle coat', ml: 3 }], shelfOf(newer));
+  const shelf = { ...shelfOf(newer), taken };
+  expect(listAlike([{ paint: 'Nettle coat', ml }], shelf).map(({ count }) => count)).toEqual(counts);
+});
+
 describe('a paint never owned', () => {
   it.each([
     ['Nettle coat', 16, { sizeMl: 17, container: 'pot', count: 2 }],

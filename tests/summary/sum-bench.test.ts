@@ -52,6 +52,38 @@ describe('a coat', () => {
   });
 });
 
+describe('a step', () => {
+  const partedOf = (job: Partial<typeof wardens>, figures = [10, 10, 10, 10, 10]) => {
+    const changed = { ...wardens, ...job };
+    const units = smallPlan.estimate.units.map((one) =>
+      one.job === wardens ? { ...one, job: changed } : one,
+    );
+    const batches = new Map([
+      [
+        changed,
+        changed.remaining.map((_, place) => ({ figures: at(figures, place), likelyMl: 1, highMl: 2 })),
+      ],
+    ]);
+    const changes = { estimate: { ...smallPlan.estimate, units }, ranges: { ...smallPlan.ranges, batches } };
+    const steps = changedPlan(changes).summary.bench.jobs.get(changed)?.steps ?? [];
+    return steps.filter(({ isParted }) => isParted).map(({ zone, paints }) => [zone, paints[0]?.figures]);
+  };
+  /** The wash as a part of the second step. */
+  const joined = wardens.lines.map((line) => (line.step === 3 ? { ...line, step: 2 } : line));
+
+  it('is parted where the batch lacks its paints on other figures, or has some already', () => {
+    expect(partedOf({}, [10, 4, 10, 10, 10])).toEqual([]);
+    expect(partedOf({ lines: joined, remaining: joined })).toEqual([]);
+    expect(partedOf({ lines: joined, remaining: joined }, [10, 4, 10, 10, 10])).toEqual([
+      ['tunic', 4],
+      ['whole', 10],
+    ]);
+    expect(partedOf({ lines: joined, remaining: joined.filter(({ zone }) => zone !== 'tunic') })).toEqual([
+      ['whole', 10],
+    ]);
+  });
+});
+
 describe('the next batch', () => {
   const startsOf = (time: typeof wardensTime) => {
     const units = smallPlan.time.units.map((one) => (one.time === ramTime ? one : { ...one, time }));

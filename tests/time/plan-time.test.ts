@@ -42,6 +42,16 @@ describe('an army, by hand', () => {
     ]);
   });
 
+  it('finishes no unit of which only a part is planned', () => {
+    const sheets = makeSheets({ figures: [tenCm2], steps: twoSteps, army: army({}, { count: 4 }) });
+    const evenings = (...units: Parameters<typeof army>) =>
+      planTime(estimateArmy(sheets, roundNumbers), roundNumbers, army(...units)).units.map(
+        ({ doneOnEvening }) => doneOnEvening,
+      );
+    expect(evenings({}, { count: 4 })).toEqual([1, 1]);
+    expect(evenings({}, { count: 5 })).toEqual([1, undefined]);
+  });
+
   // After the can: 1 + (30 - 1) / 0.2 = 146; with its drying left for the end of an evening nothing else waits.
   it('names the smallest batch without waiting', () => {
     const [unit] = plan.units;

@@ -28,7 +28,7 @@ export const unit = z.object({
   cashPerFigure: cost('The same for one figure.'),
   army: text('Of several armies, the one it belongs to; left out where one is planned alone.').optional(),
   doneOnEvening: whole(
-    'The evening, from 1, on which its last figure is finished; null where finished or not spelled out.',
+    'The evening, from 1, on which its last figure is finished; null where finished, not spelled out, or planned for in part.',
   ).nullable(),
 });
 

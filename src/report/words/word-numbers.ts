@@ -168,13 +168,23 @@ export const isTraceMl = (volumeMl: number): boolean => Math.abs(volumeMl) < 0.0
 export const countOf = (words: NumberWords, count: number, one: string, many = `${one}s`): string =>
   `${words.count(count)} ${formOf(count, one, many)}`;
 
-const lists = new Intl.ListFormat('en-GB');
+const lists = {
+  and: new Intl.ListFormat('en-GB'),
+  or: new Intl.ListFormat('en-GB', { type: 'disjunction' }),
+};
+
+/** Names of a list; the rest is counted. */
+const mostNamed = 5;
 
 /** `a`, `a and b`, `a, b and c`; more than `most` names end in "and 4 more". Of none: ''. */
-export const listOf = (names: readonly string[], most = 5): string =>
-  lists.format(
-    names.length > most ? [...names.slice(0, most), sharedWords.rest(names.length - most)] : names,
-  );
+export const listOf = (names: readonly string[], most = mostNamed): string =>
+  lists.and.format(cutTo(names, most));
+
+/** The same after a "no": `a`, `a or b`, `a, b or c`. */
+export const listOr = (names: readonly string[]): string => lists.or.format(cutTo(names, mostNamed));
+
+const cutTo = (names: readonly string[], most: number): readonly string[] =>
+  names.length > most ? [...names.slice(0, most), sharedWords.rest(names.length - most)] : names;
 
 /** Splits `2026-10-05` into words of the page's language: `5 October 2026`. The clock is not asked. */
 export function wordDate(iso: string, lang: string): string {

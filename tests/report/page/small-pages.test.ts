@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { renderBench, renderShop } from '../../../src/report/page/render-report.js';
-import { planOfWatches, smallPlan } from '../a-small-plan.js';
+import { changedPlan, planOfWatches, smallPlan } from '../a-small-plan.js';
 import { cardLinks, openPages, type Pages } from './open-pages.js';
 import { renameAll } from './rename-all.js';
 
@@ -92,6 +92,17 @@ describe('the list to take along', () => {
     if (line === undefined) throw new Error('no line');
     const order = { ...smallPlan.order, lines: [{ ...line, count: 2, costMinor: 2 * line.priceMinor }] };
     expect(await renderShop({ ...smallPlan, order })).toContain('2 at €3.50');
+  });
+
+  it('counts nothing where no shop has what is missing', async () => {
+    const order = { ...smallPlan.order, totalMinor: 0, lines: [], bills: [] };
+    const url = await pages.write('nothing.html', changedPlan({ order, restock: undefined }), renderShop);
+    const { page, complaints } = await pages.visit(url);
+    expect(await page.locator('main').textContent()).toMatch(
+      /^\s*No shop in your sheets has what is missing\.\s+Without a shop\s/,
+    );
+    expect(complaints).toEqual([]);
+    await page.context().close();
   });
 
   it('is small', async () => {

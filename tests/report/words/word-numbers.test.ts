@@ -6,6 +6,7 @@ import { formOf } from '../../../src/report/words/form-of.js';
 import {
   countOf,
   listOf,
+  listOr,
   mlDigits,
   numberWords,
   wordDate,
@@ -106,7 +107,10 @@ describe('lists and dates', () => {
     [['a', 'b'], 'a and b'],
     [['a', 'b', 'c'], 'a, b and c'],
     [['a', 'b', 'c', 'd', 'e', 'f', 'g'], 'a, b, c, d, e and 2 more'],
-  ])('%j reads "%s"', (names, text) => expect(listOf(names)).toBe(text));
+  ])('%j reads "%s"', (names, text) => {
+    expect(listOf(names)).toBe(text);
+    expect(listOr(names)).toBe(text.replace(' and ', ' or '));
+  });
 
   it.each([
     [0, '0 boxes'],

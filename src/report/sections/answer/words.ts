@@ -13,7 +13,7 @@ import { wordAlike } from '../../words/word-alike.js';
 import { wordInAll } from '../../words/word-follows.js';
 import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
-import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
+import { countOf, listOf, listOr, type NumberWords } from '../../words/word-numbers.js';
 import { wordBut } from '../../words/word-proof.js';
 import { wordRange, wordTimes } from '../../words/word-sure.js';
 import { sharedWords } from '../../words/words.js';
@@ -51,7 +51,7 @@ const lastingWords = (say: NumberWords) => ({
   chance: (chance: Chance) => `In ${wordTimes(chance, say)} armies like yours nothing runs out.`,
   tightest: (paint: string) => `Tightest: ${nameOf(paint)}.`,
   missing: (paints: readonly string[]) =>
-    paints.length === 0 ? '' : `You have no ${listOf(paints.map(nameOf))}.`,
+    paints.length === 0 ? '' : `You have no ${listOr(paints.map(nameOf))}.`,
   first: ({ paint, evening, unit }: FirstOut) =>
     `${nameOf(paint)} goes first: evening ${say.count(evening)}, in ${nameOf(unit)}.`,
   mayToo: (paints: number) => (paints === 0 ? '' : `${say.count(paints)} more may run out.`),
@@ -89,7 +89,7 @@ const buyingWords = (say: NumberWords) => ({
   unmet: (alike: readonly Alike[]) =>
     alike.length === 0
       ? ''
-      : `No shop sells enough ${listOf(alike.map((one) => `${nameOf(one.paint)} (${wordAlike(one, say)})`))}.`,
+      : `No shop sells enough ${listOr(alike.map((one) => `${nameOf(one.paint)} (${wordAlike(one, say)})`))}.`,
   restock: (cashMinor: number) => `Refilling low pots costs another ${say.money(cashMinor)}.`,
   budget: (budgetMinor: number, { figures, finished }: BudgetSums, order: Order) => {
     const all = countOf(say, figures, 'figure');

@@ -1,13 +1,12 @@
 // Report view: one step on a card for the bench. In: the step, its unit's card. Out: its texts and colours.
 import { at } from '../../../model/at.js';
-import type { BenchCard } from '../../../model/bench.js';
+import type { BenchCard, BenchPaint } from '../../../model/bench.js';
 import type { Plan } from '../../../model/plan.js';
 import { stepPlace } from '../../words/card-place.js';
 import { hexOf } from '../../words/hex-of.js';
-import type { BenchWords } from './words.js';
+import type { BenchWords, LoggedStep } from './words.js';
 
-export interface StepView {
-  readonly no: number;
+export interface StepView extends LoggedStep {
   /** Where a link leads; '' but on the first row of its number. */
   readonly place: string;
   /** Beside its box, for who can't see the card. */
@@ -20,12 +19,10 @@ export interface StepView {
   /** How it is sprayed; none where it is not. */
   readonly sprays: readonly ('spray can' | 'airbrush')[];
   readonly dries: string;
-  readonly paints: readonly {
-    readonly paint: string;
+  readonly paints: readonly (Pick<BenchPaint, 'paint' | 'figures' | 'isSwap'> & {
     readonly hex: string;
-    readonly isSwap: boolean;
     readonly amount: string;
-  }[];
+  })[];
 }
 
 export interface StepInputs {
@@ -39,7 +36,7 @@ export function viewStep(index: number, card: BenchCard, { plan, texts }: StepIn
   const step = at(bench.steps, index);
   const isFirst = bench.steps[index - 1]?.step !== step.step;
   return {
-    no: step.step,
+    ...{ no: step.step, figures: step.figures, isParted: step.isParted },
     place: isFirst ? stepPlace(no, step.step) : '',
     tick: texts.tick(unit.unit, step),
     batch: bench.batch,
@@ -49,7 +46,7 @@ export function viewStep(index: number, card: BenchCard, { plan, texts }: StepIn
     sprays: step.method === 'spray can' || step.method === 'airbrush' ? [step.method] : [],
     dries: texts.dries(step),
     paints: step.paints.map((one) => ({
-      ...{ paint: one.paint, hex: hexOf(plan, one.paint), isSwap: one.isSwap },
+      ...{ paint: one.paint, figures: one.figures, hex: hexOf(plan, one.paint), isSwap: one.isSwap },
       amount: texts.amount(one, step),
     })),
   };

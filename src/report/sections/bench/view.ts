@@ -27,8 +27,8 @@ interface CardView {
   readonly steps: readonly StepView[];
   /** '' where nothing is sprayed. */
   readonly caution: string;
-  /** The command that writes its steps down. */
-  readonly command: string;
+  /** What writes its steps down. */
+  readonly commands: readonly string[];
 }
 
 /** In the order in which units are finished. */
@@ -56,6 +56,6 @@ function viewCards(card: BenchCard, inputs: StepInputs): CardView[] {
     finished: texts.finished(card),
     steps,
     caution: texts.caution(steps.flatMap(({ sprays }) => sprays)),
-    command: texts.command(unit.unit, steps, bench.figures),
+    commands: texts.commands(unit.unit, steps),
   }));
 }

@@ -1,12 +1,20 @@
 // Bench: the English of the cards. In: results, ways to say numbers. Out: text; '' where there is nothing to say.
 import type { BenchCard, BenchPaint, BenchStep, JobBench } from '../../../model/bench.js';
+import { groupBy } from '../../../model/group-by.js';
 import type { Caution } from '../../../model/plan.js';
 import { quoteName } from '../../words/quote-name.js';
 import { cautionWords } from '../../words/word-cautions.js';
 import { wordMinutes } from '../../words/word-minutes.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, mlDigits, type NumberWords } from '../../words/word-numbers.js';
+import { wordSpans } from '../../words/word-spans.js';
 import { sharedWords } from '../../words/words.js';
+
+/** What of a step is written down. */
+export interface LoggedStep extends Pick<BenchStep, 'figures' | 'isParted'> {
+  readonly no: number;
+  readonly paints: readonly Pick<BenchPaint, 'paint' | 'figures'>[];
+}
 
 export const benchWords = (say: NumberWords) => ({
   title: 'Bench cards',
@@ -34,21 +42,24 @@ const cardWords = (say: NumberWords) => ({
     doneOnEvening === undefined ? '' : `Finished on evening ${say.count(doneOnEvening)}`,
   caution: (sprays: readonly Caution[]) =>
     [...new Set(sprays)].map((one) => cautionWords.blocks[one].says[0] ?? '').join(' '),
-  /** The steps of one card, all logged at once, and none that is not on it. */
-  command: (unit: string, steps: readonly { readonly no: number }[], figures: number) =>
-    `halfpot log SHEETS --unit ${quoteName(unit)} --steps ${wordSpans(steps.map(({ no }) => no))} --figures ${figures}`,
+  /** The steps of one card and no others: at once those on as many figures, paint by paint those that are parted. */
+  commands: (unit: string, steps: readonly LoggedStep[]): string[] => {
+    const log = `halfpot log SHEETS --unit ${quoteName(unit)}`;
+    const whole = groupBy(steps, ({ isParted, figures }) => (isParted ? undefined : figures));
+    const parted = steps.filter(({ isParted }) => isParted);
+    const paints = parted.flatMap(({ no, paints }) =>
+      paints.map(
+        ({ paint, figures }) => `${log} --step ${no} --paint ${quoteName(paint)} --figures ${figures}`,
+      ),
+    );
+    return [
+      ...[...whole].map(
+        ([figures, rows]) => `${log} --steps ${wordSpans(rows.map(({ no }) => no))} --figures ${figures}`,
+      ),
+      ...new Set(paints),
+    ];
+  },
 });
-
-/** `2-5,8`, of the steps of a card. */
-function wordSpans(numbers: readonly number[]): string {
-  const spans: [number, number][] = [];
-  for (const number of numbers) {
-    const last = spans.at(-1);
-    if (last !== undefined && number <= last[1] + 1) last[1] = Math.max(last[1], number);
-    else spans.push([number, number]);
-  }
-  return spans.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(',');
-}
 
 const stepWords = (say: NumberWords) => ({
   tick: (unit: string, { step, zone, layer }: BenchStep) =>

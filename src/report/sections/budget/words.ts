@@ -4,7 +4,7 @@ import type { Order, OrderNeed, ShopBill } from '../../../model/order.js';
 import type { BudgetSums } from '../../../model/order-sums.js';
 import { formOf } from '../../words/form-of.js';
 import { joinSentences } from '../../words/join-sentences.js';
-import { wordAim } from '../../words/word-aim.js';
+import { wordMargin } from '../../words/word-aim.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { searchLonger, wordBut } from '../../words/word-proof.js';
@@ -24,7 +24,10 @@ export const budgetWords = (say: NumberWords) => ({
   },
   title: (budgetMinor: number) => `What ${say.money(budgetMinor)} finishes`,
   lead: (aim: Aim) =>
-    `Units by priority as long as the cash lasts, then whole units of the others, and last as many figures as can be had of units cut short. What ${wordAim(aim, say)} takes over the likely needs is kept in proportion.`,
+    joinSentences(
+      'Units by priority as long as the cash lasts, then whole units of the others, and last as many figures as can be had of units cut short.',
+      wordMargin(aim, say),
+    ),
   finished: ({ figures, finished }: BudgetSums) => {
     const all = countOf(say, figures, 'figure');
     return finished === figures ? `All ${all}` : sharedWords.some(say.count(finished), all);

@@ -1,6 +1,6 @@
 // Report view: what the numbers rest on. In: the plan, the problems of its sheets. Out: marks, the whole registry,
 // blanks that took a default, warnings.
-import type { Assumption } from '../../../model/assumption.js';
+import { type Assumption, isOfSurface } from '../../../model/assumption.js';
 import type { Problem } from '../../../model/problem.js';
 import { layers } from '../../../model/words.js';
 import { capRepeats, orderProblems } from '../../../problems/order-problems.js';
@@ -68,7 +68,7 @@ type Group = keyof GroundWords['groups'];
 /** By the way the registry's names are built; a name of no kind stands with the pots. */
 function groupOf(name: string): Group {
   if (/^(skin of|stature|eye level|share )/.test(name)) return 'person';
-  if (/^(dress|build|kit|relief|sculpt|surface|sky)\b| of a creature$/.test(name)) return 'dress';
+  if (isOfSurface(name)) return 'dress';
   if (/(wet film|transfer|leftover)$|^painter$|^most transfer|(target|catch) of a spray$/.test(name))
     return 'application';
   if (/(pace|handling|setup|care)$|^wider brush|^evening|^long drying$/.test(name)) return 'time';

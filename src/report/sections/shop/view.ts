@@ -11,7 +11,7 @@ export interface ShopView extends Pick<ShopWords, 'title' | 'labels' | 'potWords
   readonly date: string;
   /** How the page's script writes sums. */
   readonly money: { readonly locale: string; readonly currency: string; readonly digits: number };
-  /** Before anything is ticked. */
+  /** Before anything is ticked; '' where no shop has anything. */
   readonly toPay: string;
   readonly pots: string;
   readonly groups: readonly ShopGroup[];
@@ -63,7 +63,7 @@ export function viewShop({ plan, words, lang }: ViewInputs, reorder: ReorderView
     ...{ title: texts.title, labels: texts.labels, potWords: texts.potWords },
     date: wordDate(date, lang),
     money: { locale: settings.locale, currency: reorder.currency, digits: reorder.minorDigits },
-    toPay: words.money(summary.cashMinor),
+    toPay: summary.pots === 0 ? '' : words.money(summary.cashMinor),
     pots: texts.pots(summary.pots),
     groups: reorder.groups.map((group) => viewGroup(group, { plan, words, texts })),
   };

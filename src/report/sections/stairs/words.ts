@@ -2,7 +2,8 @@
 
 import type { NextRise, Rise, StairSums } from '../../../model/order-sums.js';
 import type { Plan } from '../../../model/plan.js';
-import { wordAim } from '../../words/word-aim.js';
+import { joinSentences } from '../../words/join-sentences.js';
+import { wordMargin } from '../../words/word-aim.js';
 import { nameOf } from '../../words/word-name.js';
 import { countOf, listOf, type NumberWords } from '../../words/word-numbers.js';
 import { searchLonger, wordBut } from '../../words/word-proof.js';
@@ -33,7 +34,11 @@ const leadWords = (say: NumberWords) => ({
   heading: (mostFigures: number) => `What each step up to ${countOf(say, mostFigures, 'figure')} costs`,
   lead: ({ aim, summary: { firstUnit } }: Plan) => {
     const start = firstUnit === undefined ? '' : `, ${nameOf(firstUnit.unit)} first`;
-    return `The least cash for paint, postage included. Figures are painted by priority${start}; after the last one a second army follows from scratch. What ${wordAim(aim, say)} takes over the likely needs of your army is kept in proportion at every number of figures. Paint that no offer covers costs nothing here.`;
+    return joinSentences(
+      `The least cash for paint, postage included. Figures are painted by priority${start}; after the last one a second army follows from scratch.`,
+      wordMargin(aim, say),
+      'Paint that no offer covers costs nothing here.',
+    );
   },
   /** Between the steps that were looked for. */
   missed:

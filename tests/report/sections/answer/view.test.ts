@@ -46,6 +46,12 @@ describe('the small plan', () => {
     });
   });
 
+  it('tells the evenings alone where no unit is finished whole on them', () => {
+    const units = smallPlan.time.units.map((one) => ({ ...one, doneOnEvening: undefined }));
+    const plan = changedPlan({ time: { ...smallPlan.time, units } });
+    expect(plainSpaces(viewPlan(plan, []).answer.evenings)).toBe('4 evenings of 2 h 30 min.');
+  });
+
   it('names what decides the amounts, and the costs', () => {
     const { answer, costs } = viewPlan(smallPlan, []);
     const doubts = [answer, costs].map(({ trust }) => `${trust.mark}, ${trust.doubt}`);
@@ -81,6 +87,17 @@ describe('other plans', () => {
     const ranges = { ...smallPlan.ranges, chanceAllLast: { chance: share, error: 0.003 } };
     expect(answerOf({ stock, ranges })[0]).toBe(
       `Will the pots last? ${figure}. In ${times} armies like yours nothing runs out. Tightest: Kettle grey.`,
+    );
+  });
+
+  it('joins what is not there, or not sold enough, by "or"', () => {
+    const stock = smallPlan.stock.map((one) =>
+      one.paint === 'Nettle coat' ? { ...one, state: 'none owned' as const } : one,
+    );
+    expect(answerOf({ stock })[0]).toContain('No: 2 are missing. You have no Rust hush or Nettle coat.');
+    const unmet = ['Pond wash', 'Rust hush'].map((paint) => ({ paint, ml: 4 }));
+    expect(answerOf({ order: { ...smallPlan.order, unmet } })[2]).toContain(
+      'No shop sells enough Pond wash (1 dropper of 12 ml like yours, unpriced) or Rust hush (1 pot of 17 ml, unpriced).',
     );
   });
 

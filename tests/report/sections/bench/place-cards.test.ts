@@ -5,7 +5,7 @@ import type { StepView } from '../../../../src/report/sections/bench/view-step.j
 
 const makeStep = (no: number, letters = 20): StepView => ({
   ...{ no, place: '', tick: '', batch: 1, zone: 'cloth', layer: '', coats: 'x'.repeat(letters), dries: '' },
-  ...{ sprays: [], paints: [] },
+  ...{ figures: 10, isParted: false, sprays: [], paints: [] },
 });
 const rows = (of: number, from = 1) => Array.from({ length: of }, (_, at) => makeStep(from + at));
 const sizes = (steps: readonly StepView[]) => placeCards(steps).map(({ length }) => length);

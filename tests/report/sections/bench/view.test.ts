@@ -1,5 +1,6 @@
 // Cards for the bench in words: the small army's next batches. Amounts stand in the tests of the summary.
 import { describe, expect, it } from 'vitest';
+import { at } from '../../../../src/model/at.js';
 import type { BenchStep } from '../../../../src/model/bench.js';
 import type { Plan } from '../../../../src/model/plan.js';
 import { viewBench } from '../../../../src/report/sections/bench/view.js';
@@ -28,18 +29,41 @@ describe('a card', () => {
       batch: 'Pole ram: 1 figure',
       finished: 'Finished on evening 2',
       caution: '',
-      command: 'halfpot log SHEETS --unit "The ram" --steps 2 --figures 1',
+      commands: ['halfpot log SHEETS --unit "The ram" --steps 2 --figures 1'],
     });
     expect(first).toMatchObject({
       batch: 'Reed warden: 10 figures',
       finished: '',
-      command: 'halfpot log SHEETS --unit "First watch" --steps 1-5 --figures 10',
+      commands: ['halfpot log SHEETS --unit "First watch" --steps 1-5 --figures 10'],
     });
   });
 
   it('has no step written down that is not on it', () => {
     const [card] = stepsOf((step) => (step.step === 3 ? { ...step, step: 2 } : step));
-    expect(card?.command).toBe('halfpot log SHEETS --unit "First watch" --steps 1-2,4-5 --figures 10');
+    expect(card?.commands).toEqual(['halfpot log SHEETS --unit "First watch" --steps 1-2,4-5 --figures 10']);
+  });
+
+  it('has no more figures written down than its steps are on', () => {
+    const [card] = stepsOf((step) => (step.step === 2 ? { ...step, figures: 4 } : step));
+    expect(card?.commands).toEqual([
+      'halfpot log SHEETS --unit "First watch" --steps 1,3-5 --figures 10',
+      'halfpot log SHEETS --unit "First watch" --steps 2 --figures 4',
+    ]);
+  });
+
+  it('has a step written down paint by paint where they are on more figures or fewer', () => {
+    const [card] = stepsOf((step) => {
+      if (step.step !== 2) return step;
+      const paints = ['Nettle coat', 'Pond wash'].map((paint, index) => ({
+        ...{ ...at(step.paints, 0), paint, figures: index === 0 ? 4 : 10 },
+      }));
+      return { ...step, isParted: true, paints };
+    });
+    expect(card?.commands).toEqual([
+      'halfpot log SHEETS --unit "First watch" --steps 1,3-5 --figures 10',
+      'halfpot log SHEETS --unit "First watch" --step 2 --paint "Nettle coat" --figures 4',
+      'halfpot log SHEETS --unit "First watch" --step 2 --paint "Pond wash" --figures 10',
+    ]);
   });
 
   it('says each step', () => {

@@ -27,7 +27,14 @@ describe('eight euros', () => {
 
   it('go to whole units first, at what the chosen way to buy takes', () => {
     expect(view?.lead).toContain('then whole units of the others, and last as many figures as can be had');
-    expect(view?.lead).toContain('What 80% sure takes over the likely needs is kept in proportion.');
+    expect(view?.lead).toContain(
+      'What 80% sure takes over the likely needs is kept in proportion at every number of figures; by the likely needs alone pots may last longer.',
+    );
+  });
+
+  it('go by the likely needs where nothing is taken over them', () => {
+    const { budget } = viewPlan(changedPlan({ aim: { policy: 'likely' }, budget: smallBudget }), []);
+    expect(budget?.lead).toMatch(/units cut short\.$/);
   });
 
   it('leave four of the second watch, for which 4.90 more would be wanted', () => {

@@ -5,7 +5,7 @@ import { viewReorder } from '../../../../src/report/reorder/view-reorder.js';
 import { viewShop } from '../../../../src/report/sections/shop/view.js';
 import { viewInputs } from '../../../../src/report/words/view-inputs.js';
 import { changedPlan } from '../../a-small-plan.js';
-import { smallOrder } from '../../a-small-shelf.js';
+import { smallOrder, smallRestock } from '../../a-small-shelf.js';
 
 const shopOf = (changes: Partial<PlanResults>) => {
   const plan = changedPlan(changes);
@@ -60,6 +60,16 @@ describe('the list to take along', () => {
     ]);
   });
 
+  it('lists for the shelf only the pots that the army’s do not hold as well', () => {
+    const unmetOf = (ml: number) => {
+      const restock = { ...smallRestock, unmet: [{ paint: 'Rust hush', ml }] };
+      return shopOf({ restock }).groups.map(({ unmet }) => unmet.map(({ says }) => says));
+    };
+    // A pot of 17 x 0.94 = 15.98; the army takes 4.05 of it.
+    expect(unmetOf(11.9)).toEqual([['1 pot of 17\u00a0ml, unpriced'], []]);
+    expect(unmetOf(12)).toEqual([['1 pot of 17\u00a0ml, unpriced'], ['1 pot of 17\u00a0ml, unpriced']]);
+  });
+
   it('says a set by its name, and a code that its pots share once', () => {
     const pots = [firstPot, { ...firstPot, paint: 'Pond wash' }];
     const { groups } = shopOf({ order: { ...smallOrder, lines: [{ ...firstLine, pots }] } });
@@ -80,8 +90,7 @@ describe('the list to take along', () => {
   it('says so where there is nothing to buy', () => {
     const order = { ...smallOrder, totalMinor: 0, lines: [], bills: [], unmet: [] };
     expect(shopOf({ order, restock: undefined })).toMatchObject({
-      toPay: '€0.00',
-      pots: '0 pots',
+      toPay: '',
       groups: [{ shops: [], nothing: 'Nothing to buy.' }],
     });
   });

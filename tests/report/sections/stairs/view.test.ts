@@ -80,7 +80,7 @@ describe('the small staircase', () => {
 
   it('says by which way to buy', () => {
     expect(view?.lead).toContain(
-      'What 80% sure takes over the likely needs of your army is kept in proportion',
+      'What 80% sure takes over the likely needs is kept in proportion at every number of figures; by the likely needs alone pots may last longer.',
     );
   });
 
