@@ -2,6 +2,7 @@
 // sample. Out: rows of a table.
 import { spawnSync } from 'node:child_process';
 import { execPath } from 'node:process';
+import { likely as likelyOf } from '../../.halfpot/modules/assumptions/look-up.js';
 import { registry } from '../../.halfpot/modules/assumptions/registry.js';
 import { estimateArmy } from '../../.halfpot/modules/estimate/estimate-army.js';
 import { drawArmy } from '../../.halfpot/modules/ranges/draw-army.js';
@@ -63,7 +64,7 @@ function groupLines({ jobs, figures }) {
   return { groups: [...groups.values()], leftovers: [...leftovers.values()] };
 }
 
-const likely = (name) => registry.get(name).likely;
+const likely = (name) => likelyOf(registry, name);
 
 /** Factors drawn by the tool's own streams, then the formula group by group with nothing around it. */
 function runBare({ groups, leftovers }, paints, names, drawing) {
@@ -78,10 +79,12 @@ function runBare({ groups, leftovers }, paints, names, drawing) {
     const need = needs.get(paint);
     const film = ratios.get(`${method} wet film`);
     const transfer = columns.get(`${method} transfer`).values;
-    const [a, b, c] = [0, 1, 2].map((at) => ratios.get(factors[at]) ?? ones);
+    const area = new Float64Array(draws).fill(ml);
+    for (const ratio of factors.flatMap((name) => ratios.get(name) ?? []))
+      for (let draw = 0; draw < draws; draw++) area[draw] *= ratio[draw];
     if (target === '') {
       for (let draw = 0; draw < draws; draw++)
-        need[draw] += (ml * film[draw] * a[draw] * b[draw] * c[draw]) / Math.min(1, transfer[draw]);
+        need[draw] += (area[draw] * film[draw]) / Math.min(1, transfer[draw]);
       continue;
     }
     const surfaces = whole.map(({ factors: of, share }) => ({
@@ -96,7 +99,7 @@ function runBare({ groups, leftovers }, paints, names, drawing) {
         cm2 += part;
       }
       const caught = Math.min(2, Math.max(0.2, Math.sqrt(cm2 / full)));
-      need[draw] += (ml * film[draw] * a[draw] * b[draw] * c[draw]) / Math.min(1, transfer[draw] * caught);
+      need[draw] += (area[draw] * film[draw]) / Math.min(1, transfer[draw] * caught);
     }
   }
   for (const { paint, method, ml } of leftovers) {
