@@ -117,7 +117,7 @@ function benchRanges() {
   const growth = benchGrowth();
   const ms = benchSampleRanges();
   const steps = (ratios) => ratios.map(times).join(', ');
-  const parts = `${ms.draw.toFixed(0)} drawing twice, ${ms.promise.toFixed(0)} promise, ${ms.sum.toFixed(0)} summing up`;
+  const parts = `${ms.draw.toFixed(0)} drawing twice, ${ms.sum.toFixed(0)} summing up`;
   return table(
     ['ranges', 'seen', 'target'],
     [
