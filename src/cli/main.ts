@@ -2,20 +2,15 @@
 // Command line: flags in, an exit code out. Each command is loaded only when it is called, so that help comes at once.
 import { readFileSync } from 'node:fs';
 import { argv, stderr, stdout } from 'node:process';
-import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { Command, CommanderError } from 'commander';
+import { defineLog, definePots } from './define-ledger.js';
 import { exitCodes, reportCrash } from './end-run.js';
+import { collect, example, once, sheetsSays, usualFolder } from './flags.js';
 import { nameFault } from './name-fault.js';
 import type { CheckFlags } from './run-check.js';
 import type { CompareFlags } from './run-compare.js';
-import type { LogFlags } from './run-log.js';
 import type { MeasureFlags } from './run-measure.js';
 import type { PlanFlags } from './run-plan.js';
-import type { ArrivedFlags, BoughtFlags, CountFlags } from './run-pots.js';
-
-/** Where the report goes unless said otherwise. */
-const usualFolder = 'halfpot-report';
-
-const sheetsSays = 'a folder of CSV sheets, or a workbook (the current folder if left out)';
 
 /** By the word that calls it, how each command is defined; `called` alone, if it is one of them: each takes half a millisecond. */
 function defineCommands(called: string | undefined): Command {
@@ -97,7 +92,7 @@ function definePlan(program: Command): void {
     )
     .option('--until <unit>', 'plan as far as this unit, or so many figures, by priority', once)
     .option('--without <offer>', 'as if "Shop: offer" were sold out; may be given again and again', collect)
-    .option('--seconds <time>', 'search for orders no longer than that in all (default: 25)', once)
+    .option('--seconds <time>', 'how long to search for orders in all, counted as work (default: 25)', once)
     .option('--json', 'print plan.json and nothing else; files only with --out')
     .option('--open', 'open the report when it is written')
     .addHelpText(
@@ -122,7 +117,11 @@ function defineCompare(program: Command): void {
     .option('--with <sheet=file>', 'the other is A with this CSV file as that sheet; for each sheet', collect)
     .option('--out <folder>', 'where the files go (default: halfpot-compare in the current folder)', once)
     .option('--date <day>', 'plan as of this day, written 2026-03-14', once)
-    .option('--seconds <time>', 'search for orders no longer than that in each plan (default: 25)', once)
+    .option(
+      '--seconds <time>',
+      'how long to search for orders in each plan, counted as work (default: 25)',
+      once,
+    )
     .addHelpText(
       'after',
       example('compare my-report my-army', 'says what has changed since that plan was made'),
@@ -148,95 +147,6 @@ function defineMeasure(program: Command): void {
       process.exitCode = await runMeasure(files, flags);
     });
 }
-
-function defineLog(program: Command): void {
-  program
-    .command('log')
-    .description('write down what was used or painted, in log.csv beside the sheets')
-    .argument('[sheets]', sheetsSays, '.')
-    .option('--paint <name>', 'the paint used; a name may be cut short where one alone begins so', once)
-    .option('--unit <name>', 'the unit worked on', once)
-    .option('--step <number>', 'the step worked on', once)
-    .option('--steps <range>', 'all paints of the steps 2-5 or 2-5,8 of the unit', once)
-    .option('--figures <number>', 'how many figures have had this paint in this step', once)
-    .option('--before <grams>', 'what the pot weighed before', once)
-    .option('--after <grams>', 'what it weighs now', once)
-    .option('--used <ml>', 'what was used, where the pot was not weighed', once)
-    .option('--date <day>', 'the day of the work, written 2026-03-14 (default: today)', once)
-    .option('--shelf <folder>', shelfSays, once)
-    .option('--undo', undoSays)
-    .addHelpText(
-      'after',
-      example(
-        'log my-army --paint "Oat" --unit "first scouts" --step 2 --figures 10 --before 31.2 --after 30.1',
-        'writes that ten scouts took 1.1 g of Oat',
-      ),
-    )
-    .action(async (sheets: string, flags: LogFlags) => {
-      const { runLog } = await import('./run-log.js');
-      process.exitCode = await runLog(sheets, flags);
-    });
-}
-
-function definePots(program: Command): void {
-  const define = (name: string, says: string, shown: string): Command =>
-    program
-      .command(name)
-      .description(says)
-      .argument('[sheets]', sheetsSays, '.')
-      .option('--date <day>', 'the day, written 2026-03-14 (default: today)', once)
-      .option('--shelf <folder>', shelfSays, once)
-      .option('--undo', undoSays)
-      .addHelpText('after', shown);
-  define(
-    'bought',
-    'write down that an order was placed: its pots are on their way',
-    example('bought my-army my-report/reorder.csv', 'takes what that plan lists as bought'),
-  )
-    .argument('[order]', 'the reorder.csv of a plan', `${usualFolder}/reorder.csv`)
-    .option('--shop <name>', 'only what is bought there', once)
-    .option('--again', 'also where the log has all of it already')
-    .action(async (sheets: string, order: string, flags: BoughtFlags) => {
-      const { runBought } = await import('./run-pots.js');
-      process.exitCode = await runBought(sheets, order, flags);
-    });
-  define(
-    'arrived',
-    'write down that what was bought stands on the shelf',
-    example('arrived my-army', 'puts all that is on its way on the shelf'),
-  )
-    .option('--shop <name>', 'only what was bought there', once)
-    .action(async (sheets: string, flags: ArrivedFlags) => {
-      const { runArrived } = await import('./run-pots.js');
-      process.exitCode = await runArrived(sheets, flags);
-    });
-  define(
-    'count',
-    'write down what is left in a pot; in a terminal, without --paint, asks for each',
-    example('count my-army --paint Oat --pots 1 --left 40%', 'writes that one pot of Oat is there, at 40 %'),
-  )
-    .option('--paint <name>', 'the paint that was counted', once)
-    .option('--left <amount>', 'what is left in the pot in use: 40%, 7.5 ml, 31.2 g', once)
-    .option('--size <ml>', 'which pot, where there are pots of several sizes', once)
-    .option('--pots <number>', 'how many pots there are', once)
-    .action(async (sheets: string, flags: CountFlags) => {
-      const { runCount } = await import('./run-pots.js');
-      process.exitCode = await runCount(sheets, flags);
-    });
-}
-
-const shelfSays = 'where pots and log stand, if the sheets are those of one army on it';
-const undoSays = 'take back what this command wrote last';
-
-/** The value of a flag; given twice, nobody could tell which of the two is meant. */
-const collect = (value: string, before: readonly string[] = []): readonly string[] => [...before, value];
-
-function once(value: string, before: string | undefined): string {
-  if (before !== undefined) throw new InvalidArgumentError(`It is given twice, also as "${before}".`);
-  return value;
-}
-
-const example = (typed: string, does: string): string => `\nExample:\n  halfpot ${typed}\n  ${does}`;
 
 function readVersion(): string {
   const written: unknown = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));

@@ -25,12 +25,12 @@ const shares = {
 export const wholeOverOrder = Object.values(shares).reduce((sum, share) => sum + share, 0);
 
 /**
- * For questions of one kind, or a part of them: however many are asked with what this gives, all searches together keep to their share.
+ * For questions of one kind: however many are asked with what this gives, all searches together keep to their share.
  * They are asked one after the other, so that each has the same time left whatever goes on beside. Of the army's order alone is told
  * how far it is.
  */
-export function sharing(kind: keyof typeof shares, { onProgress, ...buying }: Buying, part = 1): Buying {
-  const solve = shareSeconds(buying.solve, part * shares[kind] * buying.limits.seconds);
+export function sharing(kind: keyof typeof shares, { onProgress, ...buying }: Buying): Buying {
+  const solve = shareSeconds(buying.solve, shares[kind] * buying.limits.seconds);
   return { ...buying, solve, ...(kind === 'order' && onProgress !== undefined ? { onProgress } : {}) };
 }
 
