@@ -6,12 +6,11 @@ import { env, platform, stderr } from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { showPlain } from './show-plain.js';
 
-/** What opens a file there, and what comes before the file. No shell is asked: it would read `&` and `%` in a name as its own. */
-const openers: Readonly<Record<string, readonly string[]>> = {
-  darwin: ['open'],
-  win32: ['rundll32.exe', 'url.dll,FileProtocolHandler'],
-};
-const usualOpener = ['xdg-open'];
+/** What opens a file on a system, and what is handed to it. No shell is asked: it would read `&` and `%` in a name as its own. */
+export function openerOf(system: string, path: string): readonly [program: string, ...handed: string[]] {
+  if (system === 'win32') return ['rundll32.exe', 'url.dll,FileProtocolHandler', pathToFileURL(path).href];
+  return [system === 'darwin' ? 'open' : 'xdg-open', path];
+}
 
 /** An opener that is still at work by then has a window open. */
 const patienceMs = 3000;
@@ -24,12 +23,11 @@ export async function openOrSay(path: string): Promise<void> {
 
 /** False where the system has no opener, or it says that it failed. */
 async function openFile(path: string): Promise<boolean> {
-  const [name = '', ...before] = openers[platform] ?? usualOpener;
+  const [name, ...handed] = openerOf(platform, resolve(path));
   const program = findProgram(name);
   if (program === undefined) return false;
-  const file = platform === 'win32' ? pathToFileURL(path).href : resolve(path);
   return new Promise((answer) => {
-    const opener = spawn(program, [...before, file], { stdio: 'ignore', detached: true });
+    const opener = spawn(program, handed, { stdio: 'ignore', detached: true });
     const patience = setTimeout(() => answer(true), patienceMs);
     const say = (isOpen: boolean): void => {
       clearTimeout(patience);

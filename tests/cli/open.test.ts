@@ -2,6 +2,7 @@
 import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { openerOf } from '../../src/cli/open-file.js';
 import { fourShortSheets, writeSheets } from '../problems/problem-case.js';
 import { makeFolder, runHalfpot } from './run-halfpot.js';
 
@@ -28,6 +29,15 @@ function makeOpener(name: string, exitCode: number): { readonly folder: string; 
 const plan = (out: string, path: string, more: readonly string[] = []) =>
   runHalfpot(['plan', sheets, '--out', join(root, out), '--open', ...more], { env: { PATH: path } });
 
+it.each([
+  ['linux', ['xdg-open', '/my 50% & half/report.html']],
+  ['darwin', ['open', '/my 50% & half/report.html']],
+  ['win32', ['rundll32.exe', 'url.dll,FileProtocolHandler', 'file:///my%2050%25%20&%20half/report.html']],
+])('what opens a page on %s takes its path whole', (system, asked) => {
+  expect(openerOf(system, '/my 50% & half/report.html')).toEqual(asked);
+});
+
+// The opener of these is a script for sh, which Windows has none of.
 describe.skipIf(process.platform === 'win32')('halfpot plan --open', () => {
   it('hands the report to the opener as one argument, whatever stands in its path', () => {
     const { folder, log } = makeOpener('opens', 0);

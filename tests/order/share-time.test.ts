@@ -1,0 +1,24 @@
+import { expect, it } from 'vitest';
+import type { Buying } from '../../src/order/choose-counts.js';
+import { sharingInTurn } from '../../src/order/share-time.js';
+
+/** Takes all that it may, and notes how much that was. */
+function greedy(seconds: number) {
+  const taken: number[] = [];
+  const buying: Buying = {
+    limits: { seconds },
+    solve: async (_, within) => {
+      taken.push(within.seconds);
+      return { state: 'proved', values: [], bound: 0, seconds: within.seconds };
+    },
+  };
+  return { buying, taken };
+}
+
+// 10 s for an order are 12 s for its promises. Six hundredths of that, 0.72 s, are kept for each that follows: 12 - 3 x 0.72.
+it('the first of four promises may take all but what the three others are kept', async () => {
+  const { buying, taken } = greedy(10);
+  for (const { solve } of sharingInTurn('levels', buying, 4))
+    await solve({ columns: [], rows: [] }, { seconds: 100 });
+  expect(taken.map((one) => Math.round(one * 100) / 100)).toEqual([9.84, 0.72, 0.72, 0.72]);
+});
