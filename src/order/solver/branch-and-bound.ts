@@ -11,6 +11,7 @@ import {
   openSubproblem,
   propagateNode,
   relaxNode,
+  relaxRoot,
   restrict,
   type Subproblem,
 } from './subproblem.js';
@@ -125,8 +126,11 @@ function searchNode(node: Node, subproblem: Subproblem, search: Search): readonl
     return searchSubproblem(restrict(subproblem, node, search.work), search) ? [] : 'lost';
   const relaxed = relaxNode(node, subproblem, cutoffOf(subproblem, search));
   if (relaxed !== 'optimal') return relaxed === 'pruned' ? [] : 'lost';
-  const isRoot = node.bound === Number.NEGATIVE_INFINITY;
-  if (isRoot) subproblem.relaxation.dropSlackCuts(subproblem.rows.length);
+  if (node.bound === Number.NEGATIVE_INFINITY) {
+    const again = relaxRoot(subproblem, cutoffOf(subproblem, search));
+    if (again !== 'optimal') return again === 'pruned' ? [] : 'lost';
+    subproblem.relaxation.dropSlackCuts(subproblem.rows.length);
+  }
   return branch(node, subproblem, search);
 }
 

@@ -37,12 +37,11 @@ export type Relaxed = 'optimal' | 'pruned' | 'failed';
 export class Relaxation {
   readonly #bound: SafeDualBound;
   readonly #costs: Float64Array;
-  readonly #rows: readonly SparseRow[];
+  readonly #rows: SparseRow[];
   readonly #width: number;
   #height: number;
   /** Bounds of all variables, columns first. */
-  readonly #low: Float64Array;
-  readonly #high: Float64Array;
+  readonly #bounds: { low: Float64Array; high: Float64Array };
   readonly #tableau: Tableau;
   readonly #reducedCosts: Float64Array;
   /** The nonbasic variables by place: which, where each stands, and whether that is its upper bound. */
@@ -58,11 +57,10 @@ export class Relaxation {
   constructor(columns: readonly Column[], rows: readonly SparseRow[], work: Work) {
     const [width, height] = [columns.length, rows.length];
     this.#costs = Float64Array.from(columns, ({ cost }) => cost);
-    this.#rows = rows;
+    this.#rows = [...rows];
     this.#width = width;
     this.#height = height;
-    this.#low = Float64Array.from([...columns, ...this.#rows], ({ lower }) => lower);
-    this.#high = Float64Array.from([...columns, ...this.#rows], ({ upper }) => upper);
+    this.#bounds = boundsOf([...columns, ...rows]);
     this.#tableau = new Tableau(width, height, work);
     this.#reducedCosts = new Float64Array(width);
     this.#nonbasic = new Int32Array(width);
@@ -71,7 +69,7 @@ export class Relaxation {
     this.#basic = new Int32Array(height);
     this.#basicValues = new Float64Array(height);
     this.#used = Int32Array.from(rows.keys());
-    this.#bound = new SafeDualBound(this.#costs, this.#rows, { low: this.#low, high: this.#high }, work);
+    this.#bound = new SafeDualBound(this.#costs, this.#rows, this.#bounds, work);
     this.restart();
   }
 
@@ -83,6 +81,32 @@ export class Relaxation {
     for (let line = 0; line < this.#height; line++)
       this.#basic[line] = this.#width + indexAt(this.#used, line);
     this.#computeValues();
+  }
+
+  /** Adds cuts, each as a line of the present basis: what it says of the nonbasic variables. */
+  addRows(rows: readonly SparseRow[]): void {
+    const { low, high } = boundsOf(rows);
+    this.#bounds.low = concat(this.#bounds.low, low);
+    this.#bounds.high = concat(this.#bounds.high, high);
+    const first = this.#rows.length;
+    const added = Int32Array.from(rows.keys(), (row) => first + row);
+    this.#rows.push(...rows);
+    this.#used = Int32Array.from([...this.#used, ...added]);
+    this.#tableau.addLines(rows, this.#places());
+    this.#basic = Int32Array.from([...this.#basic, ...added.map((row) => this.#width + row)]);
+    this.#height = this.#basic.length;
+    this.#basicValues = new Float64Array(this.#height);
+    this.#tableau.multiply(this.#nonbasicValues, this.#basicValues);
+  }
+
+  /** Where each column stands: its place where it is nonbasic; else its line, from -1 down. */
+  #places(): Int32Array {
+    const places = new Int32Array(this.#width);
+    for (const [place, variable] of this.#nonbasic.entries())
+      if (variable < this.#width) places[variable] = place;
+    for (const [line, variable] of this.#basic.entries())
+      if (variable < this.#width) places[variable] = -1 - line;
+    return places;
   }
 
   /** Drops the cuts, which are all rows but the first `kept`, that are slack at the present basis. */
@@ -99,8 +123,8 @@ export class Relaxation {
 
   /** Other bounds for the columns, from now on. */
   setBounds(lower: Float64Array, upper: Float64Array): void {
-    this.#low.set(lower);
-    this.#high.set(upper);
+    this.#bounds.low.set(lower);
+    this.#bounds.high.set(upper);
     this.#computeValues();
   }
 
@@ -173,8 +197,8 @@ export class Relaxation {
 
   #placeNonbasic(place: number): void {
     const variable = indexAt(this.#nonbasic, place);
-    const low = numberAt(this.#low, variable);
-    const high = numberAt(this.#high, variable);
+    const low = numberAt(this.#bounds.low, variable);
+    const high = numberAt(this.#bounds.high, variable);
     const reducedCost = numberAt(this.#reducedCosts, place);
     if (low === Number.NEGATIVE_INFINITY) this.#isAtUpper[place] = 1;
     else if (high === Number.POSITIVE_INFINITY) this.#isAtUpper[place] = 0;
@@ -193,9 +217,9 @@ export class Relaxation {
   #infeasibility(line: number): number {
     const variable = indexAt(this.#basic, line);
     const value = numberAt(this.#basicValues, line);
-    const under = numberAt(this.#low, variable) - value;
+    const under = numberAt(this.#bounds.low, variable) - value;
     if (under > 0) return under;
-    return Math.min(0, numberAt(this.#high, variable) - value);
+    return Math.min(0, numberAt(this.#bounds.high, variable) - value);
   }
 
   /** The line whose variable leaves the basis: the one farthest out of its bounds; -1 where all are primal feasible. */
@@ -225,7 +249,7 @@ export class Relaxation {
   }
 
   #isFixed(variable: number): boolean {
-    return this.#low[variable] === this.#high[variable];
+    return this.#bounds.low[variable] === this.#bounds.high[variable];
   }
 
   /** A basic variable leaves for the bound that it was out of; a nonbasic one enters. */
@@ -238,7 +262,21 @@ export class Relaxation {
     this.#basic[line] = indexAt(this.#nonbasic, place);
     this.#nonbasic[place] = leaving;
     this.#isAtUpper[place] = out > 0 ? 0 : 1;
-    this.#nonbasicValues[place] = numberAt(out > 0 ? this.#low : this.#high, leaving);
+    this.#nonbasicValues[place] = numberAt(out > 0 ? this.#bounds.low : this.#bounds.high, leaving);
     this.#tableau.pivot(line, place, this.#reducedCosts);
   }
 }
+
+function boundsOf(all: readonly { readonly lower: number; readonly upper: number }[]) {
+  return {
+    low: Float64Array.from(all, ({ lower }) => lower),
+    high: Float64Array.from(all, ({ upper }) => upper),
+  };
+}
+
+const concat = (one: Float64Array, other: Float64Array): Float64Array => {
+  const both = new Float64Array(one.length + other.length);
+  both.set(one);
+  both.set(other, one.length);
+  return both;
+};

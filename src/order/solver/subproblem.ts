@@ -6,7 +6,7 @@ import type { Column, Row } from './integer-program.js';
 import { type Presolved, presolve } from './presolve.js';
 import { type ColumnBounds, propagateBounds } from './propagate-bounds.js';
 import { Relaxation, type Relaxed } from './relaxation.js';
-import { roundingCuts } from './rounding-cuts.js';
+import { leastViolation, roundingCut, violationOf } from './rounding-cuts.js';
 import { type SparseRow, scaleRow } from './sparse-rows.js';
 import { subadditiveCuts } from './subadditive-cuts.js';
 import type { Work } from './work.js';
@@ -21,6 +21,8 @@ export interface Subproblem extends Presolved {
   /** Of several fractions the heaviest is branched on. */
   readonly priorities: Float64Array;
   readonly relaxation: Relaxation;
+  readonly covering: readonly Row[];
+  readonly cuts: readonly Row[];
 }
 
 /** Opening a subproblem goes through its terms about so often. */
@@ -35,7 +37,6 @@ const leastColumns = 50;
 export function openSubproblem(presolved: Presolved, work: Work): Subproblem {
   const { columns, rows } = presolved;
   const sparse = rows.map(scaleRow);
-  const cuts = [...roundingCuts(presolved), ...subadditiveCuts(presolved)].map(scaleRow);
   const terms = sparse.reduce((sum, { places }) => sum + places.length, 0);
   work.touched += timesToOpen * terms;
   return {
@@ -44,7 +45,9 @@ export function openSubproblem(presolved: Presolved, work: Work): Subproblem {
     terms,
     areWhole: columns.map(({ integer }) => integer),
     priorities: prioritise(columns, rows),
-    relaxation: new Relaxation(columns, [...sparse, ...cuts], work),
+    relaxation: new Relaxation(columns, sparse, work),
+    covering: rows.filter((row) => isCovering(row, columns)),
+    cuts: subadditiveCuts(presolved),
   };
 }
 
@@ -117,4 +120,24 @@ export function relaxNode(
   if (relaxed !== 'failed') return relaxed;
   relaxation.restart();
   return relaxation.solve(cutoff);
+}
+
+/** Times that cuts are looked for. */
+const mostRounds = 4;
+
+/** Adds cuts that the relaxed values violate, as long as there are any. */
+export function relaxRoot(subproblem: Subproblem, cutoff: number): Relaxed {
+  const { relaxation, covering, cuts, areWhole } = subproblem;
+  const values = new Float64Array(areWhole.length);
+  for (let round = 0; ; round++) {
+    const relaxed = relaxation.solve(cutoff);
+    if (relaxed !== 'optimal' || round === mostRounds) return relaxed;
+    relaxation.readValues(values);
+    const found = [
+      ...covering.flatMap((row) => roundingCut(row, values) ?? []),
+      ...cuts.filter((cut) => violationOf(cut, values) > leastViolation),
+    ];
+    if (found.length === 0) return relaxed;
+    relaxation.addRows(found.map(scaleRow));
+  }
 }

@@ -30,6 +30,22 @@ export class Tableau {
     this.#work.touched += this.#coefficients.length;
   }
 
+  /** More lines, for rows over the columns; of each column its place, or, where it is basic, its line from -1 down. */
+  addLines(rows: readonly SparseRow[], placeOf: Int32Array): void {
+    const [before, width] = [this.#coefficients, this.#width];
+    this.#coefficients = new Float64Array(before.length + rows.length * width);
+    this.#coefficients.set(before);
+    for (const [row, { places, coefficients }] of rows.entries()) {
+      const line = this.#coefficients.subarray(before.length + row * width, before.length + (row + 1) * width);
+      for (const [term, column] of places.entries()) {
+        const [coefficient, place] = [numberAt(coefficients, term), indexAt(placeOf, column)];
+        if (place >= 0) line[place] = numberAt(line, place) + coefficient;
+        else addTimes(line, before.subarray((-1 - place) * width, -place * width), coefficient);
+      }
+      this.#work.touched += places.length * width;
+    }
+  }
+
   /** Without some of the lines. */
   keepLines(lines: readonly number[]): void {
     const kept = new Float64Array(lines.length * this.#width);
@@ -115,4 +131,9 @@ function substitute(table: Float64Array, start: number, { place, own, places, co
     table[into] = (table[into] as number) + factor * (coefficients[term] as number);
   }
   table[start + place] = factor * own;
+}
+
+function addTimes(line: Float64Array, other: Float64Array, times: number): void {
+  for (let place = 0; place < line.length; place++)
+    line[place] = numberAt(line, place) + times * numberAt(other, place);
 }
