@@ -11,11 +11,6 @@ export interface CutInputs {
   readonly stepColumns: readonly (readonly number[])[];
 }
 
-/** Draws of the groups in which an order that reaches such steps does not do. */
-export function countShort(groups: readonly DrawGroup[], reached: readonly number[]): number {
-  return groups.reduce((sum, { draws, steps }) => sum + (isShort(steps, reached) ? draws : 0), 0);
-}
-
 /** Whether a group of draws takes a step that is not reached. */
 export const isShort = (steps: Uint16Array, reached: readonly number[]): boolean =>
   reached.some((step, place) => (steps[place] as number) > step);
@@ -25,28 +20,22 @@ export const isShort = (steps: Uint16Array, reached: readonly number[]): boolean
  *
  *     sum over draws of z(paint given to, its step) >= draws - mayFail
  *
- * holds for every order that keeps the promise. A draw that an order fails goes to a paint that it fails in, so the row cuts that
- * order off. A draw that it does goes to a paint whose step it just reaches: there it would fail first.
- * Of the ways there are, three: failing draws to the paint with most or with fewest of them first.
+ * holds for every order that keeps the promise. Each draw is given to a paint whose step has the least value, so that no such row is
+ * missed by more; of equal ones to that which just reaches its step, where it would fail first, and then to the paint that most draws
+ * fail in, or to that which fewest do: two rows, of which the broken ones are given. Values may be fractions.
  *
  * Source: each row is a Benders cut of the program with a yes-or-no for each draw (Luedtke, Ahmed & Nemhauser 2010, An integer
  * programming approach for linear programs with probabilistic constraints).
  */
-export function cutRows(inputs: CutInputs, reached: readonly number[]): Row[] {
-  const { groups } = inputs;
-  const failing = reached.map((step, place) =>
-    groups.reduce((sum, { draws, steps }) => sum + ((steps[place] as number) > step ? draws : 0), 0),
+export function cutRows(inputs: CutInputs, columnValues: ArrayLike<number>): Row[] {
+  const { groups, stepColumns } = inputs;
+  // The first amount is there in any case; past the last step nothing is.
+  const values = stepColumns.map((columns) => [1, ...columns.map((column) => at(columnValues, column)), 0]);
+  const failing = values.map((of, place) =>
+    groups.reduce((sum, { draws, steps }) => sum + draws * (1 - at(of, at(steps, place))), 0),
   );
   const mostFirst = failing.map((_, place) => place).sort((a, b) => at(failing, b) - at(failing, a));
-  const ways = [
-    { places: mostFirst, isTight: true },
-    { places: mostFirst.toReversed(), isTight: true },
-    { places: mostFirst, isTight: false },
-  ];
-  return ways.flatMap(({ places, isTight }) => {
-    const give = ({ steps }: DrawGroup) => givenTo(steps, reached, { places, isTight });
-    return cutRow(inputs, groups.map(give));
-  });
+  return [mostFirst, mostFirst.toReversed()].flatMap((places) => cutRow(inputs, values, places));
 }
 
 /** Groups looked at for pairs; where there would be more, the search has enough to do without them. */
@@ -89,35 +78,49 @@ function rowsOfPair({ groups, mayFail, stepColumns }: CutInputs, one: number, ot
   return rows;
 }
 
-interface Way {
-  readonly places: readonly number[];
-  /** Draws that are served go to a step that is just reached; else to a paint that they ask nothing of. */
-  readonly isTight: boolean;
-}
+/** What counts between equal values: how little of the next step is taken, then the order of paints. */
+const ofNext = 1e-3;
+const ofOrder = 1e-6;
 
-/** The paint that a group of draws is given to. */
-function givenTo(steps: Uint16Array, reached: readonly number[], { places, isTight }: Way): number {
-  const stepOf = (place: number): number => at(steps, place);
-  const failing = places.find((place) => stepOf(place) > at(reached, place));
-  if (failing !== undefined) return failing;
-  const tight = isTight
-    ? places.find((place) => stepOf(place) > 0 && stepOf(place) === reached[place])
-    : undefined;
-  return tight ?? places.find((place) => stepOf(place) === 0) ?? (places[0] as number);
-}
+/** Draws that are missing: of whole numbers one at the least; of fractions less is not worth a row. */
+const leastMissing = 0.5;
 
-/** Nothing where what needs no step is enough. */
-function cutRow({ groups, mayFail, stepColumns }: CutInputs, given: readonly number[]): Row[] {
-  let lower = -mayFail;
-  const draws = new Map<number, number>();
-  for (const [row, group] of groups.entries()) {
-    const place = at(given, row);
-    const column = stepColumns[place]?.[(group.steps[place] as number) - 1];
-    if (column === undefined) continue;
-    lower += group.draws;
-    draws.set(column, (draws.get(column) ?? 0) + group.draws);
+/** Nothing where the values keep the row. */
+function cutRow(
+  { groups, mayFail, stepColumns }: CutInputs,
+  values: readonly (readonly number[])[],
+  places: readonly number[],
+): Row[] {
+  const keys = values.map((of, place) =>
+    of.map((value, step) => value + ofNext * (of[step + 1] ?? 0) + ofOrder * places.indexOf(place)),
+  );
+  const draws = stepColumns.map((columns) => new Float64Array(columns.length + 1));
+  let [needed, served] = [-mayFail, 0];
+  for (const { draws: count, steps } of groups) {
+    const place = leastPlace(steps, keys);
+    const step = at(steps, place);
+    const given = at(draws, place);
+    given[step] = at(given, step) + count;
+    needed += count;
+    served += count * at(at(values, place), step);
   }
-  if (lower <= 0) return [];
-  const terms = [...draws].map(([column, count]): [number, number] => [column, Math.min(count, lower)]);
-  return [{ lower, upper: Number.POSITIVE_INFINITY, terms }];
+  if (served > needed - leastMissing) return [];
+  const lower = draws.reduce((sum, [ofNone = 0]) => sum - ofNone, needed);
+  const terms = stepColumns.flatMap((columns, place) =>
+    columns.map((column, step): [number, number] => [
+      column,
+      Math.min(lower, at(at(draws, place), step + 1)),
+    ]),
+  );
+  return [{ lower, upper: Number.POSITIVE_INFINITY, terms: terms.filter(([, count]) => count > 0) }];
+}
+
+/** In this loop over all draws and paints checked reads would take as long again. */
+function leastPlace(steps: Uint16Array, keys: readonly (readonly number[])[]): number {
+  let [found, least] = [0, Number.POSITIVE_INFINITY];
+  for (let place = 0; place < keys.length; place++) {
+    const key = (keys[place] as readonly number[])[steps[place] as number] as number;
+    if (key < least) [found, least] = [place, key];
+  }
+  return found;
 }

@@ -4,11 +4,11 @@ import { at } from '../../model/at.js';
 import { listWares } from '../list-wares.js';
 import type { IntegerProgram, Solution } from '../solver/integer-program.js';
 import type { Ware } from '../ware.js';
-import { countShort, cutRows, pairRows } from './cut-rows.js';
+import { cutRows, pairRows } from './cut-rows.js';
 import { groupDraws } from './group-draws.js';
 import { type Fineness, listSteps, type Steps } from './list-steps.js';
 import type { Sought } from './open-promise.js';
-import { stepsReached, valuesOf, writePromiseProgram } from './promise-program.js';
+import { stepsReached, stepValues, valuesOf, writePromiseProgram } from './promise-program.js';
 import { boughtIn, type Way } from './way.js';
 import { isLarge, type Start, writeWhole } from './whole-program.js';
 
@@ -17,16 +17,25 @@ export interface CutSearch {
   readonly wares: readonly Ware[];
   /** The program as cut so far, from a way that keeps the promise where one is known. */
   program(from: Way | undefined): IntegerProgram;
+  /** The same without whole numbers, which is soon solved. */
+  relaxed(): IntegerProgram;
   /** The program with all rows there are, and so without any cut. */
   whole(from: Way | undefined): IntegerProgram;
   /** Whether these are so many that cuts are sooner done. */
   readonly isLarge: boolean;
+  /** Whether cuts are sooner found in fractions first. */
+  readonly hasManySteps: boolean;
   /** Cuts off a way that does not keep the promise; false where its steps do, and only finer ones could tell. */
   cutOff(way: Way): boolean;
+  /** Cuts off values of the columns; false where they keep the promise, in fractions. */
+  cutOffValues(values: readonly number[]): boolean;
 }
 
 /** With more columns of steps than this the search has enough to do without them. */
 const mostStepColumns = 2000;
+
+/** With fewer columns of steps than this a program is soon searched as it is. */
+const manyStepColumns = 100;
 
 /** With the ways that were missed before already cut off. Undefined where no order can keep the promise. */
 export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Way[]): CutSearch | undefined {
@@ -41,12 +50,14 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
   const cutting = { groups, mayFail: mayFail - hopeless, stepColumns: written.stepColumns };
   const rows = [...written.program.rows, ...pairRows(cutting)];
   const reachedBy = (way: Way): number[] => stepsReached(steps, boughtIn(way));
-  const cutOff = (reached: readonly number[]): boolean => {
-    if (countShort(groups, reached) <= cutting.mayFail) return false;
-    rows.push(...cutRows(cutting, reached));
-    return true;
+  const cutOffValues = (values: ArrayLike<number>): boolean => {
+    const cuts = cutRows(cutting, values);
+    rows.push(...cuts);
+    return cuts.length > 0;
   };
-  for (const reached of [steps.map(() => 0), ...missed.map(reachedBy)]) cutOff(reached);
+  const cutOff = (way: Way): boolean => cutOffValues(stepValues(written, reachedBy(way)));
+  for (const reached of [steps.map(() => 0), ...missed.map(reachedBy)])
+    cutOffValues(stepValues(written, reached));
   const startFrom = (from: Way | undefined): Start | undefined => {
     const counts = from === undefined ? undefined : countsIn(wares, from);
     if (counts === undefined || from === undefined) return undefined;
@@ -56,9 +67,11 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
   return {
     wares,
     program: (from) => ({ columns, rows, ...startWith(startFrom(from)?.values) }),
+    relaxed: () => ({ columns: columns.map((column) => ({ ...column, integer: false })), rows }),
     whole: (from) => writeWhole(written, cutting, startFrom(from)),
     isLarge: isLarge(groups),
-    cutOff: (way) => cutOff(reachedBy(way)),
+    hasManySteps: written.stepColumns.flat().length > manyStepColumns,
+    ...{ cutOff, cutOffValues },
   };
 }
 

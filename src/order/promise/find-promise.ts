@@ -113,6 +113,7 @@ async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Pr
   const { buying } = sought;
   const cuts = openCuts(sought, fineness, known.missed);
   if (cuts === undefined) return false;
+  if (cuts.hasManySteps) await cutFractions(cuts, { sought, known });
   const limits = cuts.isLarge ? buying.limits : soonOf(buying.limits);
   while (known.programs < mostPrograms && !isProved(known)) {
     known.programs++;
@@ -122,6 +123,26 @@ async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Pr
     if (missed !== undefined && !cuts.cutOff(missed)) return true;
   }
   return false;
+}
+
+/** Once a relaxation gains less than this share, whole numbers are asked for. */
+const leastGain = 5e-4;
+
+/** Relaxations of one program at the most, and such as need not gain. */
+const relaxations = { most: 60, least: 2 };
+
+/** The rows that matter most, from relaxations alone: what these cost bounds the promise, and the program then needs few more. */
+async function cutFractions(cuts: CutSearch, { sought, known }: Searching): Promise<void> {
+  const { solve, limits } = sought.buying;
+  let least = 0;
+  for (let times = 1; times <= relaxations.most; times++) {
+    const solution = await solve(cuts.relaxed(), limits);
+    if (solution.state !== 'proved') return;
+    known.leastMinor = Math.max(known.leastMinor, leastOfBound(solution));
+    if (times > relaxations.least && solution.bound - least < leastGain * least) return;
+    least = solution.bound;
+    if (!cuts.cutOffValues(solution.values)) return;
+  }
 }
 
 const soonOf = (limits: Limits): Limits => ({ ...limits, nodes: soonNodes });

@@ -83,10 +83,17 @@ export function valuesOf(
   { counts, reached }: { readonly counts: readonly number[]; readonly reached: readonly number[] },
   shops: ReadonlyMap<string, Shop>,
 ): number[] {
-  const values = [
-    ...columnsOf(order, counts, shops),
-    ...new Array<number>(program.columns.length - order.program.columns.length).fill(0),
-  ];
+  const values = stepValues({ program, stepColumns }, reached);
+  for (const [column, value] of columnsOf(order, counts, shops).entries()) values[column] = value;
+  return values;
+}
+
+/** The values of the columns of steps that are reached; of all others 0. */
+export function stepValues(
+  { program, stepColumns }: Pick<PromiseProgram, 'program' | 'stepColumns'>,
+  reached: readonly number[],
+): number[] {
+  const values = new Array<number>(program.columns.length).fill(0);
   stepColumns.forEach((columns, place) => {
     for (const column of columns.slice(0, reached[place])) values[column] = 1;
   });

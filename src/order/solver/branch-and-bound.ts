@@ -7,6 +7,7 @@ import { NodeQueue } from './node-queue.js';
 import { presolve } from './presolve.js';
 import type { ColumnBounds } from './propagate-bounds.js';
 import {
+  costless,
   isMuchSmaller,
   openSubproblem,
   propagateNode,
@@ -33,10 +34,16 @@ export type Searched = { readonly work: number } & (
   | { readonly state: 'impossible' }
 );
 
-/** A node of the search tree: bounds of the columns, tightened in place, and what nothing between them undercuts. */
+/** A node of the search tree: bounds of a subproblem's columns, tightened in place, and what nothing between them undercuts. */
 interface Node extends ColumnBounds {
+  readonly subproblem: Subproblem;
   readonly bound: number;
+  /** Whether nothing of its subproblem was searched before. */
+  readonly isRoot: boolean;
 }
+
+/** What a node leaves open, the one to search next last: two children, or itself as a subproblem of its own. */
+type Children = readonly [] | readonly [Node] | readonly [farther: Node, nearer: Node];
 
 /** What the whole search has at hand. */
 interface Search {
@@ -52,8 +59,8 @@ interface Search {
 
 /**
  * Branch and bound: a node is pruned where its relaxation shows that nothing in it is cheaper than the incumbent; else one
- * column is branched on at its fraction. The nearer child is searched next, as long as there is one (a dive); then the open node
- * of the least bound. A node that leaves little open becomes a subproblem of its own. Columns need finite bounds.
+ * column is branched on at its fraction. The child of the lesser bound is searched next, as long as there is one (a dive); then the
+ * open node of the least bound. A node that leaves little open becomes a subproblem of its own. Columns need finite bounds.
  * `not proved`: the work was done, or rounding left something in doubt.
  *
  * Source: Land & Doig 1960 (An automatic method of solving discrete programming problems).
@@ -65,7 +72,7 @@ export function branchAndBound(program: IntegerProgram, mostWork: number): Searc
   const upper = Float64Array.from(program.columns, (column) => column.upper);
   const rows = loosenCoveringRows(program.rows, program.columns);
   const whole = presolve({ columns: program.columns, rows }, { lower, upper });
-  const isAll = searchSubproblem(openSubproblem(whole, work), search);
+  const isAll = searchFrom(rootOf(openSubproblem(whole, work), Number.NEGATIVE_INFINITY), search);
   const { values, cost } = incumbent;
   if (values === undefined) return { state: isAll ? 'impossible' : 'none found', work: work.touched };
   return { state: isAll ? 'proved' : 'not proved', values, cost, work: work.touched };
@@ -94,67 +101,72 @@ function stepOf(columns: readonly Column[]): number {
 
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
-/** What costs more than this, in a subproblem, is no better than the incumbent. */
-function cutoffOf({ baseCost }: Subproblem, { incumbent, step }: Search): number {
-  return incumbent.cost - baseCost - (step === 0 ? costsWithin : step * (1 - roundedOff));
+/** What costs more than this is no better than the incumbent. */
+const cutoffOf = ({ incumbent, step }: Search): number =>
+  incumbent.cost - (step === 0 ? costsWithin : step * (1 - roundedOff));
+
+/** The same within a subproblem, whose costs come on top of what is fixed. */
+const cutoffIn = ({ baseCost }: Subproblem, search: Search): number => cutoffOf(search) - baseCost;
+
+function rootOf(subproblem: Subproblem, bound: number): Node {
+  const lower = new Float64Array(subproblem.columns.length);
+  const upper = Float64Array.from(subproblem.columns, (column) => column.upper);
+  return { subproblem, lower, upper, bound, isRoot: true };
 }
 
 /** False where the work was done before the last node, or a node was lost: then the others are searched all the same. */
-function searchSubproblem(subproblem: Subproblem, search: Search): boolean {
-  const lower = new Float64Array(subproblem.columns.length);
-  const upper = Float64Array.from(subproblem.columns, (column) => column.upper);
+function searchFrom(root: Node, search: Search): boolean {
   const open = new NodeQueue<Node>();
   let isAll = true;
-  let next: Node | undefined = { lower, upper, bound: Number.NEGATIVE_INFINITY };
+  let next: Node | undefined = root;
   while (next !== undefined) {
     if (search.work.touched > search.mostWork) return false;
-    const children = searchNode(next, subproblem, search);
+    const children = searchNode(next, search);
     if (children === 'lost') isAll = false;
-    const [farther, nearer]: readonly Node[] = children === 'lost' ? [] : children;
-    if (farther !== undefined) open.add(farther);
-    next = nearer ?? open.take();
+    else if (children.length === 2) open.add(children[0]);
+    next = (children === 'lost' ? undefined : children.at(-1)) ?? open.take();
   }
   return isAll;
 }
 
-/** No children where a node is pruned, or its best is found; else two, the one to search first last. */
-function searchNode(node: Node, subproblem: Subproblem, search: Search): readonly Node[] | 'lost' {
-  if (node.bound > cutoffOf(subproblem, search)) return [];
+/** No children where a node is pruned, or its best is found. */
+function searchNode(node: Node, search: Search): Children | 'lost' {
+  const { subproblem, bound, isRoot } = node;
+  if (bound > cutoffOf(search)) return [];
   const size = propagateNode(node, subproblem, search.work);
   if (size === undefined) return [];
-  if (isMuchSmaller(size, subproblem))
-    return searchSubproblem(restrict(subproblem, node, search.work), search) ? [] : 'lost';
-  const relaxed = relaxNode(node, subproblem, cutoffOf(subproblem, search));
+  if (isMuchSmaller(size, subproblem)) return [rootOf(restrict(subproblem, node, search.work), bound)];
+  const cutoff = cutoffIn(subproblem, search);
+  const relaxed = isRoot ? relaxRoot(node, subproblem, cutoff) : relaxNode(node, subproblem, cutoff);
   if (relaxed !== 'optimal') return relaxed === 'pruned' ? [] : 'lost';
-  if (node.bound === Number.NEGATIVE_INFINITY) {
-    const again = relaxRoot(subproblem, cutoffOf(subproblem, search));
-    if (again !== 'optimal') return again === 'pruned' ? [] : 'lost';
-    subproblem.relaxation.dropSlackCuts(subproblem.rows.length);
-  }
-  return branch(node, subproblem, search);
+  return branch(node, search);
 }
 
 /** Of a node that has just been relaxed. */
-function branch(node: Node, subproblem: Subproblem, search: Search): readonly Node[] | 'lost' {
-  const { relaxation, areWhole } = subproblem;
+function branch(node: Node, search: Search): Children | 'lost' {
+  const { subproblem } = node;
+  const { relaxation, areWhole, baseCost } = subproblem;
+  const cutoff = cutoffIn(subproblem, search);
   const bound = relaxation.dualBound();
-  if (bound > cutoffOf(subproblem, search)) return [];
+  if (bound > cutoff) return [];
   const values = new Float64Array(areWhole.length);
   relaxation.readValues(values);
   bringWithin(node, values);
-  const column = chooseColumn(subproblem, values);
+  const column = chooseColumn(subproblem, values, cutoff - bound);
   if (column === undefined) {
     const isKept = keepIncumbent(values, subproblem, search);
-    return isKept && bound > cutoffOf(subproblem, search) ? [] : 'lost';
+    return isKept && bound > cutoffIn(subproblem, search) ? [] : 'lost';
   }
   const value = at(values, column);
   const [lower, upper] = [node.lower.slice(), node.upper.slice()];
-  relaxation.fixByReducedCosts(areWhole, cutoffOf(subproblem, search), { lower, upper });
-  const down = { lower, upper: upper.slice(), bound };
-  const up = { lower: lower.slice(), upper, bound };
+  relaxation.fixByReducedCosts(areWhole, cutoff, { lower, upper });
+  const bounds = relaxation.childBounds(column, value);
+  const child = (of: number) => ({ subproblem, isRoot: false, bound: baseCost + Math.max(bound, of) });
+  const down = { ...child(bounds.down), lower, upper: upper.slice() };
+  const up = { ...child(bounds.up), lower: lower.slice(), upper };
   down.upper[column] = Math.floor(value);
   up.lower[column] = Math.floor(value) + 1;
-  return value - Math.floor(value) > 0.5 ? [down, up] : [up, down];
+  return up.bound < down.bound ? [down, up] : [up, down];
 }
 
 /** Values that rounding left a little out of their bounds would be branched on for ever. */
@@ -163,20 +175,36 @@ function bringWithin({ lower, upper }: ColumnBounds, values: Float64Array): void
     values[column] = Math.min(Math.max(at(values, column), at(lower, column)), at(upper, column));
 }
 
-/** The column whose fraction weighs the most; undefined where all are whole that must be. */
-function chooseColumn({ areWhole, priorities }: Subproblem, values: Float64Array): number | undefined {
-  let found: number | undefined;
-  let most = 0;
+/** The column to branch on: of the highest rank that which weighs the most; undefined where all are whole that must be. */
+function chooseColumn(subproblem: Subproblem, values: Float64Array, room: number): number | undefined {
+  const { areWhole, ranks } = subproblem;
+  let [found, highest, most]: [number | undefined, number, number] = [undefined, 0, 0];
   for (let column = 0; column < values.length; column++) {
     const value = at(values, column);
     const fraction = value - Math.floor(value);
-    const apart = Math.min(fraction, 1 - fraction);
-    const weight = apart * at(priorities, column);
-    if (!areWhole[column] || apart <= wholeWithin || weight <= most) continue;
-    found = column;
-    most = weight;
+    const rank = at(ranks, column);
+    if (!areWhole[column] || Math.min(fraction, 1 - fraction) <= wholeWithin || rank < highest) continue;
+    const weight = weigh(column, fraction, { subproblem, room });
+    if (rank === highest && weight <= most) continue;
+    [found, highest, most] = [column, rank, weight];
   }
   return found;
+}
+
+interface Branching {
+  readonly subproblem: Subproblem;
+  /** From the bound to the cutoff: what raises the bound by more is pruned all the same. */
+  readonly room: number;
+}
+
+/** By fraction and cost; what has no cost by what it raises the bound, on both sides. */
+function weigh(column: number, fraction: number, { subproblem, room }: Branching): number {
+  const { columns, ranks, relaxation } = subproblem;
+  if (at(ranks, column) !== costless)
+    return Math.min(fraction, 1 - fraction) * (1 + Math.abs(at(columns, column).cost));
+  const { down, up } = relaxation.penalties(column);
+  const raised = (by: number): number => Math.min(room, by) + wholeWithin * (1 + room);
+  return raised(down * fraction) * raised(up * (1 - fraction));
 }
 
 /** Whole values become the incumbent if they are cheaper, once they are rounded; false where they are not feasible then. */

@@ -36,6 +36,7 @@ export type Relaxed = 'optimal' | 'pruned' | 'failed';
  */
 export class Relaxation {
   readonly #bound: SafeDualBound;
+  readonly #work: Work;
   readonly #costs: Float64Array;
   readonly #rows: SparseRow[];
   readonly #width: number;
@@ -56,6 +57,7 @@ export class Relaxation {
 
   constructor(columns: readonly Column[], rows: readonly SparseRow[], work: Work) {
     const [width, height] = [columns.length, rows.length];
+    this.#work = work;
     this.#costs = Float64Array.from(columns, ({ cost }) => cost);
     this.#rows = [...rows];
     this.#width = width;
@@ -151,6 +153,49 @@ export class Relaxation {
       const variable = indexAt(this.#basic, line);
       if (variable < this.#width) into[variable] = numberAt(this.#basicValues, line);
     }
+  }
+
+  /**
+   * What moving a basic column by one, down and up, costs at the least: the ratio of the first pivot that would follow. 0 where the
+   * column is not basic.
+   *
+   * Source: the penalties of Driebeck 1966 (An algorithm for the solution of mixed integer programming problems), from memory.
+   */
+  penalties(column: number): { readonly down: number; readonly up: number } {
+    const line = this.#basic.indexOf(column);
+    if (line < 0) return { down: 0, up: 0 };
+    let [down, up] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+    for (let place = 0; place < this.#width; place++) {
+      const gain = this.#tableau.coefficient(line, place);
+      if (Math.abs(gain) < leastPivot || this.#isFixed(indexAt(this.#nonbasic, place))) continue;
+      const ratio = Math.abs(numberAt(this.#reducedCosts, place) / gain);
+      if (gain > 0 === (this.#isAtUpper[place] === 0)) up = Math.min(up, ratio);
+      else down = Math.min(down, ratio);
+    }
+    this.#work.touched += this.#width;
+    return { down, up };
+  }
+
+  /** What everything costs at the least with a column at the whole number under its value at the most, or over it at the least. */
+  childBounds(column: number, value: number): { readonly down: number; readonly up: number } {
+    const line = this.#basic.indexOf(column);
+    const { down, up } = this.penalties(column);
+    const { low, high } = this.#bounds;
+    const [least, most] = [numberAt(low, column), numberAt(high, column)];
+    high[column] = Math.floor(value);
+    const ofDown = this.#boundAlong(line, -down);
+    high[column] = most;
+    low[column] = Math.floor(value) + 1;
+    const ofUp = this.#boundAlong(line, up);
+    low[column] = least;
+    return { down: ofDown, up: ofUp };
+  }
+
+  /** The dual bound by the present multipliers, some way along the ray of a line. */
+  #boundAlong(line: number, weight: number): number {
+    this.#bound.begin();
+    this.#addMultipliers(Math.max(0, line), Number.isFinite(weight) && line >= 0 ? weight : 0);
+    return this.#bound.end();
   }
 
   /** What everything between the bounds costs at the least. The multipliers are the reduced costs of nonbasic slacks. */

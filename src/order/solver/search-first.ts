@@ -61,10 +61,11 @@ export const searchAlone: Solve = async (program, limits) => {
   return { state, values, bound: state === 'proved' ? cost : Number.NEGATIVE_INFINITY, seconds };
 };
 
-/** Endless where a column has no end: our own search can't do these. */
+/** Endless where a column has no end: our own search can't do these; and where a relaxation is all there is, which a solver does sooner. */
 function sizeOf({ columns, rows }: IntegerProgram): number {
   const isBounded = columns.every(({ lower, upper }) => Number.isFinite(lower) && Number.isFinite(upper));
-  return isBounded ? rows.length ** 2 * columns.length : Number.POSITIVE_INFINITY;
+  const size = isBounded ? rows.length ** 2 * columns.length : Number.POSITIVE_INFINITY;
+  return size <= largestHere || columns.some(({ integer }) => integer) ? size : Number.POSITIVE_INFINITY;
 }
 
 const startFrom = (program: IntegerProgram, start: readonly number[] | undefined): IntegerProgram =>

@@ -6,9 +6,8 @@ import type { Column, Row } from './integer-program.js';
 import { type Presolved, presolve } from './presolve.js';
 import { type ColumnBounds, propagateBounds } from './propagate-bounds.js';
 import { Relaxation, type Relaxed } from './relaxation.js';
-import { leastViolation, roundingCut, violationOf } from './rounding-cuts.js';
 import { type SparseRow, scaleRow } from './sparse-rows.js';
-import { subadditiveCuts } from './subadditive-cuts.js';
+import { openCuts } from './violated-cuts.js';
 import type { Work } from './work.js';
 
 /** A program that is searched: the whole one, or what the bounds of a node leave of it. */
@@ -18,11 +17,11 @@ export interface Subproblem extends Presolved {
   /** Terms of all these rows together. */
   readonly terms: number;
   readonly areWhole: readonly boolean[];
-  /** Of several fractions the heaviest is branched on. */
-  readonly priorities: Float64Array;
+  /** Fractions of the highest rank are branched on first. */
+  readonly ranks: Uint8Array;
   readonly relaxation: Relaxation;
-  readonly covering: readonly Row[];
-  readonly cuts: readonly Row[];
+  /** Cuts that values violate. */
+  readonly cutsAt: (values: Float64Array) => Row[];
 }
 
 /** Opening a subproblem goes through its terms about so often. */
@@ -44,19 +43,20 @@ export function openSubproblem(presolved: Presolved, work: Work): Subproblem {
     sparse,
     terms,
     areWhole: columns.map(({ integer }) => integer),
-    priorities: prioritise(columns, rows),
+    ranks: rankColumns(columns, rows),
     relaxation: new Relaxation(columns, sparse, work),
-    covering: rows.filter((row) => isCovering(row, columns)),
-    cuts: subadditiveCuts(presolved),
+    cutsAt: openCuts(presolved),
   };
 }
 
+/** Columns that cover nothing or cost nothing: who serves what, what is free, how far to go. */
+export const costless = 1;
+
 /**
- * By cost; but first of all the columns that open several others, as a shop does that is bought from: once they are fixed,
- * the rest nearly falls apart into a small program for each row. Then those that cover nothing or cost nothing: who serves what,
- * what is free, how far to go.
+ * First of all the columns that open several others, as a shop does that is bought from: once they are fixed, the rest nearly falls
+ * apart into a small program for each row. Then those without a cost of their own.
  */
-function prioritise(columns: readonly Column[], rows: readonly Row[]): Float64Array {
+function rankColumns(columns: readonly Column[], rows: readonly Row[]): Uint8Array {
   const opens = new Uint32Array(columns.length);
   const covers = new Uint8Array(columns.length);
   for (const row of rows) {
@@ -64,10 +64,9 @@ function prioritise(columns: readonly Column[], rows: readonly Row[]): Float64Ar
     if (opener !== undefined) opens[opener] = at(opens, opener) + 1;
     if (isCovering(row, columns)) for (const [column] of row.terms) covers[column] = 1;
   }
-  return Float64Array.from(columns, ({ cost }, column) => {
-    const rank = at(opens, column) > 1 ? 2 : at(covers, column) === 1 && cost !== 0 ? 0 : 1;
-    return (1 + Math.abs(cost)) * 1000 ** rank;
-  });
+  return Uint8Array.from(columns, ({ cost }, column) =>
+    at(opens, column) > 1 ? costless + 1 : at(covers, column) === 1 && cost !== 0 ? 0 : costless,
+  );
 }
 
 /** The only column that counts up in a row `sum of a x >= 0`: without it nothing of the row's others can be had. */
@@ -122,22 +121,21 @@ export function relaxNode(
   return relaxation.solve(cutoff);
 }
 
-/** Times that cuts are looked for. */
+/** Times that cuts are looked for in one subproblem. */
 const mostRounds = 4;
 
-/** Adds cuts that the relaxed values violate, as long as there are any. */
-export function relaxRoot(subproblem: Subproblem, cutoff: number): Relaxed {
-  const { relaxation, covering, cuts, areWhole } = subproblem;
+/** Relaxes the whole of a subproblem, with cuts as long as its values violate any; what is slack in the end is dropped again. */
+export function relaxRoot(bounds: ColumnBounds, subproblem: Subproblem, cutoff: number): Relaxed {
+  const { relaxation, cutsAt, rows, areWhole } = subproblem;
   const values = new Float64Array(areWhole.length);
   for (let round = 0; ; round++) {
-    const relaxed = relaxation.solve(cutoff);
-    if (relaxed !== 'optimal' || round === mostRounds) return relaxed;
+    const relaxed = relaxNode(bounds, subproblem, cutoff);
+    if (relaxed !== 'optimal') return relaxed;
     relaxation.readValues(values);
-    const found = [
-      ...covering.flatMap((row) => roundingCut(row, values) ?? []),
-      ...cuts.filter((cut) => violationOf(cut, values) > leastViolation),
-    ];
-    if (found.length === 0) return relaxed;
-    relaxation.addRows(found.map(scaleRow));
+    const cuts = cutsAt(values);
+    if (cuts.length === 0 || round === mostRounds) break;
+    relaxation.addRows(cuts.map(scaleRow));
   }
+  relaxation.dropSlackCuts(rows.length);
+  return 'optimal';
 }

@@ -36,7 +36,10 @@ export class Tableau {
     this.#coefficients = new Float64Array(before.length + rows.length * width);
     this.#coefficients.set(before);
     for (const [row, { places, coefficients }] of rows.entries()) {
-      const line = this.#coefficients.subarray(before.length + row * width, before.length + (row + 1) * width);
+      const line = this.#coefficients.subarray(
+        before.length + row * width,
+        before.length + (row + 1) * width,
+      );
       for (const [term, column] of places.entries()) {
         const [coefficient, place] = [numberAt(coefficients, term), indexAt(placeOf, column)];
         if (place >= 0) line[place] = numberAt(line, place) + coefficient;

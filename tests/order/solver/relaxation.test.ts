@@ -79,6 +79,68 @@ describe('a relaxation', () => {
     expect(valuesOf(relaxation, 2)).toEqual([expect.closeTo(1, 9), expect.closeTo(9, 9)]);
   });
 
+  it('takes rows that come later, and is then the same as with them from the start', () => {
+    // Two foods again, the second need later: (4, 0) at 12, then (3, 2) at 17.
+    const foods = [part(3, 50), part(4, 50)];
+    const relaxation = open(foods, [atLeast(8, [2, 1])]);
+    relaxation.solve(1000);
+    expect(relaxation.dualBound()).toBeCloseTo(12, 9);
+    relaxation.addRows([scaleRow(atLeast(9, [1, 3]))]);
+    expect(relaxation.solve(1000)).toBe('optimal');
+    expect(valuesOf(relaxation, 2)).toEqual([expect.closeTo(3, 9), expect.closeTo(2, 9)]);
+    fc.assert(
+      fc.property(
+        drawProgram({ isWhole: false, mostColumns: 7 }),
+        fc.nat(8),
+        ({ columns, rows: all }, first) => {
+          const late = open(columns, all.slice(0, first));
+          if (late.solve(1e6) === 'optimal') late.addRows(all.slice(first).map(scaleRow));
+          const soon = open(columns, all);
+          const relaxed = soon.solve(1e6);
+          expect(late.solve(1e6)).toBe(relaxed);
+          if (relaxed === 'optimal') expect(late.dualBound()).toBeCloseTo(soon.dualBound(), 4);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
+  it('tells what branching costs at the least: by hand, and never more than it does', () => {
+    // 16 x + 12 y >= 20 at 3 and 4: x = 1.25. One more x takes nothing off y, which is 0, so each costs its 3; one fewer is made up
+    // for by 16 / 12 y at 4, which saves the 3 of x: 16/3 - 3.
+    const pots = open([part(3, 9), part(4, 9)], [atLeast(20, [16, 12])]);
+    pots.solve(1000);
+    const { down, up } = pots.penalties(0);
+    expect([down, up]).toEqual([expect.closeTo(16 / 3 - 3, 9), expect.closeTo(3, 9)]);
+    expect(pots.penalties(1)).toEqual({ down: 0, up: 0 });
+    expect(pots.childBounds(0, 1.25)).toEqual({
+      down: expect.closeTo(3.75 + 0.25 * (16 / 3 - 3), 9),
+      up: expect.closeTo(6, 9),
+    });
+    fc.assert(
+      fc.property(drawProgram({ isWhole: false, mostColumns: 7 }), ({ columns, rows: all }) => {
+        const relaxation = open(columns, all);
+        if (relaxation.solve(1e6) !== 'optimal') return;
+        for (const [column, value] of valuesOf(relaxation, columns.length).entries()) {
+          if (Math.abs(value - Math.round(value)) < 1e-6) continue;
+          const ofChildren = relaxation.childBounds(column, value);
+          const child = (ends: Partial<Column>) => {
+            const one = open(
+              columns.map((own, at) => (at === column ? { ...own, ...ends } : own)),
+              all,
+            );
+            return one.solve(1e6) === 'optimal' ? one.dualBound() : 1e6;
+          };
+          const least = { down: child({ upper: Math.floor(value) }), up: child({ lower: Math.ceil(value) }) };
+          expect(ofChildren.down).toBeLessThanOrEqual(least.down + 1e-6);
+          expect(ofChildren.up).toBeLessThanOrEqual(least.up + 1e-6);
+          expect(Math.min(ofChildren.down, ofChildren.up)).toBeGreaterThan(relaxation.dualBound() - 1e-6);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
   it('never bounds from too high, and agrees with HiGHS', async () => {
     await fc.assert(
       fc.asyncProperty(drawProgram({ isWhole: false, mostColumns: 7 }), async ({ columns, rows }) => {
