@@ -1,7 +1,8 @@
 // Promise: promises side by side. In: what was found for each, the surest first. Out: the same, agreed with one another.
 
 import { leastNeeds } from './common-needs.js';
-import { type FoundPromise, isCheaper } from './find-promise.js';
+import type { FoundPromise } from './find-promise.js';
+import { isCheaper } from './note-found.js';
 import type { OpenPromise } from './open-promise.js';
 
 /** An order that keeps a promise keeps all that are less sure; what no order for one of these undercuts, none for a surer one does. */

@@ -22,7 +22,8 @@ export const isShort = (steps: Uint16Array, reached: readonly number[]): boolean
  *
  * holds for every order that keeps the promise. Each draw is given to a paint whose step has the least value, so that no such row is
  * missed by more; of equal ones to that which just reaches its step, where it would fail first, and then to the paint that most draws
- * fail in, or to that which fewest do: two rows, of which the broken ones are given. Values may be fractions.
+ * fail in, or to that which fewest do; or first of all to a paint of which it asks nothing. Of these three rows the broken ones are given.
+ * Values may be fractions.
  *
  * Source: each row is a Benders cut of the program with a yes-or-no for each draw (Luedtke, Ahmed & Nemhauser 2010, An integer
  * programming approach for linear programs with probabilistic constraints).
@@ -35,7 +36,12 @@ export function cutRows(inputs: CutInputs, columnValues: ArrayLike<number>): Row
     groups.reduce((sum, { draws, steps }) => sum + draws * (1 - at(of, at(steps, place))), 0),
   );
   const mostFirst = failing.map((_, place) => place).sort((a, b) => at(failing, b) - at(failing, a));
-  return [mostFirst, mostFirst.toReversed()].flatMap((places) => cutRow(inputs, values, places));
+  const ways = [
+    { places: mostFirst, ofNone: 0.5 },
+    { places: mostFirst.toReversed(), ofNone: 0.5 },
+    { places: mostFirst, ofNone: -1 },
+  ];
+  return ways.flatMap((way) => cutRow(inputs, values, way));
 }
 
 /** Groups looked at for pairs; where there would be more, the search has enough to do without them. */
@@ -78,6 +84,13 @@ function rowsOfPair({ groups, mayFail, stepColumns }: CutInputs, one: number, ot
   return rows;
 }
 
+interface Way {
+  /** Of equal ones the first. */
+  readonly places: readonly number[];
+  /** Where a paint of which nothing is asked stands among those that serve: one that just reaches its step is at 0, others at 1. */
+  readonly ofNone: number;
+}
+
 /** What counts between equal values: how little of the next step is taken, then the order of paints. */
 const ofNext = 1e-3;
 const ofOrder = 1e-6;
@@ -89,10 +102,13 @@ const leastMissing = 0.5;
 function cutRow(
   { groups, mayFail, stepColumns }: CutInputs,
   values: readonly (readonly number[])[],
-  places: readonly number[],
+  { places, ofNone }: Way,
 ): Row[] {
   const keys = values.map((of, place) =>
-    of.map((value, step) => value + ofNext * (of[step + 1] ?? 0) + ofOrder * places.indexOf(place)),
+    of.map((value, step) => {
+      const next = step === 0 ? ofNone : (of[step + 1] ?? 0);
+      return value + ofNext * next + ofOrder * places.indexOf(place);
+    }),
   );
   const draws = stepColumns.map((columns) => new Float64Array(columns.length + 1));
   let [needed, served] = [-mayFail, 0];

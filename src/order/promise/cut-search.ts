@@ -23,8 +23,6 @@ export interface CutSearch {
   whole(from: Way | undefined): IntegerProgram;
   /** Whether these are so many that cuts are sooner done. */
   readonly isLarge: boolean;
-  /** Whether cuts are sooner found in fractions first. */
-  readonly hasManySteps: boolean;
   /** Cuts off a way that does not keep the promise; false where its steps do, and only finer ones could tell. */
   cutOff(way: Way): boolean;
   /** Cuts off values of the columns; false where they keep the promise, in fractions. */
@@ -33,9 +31,6 @@ export interface CutSearch {
 
 /** With more columns of steps than this the search has enough to do without them. */
 const mostStepColumns = 2000;
-
-/** With fewer columns of steps than this a program is soon searched as it is. */
-const manyStepColumns = 100;
 
 /** With the ways that were missed before already cut off. Undefined where no order can keep the promise. */
 export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Way[]): CutSearch | undefined {
@@ -48,7 +43,7 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
   const written = writePromiseProgram(steps, wares, market.shops);
   const { columns } = written.program;
   const cutting = { groups, mayFail: mayFail - hopeless, stepColumns: written.stepColumns };
-  const rows = [...written.program.rows, ...pairRows(cutting)];
+  const rows = [...written.program.rows, ...(fineness.about === undefined ? pairRows(cutting) : [])];
   const reachedBy = (way: Way): number[] => stepsReached(steps, boughtIn(way));
   const cutOffValues = (values: ArrayLike<number>): boolean => {
     const cuts = cutRows(cutting, values);
@@ -70,7 +65,6 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
     relaxed: () => ({ columns: columns.map((column) => ({ ...column, integer: false })), rows }),
     whole: (from) => writeWhole(written, cutting, startFrom(from)),
     isLarge: isLarge(groups),
-    hasManySteps: written.stepColumns.flat().length > manyStepColumns,
     ...{ cutOff, cutOffValues },
   };
 }
@@ -79,12 +73,16 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
 const startWith = (start: readonly number[] | undefined): Pick<IntegerProgram, 'start' | 'isStartNear'> =>
   start === undefined ? {} : { start, isStartNear: true };
 
+/** A paint of more steps than this is looked at about the best way alone. */
+const manySteps = 32;
+
+/** Whether there are paints of so many pots. */
+export const isManyPots = (sought: Sought, fineness: Fineness): boolean =>
+  listAll(sought, fineness).some(({ amounts }) => amounts.length > manySteps + 1);
+
 /** The steps of every paint; only the first of each where there would be too many. */
-function listEach({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness): Steps[] {
-  const steps = asked.map((one) => {
-    const inputs = { sizes: sizes.get(one.paint) ?? [], supplyMl: supply.get(one.paint) ?? 0, mayFail };
-    return listSteps(one, inputs, fineness);
-  });
+function listEach(sought: Sought, fineness: Fineness): Steps[] {
+  const steps = listAll(sought, fineness);
   const columns = steps.reduce((sum, { amounts }) => sum + amounts.length - 1, 0);
   if (columns <= mostStepColumns) return steps;
   return steps.map(({ paint, amounts, beyond }) => ({
@@ -93,6 +91,12 @@ function listEach({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness)
     beyond: beyond.slice(0, 1),
   }));
 }
+
+const listAll = ({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness): Steps[] =>
+  asked.map((one) => {
+    const inputs = { sizes: sizes.get(one.paint) ?? [], supplyMl: supply.get(one.paint) ?? 0, mayFail };
+    return listSteps(one, inputs, fineness);
+  });
 
 /** A way's counts among other wares; undefined where it buys what is not among them. */
 function countsIn(wares: readonly Ware[], { wares: own, counts }: Way): number[] | undefined {

@@ -3,14 +3,14 @@
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
 import { type Buying, cheapestCounts, within } from '../choose-counts.js';
-import { reachesLeastOrders } from '../first-order.js';
-import type { Limits, Solution } from '../solver/integer-program.js';
+import type { Limits } from '../solver/integer-program.js';
 import { splitNeeds } from '../split-needs.js';
 import { commonNeeds, leastNeeds } from './common-needs.js';
-import { type CutSearch, leastOfBound, openCuts } from './cut-search.js';
+import { type CutSearch, isManyPots, openCuts } from './cut-search.js';
 import type { Fineness } from './list-steps.js';
-import { mendWay } from './mend-way.js';
+import { cheaper, isProved, isProvedBest, type Known, note, type Searching } from './note-found.js';
 import type { OpenPromise, Sought } from './open-promise.js';
+import { ofMany, searchAbout } from './search-about.js';
 import { takeBack } from './take-back.js';
 import { needsOf, type Way, wayOf } from './way.js';
 
@@ -26,27 +26,13 @@ export interface FoundPromise {
 }
 
 /** Steps from few to all. */
-const finenesses: readonly Fineness[] = [
-  { shareLeft: 0.1, mostSteps: 24 },
-  { shareLeft: 0.01, mostSteps: 80 },
-  { shareLeft: 0, mostSteps: 400 },
-];
+const finenesses: readonly Fineness[] = [{ shareLeft: 0.1 }, { shareLeft: 0.01 }, { shareLeft: 0 }];
 
 /** Programs solved for one promise at the most. */
 const mostPrograms = 40;
 
 /** A program with cuts that takes more nodes than this will not be the last: then all is asked at once. */
 const soonNodes = 50;
-
-/** What is known so far. */
-interface Known {
-  /** The cheapest way that keeps the promise. */
-  best: Way | undefined;
-  /** Those tried that do not. */
-  readonly missed: Way[];
-  leastMinor: number;
-  programs: number;
-}
 
 /**
  * A first way by one quantile common to all paints. Then each paint at its own quantile, which every order that keeps the promise
@@ -69,20 +55,12 @@ export async function findPromise(
     leastMinor: 0,
     programs: 0,
   };
-  for (const fineness of finenesses) if (!(await searchSteps(sought, fineness, known))) break;
+  if (isManyPots(sought, ofMany)) await searchAbout({ sought, known });
+  else for (const fineness of finenesses) if (!(await searchSteps(sought, fineness, known))) break;
   const { best, leastMinor } = known;
   const needs = best === undefined ? common : leastNeeds(best, open.asked, mayFail);
   return { needs, way: best, leastMinor, mayFail };
 }
-
-const isProved = ({ best, leastMinor }: Known): boolean =>
-  best !== undefined && best.totalMinor <= leastMinor;
-
-const cheaper = (one: Way | undefined, other: Way | undefined): Way | undefined =>
-  other !== undefined && isCheaper(other, one) ? other : one;
-
-export const isCheaper = (one: Way, other: Way | undefined): boolean =>
-  other === undefined || one.totalMinor < other.totalMinor;
 
 /** The cheapest order for some needs, where it keeps the promise, and then for what of it the promise does need. */
 async function tryNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {
@@ -113,7 +91,6 @@ async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Pr
   const { buying } = sought;
   const cuts = openCuts(sought, fineness, known.missed);
   if (cuts === undefined) return false;
-  if (cuts.hasManySteps) await cutFractions(cuts, { sought, known });
   const limits = cuts.isLarge ? buying.limits : soonOf(buying.limits);
   while (known.programs < mostPrograms && !isProved(known)) {
     known.programs++;
@@ -125,32 +102,7 @@ async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Pr
   return false;
 }
 
-/** Once a relaxation gains less than this share, whole numbers are asked for. */
-const leastGain = 5e-4;
-
-/** Relaxations of one program at the most, and such as need not gain. */
-const relaxations = { most: 60, least: 2 };
-
-/** The rows that matter most, from relaxations alone: what these cost bounds the promise, and the program then needs few more. */
-async function cutFractions(cuts: CutSearch, { sought, known }: Searching): Promise<void> {
-  const { solve, limits } = sought.buying;
-  let least = 0;
-  for (let times = 1; times <= relaxations.most; times++) {
-    const solution = await solve(cuts.relaxed(), limits);
-    if (solution.state !== 'proved') return;
-    known.leastMinor = Math.max(known.leastMinor, leastOfBound(solution));
-    if (times > relaxations.least && solution.bound - least < leastGain * least) return;
-    least = solution.bound;
-    if (!cuts.cutOffValues(solution.values)) return;
-  }
-}
-
 const soonOf = (limits: Limits): Limits => ({ ...limits, nodes: soonNodes });
-
-interface Searching {
-  readonly sought: Sought;
-  readonly known: Known;
-}
 
 /** What cuts do not do soon, in one program. */
 async function searchWhole(cuts: CutSearch, searching: Searching): Promise<boolean> {
@@ -159,27 +111,4 @@ async function searchWhole(cuts: CutSearch, searching: Searching): Promise<boole
   const solution = await solve(cuts.whole(known.best), limits, onProgress);
   const missed = note(solution, cuts, searching);
   return isProvedBest(solution) && missed !== undefined && !isProved(known);
-}
-
-const isProvedBest = ({ state }: Solution): boolean => state === 'proved';
-
-/** What a solution tells: a bound, and a way that keeps the promise or, given back, one that does not. */
-function note(solution: Solution, { wares }: CutSearch, { sought, known }: Searching): Way | undefined {
-  if (!('values' in solution)) return undefined;
-  known.leastMinor = Math.max(known.leastMinor, leastOfBound(solution));
-  const way = wayOf(wares, solution.values.slice(0, wares.length), sought);
-  if (way.failing <= sought.mayFail && reachesLeastOrders(way.wares, way.counts, sought.market)) {
-    known.best = cheaper(known.best, way);
-    return undefined;
-  }
-  known.missed.push(way);
-  known.best = cheaper(known.best, mended(way, { sought, known }));
-  return way;
-}
-
-/** Only what betters the best is looked through for pots to take back. */
-function mended(missed: Way, { sought, known }: Searching): Way | undefined {
-  const found = mendWay(missed, sought);
-  if (found === undefined || cheaper(known.best, found) !== found) return undefined;
-  return reachesLeastOrders(found.wares, found.counts, sought.market) ? takeBack(found, sought) : undefined;
 }

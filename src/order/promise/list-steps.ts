@@ -1,5 +1,5 @@
 // Promise: how far a paint may be raised. In: what it asks for over the draws, its sizes. Out: amounts, and which draws each does.
-import { at, numberAt } from '../../model/at.js';
+import { at } from '../../model/at.js';
 import { sameMl } from '../../model/volume.js';
 import { listAmounts, type Size } from './list-amounts.js';
 import type { Asked } from './list-asked.js';
@@ -13,11 +13,12 @@ export interface Steps {
   readonly beyond: readonly number[];
 }
 
-/** How many steps are looked at: the finer, the longer a search. */
+/** Which steps are looked at: the more, the longer a search. */
 export interface Fineness {
   /** Of the draws that may fail: once no more than so many pass a step, no further one is taken. */
   readonly shareLeft: number;
-  readonly mostSteps: number;
+  /** Likely usable ml by paint about which steps lie close, and the wider apart the farther from it; left out: every step. */
+  readonly about?: readonly ReadonlyMap<string, number>[];
 }
 
 export interface StepInputs {
@@ -38,16 +39,20 @@ const mostAmounts = 1000;
 export function listSteps(
   asked: Asked,
   { sizes, supplyMl, mayFail }: StepInputs,
-  { shareLeft, mostSteps }: Fineness,
+  { shareLeft, about }: Fineness,
 ): Steps {
   const { paint, rising } = asked;
   const leastMl = Math.min(supplyMl, Math.max(0, rising[rising.length - mayFail - 1] ?? 0));
   const to = Math.min(supplyMl, rising.at(-1) ?? 0);
   const all = listAmounts(sizes, to, mostAmounts);
   const { amounts, beyond } =
-    all === undefined ? stepsByDraws(rising, leastMl, to, mostSteps) : stepsByPots(all, leastMl);
+    all === undefined ? stepsByDraws(rising, leastMl, to) : stepsByPots(all, leastMl);
   const enough = amounts.findIndex((ml) => countOver(rising, ml) <= shareLeft * mayFail);
-  const kept = spread(enough < 0 ? amounts.length : enough + 1, mostSteps);
+  const count = enough < 0 ? amounts.length : enough + 1;
+  const kept = placesAbout(
+    count,
+    about?.map((ml) => countUpTo(amounts, ml.get(paint) ?? 0) - 1),
+  );
   return {
     paint,
     amounts: kept.map((step) => at(amounts, step)),
@@ -63,18 +68,33 @@ function stepsByPots(all: readonly number[], leastMl: number): Amounts {
   return { amounts: all.slice(first), beyond: [leastMl, ...all.slice(first, -1)] };
 }
 
-/** Amounts that the draws ask for, evenly among them; whatever whole pots come to, each draw asks for so much. */
-function stepsByDraws(rising: Float64Array, leastMl: number, to: number, mostSteps: number): Amounts {
-  const first = rising.length - countOver(rising, leastMl);
-  const places = spread(rising.length - first, mostSteps).map((step) => first + step);
-  const amounts = [leastMl, ...places.map((place) => Math.min(to, numberAt(rising, place)))];
+/** Amounts that the draws ask for; whatever whole pots come to, each draw asks for so much. */
+function stepsByDraws(rising: Float64Array, leastMl: number, to: number): Amounts {
+  const asked = rising.subarray(rising.length - countOver(rising, leastMl));
+  const amounts = [leastMl, ...Array.from(asked, (ml) => Math.min(to, ml))];
   return { amounts, beyond: amounts.map((ml) => ml - 2 * sameMl) };
 }
 
-/** So many places at the most, evenly among `count`, the first and the last of them. */
-function spread(count: number, most: number): number[] {
-  if (count <= most) return Array.from({ length: count }, (_, place) => place);
-  return Array.from({ length: most }, (_, place) => Math.round((place * (count - 1)) / (most - 1)));
+/** Between so many others: a relaxation goes where steps lie far apart. */
+const evenly = 16;
+
+/** Every place; or those about some of them, at distances that double, and some evenly among all, the first and the last with them. */
+function placesAbout(count: number, about: readonly number[] | undefined): number[] {
+  const all = Array.from({ length: count }, (_, place) => place);
+  if (about === undefined) return all;
+  const kept = new Set(
+    Array.from({ length: evenly + 1 }, (_, one) => Math.round((one * (count - 1)) / evenly)),
+  );
+  for (const one of about)
+    for (let apart = 0; apart < count; apart = Math.max(1, 2 * apart))
+      for (const place of [one - apart, one + apart]) kept.add(place);
+  return all.filter((place) => kept.has(place));
+}
+
+/** How many rising amounts are no more than so many ml. */
+function countUpTo(amounts: readonly number[], ml: number): number {
+  const over = amounts.findIndex((amount) => amount > ml + sameMl);
+  return over < 0 ? amounts.length : over;
 }
 
 /** Draws that ask for more than an amount. */

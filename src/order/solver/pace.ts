@@ -11,7 +11,7 @@ export interface Pace {
 export const clockFor = (seconds: number): number => 4 * seconds + 1;
 
 /** A relaxation alone, without all that a search does beside it; measured on programs of 60 to 440 rows. */
-const ofRelaxation = 0.25;
+const ofRelaxation = 0.2;
 
 /**
  * Iterations of the simplex method, which take the longer the more rows there are; and for what comes before the first, each

@@ -17,7 +17,7 @@ const asked = (paint: string, ml: readonly number[]): Asked => {
   };
 };
 
-const all = { shareLeft: 0, mostSteps: 1000 };
+const all = { shareLeft: 0 };
 const pots = (ml: number) => ({
   sizes: [{ ml, most: Number.POSITIVE_INFINITY }],
   supplyMl: Number.POSITIVE_INFINITY,
@@ -38,7 +38,7 @@ describe('steps of a paint', () => {
   });
 
   it('end sooner where few draws are left, and what asks for more takes the last', () => {
-    const steps = listSteps(slate, { ...pots(10), mayFail: 4 }, { shareLeft: 0.25, mostSteps: 10 });
+    const steps = listSteps(slate, { ...pots(10), mayFail: 4 }, { shareLeft: 0.25 });
     expect(steps.amounts).toEqual([20, 30, 40, 50]);
     const { groups, hopeless } = groupDraws([slate], [steps], () => Number.POSITIVE_INFINITY);
     expect(groups.map(({ draws, steps: [step] }) => [step, draws])).toEqual([
@@ -49,9 +49,19 @@ describe('steps of a paint', () => {
     expect(hopeless).toBe(0);
   });
 
-  it('are few of many, so that a draw takes the last that it needs', () => {
-    const steps = listSteps(slate, { ...pots(1), mayFail: 9 }, { shareLeft: 0, mostSteps: 3 });
-    expect(steps).toEqual({ paint: 'Slate', amounts: [0, 30, 60], beyond: [0, 29, 59] });
+  it('of many lie about some amounts, at distances that double, so that a draw takes the last that it needs', () => {
+    // Pots of 1 ml, up to 320: the first 161 places apart by ten, and about 100 ml those 1, 2, 4 to 128 away.
+    const oat = asked('Oat', [0, 0, 0, 0, 0, 0, 0, 0, 120, 320]);
+    const { amounts, beyond } = listSteps(
+      oat,
+      { ...pots(1), mayFail: 9 },
+      { shareLeft: 0, about: [new Map([['Oat', 100]])] },
+    );
+    const evenly = Array.from({ length: 17 }, (_, one) => 20 * one);
+    const about = [1, 2, 4, 8, 16, 32, 64, 128].flatMap((apart) => [100 - apart, 100 + apart]);
+    const places = [...new Set([...evenly, 100, ...about])].filter((ml) => ml >= 0).sort((a, b) => a - b);
+    expect(amounts).toEqual(places);
+    expect(beyond).toEqual(places.map((ml) => Math.max(0, ml - 1)));
   });
 
   it('leave draws without hope that ask for more than there is', () => {
