@@ -73,12 +73,15 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
 const startWith = (start: readonly number[] | undefined): Pick<IntegerProgram, 'start' | 'isStartNear'> =>
   start === undefined ? {} : { start, isStartNear: true };
 
-/** A paint of more steps than this is looked at about the best way alone. */
-const manySteps = 32;
+/** Steps of one paint, and of all together, beyond which they are not looked at all. */
+const manySteps = { ofOne: 32, ofAll: 150 };
 
 /** Whether there are paints of so many pots. */
-export const isManyPots = (sought: Sought, fineness: Fineness): boolean =>
-  listAll(sought, fineness).some(({ amounts }) => amounts.length > manySteps + 1);
+export function isManyPots(sought: Sought, fineness: Fineness): boolean {
+  const steps = listAll(sought, fineness).map(({ amounts }) => amounts.length - 1);
+  const all = steps.reduce((sum, count) => sum + count, 0);
+  return all > manySteps.ofAll && steps.some((count) => count > manySteps.ofOne);
+}
 
 /** The steps of every paint; only the first of each where there would be too many. */
 function listEach(sought: Sought, fineness: Fineness): Steps[] {

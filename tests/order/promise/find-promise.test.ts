@@ -195,6 +195,22 @@ describe('both ends, in closed form', () => {
     }
   });
 
+  it('independent paints of hundreds of pots, of which not every step is looked at: never under the bound, and near it', async () => {
+    // Twenty pots more for each level.
+    const many = (digit: number): number => 20 * 17 * usable * (digit + 1) - 0.5;
+    const one = caseOf(digits(3, 10, many), [[17, 100]]);
+    for (const sure of [0.5, 0.729, 0.73, 0.9]) {
+      let best = Number.POSITIVE_INFINITY;
+      for (let a = 1; a <= 10; a++)
+        for (let b = 1; b <= 10; b++)
+          for (let c = 1; c <= 10; c++) if (a * b * c >= sure * 1000 - 1e-9) best = Math.min(best, a + b + c);
+      const { leastMinor, way } = await find(one, sure);
+      expect(way?.totalMinor).toBe(2000 * best);
+      expect(leastMinor).toBeLessThanOrEqual(2000 * best);
+      expect(leastMinor).toBeGreaterThan(0.99 * 2000 * best);
+    }
+  });
+
   it('one common factor: the least of the shares', async () => {
     const lack = Array.from({ length: 10 }, (_, digit) => lackOf(digit));
     const one = caseOf({ Slate: lack, Oat: lack, Rust: lack }, [[17, 100]]);
