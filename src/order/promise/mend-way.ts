@@ -7,8 +7,11 @@ import type { Asked } from './list-asked.js';
 import type { Sought } from './open-promise.js';
 import { type Way, wayOf } from './way.js';
 
-/** Offers added to one way at the most, and lacks of a draw that are looked at for it. */
+/** Times that something is added to one way at the most, and lacks of a draw that are looked at for it. */
 const most = { added: 100, looked: 1e8 };
+
+/** Of an offer that is bought by the hundred, so much more at once. */
+const shareAtOnce = 0.02;
 
 /**
  * As long as too many draws fail, one more of the offer that does most for them at its price. Undefined where the offers end before,
@@ -20,8 +23,11 @@ export function mendWay(way: Way, sought: Sought): Way | undefined {
   for (let added = 0; lacking.draws() > sought.mayFail; added++) {
     const place = findBest(way, { counts, lacking, sought });
     if (place === undefined || added === most.added || lacking.looked() > most.looked) return undefined;
-    counts[place] = at(counts, place) + 1;
-    lacking.take(at(way.wares, place).offer, 1);
+    const { offer, limit } = at(way.wares, place);
+    const before = at(counts, place);
+    const more = Math.min(limit - before, Math.max(1, Math.floor(shareAtOnce * before)));
+    counts[place] = before + more;
+    lacking.take(offer, more);
   }
   return wayOf(way.wares, counts, sought);
 }
