@@ -12,7 +12,7 @@ const fold = (text: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
-const listOf = (words: string): readonly string[] => words.split(', ').map(fold);
+const listOf = (words: string): readonly string[] => fold(words).split(', ');
 
 const shares: ReadonlyMap<string, number> = new Map(
   (
