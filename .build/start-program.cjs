@@ -33,7 +33,7 @@ const readSource = (filename) =>
 function compile(name, { kept, fresh }) {
   const filename = join(__dirname, name);
   const before = kept.get(name);
-  const source = before?.source ?? readSource(filename);
+  const source = before?.source.latin1Slice() ?? readSource(filename);
   const wasMarked = isMarked();
   const script = new Script(source, {
     filename,
@@ -50,7 +50,7 @@ function keep({ path, kept, fresh }) {
   try {
     mkdirSync(dirname(path), { recursive: true });
     for (const { name, source, script } of fresh)
-      kept.set(name, { source, compiled: script.createCachedData() });
+      kept.set(name, { source: Buffer.from(source, 'latin1'), compiled: script.createCachedData() });
     writeFileSync(`${path}.${process.pid}`, serialize(kept));
     renameSync(`${path}.${process.pid}`, path);
   } catch {
