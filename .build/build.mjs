@@ -1,5 +1,6 @@
 // Build: the whole of dist/. `node .build/build.mjs` makes the program, its types and the notices of the libraries in it;
 // `--out FOLDER` puts them elsewhere, `--program` leaves types as they are (they take longest). Ends with 1 on a type error.
+import { createHash } from 'node:crypto';
 import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -17,10 +18,10 @@ const { values } = parseArgs({
 const dist = resolve(root, values.out);
 
 /** The command itself; check, plan and so on keep compiled code of their own, and all helps together. */
-const command = `#!/usr/bin/env node
+const command = (build) => `#!/usr/bin/env node
 const words = process.argv.slice(2);
 const isHelp = words.some((word) => word === '-h' || word === '--help') || !/^[a-z]+$/.test(words[0] ?? '');
-require('../program/start-program.js')('main.js', isHelp ? 'help' : words[0]);
+require('../program/start-program.js')('main.js', isHelp ? 'help' : words[0], '${build}');
 `;
 
 /** Writes a file of dist/ and gives its path back. */
@@ -49,17 +50,22 @@ function removeOld(kept) {
 const topOf = (path) => relative(dist, path).split(sep)[0];
 
 const { files, moduleIds } = await bundleProgram(root);
+const program = files.map(([name, content]) => [
+  name,
+  name.endsWith('.js') ? escapeLetters(content, name) : content,
+]);
+const hash = createHash('sha256');
+for (const [name, content] of program) hash.update(`${name}\n`).update(content);
+const build = hash.digest('hex').slice(0, 16);
 const written = [
   ...(values.program ? [] : writeTypes(root)).map(([name, text]) => write(join('types', name), text)),
-  ...files.map(([name, content]) =>
-    write(join('program', name), name.endsWith('.js') ? escapeLetters(content, name) : content),
-  ),
+  ...program.map(([name, content]) => write(join('program', name), content)),
   write('program/start-program.js', readFileSync(new URL('start-program.cjs', import.meta.url))),
   write('THIRD-PARTY-NOTICES.txt', listNotices(moduleIds)),
   // CommonJS starts sooner: no loader that waits, and the system's modules come without a copy of all their members.
   write('package.json', '{ "type": "commonjs" }\n'),
   // Last: where it is newer than a source, the build was whole.
-  write('cli/main.js', command),
+  write('cli/main.js', command(build)),
 ];
 chmodSync(join(dist, 'cli/main.js'), 0o755);
 removeOld(new Set(written));

@@ -1,10 +1,11 @@
-// Start of the built program; the build copies it to dist/program and every run begins here. In: the file to begin with,
-// what for. Loads the files of its own folder and keeps what V8 compiled of them, so that the next run need not compile.
+// Start of the built program; the build copies it to dist/program and every run begins here. In: the file to begin with, what
+// for, and a word for what the build made. Loads the files of its own folder and keeps them with what V8 compiled of them, so
+// that the next run need not compile: all in one file, since reading forty takes as long as compiling half of them.
 // Kept in dist/compiled, which is as safe as the program itself: whoever may write there may change that too.
 'use strict';
-const { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } = require('node:fs');
-const { join } = require('node:path');
-const { cachedDataVersionTag } = require('node:v8');
+const { mkdirSync, readFileSync, renameSync, writeFileSync } = require('node:fs');
+const { dirname, join } = require('node:path');
+const { cachedDataVersionTag, deserialize, serialize } = require('node:v8');
 const { Script, constants } = require('node:vm');
 
 /** V8's version and all its flags as one number. V8 refuses what was kept under another one. */
@@ -15,37 +16,43 @@ const isMarked = () => cachedDataVersionTag() === mark;
 
 const parameters = 'exports, require, module, __filename, __dirname';
 
-/** The file, which the build leaves in ASCII alone, as a function. What is kept belongs to one size and time of the file; V8 itself refuses another version's. */
-function compile(name, { folder, fresh }) {
-  const filename = join(__dirname, name);
-  const source = readFileSync(filename, 'latin1').replace(/^#!.*/, '');
-  const { size, mtimeMs } = statSync(filename);
-  const path = join(folder, `${name}-${size}-${Math.trunc(mtimeMs)}`);
-  let cachedData;
+/** By name of a file, its source as a function and what V8 compiled of it; none before the first run, or where they are spoiled. */
+function readKept(path) {
   try {
-    cachedData = readFileSync(path);
+    return deserialize(readFileSync(path));
   } catch {
-    // The first run for this purpose.
+    return new Map();
   }
+}
+
+/** A file, which the build leaves in ASCII alone. */
+const readSource = (filename) =>
+  `(function (${parameters}) { ${readFileSync(filename, 'latin1').replace(/^#!.*/, '')}\n})`;
+
+/** The file as a function. V8 itself refuses what another version compiled. */
+function compile(name, { kept, fresh }) {
+  const filename = join(__dirname, name);
+  const before = kept.get(name);
+  const source = before?.source.latin1Slice() ?? readSource(filename);
   const wasMarked = isMarked();
-  const script = new Script(`(function (${parameters}) { ${source}\n})`, {
+  const script = new Script(source, {
     filename,
-    cachedData,
+    cachedData: before?.compiled,
     importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
   });
   const isSpoiled = script.cachedDataRejected && wasMarked && isMarked();
-  if (cachedData === undefined || isSpoiled) fresh.push({ script, path });
+  if (before === undefined || isSpoiled) fresh.push({ name, source, script });
   return script.runInThisContext();
 }
 
 /** Kept at the end of a run that went well, with all the functions that it called. A folder that is not ours stays so. */
-function keep({ folder, fresh }) {
+function keep({ path, kept, fresh }) {
   try {
-    mkdirSync(folder, { recursive: true });
-    for (const { script, path } of fresh) {
-      writeFileSync(`${path}.${process.pid}`, script.createCachedData());
-      renameSync(`${path}.${process.pid}`, path);
-    }
+    mkdirSync(dirname(path), { recursive: true });
+    for (const { name, source, script } of fresh)
+      kept.set(name, { source: Buffer.from(source, 'latin1'), compiled: script.createCachedData() });
+    writeFileSync(`${path}.${process.pid}`, serialize(kept));
+    renameSync(`${path}.${process.pid}`, path);
   } catch {
     // Nothing is lost but time.
   }
@@ -55,10 +62,11 @@ function keep({ folder, fresh }) {
  * Runs a file of this folder and what it asks for.
  * @param {string} first its name
  * @param {string} purpose a word: each has compiled code of its own, since each calls other functions
+ * @param {string} build a word: what another build made has another one
  */
-module.exports = function startProgram(first, purpose) {
-  const folder = join(__dirname, '../compiled', `${process.version}-${process.arch}`, purpose);
-  const store = { folder, fresh: [] };
+module.exports = function startProgram(first, purpose, build) {
+  const path = join(__dirname, '../compiled', `${process.version}-${process.arch}-${build}`, purpose);
+  const store = { path, kept: readKept(path), fresh: [] };
   const loaded = new Map();
   const load = (id) => {
     if (!id.startsWith('./')) return require(id);

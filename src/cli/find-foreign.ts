@@ -1,5 +1,5 @@
 // Command line: files of an earlier plan told from somebody else's. In: a folder, our names. Out: the first that is not ours.
-import { open, stat } from 'node:fs/promises';
+import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
 const page = /^<!doctype html>[\s\S]* – Halfpot<\/title>/i;
@@ -18,29 +18,38 @@ const beginnings: ReadonlyMap<string, RegExp> = new Map([
 const lookedAtBytes = 4096;
 
 /** Undefined where every file there is ours. A workbook is known by a text of ours beside it. */
-export async function findForeign(folder: string, names: readonly string[]): Promise<string | undefined> {
-  const verdicts = await Promise.all(
-    names.map(async (name) => ({ name, isText: beginnings.has(name), isOurs: await isOurs(folder, name) })),
-  );
+export function findForeign(folder: string, names: readonly string[]): string | undefined {
+  const verdicts = names.map((name) => ({
+    name,
+    isText: beginnings.has(name),
+    isOurs: isOurs(join(folder, name), beginnings.get(name)),
+  }));
   const there = verdicts.filter(({ isOurs }) => isOurs !== undefined);
   const hasOurs = there.some(({ isText, isOurs }) => isText && isOurs);
   return there.find(({ isText, isOurs }) => !(isText ? isOurs : hasOurs))?.name;
 }
 
 /** Undefined where there is no such file; of a workbook false, since its beginning tells nothing. */
-async function isOurs(folder: string, name: string): Promise<boolean | undefined> {
-  const path = join(folder, name);
-  if ((await stat(path).catch(() => undefined)) === undefined) return undefined;
-  return beginnings.get(name)?.test(await readStart(path).catch(() => '')) ?? false;
+function isOurs(path: string, beginning: RegExp | undefined): boolean | undefined {
+  try {
+    statSync(path);
+  } catch {
+    return undefined;
+  }
+  return beginning?.test(readStart(path)) ?? false;
 }
 
-/** Without a byte order mark. */
-async function readStart(path: string): Promise<string> {
-  const file = await open(path);
+/** Without a byte order mark; '' where it can't be read. */
+function readStart(path: string): string {
+  const bytes = Buffer.alloc(lookedAtBytes);
   try {
-    const { buffer, bytesRead } = await file.read(Buffer.alloc(lookedAtBytes), 0, lookedAtBytes, 0);
-    return new TextDecoder().decode(buffer.subarray(0, bytesRead));
-  } finally {
-    await file.close();
+    const file = openSync(path, 'r');
+    try {
+      return new TextDecoder().decode(bytes.subarray(0, readSync(file, bytes, 0, lookedAtBytes, 0)));
+    } finally {
+      closeSync(file);
+    }
+  } catch {
+    return '';
   }
 }

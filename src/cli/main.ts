@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 // Command line: flags in, an exit code out. Each command is loaded only when it is called, so that help comes at once.
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { argv, stderr, stdout } from 'node:process';
 import { Command, CommanderError } from 'commander';
 import { defineLog, definePots } from './define-ledger.js';
@@ -149,7 +150,7 @@ function defineMeasure(program: Command): void {
 }
 
 function readVersion(): string {
-  const written: unknown = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
+  const written: unknown = JSON.parse(readFileSync(join(import.meta.dirname, '../../package.json'), 'utf8'));
   const known = typeof written === 'object' && written !== null && 'version' in written;
   return known ? String(written.version) : 'unknown';
 }

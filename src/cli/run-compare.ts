@@ -33,7 +33,7 @@ export async function runCompare(a: string, b: string | undefined, flags: Compar
   const folder = flags.out ?? usualFolder;
   const other = readOther(a, b, flags.with ?? []);
   for (const path of [a, other.path])
-    await checkOutFolder(folder, { sheets: [planFileOf(path) ?? path], names: outputNames });
+    checkOutFolder(folder, { sheets: [planFileOf(path) ?? path], names: outputNames });
   const planA = await takePlan({ path: a, instead: [], day, seconds });
   if (planA === undefined) return exitCodes.problems;
   const planB = await takePlan({ path: other.path, instead: other.instead, day, seconds });

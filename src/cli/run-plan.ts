@@ -49,14 +49,14 @@ export async function runPlan(paths: readonly string[], flags: PlanFlags): Promi
   const folder = flags.out ?? (flags.json ? undefined : flags.usualFolder);
   if (flags.open && folder === undefined)
     throw new UsageError('--json writes no report to open. Name a folder with --out, or leave --open out.');
-  if (folder !== undefined) await checkOutFolder(folder, { sheets: paths, names: outputNames });
+  if (folder !== undefined) checkOutFolder(folder, { sheets: paths, names: outputNames });
   // A thread of its own: while it searches for long, Ctrl-C is answered at once.
   const solver = openSolver();
   try {
     const { sheets, problems, shelf } = await readOrShow(paths, day, { shelf: flags.shelf });
     if (sheets === undefined) return exitCodes.problems;
     if (folder !== undefined && shelf !== undefined)
-      await checkOutFolder(folder, { sheets: [shelf], names: outputNames });
+      checkOutFolder(folder, { sheets: [shelf], names: outputNames });
     const settings = setByFlags(sheets.settings, wayToBuy);
     const part = narrowSheets({ ...sheets, settings }, flags);
     const asked = { folder, ...part, problems, today: day.today };

@@ -44,7 +44,9 @@ export async function writeFiles(
   try {
     await makeFolders(resolve(folder), made);
     await removeAbandoned(folder);
-    for (const { temp, content } of moves) await writeWhole(temp, content);
+    // Side by side, since each waits for the disk.
+    const ends = await Promise.allSettled(moves.map(({ temp, content }) => writeWhole(temp, content)));
+    for (const end of ends) if (end.status === 'rejected') throw end.reason;
     await holdFolder(folder, () => (way === 'add' ? addFiles(moves) : replaceFiles(moves)));
   } catch (error) {
     for (const temp of temps) await rm(temp, { force: true }).catch(() => undefined);

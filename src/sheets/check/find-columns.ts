@@ -59,11 +59,12 @@ type Asked = readonly { readonly column: Column; readonly index: number }[];
 
 function listRead(table: Table, indexes: ReadonlyMap<string, number>, asked: Asked): ColumnRead[] {
   const { sheet, headers } = table;
-  const byIndex = new Map([...indexes].map(([key, index]) => [index, key]));
+  const own = new Map(columns[sheet].map(({ header }) => [headerKey(header), header]));
+  const byIndex = new Map([...indexes].map(([key, index]) => [index, own.get(key)]));
   const maybes = new Map(asked.toReversed().map(({ column, index }) => [index, column.header]));
   return headers.flatMap((header, index): ColumnRead[] => {
     if (header.trim() === '') return [];
-    const column = columns[sheet].find((one) => headerKey(one.header) === byIndex.get(index))?.header;
+    const column = byIndex.get(index);
     const maybe = maybes.get(index);
     const meant = columnMeant({ sheet }, header);
     const isOwn = meant?.isOwn === true && column !== undefined && headerKey(column) === meant.key;

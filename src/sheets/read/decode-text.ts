@@ -43,6 +43,8 @@ export function decodeText(bytes: Uint8Array, knownHeaders: KnownHeaders): Decod
 function utf16Of(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
   if (bytes[0] === 0xfe && bytes[1] === 0xff) return 'utf-16be';
+  // Nearly every file has none.
+  if (!bytes.subarray(0, SAMPLE_BYTES).includes(0)) return undefined;
   const pairs = Math.min(bytes.length, SAMPLE_BYTES) >> 1;
   let evenZeros = 0;
   let oddZeros = 0;
@@ -58,9 +60,8 @@ function utf16Of(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
 
 function looksBinary(bytes: Uint8Array): boolean {
   if (bytes.includes(0)) return true;
-  const sample = bytes.subarray(0, SAMPLE_BYTES);
-  let controls = 0;
-  for (const byte of sample) if (byte < 9 || (byte > 13 && byte < 32)) controls += 1;
+  const sample = Buffer.from(bytes.buffer, bytes.byteOffset, Math.min(bytes.length, SAMPLE_BYTES));
+  const controls = sample.toString('latin1').match(/[^\t-\r -\xff]/g)?.length ?? 0;
   return controls * 50 > sample.length;
 }
 

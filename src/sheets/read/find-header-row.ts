@@ -9,7 +9,8 @@ import type { GridRow } from './grid.js';
 
 /** What tells a header row from others. */
 interface Shape {
-  readonly known: number;
+  /** Reckoned when it is asked for. */
+  readonly known: () => number;
   /** Cells that hold something. */
   readonly filled: number;
   readonly isTitle: boolean;
@@ -25,35 +26,35 @@ export function findHeaderRow(rows: readonly GridRow[], of: Headed): number {
     rows.slice(0, HEADER_WITHIN_ROWS).filter(({ row }) => row <= HEADER_WITHIN_ROWS),
     of,
   );
-  const most = Math.max(0, ...shapes.map((shape, at) => counted(shape, shapes.slice(0, at))));
-  const best = shapes.findIndex((shape, at) =>
-    most === 0 ? !shape.isTitle : counted(shape, shapes.slice(0, at)) === most,
-  );
+  let best = shapes.findIndex(({ isTitle }) => !isTitle);
+  let most = 0;
+  for (const [at, shape] of shapes.entries()) {
+    // A row knows no more headers than it has cells.
+    const known = shape.filled > most ? counted(shape, shapes.slice(0, at)) : 0;
+    if (known > most) [best, most] = [at, known];
+  }
   return Math.max(0, best);
 }
 
 /** Known headers, as far as they make a header row. */
 function counted({ known, filled, isTitle }: Shape, above: readonly Shape[]): number {
-  const isWord = known === 1 && above.some((row) => row.filled > 1 && row.filled * 2 > filled);
-  return isTitle || isWord ? 0 : known;
+  const count = isTitle ? 0 : known();
+  return count === 1 && above.some((row) => row.filled > 1 && row.filled * 2 > filled) ? 0 : count;
 }
 
 /** A title stands in one cell above rows of several, unless it is the one header that its sheet needs. */
 function shapesOf(rows: readonly GridRow[], { sheet, called = new Map() }: Headed): readonly Shape[] {
-  const known = knownHeaderKeys(sheet);
-  const knownHeaders = { has: (key: string) => known.has(key) || called.has(key) };
+  const ofSheet = knownHeaderKeys(sheet);
+  const knownHeaders = { has: (key: string) => ofSheet.has(key) || called.has(key) };
   const needed = columns[sheet].filter((column) => column.needed).map(({ header }) => headerKey(header));
   const filled = rows.map(({ cells }) => cells.filter((cell) => cell !== '').length);
   const widest = Math.max(0, ...filled);
-  return rows.map(({ cells }, at) => {
-    const texts = cells.map(headerText);
-    const isWhole = needed.length === 1 && texts.some((text) => headerKey(text) === needed[0]);
-    return {
-      known: countKnown(texts, knownHeaders),
-      filled: filled[at] ?? 0,
-      isTitle: filled[at] === 1 && widest > 1 && !isWhole,
-    };
-  });
+  const isWhole = (text: string): boolean => needed.length === 1 && headerKey(text) === needed[0];
+  return rows.map(({ cells }, at) => ({
+    known: () => countKnown(cells.map(headerText), knownHeaders),
+    filled: filled[at] ?? 0,
+    isTitle: filled[at] === 1 && widest > 1 && !cells.map(headerText).some(isWhole),
+  }));
 }
 
 /** A header cell as text; a year or a date may be the painter's own header. */

@@ -1,19 +1,18 @@
 // Checks: what is left in words. In: a text such as `almost half`, `2/3`, `environ 40 %`. Out: a share or the bare text that is
 // left once the words of doubt are taken off, and whether there were any.
 // Dictionary words of English, German, French, Spanish, Italian, Dutch and Polish.
+import { isPlain } from '../../match-header.js';
 
 /** Accents, case and width do not count; `½` is `1/2`. */
 const fold = (text: string): string =>
-  text
-    .normalize('NFKD')
-    .replace(/\p{M}+/gu, '')
+  (isPlain(text) ? text : text.normalize('NFKD').replace(/\p{M}+/gu, ''))
     .toLowerCase()
     .replaceAll('ł', 'l')
     .replaceAll('\u2044', '/')
     .replace(/\s+/g, ' ')
     .trim();
 
-const listOf = (words: string): readonly string[] => words.split(', ').map(fold);
+const listOf = (words: string): readonly string[] => fold(words).split(', ');
 
 const shares: ReadonlyMap<string, number> = new Map(
   (
@@ -89,8 +88,8 @@ export function readWords(written: string): InWords {
 /** One word of a list taken off, in front or behind. */
 function without(text: string, words: readonly string[]): string {
   for (const word of words) {
-    const isSign = !/\p{L}$/u.test(word);
-    if (text.startsWith(isSign ? word : `${word} `)) return text.slice(word.length).trim();
+    if (text.startsWith(word) && (text[word.length] === ' ' || !/\p{L}$/u.test(word)))
+      return text.slice(word.length).trim();
     if (text.endsWith(` ${word}`)) return text.slice(0, -word.length).trim();
   }
   return text;
