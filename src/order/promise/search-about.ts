@@ -41,7 +41,7 @@ const boughtBy = (way: Way | undefined): Map<string, number>[] => (way === undef
 const leastGain = 2e-3;
 
 /** Relaxations that gain less than such a share, one after the other. */
-const gainOfOne = 5e-4;
+const gainOfOne = 2e-3;
 const mostSlow = 2;
 
 /**
