@@ -75,7 +75,7 @@ function openLacking({ wares, counts, fails }: Way, { asked, market }: Sought): 
   );
   let looked = 0;
   /** Each draw that lacks some of a pot's paint: what is missing, and what so many such pots give. */
-  const eachLack = (pot: OfferPot, count: number, look: (lack: Lack) => void): void => {
+  const eachLack = (pot: OfferPot, count: number, look: Look): void => {
     const own = paints.get(pot.paint);
     if (own === undefined) return;
     const usableMl = usableMlOf(pot, market.assumptions) * pot.count * count;
@@ -83,14 +83,13 @@ function openLacking({ wares, counts, fails }: Way, { asked, market }: Sought): 
     looked += failing.length;
     for (let row = 0; row < failing.length; row++) {
       const missingMl = own.ml[row] as number;
-      if (missingMl > sameMl)
-        look({ row, own, missingMl, gotMl: usableMl * (gain?.[failing[row] as number] ?? 1) });
+      if (missingMl > sameMl) look(row, missingMl, usableMl * (gain?.[failing[row] as number] ?? 1), own.ml);
     }
   };
   const take = (offer: Offer, count: number): void => {
     for (const pot of offer.pots)
-      eachLack(pot, count, ({ row, own, missingMl, gotMl }) => {
-        own.ml[row] = missingMl - gotMl;
+      eachLack(pot, count, (row, missingMl, gotMl, ml) => {
+        ml[row] = missingMl - gotMl;
       });
   };
   for (const [place, { offer }] of wares.entries()) if (at(counts, place) > 0) take(offer, at(counts, place));
@@ -106,7 +105,7 @@ function openLacking({ wares, counts, fails }: Way, { asked, market }: Sought): 
     doneBy: (offer) => {
       let done = 0;
       for (const pot of offer.pots)
-        eachLack(pot, 1, ({ row, missingMl, gotMl }) => {
+        eachLack(pot, 1, (row, missingMl, gotMl) => {
           done += Math.min(1, gotMl / missingMl) / (times[row] as number);
         });
       return done;
@@ -119,9 +118,5 @@ function openLacking({ wares, counts, fails }: Way, { asked, market }: Sought): 
   };
 }
 
-interface Lack {
-  readonly row: number;
-  readonly own: LackingPaint;
-  readonly missingMl: number;
-  readonly gotMl: number;
-}
+/** A failing draw by its row, and what of a paint it lacks, what it would get, and the column of all that is lacking. */
+type Look = (row: number, missingMl: number, gotMl: number, ml: Float64Array) => void;

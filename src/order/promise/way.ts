@@ -60,12 +60,13 @@ export function markPaint(
   { lackMl, gains }: Asked,
   bought: readonly (readonly [Container, number])[],
 ): void {
-  const boughtMl = bought.map(([container, ml]) => ({ ml, gain: gains.get(container) }));
-  for (let draw = 0; draw < fails.length; draw++) {
-    let left = lackMl[draw] as number;
-    for (const { ml, gain } of boughtMl) left -= gain === undefined ? ml : ml * (gain[draw] as number);
-    if (left > sameMl) fails[draw] = 1;
+  const left = lackMl.slice();
+  for (const [container, ml] of bought) {
+    const gain = gains.get(container);
+    for (let draw = 0; draw < left.length; draw++)
+      left[draw] = (left[draw] as number) - (gain === undefined ? ml : ml * (gain[draw] as number));
   }
+  for (let draw = 0; draw < left.length; draw++) if ((left[draw] as number) > sameMl) fails[draw] = 1;
 }
 
 /** Likely usable ml that a way buys of each paint. */
