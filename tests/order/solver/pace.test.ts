@@ -30,6 +30,12 @@ it('seconds are iterations and coefficients', () => {
   expect(iterationsIn(0)).toBe(1);
 });
 
+it('a relaxation alone counts a fifth of that', () => {
+  const { columns, rows } = knapsack(1);
+  const { secondsOf } = paceOf({ columns: columns.map((column) => ({ ...column, integer: false })), rows });
+  expect(secondsOf(1000)).toBeCloseTo((0.0012 + 0.25006) / 5, 12);
+});
+
 it('stops after the same work with the same values, said as no more than was allowed', async () => {
   const program = knapsack(3);
   const seconds = 0.02;

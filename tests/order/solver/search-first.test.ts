@@ -63,6 +63,20 @@ describe('searchFirst', () => {
     expect(asked).toHaveLength(1);
   });
 
+  it('hands on a relaxation that is not small, where there is nothing to branch on', async () => {
+    const { asked, solve } = watch();
+    const relaxed = (paints: number): IntegerProgram => {
+      const { columns, rows } = coverOf(paints, 1);
+      return { columns: columns.map((column) => ({ ...column, integer: false })), rows };
+    };
+    // Rows squared times columns: 144 cubed is just under three million, 145 cubed over it.
+    expect(await solve(relaxed(144), limits)).toMatchObject({ state: 'proved' });
+    expect(asked).toHaveLength(0);
+    await solve(relaxed(145), limits);
+    expect(asked).toHaveLength(1);
+    expect(await solve(coverOf(145, 1), limits)).toMatchObject({ state: 'proved' });
+  });
+
   it('hands on what it does not prove in its time, with the time that is left', async () => {
     const { asked, solve } = watch();
     // Jeroslow 1974 (Trivial integer programs unsolvable by branch-and-bound): 2 (x1 + ... + x15) + y = 15. Only halves do
