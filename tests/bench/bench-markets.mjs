@@ -1,7 +1,7 @@
 // Bench: plans in large markets, whole programs, one run each. As a program: `npm run bench:markets`; sizes as paints x
 // offers x shops may follow. Out: a table of seconds, also over those of the sample, which comes first; peak memory; and how far above the
 // best its promises may lie.
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { argv } from 'node:process';
@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { drawFrom, drawMarket } from '../order/draw-market.mjs';
 import { marketSheets } from '../order/market-sheets.mjs';
 import { measureOnce, medianMs } from './measure-runs.mjs';
+import { promiseGaps } from './promise-gaps.mjs';
 
 const main = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
 const usualSizes = [
@@ -59,25 +60,13 @@ function writeSheets(into, size) {
   for (const [name, text] of Object.entries(marketSheets(market))) writeFileSync(join(into, name), text);
 }
 
-/** Of each promise, surest last, how far above the best it may lie, in per cent of that; where no bound is known, that. */
-function gapsOf(out) {
-  const { choices } = JSON.parse(readFileSync(join(out, 'plan.json'), 'utf8'));
-  return choices
-    .filter(({ sure }) => sure !== null)
-    .map(({ cashNow, aboveBest }) =>
-      Number(aboveBest) < Number(cashNow)
-        ? ((100 * aboveBest) / (cashNow - aboveBest)).toFixed(1)
-        : 'no bound',
-    );
-}
-
 const planTo = (out, sheets) => [main, 'plan', sheets, '--out', out];
 
 function benchPlan(name, sheets, sampleMs) {
   const out = join(folder, `${name}-plan`);
   const { ms, peakMb } = measureOnce(planTo(out, sheets));
   const [seconds, ratio] = [(ms / 1000).toFixed(1), (ms / sampleMs).toFixed(1)];
-  const cells = [name.replaceAll('x', ' x '), seconds, ratio, peakMb.toFixed(0), gapsOf(out).join(', ')];
+  const cells = [name.replaceAll('x', ' x '), seconds, ratio, peakMb.toFixed(0), promiseGaps(out).join(', ')];
   console.log(`| ${cells.join(' | ')} |`);
 }
 

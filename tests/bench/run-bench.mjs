@@ -11,12 +11,13 @@ import { benchDraws, benchGrowth, benchSampleRanges } from './bench-ranges.mjs';
 import { benchWorkbook } from './bench-workbook.mjs';
 import { makeArmy } from './make-army.mjs';
 import { medianMs, peakMb } from './measure-runs.mjs';
+import { promiseGaps } from './promise-gaps.mjs';
 
 const sample = 'sample-data/low-sluice';
 const main = 'dist/cli/main.js';
 /** The program without its start, which keeps compiled code. */
 const afresh = 'dist/program/main.js';
-const sizes = argv.length > 2 ? argv.slice(2).map(Number) : [1_000, 10_000, 100_000];
+const sizes = argv.length > 2 ? argv.slice(2).map(Number) : [50, 200, 1_000, 10_000, 100_000];
 const folder = mkdtempSync(join(tmpdir(), 'halfpot-bench-'));
 
 const table = (header, rows) =>
@@ -174,7 +175,8 @@ function benchArmy(rows) {
   const floor = ['tests/bench/floor.mjs', sheets, floorOut, planOut];
   const ms = medianMs({ plan, floor }, rows > 20_000 ? 3 : 5);
   const written = readdirSync(planOut).reduce((bytes, name) => bytes + statSync(join(planOut, name)).size, 0);
-  return { rows, ...ms, writtenMb: written / 2 ** 20, planMb: peakMb(plan), floorMb: peakMb(floor) };
+  const gaps = promiseGaps(planOut).join(', ');
+  return { rows, ...ms, gaps, writtenMb: written / 2 ** 20, planMb: peakMb(plan), floorMb: peakMb(floor) };
 }
 
 function tableOfArmies(armies) {
@@ -189,6 +191,7 @@ function tableOfArmies(armies) {
       'plan peak MB',
       'floor peak MB',
       'growth',
+      'promises above the best, %',
     ],
     armies.map((army, index) => {
       const ratio = army.plan / army.floor;
@@ -204,6 +207,7 @@ function tableOfArmies(armies) {
         before === undefined
           ? ''
           : `${times(army.plan / before.plan)} the time for ${times(army.rows / before.rows)} the rows`,
+        army.gaps,
       ];
     }),
   );
