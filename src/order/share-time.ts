@@ -44,3 +44,10 @@ export function sharingInTurn(kind: keyof typeof shares, buying: Buying, questio
   const kept = Array.from({ length: questions }, (_, at) => (questions - 1 - at) * leastPart * seconds);
   return shareInTurn(buying.solve, seconds, kept).map((solve) => ({ ...silent, solve }));
 }
+
+/** For so many questions of one kind side by side, each its part. */
+export function sharingEqually(kind: keyof typeof shares, buying: Buying, questions: number): Buying[] {
+  const { onProgress: _, ...silent } = buying;
+  const seconds = (shares[kind] * buying.limits.seconds) / questions;
+  return Array.from({ length: questions }, () => ({ ...silent, solve: shareSeconds(buying.solve, seconds) }));
+}

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Buying } from '../../src/order/choose-counts.js';
-import { sharingInTurn } from '../../src/order/share-time.js';
+import { sharingEqually, sharingInTurn } from '../../src/order/share-time.js';
 
 /** Takes all that it may, and notes how much that was. */
 function greedy(seconds: number) {
@@ -21,4 +21,11 @@ it('the first of four promises may take all but what the three others are kept',
   for (const { solve } of sharingInTurn('levels', buying, 4))
     await solve({ columns: [], rows: [] }, { seconds: 100 });
   expect(taken.map((one) => Math.round(one * 100) / 100)).toEqual([6.6, 1.8, 1.8, 1.8]);
+});
+
+it('of four promises side by side each may take a quarter, whatever the others take', async () => {
+  const { buying, taken } = greedy(10);
+  for (const { solve } of sharingEqually('levels', buying, 4))
+    await solve({ columns: [], rows: [] }, { seconds: 100 });
+  expect(taken).toEqual([3, 3, 3, 3]);
 });

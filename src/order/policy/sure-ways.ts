@@ -2,11 +2,14 @@
 import { type Buying, besides, within } from '../choose-counts.js';
 import { placeOrder } from '../choose-order.js';
 import { agreeLevels } from '../promise/agree-levels.js';
-import { asNeeds, type FoundPromise, findPromise } from '../promise/find-promise.js';
+import { isManyPots } from '../promise/cut-search.js';
+import { asNeeds, type FoundPromise, findPromise, mayFailOf } from '../promise/find-promise.js';
 import type { Asked } from '../promise/list-asked.js';
 import { countOver } from '../promise/list-steps.js';
+import type { OpenPromise } from '../promise/open-promise.js';
 import { orderPromise } from '../promise/order-promise.js';
-import { sharingInTurn } from '../share-time.js';
+import { ofMany } from '../promise/search-about.js';
+import { sharingEqually, sharingInTurn } from '../share-time.js';
 import { fillNeeds, isSameAim, type Needs, type Way, type Weighing } from './open-weighing.js';
 import { placeChosen } from './place-chosen.js';
 
@@ -23,29 +26,48 @@ interface Level {
 }
 
 /**
- * The surest first, since its order does for the others too, which start from it, side by side. What one of them finds and what bounds
- * it then holds for the less sure and the surer ones.
+ * The surest first, since its order does for the others too, which start from it, each with what those before it leave. Where paints take
+ * many pots a surer order is no start, and all are searched for side by side. What one finds and what bounds it holds for the others.
  */
 export async function sureWays(weighing: Weighing): Promise<Way[]> {
   const { open } = weighing;
-  const levels = listLevels(weighing);
-  const found: FoundPromise[] = [];
-  for (const { aim, buying } of levels)
-    found.push(await findPromise(open, aim.surePercent / 100, buying, found.at(-1)?.way));
+  const percents = listPercents(weighing);
+  const areMany = percents.some((percent) =>
+    isManyPots({ ...open, mayFail: mayFailOf(open, percent / 100) }, ofMany),
+  );
+  const levels = listLevels(percents, areMany ? sharingEqually : sharingInTurn, weighing);
+  const found = areMany ? await findSideBySide(levels, open) : await findInTurn(levels, open);
   const agreed = agreeLevels(found, open);
   const ways = levels.map((level, at) => sureWay(level, agreed[at] as FoundPromise, weighing));
   return (await Promise.all(ways)).reverse();
 }
 
-/** From the surest down, each with what those before it leave. */
-function listLevels({ aim: chosen, searches, buying }: Weighing): Level[] {
-  const own = chosen.surePercent === undefined ? [] : [chosen.surePercent];
-  const percents = [...new Set([...usualLevels, ...own])].sort((a, b) => b - a);
-  const inTurn = sharingInTurn('levels', buying, percents.length);
+const findSideBySide = (levels: readonly Level[], open: OpenPromise): Promise<FoundPromise[]> =>
+  Promise.all(levels.map(({ aim, buying }) => findPromise(open, aim.surePercent / 100, buying)));
+
+async function findInTurn(levels: readonly Level[], open: OpenPromise): Promise<FoundPromise[]> {
+  const found: FoundPromise[] = [];
+  for (const { aim, buying } of levels)
+    found.push(await findPromise(open, aim.surePercent / 100, buying, found.at(-1)?.way));
+  return found;
+}
+
+/** From the surest down. */
+function listPercents({ aim: { surePercent } }: Weighing): number[] {
+  const own = surePercent === undefined ? [] : [surePercent];
+  return [...new Set([...usualLevels, ...own])].sort((a, b) => b - a);
+}
+
+function listLevels(
+  percents: readonly number[],
+  share: typeof sharingInTurn,
+  { aim: chosen, searches, buying }: Weighing,
+): Level[] {
+  const others = share('levels', buying, percents.length);
   return percents.map((surePercent, at) => {
     const aim = { policy: 'sure', surePercent } as const;
     const isChosen = isSameAim(aim, chosen);
-    return { aim, isChosen, buying: isChosen ? searches.own : within(shareOfPromise, inTurn[at] as Buying) };
+    return { aim, isChosen, buying: isChosen ? searches.own : within(shareOfPromise, others[at] as Buying) };
   });
 }
 

@@ -77,7 +77,7 @@ const startWith = (start: readonly number[] | undefined): Pick<IntegerProgram, '
 const manySteps = { ofOne: 32, ofAll: 150 };
 
 /** Whether there are paints of so many pots. */
-export function isManyPots(sought: Sought, fineness: Fineness): boolean {
+export function isManyPots(sought: Omit<Sought, 'buying'>, fineness: Fineness): boolean {
   const steps = listAll(sought, fineness).map(({ amounts }) => amounts.length - 1);
   const all = steps.reduce((sum, count) => sum + count, 0);
   return all > manySteps.ofAll && steps.some((count) => count > manySteps.ofOne);
@@ -95,7 +95,7 @@ function listEach(sought: Sought, fineness: Fineness): Steps[] {
   }));
 }
 
-const listAll = ({ asked, sizes, supply, mayFail }: Sought, fineness: Fineness): Steps[] =>
+const listAll = ({ asked, sizes, supply, mayFail }: Omit<Sought, 'buying'>, fineness: Fineness): Steps[] =>
   asked.map((one) => {
     const inputs = { sizes: sizes.get(one.paint) ?? [], supplyMl: supply.get(one.paint) ?? 0, mayFail };
     return listSteps(one, inputs, fineness);

@@ -46,7 +46,7 @@ export async function findPromise(
   buying: Buying,
   surer?: Way,
 ): Promise<FoundPromise> {
-  const mayFail = open.draws - Math.ceil(sure * open.draws - 1e-9);
+  const mayFail = mayFailOf(open, sure);
   const sought = { ...open, mayFail, buying };
   const common = commonNeeds(open.asked, mayFail);
   const known: Known = {
@@ -61,6 +61,10 @@ export async function findPromise(
   const needs = best === undefined ? common : leastNeeds(best, open.asked, mayFail);
   return { needs, way: best, leastMinor, mayFail };
 }
+
+/** Draws in which something may run out. */
+export const mayFailOf = ({ draws }: OpenPromise, sure: number): number =>
+  draws - Math.ceil(sure * draws - 1e-9);
 
 /** The cheapest order for some needs, where it keeps the promise, and then for what of it the promise does need. */
 async function tryNeeds(needs: ReadonlyMap<string, number>, sought: Sought): Promise<Way | undefined> {

@@ -11,8 +11,8 @@ export const ofMany: Fineness = { shareLeft: 0.01 };
 /** Times that steps are chosen anew. */
 const mostChoices = 8;
 
-/** Of the time of a program, for one of them in whole numbers: more gains a thousandth of the bound, and then less sure promises lack it. */
-const shareOfMany = 0.3;
+/** Of the time of a program, for one of them in whole numbers: ten times as much gains a thousandth of the bound, if that. */
+const shareOfMany = 0.1;
 
 /**
  * Of paints of many pots steps lie close about what relaxations buy and about the best way; as long as the bound rises they are chosen
