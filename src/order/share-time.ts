@@ -35,7 +35,7 @@ export function sharing(kind: keyof typeof shares, { onProgress, ...buying }: Bu
 }
 
 /** What each of the questions that follow is left at the least, of the time of all: enough for a bound. */
-const leastPart = 0.15;
+const leastPart = 0.1;
 
 /** For so many questions of one kind, asked one after the other. */
 export function sharingInTurn(kind: keyof typeof shares, buying: Buying, questions: number): Buying[] {

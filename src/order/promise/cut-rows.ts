@@ -11,10 +11,6 @@ export interface CutInputs {
   readonly stepColumns: readonly (readonly number[])[];
 }
 
-/** Whether a group of draws takes a step that is not reached. */
-export const isShort = (steps: Uint16Array, reached: readonly number[]): boolean =>
-  reached.some((step, place) => (steps[place] as number) > step);
-
 /**
  * Each draw is given to one paint: it does only where that paint takes the draw's step. So for any way to give them
  *

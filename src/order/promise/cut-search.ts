@@ -10,7 +10,6 @@ import { type Fineness, listSteps, type Steps } from './list-steps.js';
 import type { Sought } from './open-promise.js';
 import { stepsReached, stepValues, valuesOf, writePromiseProgram } from './promise-program.js';
 import { boughtIn, type Way } from './way.js';
-import { isLarge, type Start, writeWhole } from './whole-program.js';
 
 export interface CutSearch {
   /** Its first columns count them. */
@@ -19,10 +18,6 @@ export interface CutSearch {
   program(from: Way | undefined): IntegerProgram;
   /** The same without whole numbers, which is soon solved. */
   relaxed(): IntegerProgram;
-  /** The program with all rows there are, and so without any cut. */
-  whole(from: Way | undefined): IntegerProgram;
-  /** Whether these are so many that cuts are sooner done. */
-  readonly isLarge: boolean;
   /** Cuts off a way that does not keep the promise; false where its steps do, and only finer ones could tell. */
   cutOff(way: Way): boolean;
   /** Cuts off values of the columns; false where they keep the promise, in fractions. */
@@ -53,18 +48,15 @@ export function openCuts(sought: Sought, fineness: Fineness, missed: readonly Wa
   const cutOff = (way: Way): boolean => cutOffValues(stepValues(written, reachedBy(way)));
   for (const reached of [steps.map(() => 0), ...missed.map(reachedBy)])
     cutOffValues(stepValues(written, reached));
-  const startFrom = (from: Way | undefined): Start | undefined => {
+  const startFrom = (from: Way | undefined): number[] | undefined => {
     const counts = from === undefined ? undefined : countsIn(wares, from);
     if (counts === undefined || from === undefined) return undefined;
-    const reached = reachedBy(from);
-    return { reached, values: valuesOf(written, { counts, reached }, market.shops) };
+    return valuesOf(written, { counts, reached: reachedBy(from) }, market.shops);
   };
   return {
     wares,
-    program: (from) => ({ columns, rows, ...startWith(startFrom(from)?.values) }),
+    program: (from) => ({ columns, rows, ...startWith(startFrom(from)) }),
     relaxed: () => ({ columns: columns.map((column) => ({ ...column, integer: false })), rows }),
-    whole: (from) => writeWhole(written, cutting, startFrom(from)),
-    isLarge: isLarge(groups),
     ...{ cutOff, cutOffValues },
   };
 }

@@ -3,12 +3,11 @@
 import type { OrderNeed } from '../../model/order.js';
 import { sameMl } from '../../model/volume.js';
 import { type Buying, cheapestCounts, within } from '../choose-counts.js';
-import type { Limits } from '../solver/integer-program.js';
 import { splitNeeds } from '../split-needs.js';
 import { commonNeeds, leastNeeds } from './common-needs.js';
-import { type CutSearch, isManyPots, openCuts } from './cut-search.js';
+import { isManyPots, openCuts } from './cut-search.js';
 import type { Fineness } from './list-steps.js';
-import { cheaper, isProved, isProvedBest, type Known, note, type Searching } from './note-found.js';
+import { cheaper, isProved, isProvedBest, type Known, note } from './note-found.js';
 import type { OpenPromise, Sought } from './open-promise.js';
 import { ofMany, searchAbout } from './search-about.js';
 import { takeBack } from './take-back.js';
@@ -30,9 +29,6 @@ const finenesses: readonly Fineness[] = [{ shareLeft: 0.1 }, { shareLeft: 0.01 }
 
 /** Programs solved for one promise at the most. */
 const mostPrograms = 40;
-
-/** A program with cuts that takes more nodes than this will not be the last: then all is asked at once. */
-const soonNodes = 50;
 
 /**
  * A first way by one quantile common to all paints. Then each paint at its own quantile, which every order that keeps the promise
@@ -95,24 +91,12 @@ async function searchSteps(sought: Sought, fineness: Fineness, known: Known): Pr
   const { buying } = sought;
   const cuts = openCuts(sought, fineness, known.missed);
   if (cuts === undefined) return false;
-  const limits = cuts.isLarge ? buying.limits : soonOf(buying.limits);
   while (known.programs < mostPrograms && !isProved(known)) {
     known.programs++;
-    const solution = await buying.solve(cuts.program(known.best), limits, buying.onProgress);
+    const solution = await buying.solve(cuts.program(known.best), buying.limits, buying.onProgress);
     const missed = note(solution, cuts, { sought, known });
-    if (!isProvedBest(solution)) return !cuts.isLarge && searchWhole(cuts, { sought, known });
+    if (!isProvedBest(solution)) return false;
     if (missed !== undefined && !cuts.cutOff(missed)) return true;
   }
   return false;
-}
-
-const soonOf = (limits: Limits): Limits => ({ ...limits, nodes: soonNodes });
-
-/** What cuts do not do soon, in one program. */
-async function searchWhole(cuts: CutSearch, searching: Searching): Promise<boolean> {
-  const { known, sought } = searching;
-  const { solve, limits, onProgress } = sought.buying;
-  const solution = await solve(cuts.whole(known.best), limits, onProgress);
-  const missed = note(solution, cuts, searching);
-  return isProvedBest(solution) && missed !== undefined && !isProved(known);
 }

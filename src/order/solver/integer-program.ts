@@ -29,8 +29,6 @@ export interface IntegerProgram {
 export interface Limits {
   /** Seconds of work, which is counted: the same sheets end alike on every machine, however busy it is. */
   readonly seconds: number;
-  /** Nodes of the solver's search tree; left out: as many as the seconds allow. Our own search does not mind them. */
-  readonly nodes?: number;
 }
 
 /** Called while the search goes on: the incumbent's cost, the dual bound, seconds spent. */

@@ -81,7 +81,6 @@ function run(highs: Highs, model: Model, { program, limits, onProgress }: Job): 
     mip_heuristic_run_feasibility_jump: program.start === undefined,
     mip_rel_gap: 0,
     mip_abs_gap: 1e-6,
-    ...(limits.nodes === undefined ? {} : { mip_max_nodes: limits.nodes }),
     ...(isMip ? {} : { simplex_iteration_limit: mostIterations }),
     time_limit: clockFor(limits.seconds),
   });

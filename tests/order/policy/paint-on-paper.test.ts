@@ -16,7 +16,7 @@ import { makeLine } from '../../ranges/make-drawn.js';
 const usable = usableShare(registry, 'dropper');
 /** A pot of this label holds 10 ml to use. */
 const tenMl = 10 / usable;
-const limits = { nodes: 100, seconds: 0.1 };
+const limits = { seconds: 0.1 };
 
 const columns = (stages: readonly (readonly number[])[]): Float64Array[] =>
   stages.map((one) => Float64Array.from(one));

@@ -105,7 +105,7 @@ describe('against HiGHS', () => {
     await fc.assert(
       fc.asyncProperty(drawProgram({ isWhole, mostColumns: 9 }), async (program) => {
         const ours = branchAndBound(program, enough);
-        const theirs = await solveProgram(program, { nodes: 10_000, seconds: 10 });
+        const theirs = await solveProgram(program, { seconds: 10 });
         expect(ours.state).toBe(theirs.state);
         if (ours.state !== 'proved' || theirs.state !== 'proved') return void unmet++;
         met++;

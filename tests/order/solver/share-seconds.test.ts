@@ -3,7 +3,7 @@ import type { Limits, Solve } from '../../../src/order/solver/integer-program.js
 import { shareInTurn, shareSeconds } from '../../../src/order/solver/share-seconds.js';
 
 const program = { columns: [], rows: [] };
-const limits: Limits = { nodes: 100, seconds: 1 };
+const limits: Limits = { seconds: 1 };
 
 /** Takes its seconds, as given, whatever it is asked, and notes what it was allowed. */
 function slowSolver(seconds: readonly number[]) {
