@@ -35,7 +35,7 @@ describe('what a solution is worth', () => {
     expect(await solveProgram(program, limits)).toMatchObject({ state: 'proved', values: [0, 1] });
   });
 
-  it('gives the start back where no node may be searched, and does not call it proved', async () => {
+  it('gives no more than the start where there is hardly time, and does not call it proved', async () => {
     const columns = Array.from({ length: 40 }, (_, index) => whole(100 + ((index * 37) % 61), 3));
     const rows = Array.from(
       { length: 30 },
@@ -48,7 +48,7 @@ describe('what a solution is worth', () => {
       }),
     );
     const start = columns.map(() => 3);
-    const solution = await solveProgram({ columns, rows, start }, { seconds: 10 });
+    const solution = await solveProgram({ columns, rows, start }, { seconds: 0.001 });
     if (solution.state !== 'not proved') throw new Error(`it is ${solution.state}`);
     const cost = solution.values.reduce((sum, value, index) => sum + value * (columns[index]?.cost ?? 0), 0);
     expect(solution.bound).toBeLessThan(cost);
