@@ -167,7 +167,11 @@ async function findFewestPots(last: Reached | undefined, asked: AskedFrontier): 
     servings: split.within,
     known: { paints: split.paints, before: last?.way },
   };
-  const { way, abovePots, aboveBestMinor } = await fewestPotsOf(searching);
+  const { way, abovePots, ...few } = await fewestPotsOf(searching);
+  // Whatever the pots, no way costs less than the least cash.
+  const isAlike = last !== undefined && isSameUnmet(last.unmet, split.unmet);
+  const overLeast = isAlike ? Math.max(0, way.totalMinor - last.bound) : Number.POSITIVE_INFINITY;
+  const aboveBestMinor = Math.min(few.aboveBestMinor, overLeast);
   const ties = { ...searching, buying: within(shareOfTies, buying) };
   const nearest = await nearestWay(ties, way, 'cash and pots');
   return { dE00, abovePots, ...describe(nearest, { servings, unmet: split.unmet, aboveBestMinor }) };

@@ -223,7 +223,14 @@ describe('a search that is cut short', () => {
     );
     const hasty = { ...buying, limits: { seconds: 1 } };
     const needs = all.slice(0, 20);
-    const { points } = await drawFrontier({ needs, haveMl: new Map(), market, candidates, buying: hasty });
+    const { points, fewestPots } = await drawFrontier({
+      ...{ needs, haveMl: new Map(), market, candidates, buying: hasty },
+    });
+    const least = within(points, 10);
+    // The fewest pots cost no less than the least cash.
+    expect(fewestPots.cashMinor - fewestPots.aboveBestMinor).toBeGreaterThanOrEqual(
+      (least?.cashMinor ?? 0) - (least?.aboveBestMinor ?? 0),
+    );
     expect(points.some(({ status }) => status === 'not proved')).toBe(true);
     for (const [index, point] of points.entries()) {
       expect(point.cashMinor).toBeLessThanOrEqual(points[index - 1]?.cashMinor ?? Number.POSITIVE_INFINITY);
