@@ -117,6 +117,7 @@ describe('draws', () => {
     [300, 10_000],
     [301, 9966],
     [3000, 1000],
+    [5000, 600],
     [4_000_000, 1],
   ])('of %i paints are %i', (paints, draws) => {
     expect(drawingFor(paints)).toEqual({ draws, seed: 1 });
