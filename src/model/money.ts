@@ -59,9 +59,12 @@ export function toMajor(
 ): string {
   if (typeof minor === 'number' && digits === minorDigits(currency)) return placePoint(minor, digits);
   return new Decimal(minor)
-    .div(new Decimal(10).pow(minorDigits(currency)))
+    .times(minorUnits[minorDigits(currency)] as ExactMinor)
     .toFixed(digits, Decimal.ROUND_HALF_UP);
 }
+
+/** Of a major unit, by digits: powers are reckoned once, and times them no digit differs from a division. */
+const minorUnits = [0, 1, 2, 3, 4].map((digits) => new Decimal(10).pow(-digits));
 
 /** Whole minor units with the point set: nothing to round, so no decimals are needed. */
 function placePoint(minor: number, digits: number): string {

@@ -1,7 +1,10 @@
 // Ranges: needs and shelf of the whole army over many draws. In: estimate, stock, beliefs, seed. Out: columns of ml for each
 // paint that is needed; one draw of a factor serves every line that uses it.
 import type { Drawing, DrawnLack, LackingPaint } from '../model/draws.js';
+import { chanceOf, rangeAbout } from '../model/quantiles.js';
+import type { PaintRange } from '../model/ranges.js';
 import type { CountedStock } from '../model/stock.js';
+import { sameMl } from '../model/volume.js';
 import type { Container } from '../model/words.js';
 import type { Estimate, Surface } from '../model/work.js';
 import { type Beliefs, type DrawnFactor, drawFactors } from './draw-factors.js';
@@ -30,14 +33,19 @@ export interface DrawInputs {
 }
 
 /** One paint over all draws, usable ml. */
-export interface DrawnPaint extends DrawnShelf, LackingPaint {
+interface DrawnPaint extends DrawnShelf, LackingPaint {
   readonly needMl: Float64Array;
   /** Without drawing. */
   readonly likely: Pick<CountedStock, 'needMl' | 'haveMl' | 'unmeasured'>;
 }
 
+/** What stays of it: columns only of what is set against the order. */
+export interface SummedPaint extends LackingPaint, Pick<DrawnPaint, 'readings' | 'likely'> {
+  readonly range: Omit<PaintRange, 'doubts'>;
+}
+
 export interface DrawnArmy extends DrawnLack {
-  readonly paints: readonly DrawnPaint[];
+  readonly paints: readonly SummedPaint[];
   readonly factors: ReadonlyMap<string, DrawnFactor>;
   /** Any other quantity in the same draws. */
   readonly putOut: (terms: Terms) => Float64Array;
@@ -56,7 +64,23 @@ export function drawLack(inputs: DrawInputs, drawing: Drawing): DrawnLack {
 /** Draws the work still to be done, and the shelf. An army without work has no paints. */
 export function drawArmy(inputs: DrawInputs, drawing: Drawing): DrawnArmy {
   const { work, shelf: _, ...army } = openArmy(inputs, drawing);
-  return { ...army, paints: work.map((draw) => draw()) };
+  return { ...army, paints: work.map((draw) => sumUpPaint(draw())) };
+}
+
+function sumUpPaint({ needMl, haveMl, ...kept }: DrawnPaint): SummedPaint {
+  const { likely, lackMl } = kept;
+  const range = {
+    needMl: rangeAbout(likely.needMl, needMl),
+    haveMl: rangeAbout(likely.haveMl, haveMl),
+    chanceShort: chanceShortOf(lackMl),
+  };
+  return { ...kept, range };
+}
+
+function chanceShortOf(lackMl: Float64Array) {
+  let short = 0;
+  for (let draw = 0; draw < lackMl.length; draw++) if ((lackMl[draw] as number) > sameMl) short++;
+  return chanceOf(short, lackMl.length);
 }
 
 /** The army before its paints are drawn, one by one. */

@@ -5,7 +5,7 @@ import type { Assumptions } from '../model/assumption.js';
 import { type BatchMl, listBench } from '../model/bench.js';
 import type { Drawing } from '../model/draws.js';
 import { lineFor } from '../model/lines-of-row.js';
-import { rangeAbout } from '../model/quantiles.js';
+import { quantileOf } from '../model/quantiles.js';
 import type { Estimate, Job, Line } from '../model/work.js';
 import type { DrawnArmy } from './draw-army.js';
 import { drawNormals } from './draw-factors.js';
@@ -62,5 +62,5 @@ function drawBatch(line: Line, { putOut, assumptions, figures, job, differs }: B
   sum.add(next, job.figure, 1);
   const ml = putOut(sum.terms);
   for (let draw = 0; draw < ml.length; draw++) ml[draw] = (ml[draw] as number) * (differs[draw] as number);
-  return { figures, likelyMl: next.putOutMl, highMl: rangeAbout(next.putOutMl, ml).high };
+  return { figures, likelyMl: next.putOutMl, highMl: Math.max(next.putOutMl, quantileOf(ml, 0.9)) };
 }

@@ -4,7 +4,7 @@
 import type { Doubt, Remedy } from '../model/ranges.js';
 import type { Method } from '../model/words.js';
 import type { Estimate } from '../model/work.js';
-import type { DrawnArmy, DrawnPaint } from './draw-army.js';
+import type { DrawnArmy, SummedPaint } from './draw-army.js';
 import type { DrawnFactor } from './draw-factors.js';
 import { type Spread, shareOfSpread, spreadOf } from './sum-up-draws.js';
 
@@ -20,7 +20,7 @@ export interface Ranking {
    */
   doubtsOf(result: Float64Array): Doubt[];
   /** The same for what one paint lacks: only its own readings count. */
-  doubtsOfPaint(paint: DrawnPaint): Doubt[];
+  doubtsOfPaint(paint: SummedPaint): Doubt[];
   /**
    * What to do first: weigh a pot before and after the next batch by some method (settles film, transfer and painter
    * together), weigh a pot whose reading is rough, measure a figure. Each by the share of the spread that it would settle.
@@ -35,7 +35,7 @@ export function openRanking(drawn: DrawnArmy, estimate: Estimate): Ranking {
     known ??= new Map([...drawn.factors].map(([name, factor]) => [name, spreadOf(effectOf(name, factor))]));
     return known;
   };
-  const rank = (result: Spread, paints: readonly DrawnPaint[]): Doubt[] => {
+  const rank = (result: Spread, paints: readonly SummedPaint[]): Doubt[] => {
     const factors = [...effects()].map(([name, effect]) => ({ name, share: shareOfSpread(effect, result) }));
     return sortDoubts([...factors, ...readingDoubts(paints, result)]);
   };
@@ -46,7 +46,7 @@ export function openRanking(drawn: DrawnArmy, estimate: Estimate): Ranking {
   };
 }
 
-function readingDoubts(paints: readonly DrawnPaint[], result: Spread): Doubt[] {
+function readingDoubts(paints: readonly SummedPaint[], result: Spread): Doubt[] {
   return paints.flatMap(({ paint, readings }) =>
     readings.map(({ leftMl }) => ({
       name: readingName(paint),

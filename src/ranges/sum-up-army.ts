@@ -1,10 +1,9 @@
 // Ranges: what the draws say of the army. In: drawn army, estimate, prices. Out: ranges, chances, doubts for the plan.
 import type { Assumptions } from '../model/assumption.js';
-import { chanceOf, rangeAbout } from '../model/quantiles.js';
+import { rangeAbout } from '../model/quantiles.js';
 import type { Chance, PaintRange, Range, Ranges } from '../model/ranges.js';
-import { sameMl } from '../model/volume.js';
 import type { Estimate, Job } from '../model/work.js';
-import type { DrawnArmy, DrawnPaint } from './draw-army.js';
+import type { DrawnArmy, SummedPaint } from './draw-army.js';
 import { drawBatches } from './draw-batches.js';
 import { chanceMet } from './fill-shelf.js';
 import { sumTerms } from './list-terms.js';
@@ -47,26 +46,15 @@ export function sumUpArmy(inputs: SumUpInputs): Ranges {
 
 const shift = ({ low, high }: Range, by: number): Range => ({ low: low + by, high: high + by });
 
-function rangeOfPaint(one: DrawnPaint, ranking: Ranking): PaintRange {
-  const chanceShort = chanceShortOf(one.lackMl);
-  const isTight = chanceShort.chance > tight.from && chanceShort.chance < tight.to;
-  return {
-    needMl: rangeAbout(one.likely.needMl, one.needMl),
-    haveMl: rangeAbout(one.likely.haveMl, one.haveMl),
-    chanceShort,
-    doubts: isTight ? ranking.doubtsOfPaint(one) : [],
-  };
+function rangeOfPaint(one: SummedPaint, ranking: Ranking): PaintRange {
+  const { chance } = one.range.chanceShort;
+  const isTight = chance > tight.from && chance < tight.to;
+  return { ...one.range, doubts: isTight ? ranking.doubtsOfPaint(one) : [] };
 }
 
 /** That today's pots do not last, for every paint that is needed. */
 export function chancesShort({ paints }: DrawnArmy): ReadonlyMap<string, Chance> {
-  return new Map(paints.map(({ paint, lackMl }) => [paint, chanceShortOf(lackMl)]));
-}
-
-function chanceShortOf(lackMl: Float64Array): Chance {
-  let short = 0;
-  for (let draw = 0; draw < lackMl.length; draw++) if ((lackMl[draw] as number) > sameMl) short++;
-  return chanceOf(short, lackMl.length);
+  return new Map(paints.map(({ paint, range }) => [paint, range.chanceShort]));
 }
 
 /** What today's pots lack in each draw, at what it costs to buy. */

@@ -47,10 +47,15 @@ export function sumCosts({ costs, ranges, estimate, figureCount }: Inputs): Cost
 
 function spreadUnits({ units }: Costs): CostSums['spread'] {
   if (units.some(({ use }) => use.perFigure.atLeast && use.perFigure.exactMinor.isZero())) return undefined;
-  const figures = units
-    .map(({ unit, use }) => ({ unit: unit.unit, exactMinor: use.perFigure.exactMinor }))
-    .sort((a, b) => a.exactMinor.cmp(b.exactMinor));
-  const [least, most] = [figures[0], figures.at(-1)];
+  const figures = units.map(({ unit, use }) => ({
+    unit: unit.unit,
+    exactMinor: use.perFigure.exactMinor,
+  }));
+  let [least, most] = [figures[0], figures[0]];
+  for (const one of figures) {
+    if (least === undefined || one.exactMinor.lt(least.exactMinor)) least = one;
+    if (most === undefined || one.exactMinor.gte(most.exactMinor)) most = one;
+  }
   if (least === undefined || most === undefined || most.exactMinor.eq(least.exactMinor)) return undefined;
   return { least, most };
 }

@@ -19,6 +19,7 @@ interface CostedJob {
 
 function sumJob(unit: CostedJob): JobSummary {
   const { job } = unit;
+  const eachLine = costEach(unit);
   const [wholeMl, remainingMl] = [sumMl(job.lines), sumMl(job.remaining)];
   const steps = new Set(job.lines.map(({ step }) => step)).size;
   const left = leftByStep(job.remaining);
@@ -26,8 +27,8 @@ function sumJob(unit: CostedJob): JobSummary {
   return {
     wholeMl,
     remainingMl,
-    costByLayer: splitCost(unit, ({ layer }) => layer),
-    costByZone: splitCost(unit, ({ zone }) => zone),
+    costByLayer: splitCost(eachLine, ({ layer }) => layer),
+    costByZone: splitCost(eachLine, ({ zone }) => zone),
     trust: trustOf(doubtCost(unit)),
     steps,
     stepsFinished: steps - left.size,
@@ -46,18 +47,30 @@ function leftByStep(remaining: readonly Line[]): ReadonlyMap<number, number> {
   return left;
 }
 
-/** Cost of use of the whole scheme on one figure, its lines summed by what they have in common. */
-function splitCost<Key>({ job, use }: CostedJob, keyOf: (line: Line) => Key): Map<Key, Amount> {
-  const sums = new Map<Key, Amount>();
-  job.lines.forEach((line, index) => {
+interface LineCost {
+  readonly line: Line;
+  readonly each: Amount;
+}
+
+/** What each line of the whole scheme costs on one figure. */
+function costEach({ job, use }: CostedJob): LineCost[] {
+  return job.lines.flatMap((line, index) => {
     const cost = use?.lines[index];
-    if (cost === undefined || job.count === 0) return;
+    if (cost === undefined || job.count === 0) return [];
+    return { line, each: { ...cost, exactMinor: exactMinor(cost.exactMinor).div(job.count) } };
+  });
+}
+
+/** The same, lines summed by what they have in common. */
+function splitCost<Key>(lines: readonly LineCost[], keyOf: (line: Line) => Key): Map<Key, Amount> {
+  const sums = new Map<Key, Amount>();
+  for (const { line, each } of lines) {
     const sum = sums.get(keyOf(line)) ?? { exactMinor: zeroMinor, atLeast: false };
     sums.set(keyOf(line), {
-      exactMinor: sum.exactMinor.plus(exactMinor(cost.exactMinor).div(job.count)),
-      atLeast: sum.atLeast || cost.atLeast,
+      exactMinor: sum.exactMinor.plus(each.exactMinor),
+      atLeast: sum.atLeast || each.atLeast,
     });
-  });
+  }
   return sums;
 }
 

@@ -5,7 +5,7 @@ import { execPath } from 'node:process';
 import { likely as likelyOf } from '../../.halfpot/modules/assumptions/look-up.js';
 import { registry } from '../../.halfpot/modules/assumptions/registry.js';
 import { estimateArmy } from '../../.halfpot/modules/estimate/estimate-army.js';
-import { drawArmy } from '../../.halfpot/modules/ranges/draw-army.js';
+import { drawArmy, openArmy } from '../../.halfpot/modules/ranges/draw-army.js';
 import { drawFactors } from '../../.halfpot/modules/ranges/draw-factors.js';
 
 const beliefs = { assumptions: registry, joint: undefined };
@@ -123,11 +123,12 @@ export function benchDraws(rounds = 9) {
   const { estimate, stock } = makeWork(500, 20);
   const drawing = { draws: 10_000, seed: 1 };
   const groups = groupLines(estimate);
-  const drawn = drawArmy({ estimate, stock, beliefs }, drawing);
+  const drawn = openArmy({ estimate, stock, beliefs }, drawing);
   const names = [...drawn.factors.keys()];
   const paints = stock.map(({ paint }) => paint);
   const bare = runBare(groups, paints, names, drawing);
-  for (const { paint, needMl } of drawn.paints) {
+  for (const draw of drawn.work) {
+    const { paint, needMl } = draw();
     const off = needMl.reduce((most, ml, at) => Math.max(most, Math.abs(ml / bare.get(paint)[at] - 1)), 0);
     if (off > 1e-9) throw new Error(`${paint}: the bare loop is off by ${off}`);
   }

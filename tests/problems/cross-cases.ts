@@ -7,7 +7,7 @@ const schemes = (header: string, ...rows: readonly string[]): readonly string[] 
   ...rows,
 ];
 
-const hues = Array.from({ length: 3001 }, (_, at) => `hue ${at}`);
+const hues = Array.from({ length: 5001 }, (_, at) => `hue ${at}`);
 
 const likes = (...rows: readonly string[]): readonly string[] =>
   schemes(
@@ -179,21 +179,21 @@ const paintCases: readonly ProblemCase[] = [
   spoil(
     'too-many-paints',
     {
-      // Three thousand and one, the first of them twice in other letters; a scheme that no unit is painted in does not count.
+      // Five thousand and one, the first of them twice in other letters; a scheme that no unit is painted in does not count.
       pots: ['paint,size ml', ...hues.map((hue) => `${hue},17`)],
       schemes: schemes(
         '',
-        'blue line,1,whole,base coat,hue 3000',
+        'blue line,1,whole,base coat,hue 5000',
         'line 0,1,head,detail,HUE 0',
         ...hues.map((hue, at) => `line ${Math.floor(at / 900)},${1 + (at % 900)},whole,base coat,${hue}`),
       ),
       army: [
         'unit,figure,scheme,count',
-        ...[0, 1, 2, 3].map((line) => `spears ${line},spearman,line ${line},20`),
+        ...[0, 1, 2, 3, 4, 5].map((line) => `spears ${line},spearman,line ${line},20`),
       ],
       log: ['date,paint,used ml', '2026-03-01,hue 1,0.4'],
     },
-    'schemes.csv row 3004, "paint" (E3004): this is paint number 3001 that the army is painted with, and 3000 can be planned at once. Take some units out of the army sheet and plan them in sheets of their own.',
+    'schemes.csv row 5004, "paint" (E5004): this is paint number 5001 that the army is painted with, and 5000 can be planned at once. Take some units out of the army sheet and plan them in sheets of their own.',
   ),
 ];
 

@@ -5,13 +5,7 @@ import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import { quantileOf, rangeOf } from '../../src/model/quantiles.js';
 import type { Sheets } from '../../src/model/sheets.js';
-import {
-  type DrawInputs,
-  type DrawnArmy,
-  drawArmy,
-  drawingFor,
-  drawLack,
-} from '../../src/ranges/draw-army.js';
+import { type DrawInputs, drawArmy, drawingFor, drawLack, openArmy } from '../../src/ranges/draw-army.js';
 import { takeStock } from '../../src/stock/take-stock.js';
 import { makePot, makeSheets, makeStep, makeUnit } from '../make-sheets.js';
 import { anySheets } from './draw-sheets.js';
@@ -24,8 +18,12 @@ function inputsOf(sheets: Sheets): DrawInputs {
   const stock = takeStock(sheets, estimate.needs, registry);
   return { estimate, stock, beliefs: { assumptions: registry, joint: undefined } };
 }
-const draw = (sheets: Sheets, drawing = usual): DrawnArmy => drawArmy(inputsOf(sheets), drawing);
-const paintOf = ({ paints }: DrawnArmy, paint: string) => {
+/** All columns of a drawn army. */
+function draw(sheets: Sheets, drawing = usual) {
+  const { work, ...army } = openArmy(inputsOf(sheets), drawing);
+  return { ...army, paints: work.map((drawOne) => drawOne()) };
+}
+const paintOf = ({ paints }: Pick<ReturnType<typeof draw>, 'paints'>, paint: string) => {
   const found = paints.find((one) => one.paint === paint);
   if (found === undefined) throw new Error(`${paint} is not drawn`);
   return found;
@@ -119,6 +117,7 @@ describe('draws', () => {
     [300, 10_000],
     [301, 9966],
     [3000, 1000],
+    [5000, 600],
     [4_000_000, 1],
   ])('of %i paints are %i', (paints, draws) => {
     expect(drawingFor(paints)).toEqual({ draws, seed: 1 });
@@ -126,6 +125,29 @@ describe('draws', () => {
 
   it('are as many as are asked for', () => {
     expect(drawingFor(3000, 20_000).draws).toBe(20_000);
+  });
+});
+
+describe('of a drawn army', () => {
+  it('ranges and chances stay, and columns only of what is set against an order', () => {
+    const sheets = makeSheets({
+      steps: [makeStep({ step: 1 })],
+      pots: [makePot({ paint: 'Slate', left: { how: 'in ml', ml: 4 } })],
+    });
+    const [one] = draw(sheets).paints;
+    const [kept] = drawArmy(inputsOf(sheets), usual).paints;
+    const rangeBy = (column: Float64Array | undefined) => rangeOf(column ?? new Float64Array());
+    const short = one?.lackMl.filter((ml) => ml > 0).length ?? 0;
+    expect(short).toBeGreaterThan(0);
+    expect(kept).toEqual({
+      ...{ paint: 'Slate', container: 'dropper', lackMl: one?.lackMl },
+      ...{ readings: one?.readings, likely: one?.likely },
+      range: {
+        needMl: rangeBy(one?.needMl),
+        haveMl: rangeBy(one?.haveMl),
+        chanceShort: expect.objectContaining({ chance: short / 2000 }),
+      },
+    });
   });
 });
 

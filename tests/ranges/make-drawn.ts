@@ -3,6 +3,8 @@ import type { Order } from '../../src/model/order.js';
 import type { Container } from '../../src/model/words.js';
 import type { DrawnArmy } from '../../src/ranges/draw-army.js';
 
+const none = { low: 0, high: 0 };
+
 /** An army that lacks so much of each paint in each draw, ml; the shelf is empty. */
 export function makeDrawn(
   lacks: Readonly<Record<string, readonly number[]>>,
@@ -13,10 +15,9 @@ export function makeDrawn(
   return {
     drawing: { draws, seed: 1 },
     paints: Object.entries(lacks).map(([paint, lack]) => ({
-      ...{ paint, container: 'pot', readings: [], haveMl: new Float64Array(draws) },
+      ...{ paint, container: 'pot', readings: [], lackMl: Float64Array.from(lack) },
       likely: { needMl: lack[0] ?? 0, haveMl: 0 },
-      needMl: Float64Array.from(lack),
-      lackMl: Float64Array.from(lack),
+      range: { needMl: none, haveMl: none, chanceShort: { chance: 0, error: 0 } },
     })),
     factors: new Map(),
     putOut: () => new Float64Array(draws),

@@ -5,7 +5,6 @@ import { registry } from '../../src/assumptions/registry.js';
 import { estimateArmy } from '../../src/estimate/estimate-army.js';
 import { listPastWork } from '../../src/estimate/list-past-work.js';
 import type { Assumptions } from '../../src/model/assumption.js';
-import { rangeAbout } from '../../src/model/quantiles.js';
 import type { Range } from '../../src/model/ranges.js';
 import type { LogRow, Sheets } from '../../src/model/sheets.js';
 import { placeOrder } from '../../src/order/choose-order.js';
@@ -74,9 +73,7 @@ async function plan(log: readonly LogRow[], seed: number) {
     async (some) => (await order(some)).lines,
   );
   const pots = (await order(needs)).lines.reduce((sum, { count }) => sum + count, 0);
-  const [one] = drawn.paints;
-  const bandOf = (which: 'needMl' | 'haveMl') =>
-    rangeAbout(one?.likely[which] ?? 0, one?.[which] ?? new Float64Array());
+  const bandOf = (which: 'needMl' | 'haveMl') => drawn.paints[0]?.range[which] ?? { low: 0, high: 0 };
   return { needMl: bandOf('needMl'), haveMl: bandOf('haveMl'), pots };
 }
 

@@ -8,7 +8,7 @@ import type { Drawing } from '../../src/model/draws.js';
 import { rangeOf } from '../../src/model/quantiles.js';
 import type { Range } from '../../src/model/ranges.js';
 import type { LogRow, Sheets, Unit } from '../../src/model/sheets.js';
-import { drawArmy } from '../../src/ranges/draw-army.js';
+import { drawArmy, openArmy } from '../../src/ranges/draw-army.js';
 import { drawNormals } from '../../src/ranges/draw-factors.js';
 import { learnFromLog } from '../../src/ranges/learn/learn-from-log.js';
 import { isExact, twoPieceOf, valueAt } from '../../src/ranges/two-piece.js';
@@ -118,8 +118,10 @@ export function believe(log: readonly LogRow[], { paints, drawing, believed = re
   const { beliefs, learned } = learnFromLog({ ...logged, assumptions: believed, estimateFirst });
   const estimate = estimateArmy(work, beliefs.assumptions);
   const stock = paints.map((paint) => emptyStock(paint));
-  const drawn = drawArmy({ estimate, stock, beliefs }, drawing ?? { draws: 200, seed: 1 });
-  const needs = new Map(drawn.paints.map(({ paint, needMl }) => [paint, rangeOf(needMl)]));
+  const inputs = { estimate, stock, beliefs };
+  const drawn = drawArmy(inputs, drawing ?? { draws: 200, seed: 1 });
+  const columns = openArmy(inputs, drawn.drawing).work.map((draw) => draw());
+  const needs = new Map(columns.map(({ paint, needMl }) => [paint, rangeOf(needMl)]));
   return { beliefs, learned, estimate, drawn, needs };
 }
 

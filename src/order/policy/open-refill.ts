@@ -1,15 +1,18 @@
 // Policy: later orders, each searched for once. In: goods, a solver. Out: the cheapest order for what is wanted, from what is left.
 import { at } from '../../model/at.js';
 import type { OrderLine, OrderNeed } from '../../model/order.js';
-import type { Offer } from '../../model/sheets.js';
 import { sameMl } from '../../model/volume.js';
 import type { Container } from '../../model/words.js';
 import { type Buying, cheapestCounts } from '../choose-counts.js';
-import { usableMlOf } from '../open-market.js';
+import { findFirstOrder } from '../first-order.js';
+import { findHolders, listWares } from '../list-wares.js';
+import { type Market, usableMlOf } from '../open-market.js';
 import { listAmounts, type Size } from '../promise/list-amounts.js';
-import { measureSupply, splitNeeds } from '../split-needs.js';
-import { writeOrder } from '../write-order.js';
+import type { Solve } from '../solver/integer-program.js';
+import { splitNeeds } from '../split-needs.js';
+import { type Chosen, costOfCounts, writeOrder } from '../write-order.js';
 import type { Goods, Left } from './list-goods.js';
+import { openSelling } from './open-selling.js';
 
 /** So much is wanted of a paint of the work, by its place. */
 export interface Wanted {
@@ -47,12 +50,13 @@ const mostKept = 128;
 export function openRefill(goods: Goods, buying: Buying): FindRefill {
   const { holders } = goods;
   const roundUp = openRounding(goods);
+  const search = openSearch(goods, buying);
   const known = new Map<string, Promise<Refill>>();
   return (asked, left) => {
     const wanted = asked.map(({ place, ml }) => ({ place, ml: roundUp(place, ml) }));
-    if (wanted.length > mostKept) return search(wanted, left, goods, buying);
+    if (wanted.length > mostKept) return search(wanted, left);
     const key = wanted.map(({ place, ml }) => `${place} ${ml} ${limitsOf(at(holders, place), left)}`).join();
-    const found = known.get(key) ?? search(wanted, left, goods, buying);
+    const found = known.get(key) ?? search(wanted, left);
     known.set(key, found);
     return found;
   };
@@ -65,34 +69,44 @@ const limitsOf = (offers: readonly number[], left: Left): string =>
     .filter((count) => count !== Number.POSITIVE_INFINITY)
     .join(' ');
 
-async function search(wanted: readonly Wanted[], left: Left, goods: Goods, buying: Buying): Promise<Refill> {
-  const { paints, market } = goods;
-  const needs = wanted.map(({ place, ml }): OrderNeed => ({ paint: at(paints, place), ml }));
-  const selling = { ...market, offers: offersFor(new Set(wanted.map(({ place }) => place)), goods, left) };
-  const { within } = splitNeeds(needs, measureSupply(selling));
-  const { lines, totalMinor } = writeOrder(await cheapestCounts(within, selling, buying), within, selling);
-  return {
-    cashMinor: totalMinor,
-    pieces: piecesOf(lines, goods),
-    counts: lines.map((line) => [goods.offerAt(line) as number, line.count]),
+/**
+ * Orders as any, as long as their search has time and they are not too large for it. Where it did not even begin, it will not for as
+ * many paints or more: then an order stays as it would have begun.
+ */
+function openSearch(goods: Goods, buying: Buying): FindRefill {
+  const sellingOf = openSelling(goods);
+  let mostPaints = Number.POSITIVE_INFINITY;
+  return async (wanted, left) => {
+    const places = wanted.map(({ place }) => place);
+    const { market, supply } = sellingOf(places, left);
+    const needs = wanted.map(({ place, ml }): OrderNeed => ({ paint: at(goods.paints, place), ml }));
+    const { within } = splitNeeds(needs, supply);
+    const solve: Solve = async (program, limits) => {
+      const solution = await buying.solve(program, limits);
+      if (solution.state === 'none found' && solution.seconds === 0) mostPaints = wanted.length - 1;
+      return solution;
+    };
+    const isSearched = wanted.length <= mostPaints;
+    const chosen = isSearched
+      ? await cheapestCounts(within, market, { ...buying, solve })
+      : firstCounts(within, market);
+    const { lines, totalMinor } = writeOrder(chosen, within, market);
+    return {
+      cashMinor: totalMinor,
+      pieces: piecesOf(lines, goods),
+      counts: lines.map((line) => [goods.offerAt(line) as number, line.count]),
+    };
   };
 }
 
-/** What is left of the offers that hold any of the paints, and of each shop's cheapest, which may fill up an order. */
-function offersFor(paints: ReadonlySet<number>, { market: { offers }, placeOf }: Goods, left: Left): Offer[] {
-  const cheapest = new Map<string, Offer>();
-  for (const offer of offers) {
-    const known = cheapest.get(offer.shop);
-    if (offer.priceMinor > 0 && offer.priceMinor < (known?.priceMinor ?? Number.POSITIVE_INFINITY))
-      cheapest.set(offer.shop, offer);
-  }
-  return offers.flatMap((offer, place) => {
-    const isMeant =
-      cheapest.get(offer.shop) === offer || offer.pots.some(({ paint }) => paints.has(placeOf(paint)));
-    const available = at(left, place);
-    if (!isMeant) return [];
-    return [available === Number.POSITIVE_INFINITY ? offer : { ...offer, available }];
-  });
+/** The order that a search would begin with. */
+function firstCounts(asked: readonly OrderNeed[], market: Market): Chosen {
+  const needs = [...asked].sort((a, b) => (a.paint < b.paint ? -1 : 1));
+  const wares = listWares(needs, market);
+  const held = wares.map(() => 0);
+  const counts = findFirstOrder(needs, { wares, holders: findHolders(wares), held }, market);
+  const totalMinor = costOfCounts(wares, counts, market);
+  return { wares, counts, totalMinor, aboveBestMinor: totalMinor };
 }
 
 export function piecesOf(lines: readonly OrderLine[], { placeOf }: Goods): Piece[] {

@@ -40,8 +40,8 @@ export function checkPaintsHad(
   tellInsteadNotHad(swaps, new Set([...had, ...told]));
 }
 
-/** A plan of so many takes half a minute and nearly a gigabyte; no club owns as many. */
-const mostPaints = 3000;
+/** A plan of so many takes nearly a minute and less than a gigabyte; no club owns as many. */
+const mostPaints = 5000;
 
 /** The row with the first paint too many of the schemes in use. */
 export function checkPaintCount(use: Use, paints: NameBook): void {

@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { setImmediate } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
+import { cachedDataVersionTag } from 'node:v8';
 import type { Worker } from 'node:worker_threads';
 import { expect, it } from 'vitest';
 import type { SolverThreads } from '../../../src/order/solver/open-solver.js';
@@ -17,6 +18,17 @@ const limits = { seconds: 10 };
 const program = (times = 1) => ({
   columns: [whole(290 * times, 9), whole(495 * times, 9)],
   rows: [atLeast(50, [12, 24])],
+});
+
+/** One paint of many offers. */
+const large = (columns: number) => ({
+  columns: Array.from({ length: columns }, () => whole(290, 9)),
+  rows: [
+    atLeast(
+      50,
+      Array.from({ length: columns }, () => 12),
+    ),
+  ],
 });
 
 it.each([1, 2, 4])('answers what is asked at once: %i', async (threads) => {
@@ -43,15 +55,6 @@ it('gives its thread up after a large program, and its memory with it, and goes 
     worker.once('exit', () => alive--);
   });
   const solver = openSolver(2);
-  const large = (columns: number) => ({
-    columns: Array.from({ length: columns }, () => whole(290, 9)),
-    rows: [
-      atLeast(
-        50,
-        Array.from({ length: columns }, () => 12),
-      ),
-    ],
-  });
   expect(await solver.solve(large(2000), limits)).toMatchObject({ state: 'proved', bound: 1450 });
   expect({ started, alive }).toEqual({ started: 1, alive: 1 });
   expect(await solver.solve(large(2001), limits)).toMatchObject({ state: 'proved', bound: 1450 });
@@ -59,6 +62,21 @@ it('gives its thread up after a large program, and its memory with it, and goes 
   expect(await solver.solve(program(), limits)).toMatchObject({ state: 'proved', bound: 1280 });
   expect({ started, alive }).toEqual({ started: 2, alive: 1 });
   await solver.close();
+});
+
+it("keeps V8's heap small from the first large program on, until it is closed", async () => {
+  // One number for all flags of the process.
+  const own = cachedDataVersionTag();
+  const solver = openSolver(1);
+  await solver.solve(large(2000), limits);
+  expect(cachedDataVersionTag()).toBe(own);
+  await solver.solve(large(2001), limits);
+  const sparing = cachedDataVersionTag();
+  expect(sparing).not.toBe(own);
+  await solver.solve(large(2001), limits);
+  expect(cachedDataVersionTag()).toBe(sparing);
+  await solver.close();
+  expect(cachedDataVersionTag()).toBe(own);
 });
 
 it('goes on after a question that fails', async () => {

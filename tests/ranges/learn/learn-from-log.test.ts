@@ -5,7 +5,7 @@ import { registry } from '../../../src/assumptions/registry.js';
 import { estimateArmy } from '../../../src/estimate/estimate-army.js';
 import { quantileOf } from '../../../src/model/quantiles.js';
 import type { LogRow, Sheets } from '../../../src/model/sheets.js';
-import { drawArmy } from '../../../src/ranges/draw-army.js';
+import { openArmy } from '../../../src/ranges/draw-army.js';
 import { drawFactors } from '../../../src/ranges/draw-factors.js';
 import { learnFromLog } from '../../../src/ranges/learn/learn-from-log.js';
 import { factorsOf, sumTerms } from '../../../src/ranges/list-terms.js';
@@ -91,7 +91,7 @@ describe('the need after a log', () => {
         leftAfterMl: 0,
         toBuyMl: 0,
       };
-      const drawn = drawArmy(
+      const drawn = openArmy(
         {
           estimate,
           stock: [{ ...stock, keepMl: 0, runningLow: false, mark: 'yours' }],
@@ -99,7 +99,7 @@ describe('the need after a log', () => {
         },
         { draws: 50_000, seed: 1 },
       );
-      const needMl = drawn.paints[0]?.needMl ?? new Float64Array();
+      const needMl = drawn.work[0]?.().needMl ?? new Float64Array();
       const exact = weighDraws(log, quantiles);
       quantiles.forEach((share, at) => {
         const off = quantileOf(needMl, share) / (exact[at] ?? 0) - 1;

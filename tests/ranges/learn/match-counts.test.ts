@@ -7,7 +7,7 @@ import { estimateArmy } from '../../../src/estimate/estimate-army.js';
 import type { Assumptions } from '../../../src/model/assumption.js';
 import { quantileOf, rangeOf } from '../../../src/model/quantiles.js';
 import type { LogRow, Sheets } from '../../../src/model/sheets.js';
-import { drawArmy } from '../../../src/ranges/draw-army.js';
+import { openArmy } from '../../../src/ranges/draw-army.js';
 import { drawFactors, drawNormals } from '../../../src/ranges/draw-factors.js';
 import { learnFromLog } from '../../../src/ranges/learn/learn-from-log.js';
 import { matchCounts } from '../../../src/ranges/learn/match-counts.js';
@@ -207,7 +207,7 @@ function needAfter(log: readonly LogRow[], drawing = { draws: 50_000, seed: 1 })
   const { beliefs } = learn(log);
   const estimate = estimateArmy(work, beliefs.assumptions);
   const stock = takeStock(work, estimate.needs, beliefs.assumptions);
-  return drawArmy({ estimate, stock, beliefs }, drawing).paints[0]?.needMl ?? new Float64Array();
+  return openArmy({ estimate, stock, beliefs }, drawing).work[0]?.().needMl ?? new Float64Array();
 }
 
 describe('the need after a count', () => {
