@@ -20,8 +20,8 @@ export interface Swapped {
 }
 
 /**
- * A pass goes once through all sets. Of 600 paints and 280 sets so many led to orders 0.2 % above the best known, three times as many
- * to no better, and a third to 0.6 %.
+ * A pass goes once through all sets. Of 600 paints and 280 sets so many led to orders 0.2 % above the best, three times as many to no
+ * better, and a third to 0.6 %.
  */
 const mostPasses = 360;
 
