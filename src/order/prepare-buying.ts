@@ -1,7 +1,7 @@
 // Order: how the search for an order is limited. In: options. Out: the solver, its limits, who is told.
 import type { Buying } from './choose-counts.js';
 import { wholeOverOrder } from './share-time.js';
-import type { OnProgress, Solve } from './solver/integer-program.js';
+import type { OnProgress, Solution, Solve } from './solver/integer-program.js';
 import { searchHere } from './solver/search-first.js';
 import { solveWhole } from './solver/solve-whole.js';
 
@@ -23,8 +23,25 @@ export interface Search {
 export function prepareBuying({ solve = solveWhole, seconds = defaultSeconds, onProgress }: Search): Buying {
   const limits = { seconds: seconds / wholeOverOrder };
   return {
-    solve: searchHere(solve),
+    solve: searchHere(improveFirst(solve)),
     limits,
     ...(onProgress === undefined ? {} : { onProgress }),
+  };
+}
+
+/** Of the time of a search, what may go into its start. */
+const shareOfStart = 0.25;
+
+/** Larger programs begin from a better start where they know of one, and end with it where nothing else is found. */
+function improveFirst(solve: Solve): Solve {
+  return async ({ improveStart, ...program }, limits, onProgress) => {
+    if (improveStart === undefined || program.start === undefined) return solve(program, limits, onProgress);
+    const { start, seconds } = improveStart(program.start, shareOfStart * limits.seconds);
+    const left = { ...limits, seconds: limits.seconds - seconds };
+    const solution: Solution = await solve({ ...program, start }, left, onProgress);
+    const bound = Number.NEGATIVE_INFINITY;
+    const found =
+      solution.state === 'none found' ? ({ state: 'not proved', values: start, bound } as const) : solution;
+    return { ...found, seconds: seconds + solution.seconds };
   };
 }

@@ -91,3 +91,18 @@ it.each([
   expect(order.status).toBe('proved');
   expect(order.totalMinor).toBe(await leastCash(market));
 });
+
+it('64 paints, 105 offers, many of them sets, 2 shops, begun with swapped sets: the same least cash', async () => {
+  const market = drawMarket(1, { paints: 64, offers: 105, shops: 2, sets: 0.3, sizesMl: [17] });
+  let begun = 0;
+  const counting = prepareBuying({
+    solve: (program, limits) => {
+      begun++;
+      return solveProgram(program, limits);
+    },
+  });
+  const order = await chooseOrder(market.needs, { ...market, assumptions: registry }, counting);
+  expect(begun).toBeGreaterThan(0);
+  expect(order.status).toBe('proved');
+  expect(order.totalMinor).toBe(await leastCash(market));
+});

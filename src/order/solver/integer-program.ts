@@ -24,6 +24,11 @@ export interface IntegerProgram {
   readonly start?: readonly number[];
   /** True where the start is known to be near the best: the solver then goes for proof, not for other solutions. */
   readonly isStartNear?: boolean;
+  /** Looks for a better start, in about so many seconds of work at the most, and says how many it took. */
+  readonly improveStart?: (
+    start: readonly number[],
+    seconds: number,
+  ) => { readonly start: readonly number[]; readonly seconds: number };
 }
 
 export interface Limits {
