@@ -114,7 +114,7 @@ export async function benchLargeOrders(seeds = [1, 2, 3, 4]) {
   for (const seed of seeds) {
     const { needs, ...shelves } = drawMarket(seed, { paints: 600, offers: 1_000, shops: 5, sets: 0.28 });
     const buying = prepareBuying({
-      solve: (program, limits) => solveProgram(program, { ...limits, nodes: 1e9 }),
+      solve: solveProgram,
       seconds: 10,
     });
     const chosen = await cheapestCounts(needs, { ...shelves, assumptions: registry }, buying);
