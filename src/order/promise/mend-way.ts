@@ -11,7 +11,7 @@ import { type Way, wayOf } from './way.js';
 const most = { added: 100, looked: 1e8 };
 
 /** Of an offer that is bought by the hundred, so much more at once. */
-const shareAtOnce = 0.02;
+const shareAtOnce = 0.1;
 
 /**
  * As long as too many draws fail, one more of the offer that does most for them at its price. Undefined where the offers end before,
