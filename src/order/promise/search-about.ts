@@ -37,11 +37,8 @@ export async function searchAbout({ sought, known }: Searching): Promise<void> {
 
 const boughtBy = (way: Way | undefined): Map<string, number>[] => (way === undefined ? [] : [boughtIn(way)]);
 
-/** A bound that rises by less than this share is as good as still. */
+/** A bound that rises by less than this share is as good as still; a relaxation may be so once, not twice in a row. */
 const leastGain = 2e-3;
-
-/** Relaxations that gain less than such a share, one after the other. */
-const gainOfOne = 2e-3;
 const mostSlow = 2;
 
 /**
@@ -60,7 +57,7 @@ async function cutFractions(
     if (solution.state !== 'proved') break;
     counts = solution.values.slice(0, cuts.wares.length);
     known.leastMinor = Math.max(known.leastMinor, leastOfBound(solution));
-    slow = solution.bound < before * (1 + gainOfOne) ? slow + 1 : 0;
+    slow = solution.bound < before * (1 + leastGain) ? slow + 1 : 0;
     before = solution.bound;
     if (!cuts.cutOffValues(solution.values)) break;
   }

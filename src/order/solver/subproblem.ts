@@ -7,7 +7,7 @@ import { type Presolved, presolve } from './presolve.js';
 import { type ColumnBounds, propagateBounds } from './propagate-bounds.js';
 import { Relaxation, type Relaxed } from './relaxation.js';
 import { type SparseRow, scaleRow } from './sparse-rows.js';
-import { openCuts } from './violated-cuts.js';
+import { openViolatedCuts } from './violated-cuts.js';
 import type { Work } from './work.js';
 
 /** A program that is searched: the whole one, or what the bounds of a node leave of it. */
@@ -45,7 +45,7 @@ export function openSubproblem(presolved: Presolved, work: Work): Subproblem {
     areWhole: columns.map(({ integer }) => integer),
     ranks: rankColumns(columns, rows),
     relaxation: new Relaxation(columns, sparse, work),
-    cutsAt: openCuts(presolved),
+    cutsAt: openViolatedCuts(presolved),
   };
 }
 

@@ -11,7 +11,7 @@ import { subadditiveCuts } from './subadditive-cuts.js';
 const leastMissing = 1e-3;
 
 /** Of each covering row the rounding cut that the values miss by most, and every subadditive cut that they miss. */
-export function openCuts({ columns, rows }: Pick<Presolved, 'columns' | 'rows'>) {
+export function openViolatedCuts({ columns, rows }: Pick<Presolved, 'columns' | 'rows'>) {
   const covering = rows.filter((row) => isCovering(row, columns) && hasCost(row, columns));
   const subadditive = subadditiveCuts({ columns, rows });
   return (values: Float64Array): Row[] => {

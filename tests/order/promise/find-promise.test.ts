@@ -5,9 +5,11 @@ import { registry } from '../../../src/assumptions/registry.js';
 import type { Offer } from '../../../src/model/sheets.js';
 import { placeOrder } from '../../../src/order/choose-order.js';
 import { prepareBuying } from '../../../src/order/prepare-buying.js';
+import { isManyPots } from '../../../src/order/promise/cut-search.js';
 import { type FoundPromise, findPromise } from '../../../src/order/promise/find-promise.js';
 import { openPromise } from '../../../src/order/promise/open-promise.js';
 import { orderPromise } from '../../../src/order/promise/order-promise.js';
+import { ofMany } from '../../../src/order/promise/search-about.js';
 import { solveProgram } from '../../../src/order/solver/solve-program.js';
 import { makeOffer, makeShop, offerPot } from '../../make-sheets.js';
 import { makeDrawn } from '../../ranges/make-drawn.js';
@@ -183,13 +185,19 @@ describe('both ends, in closed form', () => {
   const usable = usableShare(registry, 'dropper');
   const lackOf = (digit: number): number => 17 * usable * (digit + 1) - 0.5;
 
+  /** Of three independent paints of ten levels each. */
+  function fewestLevels(sure: number): number {
+    let best = Number.POSITIVE_INFINITY;
+    for (let a = 1; a <= 10; a++)
+      for (let b = 1; b <= 10; b++)
+        for (let c = 1; c <= 10; c++) if (a * b * c >= sure * 1000 - 1e-9) best = Math.min(best, a + b + c);
+    return best;
+  }
+
   it('independent paints: the product of the shares', async () => {
     const one = caseOf(digits(3, 10, lackOf), [[17, 100]]);
     for (const sure of [0.5, 0.729, 0.73, 0.9]) {
-      let best = Number.POSITIVE_INFINITY;
-      for (let a = 1; a <= 10; a++)
-        for (let b = 1; b <= 10; b++)
-          for (let c = 1; c <= 10; c++) if (a * b * c >= sure * 1000 - 1e-9) best = Math.min(best, a + b + c);
+      const best = fewestLevels(sure);
       const found = await find(one, sure);
       expect(found).toMatchObject({ leastMinor: 100 * best, way: { totalMinor: 100 * best } });
     }
@@ -200,15 +208,29 @@ describe('both ends, in closed form', () => {
     const many = (digit: number): number => 20 * 17 * usable * (digit + 1) - 0.5;
     const one = caseOf(digits(3, 10, many), [[17, 100]]);
     for (const sure of [0.5, 0.729, 0.73, 0.9]) {
-      let best = Number.POSITIVE_INFINITY;
-      for (let a = 1; a <= 10; a++)
-        for (let b = 1; b <= 10; b++)
-          for (let c = 1; c <= 10; c++) if (a * b * c >= sure * 1000 - 1e-9) best = Math.min(best, a + b + c);
+      const best = fewestLevels(sure);
       const { leastMinor, way } = await find(one, sure);
       expect(way?.totalMinor).toBe(2000 * best);
       expect(leastMinor).toBeLessThanOrEqual(2000 * best);
       expect(leastMinor).toBeGreaterThan(0.99 * 2000 * best);
     }
+  });
+
+  it.each([
+    // In the first draw each lacks nothing, in the last so many pots: so many steps when one of the two may fail.
+    [[32, 119], true],
+    [[32, 118], false],
+    [[33, 118], true],
+    [[32, 32, 32, 32, 32], false],
+    [[33, 32, 32, 32, 21], false],
+    [[33, 32, 32, 32, 22], true],
+  ])('paints of %j pots are many: %s', (pots, areMany) => {
+    const lacks = Object.fromEntries(
+      pots.map((count, at) => [`paint ${at}`, [0, 17 * usable * count - 0.5]]),
+    );
+    const one = caseOf(lacks, [[17, 100]]);
+    const open = openPromise(one.drawn, { ...one, assumptions: registry });
+    expect(isManyPots({ ...open, mayFail: 1 }, ofMany)).toBe(areMany);
   });
 
   it('one common factor: the least of the shares', async () => {

@@ -69,3 +69,16 @@ it('is undone where the offers end', () => {
   expect(mendNothing([{ ...slate, available: 1 }, oat], 1)?.failing).toBe(1);
   expect(mendNothing([{ ...slate, available: 1 }, oat], 0)).toBeUndefined();
 });
+
+it.each([
+  // Each draw lacks one pot more than 19, 20 or 39: one at a time up to 19, two from 20 on, since a tenth of them are.
+  [19, 20],
+  [20, 22],
+  [39, 42],
+])('adds tenths of what is bought: of %i pots it makes %i', (before, after) => {
+  const lacking = makeDrawn({ Slate: [10 * before + 5] });
+  const market = { offers: [slate], shops: new Map(), assumptions: registry };
+  const sought = { ...openPromise(lacking, market), mayFail: 0, buying: prepareBuying({}) };
+  const wares = listWares([{ paint: 'Slate', ml: 1000 }], market);
+  expect(mendWay(wayOf(wares, [before], sought), sought)?.counts).toEqual([after]);
+});

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Row } from '../../../src/order/solver/integer-program.js';
-import { openCuts } from '../../../src/order/solver/violated-cuts.js';
+import { openViolatedCuts } from '../../../src/order/solver/violated-cuts.js';
 import { atLeast, whole } from './published-programs.js';
 
 const sumOf = ({ terms }: Row, values: ArrayLike<number>): number =>
@@ -11,7 +11,7 @@ const at = (...values: number[]): Float64Array => Float64Array.from(values);
 
 describe('violated cuts', () => {
   it('by hand: 20 ml of pots of 16 take two, which one and a quarter are not, and three are', () => {
-    const cutsAt = openCuts({ columns: [whole(1, 9)], rows: [atLeast(20, [16])] });
+    const cutsAt = openViolatedCuts({ columns: [whole(1, 9)], rows: [atLeast(20, [16])] });
     expect(cutsAt(at(1.25))).toEqual([{ lower: 2, upper: Number.POSITIVE_INFINITY, terms: [[0, 1]] }]);
     expect(cutsAt(at(2))).toEqual([]);
     expect(cutsAt(at(3))).toEqual([]);
@@ -19,7 +19,7 @@ describe('violated cuts', () => {
 
   it('of a row the one that is missed by most', () => {
     // 16 x + 12 y >= 20 at (0, 5/3): x + y >= 2 is missed by 1/3 of sqrt 2; 1.5 x + y >= 2 by as much of sqrt 3.25.
-    const [cut] = openCuts({ columns: [whole(1, 9), whole(1, 9)], rows: [atLeast(20, [16, 12])] })(
+    const [cut] = openViolatedCuts({ columns: [whole(1, 9), whole(1, 9)], rows: [atLeast(20, [16, 12])] })(
       at(0, 5 / 3),
     );
     expect([cut?.lower, ...(cut?.terms ?? []).map(([, coefficient]) => coefficient)]).toEqual([2, 1, 1]);
@@ -33,7 +33,8 @@ describe('violated cuts', () => {
       { ...atLeast(20, []), terms: [[1, 16] as const] },
       { ...atLeast(20, []), terms: [[2, 16] as const] },
     ];
-    for (const row of rows) expect(openCuts({ columns, rows: [row] })(at(1.25, 1.25, 1.25))).toEqual([]);
+    for (const row of rows)
+      expect(openViolatedCuts({ columns, rows: [row] })(at(1.25, 1.25, 1.25))).toEqual([]);
   });
 
   it('are missed by the values they are for, and kept by whole solutions', () => {
@@ -51,7 +52,7 @@ describe('violated cuts', () => {
             tenths.map((tenth) => tenth / 10),
           );
           const columns = tenths.map((tenth) => whole(1 + (tenth % 7), 6));
-          for (const cut of openCuts({ columns, rows: [row] })(Float64Array.from(fractions))) {
+          for (const cut of openViolatedCuts({ columns, rows: [row] })(Float64Array.from(fractions))) {
             expect(sumOf(cut, fractions)).toBeLessThan(cut.lower);
             if (sumOf(row, values) >= row.lower)
               expect(sumOf(cut, values)).toBeGreaterThanOrEqual(cut.lower - 1e-6 * Math.abs(cut.lower));
