@@ -92,7 +92,7 @@ function placesAbout(count: number, about: readonly number[] | undefined): numbe
 }
 
 /** How many rising amounts are no more than so many ml. */
-function countUpTo(amounts: readonly number[], ml: number): number {
+export function countUpTo(amounts: readonly number[], ml: number): number {
   const over = amounts.findIndex((amount) => amount > ml + sameMl);
   return over < 0 ? amounts.length : over;
 }

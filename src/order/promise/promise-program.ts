@@ -6,7 +6,7 @@ import { sameMl } from '../../model/volume.js';
 import { buildProgram, columnsOf, type OrderProgram } from '../build-program.js';
 import type { Column, IntegerProgram, Row } from '../solver/integer-program.js';
 import type { Ware } from '../ware.js';
-import type { Steps } from './list-steps.js';
+import { countUpTo, type Steps } from './list-steps.js';
 
 export interface PromiseProgram {
   readonly order: OrderProgram;
@@ -70,11 +70,7 @@ const atLeast = (lower: number, terms: Row['terms']): Row => ({
 
 /** The step that so many ml of each paint reach. */
 export function stepsReached(steps: readonly Steps[], bought: ReadonlyMap<string, number>): number[] {
-  return steps.map(({ paint, amounts }) => {
-    const ml = bought.get(paint) ?? 0;
-    const over = amounts.findIndex((amount) => amount > ml + sameMl);
-    return Math.max(0, (over < 0 ? amounts.length : over) - 1);
-  });
+  return steps.map(({ paint, amounts }) => Math.max(0, countUpTo(amounts, bought.get(paint) ?? 0) - 1));
 }
 
 /** Every column's value where so many of each ware are bought. */
